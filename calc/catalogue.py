@@ -1,0 +1,5 @@
+"""Every calculator by slug."""
+
+from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+
+CALCULATORS = {each.slug: each for each in (main_bonding_jumper,)}

@@ -1,0 +1,43 @@
+"""Conductor sizes are ordered labels: "18" to "1", "1/0" to "4/0", "250kcmil" to "2000kcmil".
+
+The label is the one spelling used in links, JSON, cases and rules.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+from calc.conductors.area import listed_sizes
+from calc.editions import SHOWN_UNTIL_CHOSEN
+
+_WRITTEN = re.compile(r"(?:NO\.?|#)?(?P<number>\d{1,4}|[1-4]/0|0{1,4})(?P<unit>AWG|KCMIL|MCM)?")
+
+
+def read_size(text: str) -> str:
+    """Give the label of a size as people write it. Raises: ValueError when no listed size is written so.
+
+    >>> read_size("000"), read_size("3/0 AWG"), read_size("500 MCM"), read_size("#4")
+    ('3/0', '3/0', '500kcmil', '4')
+    """
+    spelled = unicodedata.normalize("NFKC", text).replace("\N{FRACTION SLASH}", "/")
+    written = _WRITTEN.fullmatch("".join(spelled.upper().split())) if spelled.isascii() else None
+    if not written:
+        raise ValueError(text)
+    number, unit = written["number"], written["unit"]
+    if set(number) == {"0"}:
+        number = f"{len(number)}/0"
+    is_kcmil = "/" not in number and int(number) >= 250
+    label = f"{number}kcmil" if is_kcmil else number
+    if label not in listed_sizes(SHOWN_UNTIL_CHOSEN) or (unit and (unit == "AWG") == is_kcmil):
+        raise ValueError(text)
+    return label
+
+
+def shown_size(label: str) -> str:
+    """Give a label as it is read out: "3/0 AWG", "500 kcmil".
+
+    >>> shown_size("3/0"), shown_size("500kcmil")
+    ('3/0 AWG', '500 kcmil')
+    """
+    return label.replace("kcmil", " kcmil") if label.endswith("kcmil") else f"{label} AWG"

@@ -1,0 +1,229 @@
+"""How a calculator is declared: once, by the annotated signature of one function.
+
+From the declaration come the Python call, the command line, the form, the link and
+the tests. Three ends only: an answer, fields to fix, or not covered.
+"""
+
+from __future__ import annotations
+
+import inspect
+import typing
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+
+from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
+from calc.working import Working
+from calc.words import Sentence, say
+
+LONGEST_TEXT = 200
+LONGEST_ECHO = 40
+
+
+@dataclass(frozen=True)
+class Choice:
+    """One option of a field: the value in links, and the words beside it."""
+
+    value: str
+    label: Sentence
+
+
+@dataclass(frozen=True)
+class Field:
+    """One input: how it is asked for, and how what was typed is read.
+
+    `read` gives the value or raises ValueError; then the reader is told `enter`.
+    `rare` fields stand behind "less common cases".
+    """
+
+    label: Sentence
+    hint: Sentence
+    enter: Sentence
+    read: Callable[[str], object]
+    choices: tuple[Choice, ...] = ()
+    suggestions: tuple[str, ...] = ()
+    whole_numbers: tuple[int, int] | None = None
+    rare: bool = False
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What the reader came for. `said` is the answer as links carry it; `values` are for programs."""
+
+    name: Sentence
+    headline: Sentence
+    detail: Sentence
+    basis: str
+    said: str
+    values: Mapping[str, object]
+
+
+@dataclass(frozen=True)
+class Fix:
+    """A field to mend, and what to enter."""
+
+    field: str
+    label: Sentence | str
+    words: Sentence
+
+
+class NotCovered(Exception):
+    """The case is outside the rules here: why, and under which name to look."""
+
+    def __init__(self, why: Sentence, look_in: Sentence):
+        super().__init__(str(why))
+        self.why = why
+        self.look_in = look_in
+
+
+@dataclass(frozen=True)
+class Result:
+    """One run of a calculator. `outcome` is answer, fix or not_covered."""
+
+    calculator: Calculator
+    edition: str
+    edition_chosen: bool
+    inputs: Mapping[str, object]
+    outcome: str
+    working: Working
+    answer: Answer | None = None
+    fix: tuple[Fix, ...] = ()
+    not_covered: NotCovered | None = None
+    said_before: str = ""
+
+    @property
+    def said(self) -> str:
+        """The answer as a link carries it."""
+        return self.answer.said if self.answer else "not-covered"
+
+
+@dataclass(frozen=True)
+class Calculator:
+    """A declared calculator. Call it with keyword inputs, typed or written; it gives a `Result`."""
+
+    slug: str
+    name: Sentence
+    purpose: Sentence
+    submit: Sentence
+    example: Mapping[str, str]
+    fields: Mapping[str, Field]
+    defaults: Mapping[str, object]
+    function: Callable[..., Answer] = field(repr=False)
+
+    def __call__(self, **inputs: object) -> Result:
+        return self.run([(name, str(value)) for name, value in inputs.items()])
+
+    def run(self, pairs: Iterable[tuple[str, str]]) -> Result:
+        """Run on written inputs, as a link or the command line gives them."""
+        pairs = list(pairs)
+        edition, chosen, said, inputs, fix = self._read(pairs)
+        working = Working(edition)
+        if not chosen:
+            working.warn(say("Edition not chosen: {edition} shown. Choose the edition enforced where the work is.",
+                             edition=edition))
+        result = dict(calculator=self, edition=edition, edition_chosen=chosen, inputs=inputs, working=working,
+                      said_before=said)
+        if fix:
+            return Result(outcome="fix", fix=tuple(fix), **result)
+        try:
+            answer = self.function(working=working, **inputs)
+        except NotCovered as outside:
+            _warn_of_unverified(working)
+            return Result(outcome="not_covered", not_covered=outside, **result)
+        _warn_of_unverified(working)
+        return Result(outcome="answer", answer=answer, **result)
+
+    def _read(self, pairs: list[tuple[str, str]]):
+        readable = {"edition": EDITION_FIELD, "said": SAID_FIELD} | dict(self.fields)
+        values: dict[str, object] = {}
+        fix: dict[str, Fix] = {}
+        for name, text in pairs:
+            if name not in readable:
+                fix[name] = Fix(echo(name), echo(name), say("There is no field of this name. The fields are {names}.",
+                                                      names=", ".join(["edition", *self.fields])))
+            elif name in values or name in fix:
+                fix[name] = Fix(name, readable[name].label, say("This is given twice. Give it once."))
+            else:
+                try:
+                    values[name] = read_field(readable[name], text)
+                except ValueError:
+                    fix[name] = Fix(name, readable[name].label, mend(readable[name], text))
+        for name, asked in self.fields.items():
+            if name not in values and name not in fix:
+                if name in self.defaults:
+                    values[name] = self.defaults[name]
+                else:
+                    fix[name] = Fix(name, asked.label, asked.enter)
+        order = list(readable)
+        mended = sorted(fix.values(), key=lambda each: order.index(each.field) if each.field in order else len(order))
+        edition = values.pop("edition", SHOWN_UNTIL_CHOSEN)
+        return edition, any(name == "edition" for name, _ in pairs), values.pop("said", ""), values, mended
+
+
+def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence, example: Mapping[str, str]):
+    """Declare the decorated function as the calculator `slug`.
+
+    Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
+    optional. The function gives an `Answer` or raises `NotCovered`.
+    """
+
+    def declare(function: Callable[..., Answer]) -> Calculator:
+        hints = typing.get_type_hints(function, include_extras=True)
+        parameters = {key: each for key, each in inspect.signature(function).parameters.items() if key != "working"}
+        declared = Calculator(
+            slug=slug, name=name, purpose=purpose, submit=submit, example=example, function=function,
+            fields={key: hints[key].__metadata__[0] for key in parameters},
+            defaults={key: each.default for key, each in parameters.items() if each.default is not each.empty},
+        )
+        object.__setattr__(declared, "__doc__", function.__doc__)
+        return declared
+
+    return declare
+
+
+def read_field(asked: Field, text: str) -> object:
+    """Give what `text` means for a field. Raises: ValueError."""
+    if not text.strip() or len(text) > LONGEST_TEXT:
+        raise ValueError(echo(text))
+    if asked.choices and text not in {choice.value for choice in asked.choices}:
+        raise ValueError(echo(text))
+    return asked.read(text)
+
+
+def mend(asked: Field, text: str) -> Sentence:
+    """Give the sentence that tells what to enter instead of `text`."""
+    if not text.strip():
+        return asked.enter
+    return say("“{typed}” does not fit here. {enter}", typed=echo(text), enter=asked.enter)
+
+
+def echo(text: str) -> str:
+    """Give the beginning of what was typed, short enough to stand in a sentence."""
+    return text if len(text) <= LONGEST_ECHO else text[:LONGEST_ECHO] + "…"
+
+
+def _warn_of_unverified(working: Working) -> None:
+    sections = working.unverified()
+    if sections:
+        working.warn(say("Not verified for the {edition} edition: {sections}. Read the book before you rely on it.",
+                         edition=working.edition, sections="; ".join(dict.fromkeys(sections))))
+
+
+def _said(text: str) -> str:
+    if not all(letter.isascii() and (letter.isalnum() or letter in "/.,_-") for letter in text):
+        raise ValueError(text)
+    return text
+
+
+EDITION_FIELD = Field(
+    label=say("Edition"),
+    hint=say("The edition of the code that is enforced where the work is."),
+    enter=say("Enter one of {editions}.", editions=", ".join(EDITIONS)),
+    read=str,
+    choices=tuple(Choice(edition, say("{edition}", edition=edition)) for edition in EDITIONS),
+)
+SAID_FIELD = Field(
+    label=say("Answer the link was made with"),
+    hint=say("Links carry it, so that a changed answer is seen."),
+    enter=say("Leave it as the link had it, for example 2/0-copper, or take it away."),
+    read=_said,
+)

@@ -1,0 +1,1 @@
+"""Sizing of bonding jumpers: one calculator a file."""

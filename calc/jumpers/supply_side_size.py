@@ -1,0 +1,118 @@
+"""The size of a jumper ahead of the first overcurrent device, by the area of the ungrounded conductors.
+
+Main, system and supply-side bonding jumpers share it.
+"""
+
+from __future__ import annotations
+
+from calc.conductors.ampacity import ALUMINUM_COLUMN, AMPACITY_RULE, ampacity, size_of_ampacity
+from calc.conductors.area import AREA_RULE, area, next_listed_size
+from calc.conductors.size import shown_size
+from calc.declare import NotCovered
+from calc.rulebook import rule
+from calc.vocabulary import METAL_WORDS
+from calc.words import say
+from calc.working import Working, shown_number
+
+TABLE = "jumpers/supply_side_size"
+SHARE = "jumpers/supply_side_share_above_table"
+UNLIKE = "jumpers/unlike_metals_above_table"
+CAP = "jumpers/not_larger_than_ungrounded"
+PARALLEL = "conductors/parallel_minimum"
+
+
+def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str, working: Working) -> str:
+    """Give the smallest size label of `metal` for `sets` ungrounded conductors of size `conductor`.
+
+    Raises: NotCovered when no listed size is large enough. Source: rules named above.
+    """
+    edition = working.edition
+    one = area(conductor, edition)
+    working.step(say("Area of one {size} conductor.", size=shown_size(conductor)), one, "cmil", (AREA_RULE,))
+    total = one
+    if sets > 1:
+        total = working.compute(say("Area of all conductors of one phase together."), "sets * area_of_one", "cmil",
+                                sets=sets, area_of_one=one)
+        _warn_of_small_parallel_conductors(conductor, working)
+    rows = working.cite(TABLE).rows
+    column = ALUMINUM_COLUMN[conductor_metal]
+    row = next((row for row in rows if total <= area(row[f"through_{column}"], edition)), None)
+    if row is None:
+        last = rows[-1][f"through_{column}"]
+        return _share_of_area(conductor, sets, conductor_metal, metal, total, last, working)
+    size = row[ALUMINUM_COLUMN[metal]]
+    before = rows[rows.index(row) - 1][f"through_{column}"] if row is not rows[0] else None
+    words = dict(total=shown_number(total), supply=METAL_WORDS[conductor_metal], size=shown_size(size),
+                 metal=METAL_WORDS[metal], through=shown_size(row[f"through_{column}"]))
+    if before:
+        working.step(say("{total} cmil is in the row over {before} through {through} {supply}: {size} {metal}.",
+                         before=shown_size(before), **words), shown_size(size), "", (TABLE,))
+    else:
+        working.step(say("{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.", **words),
+                     shown_size(size), "", (TABLE,))
+    return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working)
+
+
+def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working: Working) -> str:
+    if area(size, working.edition) <= total:
+        return size
+    if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
+        working.warn(say("The jumper need not be larger than the ungrounded conductors ({section}). Copper and aluminum "
+                         "of one size do not conduct alike, so this answer keeps the size of the table.",
+                         section=working.section(CAP)))
+        return size
+    working.step(say("The jumper need not be larger than the ungrounded conductors: {size}.",
+                     size=shown_size(conductor)), shown_size(conductor), "", (CAP,))
+    working.warn(say("The table alone would ask for {size} {metal}. The sentence that spares it stands in the note on "
+                     "large conductors ({section}). Ask the authority before you use it here.",
+                     size=shown_size(size), metal=METAL_WORDS[metal], section=working.section(CAP)))
+    return conductor
+
+
+def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working: Working) -> str:
+    edition = working.edition
+    working.step(say("{total} cmil is over {last} {supply}, the end of the table: a share of the area counts.",
+                     total=shown_number(total), last=shown_size(last), supply=METAL_WORDS[conductor_metal]),
+                 cites=(TABLE,))
+    if ALUMINUM_COLUMN[metal] != ALUMINUM_COLUMN[conductor_metal]:
+        total = _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, working)
+    share = working.cite(SHARE).value
+    needed = working.compute(say("Smallest area of the jumper, not rounded."), "share * total_area", "cmil",
+                             (SHARE,), share=share, total_area=total)
+    size = next_listed_size(needed, edition)
+    if size is None:
+        raise NotCovered(
+            say("The jumper needs {needed} cmil. No single listed conductor is that large.",
+                needed=shown_number(needed)),
+            say("Use the busbar jumper that comes with the listed service equipment, or ask its maker."))
+    working.step(say("Next listed size up: {size}, {cmil} cmil.", size=shown_size(size),
+                     cmil=shown_number(area(size, edition))), shown_size(size), "", (SHARE, AREA_RULE))
+    return size
+
+
+def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, working: Working) -> float:
+    """Take the ungrounded conductors as conductors of the jumper's metal with equivalent ampacity."""
+    edition = working.edition
+    carried = ampacity(conductor, conductor_metal, edition)
+    equal = carried and size_of_ampacity(carried, metal, edition)
+    if not equal:
+        raise NotCovered(
+            say("The metals differ and no listed {metal} size has the ampacity of {size} {supply}.",
+                metal=METAL_WORDS[metal], size=shown_size(conductor), supply=METAL_WORDS[conductor_metal]),
+            say("Choose a jumper of the same metal as the ungrounded conductors ({section}).",
+                section=working.section(UNLIKE)))
+    working.step(
+        say("The metals differ, so take the ungrounded conductors as {metal} of equivalent ampacity: {size} {supply} "
+            "carries {carried} A at 75 °C; the smallest {metal} size that carries as much is {equal} ({ampere} A).",
+            metal=METAL_WORDS[metal], size=shown_size(conductor), supply=METAL_WORDS[conductor_metal],
+            carried=carried, equal=shown_size(equal), ampere=ampacity(equal, metal, edition)),
+        shown_size(equal), "", (UNLIKE, AMPACITY_RULE))
+    return working.compute(say("Area of all those conductors together."), "sets * area_of_one", "cmil", (AREA_RULE,),
+                           sets=sets, area_of_one=area(equal, edition))
+
+
+def _warn_of_small_parallel_conductors(conductor: str, working: Working) -> None:
+    smallest = rule(PARALLEL, working.edition).value
+    if area(conductor, working.edition) < area(smallest, working.edition):
+        working.warn(say("Conductors in parallel are {smallest} or larger ({section}). Check the size and the number "
+                         "of sets.", smallest=shown_size(smallest), section=working.section(PARALLEL)))

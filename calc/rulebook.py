@@ -1,0 +1,138 @@
+"""The only reader of `calc/rules`: every figure and section, dated by edition.
+
+A rule is one TOML file. Its path below `rules` without the ending is its key. It states
+every edition: either the rule in full, or `same_as` another edition, which is a claim
+with its own mark and sources. Silence about an edition is an error.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from dataclasses import dataclass
+from functools import cache
+from importlib import resources
+
+from calc.editions import EDITIONS
+from calc.words import Sentence, say
+
+KINDS = {"value": "value", "step": "rows", "choice": "rows", "section": None}
+MARKS = ("confirmed", "computed", "practice", "memory")
+RULE_FIELDS = {"title", "kind", "unit", "applies", "editions"}
+EDITION_FIELDS = {"section", "mark", "sources", "note"}
+
+
+class RuleError(Exception):
+    """A rule file breaks the schema; the message names the rule and what is wrong."""
+
+
+@dataclass(frozen=True)
+class Rule:
+    """One rule as it stands in one edition.
+
+    `section` is where the edition states it; `mark` how that was checked; `sources` the
+    keys of the texts seen; `value` (kind value) or `rows` (kinds step and choice) its figures.
+    """
+
+    key: str
+    title: Sentence
+    kind: str
+    unit: str
+    applies: Sentence
+    edition: str
+    section: str
+    mark: str
+    sources: tuple[str, ...]
+    note: Sentence
+    value: object
+    rows: tuple[dict, ...]
+
+
+@cache
+def rule(key: str, edition: str) -> Rule:
+    """Give the rule `key` as `edition` states it. Raises: RuleError."""
+    if edition not in EDITIONS:
+        raise RuleError(f"{key}: no edition {edition!r}; the editions are {', '.join(EDITIONS)}")
+    document = _document(key)
+    dated = document["editions"][edition]
+    figures = document["editions"][dated["same_as"]] if "same_as" in dated else dated
+    return Rule(
+        key=key,
+        title=say(document["title"]),
+        kind=document["kind"],
+        unit=document["unit"],
+        applies=say(document["applies"]),
+        edition=edition,
+        section=dated["section"],
+        mark=dated["mark"],
+        sources=tuple(dated["sources"]),
+        note=say(dated.get("note", "")),
+        value=figures.get("value"),
+        rows=tuple(figures.get("rows", ())),
+    )
+
+
+@cache
+def sources() -> dict[str, dict]:
+    """Give every published text that a rule names, by key: title, kind, seen."""
+    return _read("sources.toml")
+
+
+@cache
+def changes() -> dict:
+    """Give the record of published answers that changed: `version` and `change` rows."""
+    return _read("changes.toml")
+
+
+def keys() -> list[str]:
+    """Give the key of every rule there is, sorted."""
+    found = []
+    for folder in (resources.files("calc") / "rules").iterdir():
+        if folder.is_dir():
+            found += [f"{folder.name}/{file.name[:-5]}" for file in folder.iterdir() if file.name.endswith(".toml")]
+    return sorted(found)
+
+
+def check(key: str, document: dict) -> None:
+    """Hold a rule's document to the schema. Raises: RuleError."""
+
+    def broken(why: str) -> RuleError:
+        return RuleError(f"{key}: {why}")
+
+    if set(document) != RULE_FIELDS:
+        raise broken(f"has the fields {sorted(document)}, not {sorted(RULE_FIELDS)}")
+    if document["kind"] not in KINDS:
+        raise broken(f"kind {document['kind']!r} is none of {sorted(KINDS)}")
+    if set(document["editions"]) != set(EDITIONS):
+        raise broken(f"states the editions {sorted(document['editions'])}, not {list(EDITIONS)}")
+    figures = KINDS[document["kind"]]
+    for edition, dated in document["editions"].items():
+        allowed = EDITION_FIELDS | {"same_as" if "same_as" in dated else figures} - {None}
+        if not {"section", "mark", "sources"} <= set(dated) <= allowed:
+            raise broken(f"{edition} has the fields {sorted(dated)}")
+        if "same_as" in dated:
+            if figures not in document["editions"].get(dated["same_as"], {}):
+                raise broken(f"{edition} is the same as {dated['same_as']!r}, which states nothing")
+        elif figures and not dated.get(figures):
+            raise broken(f"{edition} states no {figures}")
+        if dated["mark"] not in MARKS:
+            raise broken(f"{edition} has the mark {dated['mark']!r}, none of {MARKS}")
+        if dated["mark"] == "confirmed" and not dated["sources"]:
+            raise broken(f"{edition} is marked confirmed and names no source")
+        for source in dated["sources"]:
+            if source not in sources():
+                raise broken(f"{edition} names the source {source!r}, which sources.toml lacks")
+
+
+@cache
+def _document(key: str) -> dict:
+    document = _read(f"{key}.toml")
+    check(key, document)
+    return document
+
+
+def _read(path: str) -> dict:
+    file = resources.files("calc") / "rules" / path
+    try:
+        return tomllib.loads(file.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        raise RuleError(f"{path}: no such rule") from None

@@ -1,0 +1,47 @@
+"""One pint registry on a small definition file of our own; quantities live at the edges."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from importlib import resources
+
+import pint
+
+_WRITTEN = re.compile(r"([0-9][0-9,]*(?:\.[0-9]+)?|\.[0-9]+)\s*([A-Za-zΩ][A-Za-zΩ0-9]*)?")
+
+
+@cache
+def registry() -> pint.UnitRegistry:
+    """Give the registry. It is filled line by line: a file inside the browser's bundle has no path."""
+    units = pint.UnitRegistry(None)
+    units.load_definitions((resources.files("calc") / "units.txt").read_text(encoding="utf-8").splitlines())
+    return units
+
+
+def convert(value: float, unit: str, wanted: str) -> float:
+    """Give `value` in `unit` as a bare number in `wanted`. Raises: pint.errors.DimensionalityError.
+
+    >>> round(convert(6, "ft", "m"), 4)
+    1.8288
+    """
+    return registry().Quantity(value, unit).to(wanted).magnitude
+
+
+def read_quantity(text: str, unit: str) -> float:
+    """Give a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`.
+
+    A number without a unit counts in `unit`. Raises: ValueError when the text is no number
+    with a unit of the same kind.
+
+    >>> read_quantity("150 ft", "ft"), read_quantity("200", "A")
+    (150.0, 200.0)
+    """
+    written = _WRITTEN.fullmatch(text.strip())
+    if not written:
+        raise ValueError(text)
+    number = float(written[1].replace(",", ""))
+    try:
+        return convert(number, written[2] or unit, unit)
+    except (pint.errors.UndefinedUnitError, pint.errors.DimensionalityError):
+        raise ValueError(text) from None

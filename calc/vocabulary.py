@@ -1,0 +1,48 @@
+"""The fields that calculators share: one name, one meaning, one way of reading each."""
+
+from __future__ import annotations
+
+from calc.conductors.area import listed_sizes
+from calc.conductors.size import read_size, shown_size
+from calc.declare import Choice, Field
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.words import Sentence, say
+
+METAL_WORDS = {
+    "copper": say("copper"),
+    "aluminum": say("aluminum"),
+    "copper-clad-aluminum": say("copper-clad aluminum"),
+}
+_METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
+
+
+def conductor_size(label: Sentence, hint: Sentence) -> Field:
+    """Give a field for a listed conductor size, in any usual spelling."""
+    return Field(
+        label, hint, read=read_size,
+        enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."),
+        suggestions=tuple(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN)),
+    )
+
+
+def whole_number(label: Sentence, hint: Sentence, low: int, high: int, *, rare: bool = False) -> Field:
+    """Give a field for a whole number from `low` to `high`."""
+
+    def read(text: str) -> int:
+        if not (text.strip().isascii() and text.strip().isdigit() and low <= int(text) <= high):
+            raise ValueError(text)
+        return int(text)
+
+    enter = say("Enter a whole number from {low} to {high}.", low=low, high=high)
+    return Field(label, hint, enter, read, whole_numbers=(low, high), rare=rare)
+
+
+def one_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
+    """Give a field for one of several values."""
+    enter = say("Choose one of {values}.", values=", ".join(choice.value for choice in choices))
+    return Field(label, hint, enter, str, choices=choices, rare=rare)
+
+
+def metal_of(label: Sentence) -> Field:
+    """Give a field for a conductor metal: copper, aluminum or copper-clad aluminum."""
+    return one_of(label, say(""), _METAL_CHOICES)

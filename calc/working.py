@@ -1,0 +1,90 @@
+"""The working of one answer: steps, citations, notes and warnings in the order they came up."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from calc.rulebook import Rule, rule
+from calc.words import Sentence, say
+
+MARK_WORDS = {
+    "confirmed": say("confirmed in published texts"),
+    "computed": say("computed from physics"),
+    "practice": say("common practice, no source"),
+    "memory": say("unverified: read the book"),
+}
+_NAME = re.compile(r"[a-z_]+")
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step as it was computed: words, the formula, its numbers, the value and its unit."""
+
+    words: Sentence
+    formula: str
+    numbers: str
+    value: object
+    unit: str
+    citations: tuple[Rule, ...]
+
+
+class Working:
+    """Collects one answer's steps while they are computed, so that what is shown is what was done."""
+
+    def __init__(self, edition: str):
+        self.edition = edition
+        self.steps: list[Step] = []
+        self.citations: list[Rule] = []
+        self.notes: list[Sentence] = []
+        self.warnings: list[Sentence] = []
+
+    def cite(self, key: str) -> Rule:
+        """Give the rule of this edition and list it among the citations."""
+        cited = rule(key, self.edition)
+        if cited not in self.citations:
+            self.citations.append(cited)
+        return cited
+
+    def section(self, key: str) -> str:
+        """Give where this edition states the rule, to stand in a sentence; the rule is cited."""
+        return self.cite(key).section
+
+    def step(self, words: Sentence, value: object = None, unit: str = "", cites: tuple[str, ...] = ()) -> None:
+        """Record a step that looks something up or decides something."""
+        self.steps.append(Step(words, "", "", value, unit, tuple(self.cite(key) for key in cites)))
+
+    def compute(
+        self, words: Sentence, formula: str, unit: str, cites: tuple[str, ...] = (), **values: float
+    ) -> float:
+        """Evaluate `formula` with `values`, record it with its numbers, and give the result in `unit`.
+
+        The formula is arithmetic in the names of `values`; what the reader sees is what is evaluated.
+        """
+        value = eval(formula, {"__builtins__": {}}, values)  # noqa: S307 (formulas are literals of the calculators)
+        substituted = _NAME.sub(lambda name: shown_number(values[name[0]]), formula).replace("*", "×")
+        numbers = f"{substituted} = {shown_number(value)} {unit}".strip()
+        shown_formula = formula.replace("_", " ").replace("*", "×")
+        self.steps.append(Step(words, shown_formula, numbers, value, unit, tuple(self.cite(key) for key in cites)))
+        return value
+
+    def note(self, words: Sentence) -> None:
+        """Record what the answer implies on site."""
+        self.notes.append(words)
+
+    def warn(self, words: Sentence) -> None:
+        """Record what the reader must know before using the answer."""
+        self.warnings.append(words)
+
+    def unverified(self) -> list[str]:
+        """Give the sections cited whose figures nobody confirmed in this edition."""
+        return [cited.section for cited in self.citations if cited.mark == "memory"]
+
+
+def shown_number(value: float) -> str:
+    """Give a number as it is shown: thousands separated, no more digits than it has.
+
+    >>> shown_number(262500.0), shown_number(0.125)
+    ('262,500', '0.125')
+    """
+    return f"{int(value):,}" if value == int(value) else f"{value:,.4f}".rstrip("0")
