@@ -6,7 +6,6 @@ The label is the one spelling used in links, JSON, cases and rules.
 from __future__ import annotations
 
 import re
-import unicodedata
 
 from calc.conductors.area import listed_sizes
 from calc.editions import SHOWN_UNTIL_CHOSEN
@@ -20,8 +19,8 @@ def read_size(text: str) -> str:
     >>> read_size("000"), read_size("3/0 AWG"), read_size("500 MCM"), read_size("#4")
     ('3/0', '3/0', '500kcmil', '4')
     """
-    spelled = unicodedata.normalize("NFKC", text).replace("\N{FRACTION SLASH}", "/")
-    written = _WRITTEN.fullmatch("".join(spelled.upper().split())) if spelled.isascii() else None
+    spelled = "".join(text.upper().split()).replace("\N{FRACTION SLASH}", "/")
+    written = _WRITTEN.fullmatch(spelled) if spelled.isascii() else None
     if not written:
         raise ValueError(text)
     number, unit = written["number"], written["unit"]

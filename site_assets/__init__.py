@@ -1,0 +1,1 @@
+"""Everything that turns the handbook's pages and calculators into a site."""

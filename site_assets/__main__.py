@@ -1,0 +1,66 @@
+"""The project's commands: build, serve and test, from a bare machine."""
+
+import argparse
+import os
+import subprocess
+import sys
+
+if sys.version_info < (3, 11):
+    sys.exit("Stopped: python3 is older than 3.11. Start this with Python 3.11 or newer.")
+
+from site_assets.setup.browser import browser_variables
+from site_assets.setup.environment import prepare
+from site_assets.setup.places import ROOT, SITE, WINDOWS, environment_python, variables
+
+
+def main(arguments):
+    """Run the command; its exit code."""
+    parser = argparse.ArgumentParser(prog="python3 -m site_assets", description=__doc__)
+    commands = parser.add_subparsers(dest="command", required=True)
+    commands.add_parser("build", help="build the handbook into the folder site")
+    serve = commands.add_parser("serve", help="build the handbook, serve it and print its address")
+    serve.add_argument("--port", type=int, default=8000, help="the next free one is taken (default 8000)")
+    commands.add_parser("test", help="build, then run all tests", epilog="Further arguments go to pytest.")
+    chosen, rest = parser.parse_known_args(arguments)
+    if rest and chosen.command != "test":
+        parser.error(f"unknown: {' '.join(rest)}")
+
+    prepare()
+    if chosen.command == "build":
+        return build()
+    if chosen.command == "serve":
+        return build() or become("site_assets.build.serve", SITE, "--port", chosen.port)
+    browser = browser_variables()
+    # By file: the pinned pytest-xdist does not see groups under the pinned pytest.
+    return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **browser)
+
+
+def build():
+    """Build the site; 0 when it worked."""
+    # The theme's banner about a later MkDocs says nothing about this site.
+    return run("mkdocs", "build", "--strict", "--quiet", NO_MKDOCS_2_WARNING="1")
+
+
+def run(module, *arguments, **more_variables):
+    """Run a module in the project's environment; its exit code."""
+    return subprocess.run(command(module, arguments), cwd=ROOT, env=variables(**more_variables)).returncode
+
+
+def become(module, *arguments, **more_variables):
+    """Run a module in place of this program, so that what ends one ends the other."""
+    if WINDOWS:
+        return run(module, *arguments, **more_variables)
+    os.chdir(ROOT)
+    words = command(module, arguments)
+    os.execve(words[0], words, variables(**more_variables))
+
+
+def command(module, arguments):
+    return [str(word) for word in (environment_python(), "-m", module, *arguments)]
+
+
+if __name__ == "__main__":
+    try:
+        sys.exit(main(sys.argv[1:]))
+    except KeyboardInterrupt:
+        sys.exit(130)

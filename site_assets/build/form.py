@@ -1,0 +1,86 @@
+"""A calculator's form as static HTML, from its declaration."""
+
+from __future__ import annotations
+
+import json
+from html import escape
+
+from calc.declare import Calculator, Field
+from calc.editions import EDITIONS
+from calc.words import say
+from site_assets.render.answer import text
+
+FEW_CHOICES = 3
+
+
+def form_html(calculator: Calculator, runtime: dict) -> str:
+    """Give the form of `calculator`; `runtime` tells its script where Python is: folder, library, total, lock."""
+    fields = calculator.fields.items()
+    shown = "".join(_field(calculator, name, asked) for name, asked in fields if not asked.rare)
+    rare = "".join(_field(calculator, name, asked) for name, asked in fields if asked.rare)
+    if rare:
+        rare = f'<details class="more-fields"><summary>{text(say("Less common cases"))}</summary>{rare}</details>'
+    return (
+        f'<form class="calculator" data-calculator="{calculator.slug}" data-editions="{" ".join(EDITIONS)}" '
+        f'data-runtime="{escape(json.dumps(runtime))}" novalidate>{shown}{rare}'
+        f'<div class="form-actions"><button class="primary" type="submit">{text(calculator.submit)}</button>'
+        f'<button class="quiet" type="reset">{text(say("Clear"))}</button></div>{_state()}</form>'
+        '<div class="result" data-result aria-live="off"></div>'
+        f'<noscript><p class="warning">{text(say("This browser runs no scripts, so the form cannot compute. The example and the working below still hold."))}</p></noscript>'
+    )
+
+
+def _field(calculator: Calculator, name: str, asked: Field) -> str:
+    default = str(calculator.defaults.get(name, ""))
+    words = text(asked.hint)
+    hint = f'<p class="hint" id="hint-{name}">{words}</p>' if words else ""
+    described = f'aria-describedby="{f"hint-{name} " if words else ""}error-{name}"'
+    error = f'<p class="field-error" id="error-{name}" hidden></p>'
+    if asked.choices and len(asked.choices) <= FEW_CHOICES:
+        options = "".join(
+            f'<label class="choice"><input type="radio" name="{name}" value="{choice.value}"'
+            f'{" checked" if choice.value == default else ""}'
+            f'{f" id=field-{name}" if number == 0 else ""}><span>{text(choice.label)}</span></label>'
+            for number, choice in enumerate(asked.choices)
+        )
+        return (f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
+                f'{hint}{error}<div class="choices">{options}</div></fieldset>')
+    label = f'<label for="field-{name}">{text(asked.label)}</label>'
+    if asked.choices:
+        options = "".join(
+            f'<option value="{choice.value}"{" selected" if choice.value == default else ""}>{text(choice.label)}</option>'
+            for choice in asked.choices
+        )
+        control = f'<select id="field-{name}" name="{name}" {described}>{options}</select>'
+    elif asked.whole_numbers:
+        low, high = asked.whole_numbers
+        control = (
+            '<div class="stepper">'
+            f'<button type="button" data-step="-1" aria-label="{text(say("One less"))}">−</button>'
+            f'<input id="field-{name}" name="{name}" inputmode="numeric" autocomplete="off" value="{default}" '
+            f'data-low="{low}" data-high="{high}" {described}>'
+            f'<button type="button" data-step="1" aria-label="{text(say("One more"))}">+</button></div>'
+        )
+    else:
+        listed = "".join(f'<option value="{escape(each)}"></option>' for each in asked.suggestions)
+        control = (
+            f'<input id="field-{name}" name="{name}" type="text" list="list-{name}" autocomplete="off" '
+            f'autocapitalize="off" spellcheck="false" value="{escape(default)}" {described}>'
+            f'<datalist id="list-{name}">{listed}</datalist>'
+        )
+    return f'<div class="field" data-field="{name}">{label}{hint}{error}{control}</div>'
+
+
+def _state() -> str:
+    words = {
+        "loading": say("The calculator is starting: {percent} %.", percent="{percent}"),
+        "ready": say("The calculator is ready."),
+        "late": say("The calculator has not started. Nothing you entered is lost. Try again where the signal is "
+                    "better, or use the table of steps in the example."),
+        "failed": say("The calculator stopped. Nothing you entered is lost. What it said: {detail}", detail="{detail}"),
+        "again": say("Try again"),
+        "copied": say("Link copied"),
+        "copy-yourself": say("Copy this link yourself:"),
+    }
+    attributes = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in words.items())
+    return f'<p class="runtime-state" role="status" {attributes}></p>'

@@ -1,0 +1,61 @@
+"""The calls that a page's Markdown can make; each gives HTML."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from calc.catalogue import CALCULATORS
+from calc.editions import EDITIONS
+from calc.words import say
+from site_assets.build.by_edition import by_edition, section
+from site_assets.build.figures import changes_list, figures_table, sources_table
+from site_assets.build.form import form_html
+from site_assets.build.kit import Kit
+from site_assets.diagrams import drawing
+from site_assets.render.answer import result_html, text
+
+
+@dataclass(frozen=True)
+class PageParts:
+    """The calls of one page; `kit_url` leads from the page to the kit."""
+
+    kit_url: str
+    kit: Kit
+
+    def calls(self) -> dict[str, Callable[..., str]]:
+        """Give every call by the name Markdown uses."""
+        return {
+            "calculator": self.calculator,
+            "example": example,
+            "section": section,
+            "drawing": drawing,
+            "figures_table": figures_table,
+            "sources_table": sources_table,
+            "changes_list": changes_list,
+        }
+
+    def calculator(self, slug: str) -> str:
+        """Give the form of a calculator and the place for its answer."""
+        return form_html(CALCULATORS[slug], self.kit.for_scripts(self.kit_url))
+
+
+def example(slug: str) -> str:
+    """Give a calculator's worked example, computed now, in every edition."""
+    calculator = CALCULATORS[slug]
+
+    def shown(edition: str) -> str:
+        return result_html(calculator(**(dict(calculator.example) | {"edition": edition})), actions=False)
+
+    inputs = calculator.run(calculator.example.items()).inputs
+    asked = "; ".join(
+        f"{calculator.fields[name].label}: {_shown_input(calculator.fields[name], inputs[name])}"
+        for name in calculator.example if name in calculator.fields
+    )
+    return (f'<div class="example"><p class="example-inputs">{text(say("Entered: {inputs}.", inputs=asked))}'
+            f'</p>{by_edition(shown, element="div")}</div>')
+
+
+def _shown_input(asked, value) -> str:
+    chosen = next((choice.label for choice in asked.choices if choice.value == value), None)
+    return str(chosen or value)

@@ -1,0 +1,95 @@
+"""Writes the service worker of a finished site: its code with the list of files to save."""
+
+import base64
+import hashlib
+import json
+from collections.abc import Iterable
+from pathlib import Path
+
+SOURCES = Path(__file__).parent.parent / "service_worker"
+PARTS = ("saved_files.js", "saving.js", "answering.js", "life.js")
+WORKER = "service-worker.js"
+
+# Pages the worker answers with by name.
+REQUIRED = ("index.html", "404.html")
+
+# Read by search engines or by the host, and often not served at all;
+# one file that a host does not serve would make saving fail for every reader.
+NOT_FOR_READERS = {WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects"}
+
+
+def write_service_worker(site_dir: Path, version: str) -> None:
+    """Write ``service-worker.js`` at the root of a finished site.
+
+    Call it last: every file is listed by the hash it has now, and a page changed
+    afterwards (also by a host that rewrites what it serves) can no longer be saved.
+
+    Parameters
+    ----------
+    site_dir : folder of the built site
+    version : shown to the reader as the saved version
+
+    Raises
+    ------
+    FileNotFoundError : the site has no ``index.html`` or no ``404.html``
+    """
+    for name in REQUIRED:
+        if not (site_dir / name).is_file():
+            raise FileNotFoundError(site_dir / name)
+    groups = {"reading": {}, "calculating": {}}
+    for path in saved_paths(site_dir):
+        groups[group_of(path)][path] = integrity_and_bytes(site_dir / path)
+    manifest = (
+        f"const VERSION = {json.dumps(version)};\n"
+        f"const GROUPS = {listing(groups)};\n"
+        f"const DIGESTS = {json.dumps({group: digest(files) for group, files in groups.items()})};\n"
+    )
+    parts = [(SOURCES / part).read_text(encoding="utf-8") for part in PARTS]
+    script = "\n".join(["'use strict';\n", manifest, *parts])
+    (site_dir / WORKER).write_text(script, encoding="utf-8", newline="\n")
+
+
+def listing(groups: dict[str, dict[str, tuple[str, int]]]) -> str:
+    """The groups as JSON with one file a line, so that two versions can be compared."""
+    return braced(f"{json.dumps(group)}: {braced(lines_of(files))}" for group, files in groups.items())
+
+
+def lines_of(files: dict[str, tuple[str, int]]) -> list[str]:
+    return [f"{json.dumps(path)}: {json.dumps(entry)}" for path, entry in files.items()]
+
+
+def braced(lines: Iterable[str]) -> str:
+    return "{\n" + ",\n".join(lines) + "\n}"
+
+
+def digest(files: dict[str, tuple[str, int]]) -> str:
+    """Another one for every other set of files, whatever the version is called."""
+    return hashlib.sha256(json.dumps(files).encode()).hexdigest()
+
+
+def saved_paths(site_dir: Path) -> list[str]:
+    """Paths of the files to save, relative to the site, in a fixed order."""
+    paths = (path.relative_to(site_dir) for path in site_dir.rglob("*") if path.is_file())
+    return sorted(path.as_posix() for path in paths if is_for_readers(site_dir, path))
+
+
+def is_for_readers(site_dir: Path, path: Path) -> bool:
+    """Whether a page can ask for this file."""
+    if path.as_posix() in NOT_FOR_READERS or path.suffix == ".map":
+        return False
+    if any(part.startswith(".") for part in path.parts):
+        return False
+    compressed_twin = path.suffix in {".gz", ".br"} and (site_dir / path.with_suffix("")).is_file()
+    return not compressed_twin
+
+
+def group_of(path: str) -> str:
+    """``calculating`` for the runtime, ``reading`` for everything else."""
+    return "calculating" if "/runtime/" in f"/{path}" else "reading"
+
+
+def integrity_and_bytes(path: Path) -> tuple[str, int]:
+    """The hash as a browser's ``integrity`` option takes it, and the size."""
+    content = path.read_bytes()
+    digest = base64.b64encode(hashlib.sha256(content).digest()).decode("ascii")
+    return f"sha256-{digest}", len(content)

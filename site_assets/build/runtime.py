@@ -1,0 +1,177 @@
+"""Makes the runtime bundle: Pyodide and one archive of everything that Python runs in the page."""
+
+import hashlib
+import json
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+import tomllib
+import zipfile
+from importlib.metadata import distribution
+from pathlib import Path
+
+from site_assets.setup.places import NODE_MODULES, PINS, ROOT
+
+ARCHIVE = "handbook.zip"
+PYODIDE = NODE_MODULES / "pyodide"
+STANDARD_LIBRARY = PINS / "standard_library.txt"
+DATA_SUFFIXES = (".json", ".toml", ".txt")
+# The oldest moment an archive can state; any fixed one makes equal archives equal.
+MOMENT = (1980, 1, 1, 0, 0, 0)
+
+
+def build_runtime(target, cache):
+    """Put the runtime files into `target`, from `cache` when nothing they are made of has changed.
+
+    Returns `id` (a hash of the files), `files` (name, size and sha256 of each)
+    and `lock` (what `loadPyodide` wants as `lockFileContents`: no packages to fetch).
+    """
+    sources = archive_sources(kept_modules())
+    made = Path(cache) / f"runtime-{fingerprint(sources)}"
+    if not made.exists():
+        forget_older(made)
+        make(made, sources)
+    Path(target).mkdir(parents=True, exist_ok=True)
+    names = sorted([*contents()["pyodide"], ARCHIVE])
+    for name in names:
+        shutil.copyfile(made / name, Path(target) / name)
+    files = [described(made / name) for name in names]
+    listed = json.dumps(files).encode()
+    return {"id": hashlib.sha256(listed).hexdigest()[:16], "files": files, "lock": empty_lock()}
+
+
+def make(folder, sources):
+    """Make the runtime files in a new folder; it appears only when whole."""
+    folder.parent.mkdir(parents=True, exist_ok=True)
+    with tempfile.TemporaryDirectory(dir=folder.parent) as scratch:
+        whole = Path(scratch) / "whole"
+        whole.mkdir()
+        for name in contents()["pyodide"]:
+            shutil.copyfile(PYODIDE / name, whole / name)
+        write_archive(whole / ARCHIVE, compiled(sources, Path(scratch)))
+        try:
+            whole.rename(folder)
+        except OSError:
+            # Another build made the same one meanwhile.
+            if not folder.exists():
+                raise
+
+
+def forget_older(made):
+    """Remove bundles of earlier states; only the present one can be asked for again."""
+    for older in made.parent.glob("runtime-*"):
+        shutil.rmtree(older, ignore_errors=True)
+
+
+def contents():
+    """The statement of what the bundle is made of."""
+    return tomllib.loads((PINS / "bundle.toml").read_text(encoding="utf-8"))
+
+
+def kept_modules():
+    """The names of the standard library's modules that go in."""
+    return set(STANDARD_LIBRARY.read_text(encoding="utf-8").split())
+
+
+def archive_sources(modules):
+    """Every file of the archive before compiling, by its path in it; `modules` None keeps them all."""
+    found = {**standard_library(modules), **installed(), **licences(), **own()}
+    return dict(sorted(found.items()))
+
+
+def standard_library(modules):
+    """The kept modules of the interpreter's own library."""
+    with zipfile.ZipFile(PYODIDE / "python_stdlib.zip") as library:
+        names = [name for name in library.namelist() if name.endswith(".py")]
+        return {name: library.read(name) for name in names if modules is None or module_name(name) in modules}
+
+
+def installed():
+    """The files of the installed packages that go in."""
+    left_out = tuple(contents()["left_out"])
+    found = {}
+    for name in contents()["distributions"]:
+        for file in distribution(name).files:
+            path = file.as_posix()
+            if goes_in(file) and ".dist-info/" not in path and not path.startswith(("..", *left_out)):
+                found[path] = Path(file.locate()).read_bytes()
+    return found
+
+
+def licences():
+    """The licence texts that must go along with the installed packages."""
+    return {
+        f"licences/{name}/{file.name}": Path(file.locate()).read_bytes()
+        for name in contents()["distributions"]
+        for file in distribution(name).files
+        if ".dist-info/" in file.as_posix() and file.name.upper().startswith(("LICENSE", "AUTHORS", "COPYING"))
+    }
+
+
+def own():
+    """The project's calculators, their data and what renders their answers."""
+    found = {}
+    for place in contents()["own"]:
+        whole = ROOT / place
+        for file in whole.rglob("*") if whole.is_dir() else [whole]:
+            if file.is_file() and goes_in(file):
+                found[file.relative_to(ROOT).as_posix()] = file.read_bytes()
+    return found
+
+
+def goes_in(file):
+    """Whether a file is code or data that Python reads; caches and type stubs are not."""
+    return "__pycache__" not in file.parts and file.suffix in (".py", *DATA_SUFFIXES)
+
+
+def module_name(path):
+    """The name a path in an archive is imported by."""
+    return path.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
+
+
+def fingerprint(sources):
+    """One hash over all that the bundle is made of and made by."""
+    state = hashlib.sha256()
+    made_by = {"python": sys.version.encode(), "compiler": distribution("pyodide-build").version.encode()}
+    this = {"this": Path(__file__).read_bytes()}
+    pyodide = {f"pyodide/{name}": (PYODIDE / name).read_bytes() for name in contents()["pyodide"]}
+    for name, data in {**made_by, **this, **pyodide, **sources}.items():
+        state.update(f"{name}\0{len(data)}\0".encode())
+        state.update(data)
+    return state.hexdigest()[:16]
+
+
+def compiled(sources, scratch):
+    """The same files with each `.py` turned into a `.pyc` that needs no source."""
+    archive = scratch / "sources.zip"
+    write_archive(archive, sources)
+    # Hashes instead of times inside the compiled files, and one order of sets: equal sources, equal bytes.
+    settings = {**os.environ, "SOURCE_DATE_EPOCH": "315532800", "PYTHONHASHSEED": "0"}
+    command = [sys.executable, "-m", "pyodide_cli", "py-compile", "--silent", "--compression-level", "0", archive]
+    subprocess.run([str(word) for word in command], check=True, env=settings, stdout=sys.stderr)
+    with zipfile.ZipFile(archive) as result:
+        return {name: result.read(name) for name in sorted(result.namelist())}
+
+
+def write_archive(path, files):
+    """A stored archive that depends on nothing but the files; the host compresses it on the way."""
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_STORED) as archive:
+        for name, data in files.items():
+            entry = zipfile.ZipInfo(name, MOMENT)
+            # The same on every system, whichever made it.
+            entry.create_system = 3
+            entry.external_attr = 0o644 << 16
+            archive.writestr(entry, data)
+
+
+def described(path):
+    data = path.read_bytes()
+    return {"name": path.name, "size": len(data), "sha256": hashlib.sha256(data).hexdigest()}
+
+
+def empty_lock():
+    """Pyodide's list of packages, with none in it: every import is answered by the archive."""
+    lock = json.loads((PYODIDE / "pyodide-lock.json").read_text(encoding="utf-8"))
+    return {"info": lock["info"], "packages": {}}

@@ -1,0 +1,213 @@
+"""Serves a built site the way a plain host does, under any sub-path, with its content policy."""
+
+import argparse
+import contextlib
+import os
+import posixpath
+import socket
+import threading
+from html.parser import HTMLParser
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+HOST = "127.0.0.1"
+PORTS_TRIED = 100
+OTHER_TYPE = "application/octet-stream"
+TYPES = {
+    ".css": "text/css; charset=utf-8",
+    ".html": "text/html; charset=utf-8",
+    ".ico": "image/x-icon",
+    ".js": "text/javascript; charset=utf-8",
+    ".json": "application/json",
+    ".map": "application/json",
+    ".mjs": "text/javascript; charset=utf-8",
+    ".png": "image/png",
+    ".svg": "image/svg+xml",
+    ".txt": "text/plain; charset=utf-8",
+    ".wasm": "application/wasm",
+    ".webmanifest": "application/manifest+json",
+    ".woff2": "font/woff2",
+    ".xml": "application/xml",
+    ".zip": "application/zip",
+}
+
+
+class Server(ThreadingHTTPServer):
+    """A running server; use it in a `with` block.
+
+    `address` is the site's first page, `requested` the paths asked for so far,
+    and `stop()` closes it and every open connection, as when a phone loses its network.
+    """
+
+    daemon_threads = True
+    # Elsewhere this reopens a port just closed; on Windows it would share one in use.
+    allow_reuse_address = os.name != "nt"
+
+    def __init__(self, folder, base="/", port=0):
+        self.folder = Path(folder).resolve()
+        self.base = "/" + base.strip("/") + "/" if base.strip("/") else "/"
+        self.requested = []
+        self.connections = set()
+        self.guard = threading.Lock()
+        super().__init__((HOST, port), Answer)
+        self.thread = threading.Thread(target=self.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True)
+        self.thread.start()
+        self.running = True
+
+    @property
+    def address(self):
+        return f"http://{HOST}:{self.server_port}{self.base}"
+
+    def stop(self):
+        if not self.running:
+            return
+        self.running = False
+        self.shutdown()
+        self.thread.join()
+        self.socket.close()
+        with self.guard:
+            for connection in self.connections:
+                with contextlib.suppress(OSError):
+                    connection.shutdown(socket.SHUT_RDWR)
+
+    def __exit__(self, *ignored):
+        self.stop()
+
+    def process_request(self, request, client_address):
+        with self.guard:
+            self.connections.add(request)
+        super().process_request(request, client_address)
+
+    def shutdown_request(self, request):
+        with self.guard:
+            self.connections.discard(request)
+        super().shutdown_request(request)
+
+    def handle_error(self, request, client_address):
+        """A browser that goes away in the middle of an answer is no error."""
+
+
+class Answer(BaseHTTPRequestHandler):
+    """Answers one request after another on a connection."""
+
+    protocol_version = "HTTP/1.1"
+    disable_nagle_algorithm = True
+
+    def do_GET(self):
+        self.answer(with_body=True)
+
+    def do_HEAD(self):
+        self.answer(with_body=False)
+
+    def answer(self, with_body):
+        server = self.server
+        address = urlsplit(self.path)
+        path = unquote(address.path)
+        server.requested.append(address.path)
+        if not path.startswith(server.base):
+            if path + "/" == server.base:
+                return self.redirect(server.base)
+            return self.send(404, "text/plain; charset=utf-8", b"Outside the site.\n", with_body)
+        found = file_in(server.folder, path.removeprefix(server.base))
+        if found and found.is_dir():
+            return self.redirect(address.path + "/")
+        status = 200 if found else 404
+        found = found or file_in(server.folder, "404.html")
+        if not found:
+            return self.send(404, "text/plain; charset=utf-8", b"Not found.\n", with_body)
+        policy = content_policy(policy_page(server.folder, found))
+        self.send(status, TYPES.get(found.suffix, OTHER_TYPE), found.read_bytes(), with_body, policy)
+
+    def redirect(self, to):
+        self.send(301, "text/plain; charset=utf-8", b"", False, location=to)
+
+    def send(self, status, kind, body, with_body, policy=None, location=None):
+        self.send_response(status)
+        self.send_header("Content-Type", kind)
+        self.send_header("Content-Length", str(len(body)))
+        self.send_header("Cache-Control", "no-cache")
+        self.send_header("X-Content-Type-Options", "nosniff")
+        if location:
+            self.send_header("Location", location)
+        if policy:
+            self.send_header("Content-Security-Policy", f"{policy}; frame-ancestors 'self'")
+        self.end_headers()
+        if with_body:
+            self.wfile.write(body)
+
+    def log_message(self, *ignored):
+        """A request is no news to the person who serves the handbook."""
+
+
+def file_in(folder, path):
+    """The file that answers a path, a folder that lacks its last slash, or None."""
+    # Nothing above the folder can be reached: the path is made whole before it is joined.
+    whole = posixpath.normpath("/" + path.replace("\\", "/")).lstrip("/")
+    found = folder / whole
+    if "\0" in path or not found.exists() or not found.resolve().is_relative_to(folder):
+        return None
+    if not found.is_dir():
+        return None if path.endswith("/") else found
+    page = found / "index.html"
+    if not page.exists():
+        return None
+    return page if path.endswith("/") or not path else found
+
+
+def policy_page(folder, found):
+    """The page whose content policy goes with a file; a worker obeys the policy its own script comes with."""
+    if found.suffix == ".html":
+        return found
+    return folder / "index.html" if found.suffix in (".js", ".mjs") else None
+
+
+def content_policy(page):
+    """The content policy a page states about itself, or None."""
+    if page is None or not page.exists():
+        return None
+    reader = PolicyReader()
+    reader.feed(page.read_text(encoding="utf-8"))
+    return reader.policy
+
+
+class PolicyReader(HTMLParser):
+    """Reads the page's own content policy."""
+
+    policy = None
+
+    def handle_starttag(self, tag, attributes):
+        named = dict(attributes)
+        if tag == "meta" and (named.get("http-equiv") or "").lower() == "content-security-policy":
+            self.policy = self.policy or " ".join(named.get("content", "").split()).rstrip("; ")
+
+
+@contextlib.contextmanager
+def serving(folder, base="/"):
+    """Serve a folder for the length of a `with` block; gives the address of its first page."""
+    with Server(folder, base) as server:
+        yield server.address
+
+
+def first_free(folder, base, port):
+    """A server on the port, or on the next one that is free."""
+    for candidate in range(port, min(port + PORTS_TRIED, 65536)):
+        with contextlib.suppress(OSError):
+            return Server(folder, base, candidate)
+    return Server(folder, base)
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("folder", type=Path)
+    parser.add_argument("--base", default="/", help="the sub-path the site stands under")
+    parser.add_argument("--port", type=int, default=8000, help="the next free one is taken (default 8000)")
+    chosen = parser.parse_args()
+    with first_free(chosen.folder, chosen.base, chosen.port) as server:
+        print(f"The handbook is at {server.address}  (Ctrl+C ends)", flush=True)
+        with contextlib.suppress(KeyboardInterrupt):
+            server.thread.join()
+
+
+if __name__ == "__main__":
+    main()

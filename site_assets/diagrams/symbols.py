@@ -1,0 +1,90 @@
+"""The few symbols the drawings are made of, after IEC 60617; every element has an id and classes, no styles.
+
+Lengths are in the units of the drawing, 360 across on the smallest phone.
+"""
+
+from __future__ import annotations
+
+import drawsvg
+
+from calc.words import Sentence
+
+
+def canvas(slug: str, width: int, height: int, title: Sentence, description: Sentence) -> drawsvg.Drawing:
+    """Give an empty drawing that screen readers announce by its title and description."""
+    drawing = drawsvg.Drawing(
+        width, height, id=f"{slug}-drawing", role="img", aria_labelledby=f"{slug}-title {slug}-description"
+    )
+    drawing.append(drawsvg.Raw(f'<title id="{slug}-title">{title}</title><desc id="{slug}-description">{description}</desc>'))
+    return drawing
+
+
+def conductor(name: str, kind: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
+    """Give a conductor through `points`. kind: ungrounded, grounded, equipment-grounding, bonding, electrode."""
+    line = [coordinate for point in points for coordinate in point]
+    group = drawsvg.Group(id=name, class_=f"conductor {kind}")
+    if kind == "grounded":
+        group.append(drawsvg.Lines(*line, close=False, class_="outline"))
+    group.append(drawsvg.Lines(*line, close=False, class_="core"))
+    return group
+
+
+def bar(name: str, kind: str, x: float, y: float, width: float) -> drawsvg.DrawingElement:
+    """Give a terminal bar with screws."""
+    group = drawsvg.Group(id=name, class_=f"bar {kind}")
+    group.append(drawsvg.Rectangle(x, y, width, 14, rx=2, class_="metal"))
+    for offset in range(10, int(width), 16):
+        group.append(drawsvg.Circle(x + offset, y + 7, 3, class_="screw"))
+    return group
+
+
+def enclosure(name: str, x: float, y: float, width: float, height: float) -> drawsvg.DrawingElement:
+    """Give a metal enclosure."""
+    return drawsvg.Rectangle(x, y, width, height, rx=4, id=name, class_="enclosure")
+
+
+def breaker(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give a circuit breaker in a vertical conductor, 40 long from (x, y) down: contact blade and cross."""
+    group = drawsvg.Group(id=name, class_="breaker")
+    group.append(drawsvg.Line(x, y, x, y + 8, class_="blade"))
+    group.append(drawsvg.Line(x - 4, y + 4, x + 4, y + 12, class_="blade"))
+    group.append(drawsvg.Line(x + 4, y + 4, x - 4, y + 12, class_="blade"))
+    group.append(drawsvg.Line(x - 13, y + 12, x, y + 32, class_="blade"))
+    group.append(drawsvg.Line(x, y + 32, x, y + 40, class_="blade"))
+    return group
+
+
+def winding(name: str, x: float, y: float, turns: int) -> drawsvg.DrawingElement:
+    """Give a transformer winding of `turns` half circles, 16 long each, from (x, y) down."""
+    path = drawsvg.Path(id=name, class_="winding")
+    path.M(x, y)
+    for turn in range(turns):
+        path.A(8, 8, 0, 0, 1, x, y + 16 * (turn + 1))
+    return path
+
+
+def earth(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give the earth symbol below (x, y)."""
+    group = drawsvg.Group(id=name, class_="earth")
+    for step, half in enumerate((16, 10, 4)):
+        group.append(drawsvg.Line(x - half, y + 7 * step, x + half, y + 7 * step))
+    return group
+
+
+def fault(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give a fault from (x, y) to the right: a zigzag with a point, told by shape as well as colour."""
+    points = (x, y, x + 10, y - 8, x + 8, y + 2, x + 20, y - 6)
+    return drawsvg.Lines(*points, close=False, id=name, class_="fault")
+
+
+def step_mark(number: int, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give the numbered mark of one step of the fault's way round."""
+    group = drawsvg.Group(id=f"step-{number}", class_="step-mark")
+    group.append(drawsvg.Circle(x, y, 9))
+    group.append(drawsvg.Text(str(number), 12, x, y + 4.2, text_anchor="middle"))
+    return group
+
+
+def label(words: Sentence, x: float, y: float, anchor: str = "start", kind: str = "") -> drawsvg.DrawingElement:
+    """Give words at (x, y); a line break in the words starts a new line."""
+    return drawsvg.Text(str(words).split("\n"), 13, x, y, text_anchor=anchor, class_=f"label {kind}".strip(), line_height=1.15)

@@ -1,0 +1,1 @@
+"""What a result looks like: the same HTML at build time and in the browser."""

@@ -1,0 +1,134 @@
+"""A result as HTML. The build renders worked examples with it, the page's worker renders answers with it."""
+
+from __future__ import annotations
+
+from html import escape
+
+from calc.declare import Result
+from calc.plain import plain_citation, said_before
+from calc.rulebook import Rule, rule
+from calc.words import Sentence, say
+from calc.working import MARK_WORDS, Step, shown_number
+
+
+def result_html(result: Result, *, actions: bool = True) -> str:
+    """Give the HTML of a result: an answer, the fields to fix, or why the case is not covered.
+
+    `actions`: with the buttons that copy its link and print it.
+    """
+    if result.outcome == "fix":
+        return _fix(result)
+    buttons = _actions() if actions else ""
+    body = _answer(result, buttons) if result.outcome == "answer" else _not_covered(result, buttons)
+    return _said_earlier(result) + body
+
+
+def mark_html(mark: str) -> str:
+    """Give the badge that says how a figure was checked."""
+    return f'<span class="mark" data-mark="{mark}">{text(MARK_WORDS[mark])}</span>'
+
+
+def text(words: Sentence | str) -> str:
+    """Give words as HTML text, whatever was typed into them."""
+    return escape(str(words))
+
+
+def _answer(result: Result, buttons: str) -> str:
+    answer = result.answer
+    basis = rule(answer.basis, result.edition)
+    edition = text(say("{edition} edition", edition=result.edition))
+    return (
+        '<section class="answer" data-outcome="answer" tabindex="-1">'
+        f'<h2 class="answer-name">{text(answer.name)}</h2>'
+        f'<p class="answer-size"><span class="size">{text(answer.headline)}</span> '
+        f'<span class="metal">{text(answer.detail)}</span></p>'
+        f'<p class="answer-basis">{edition} · {text(basis.section)} · {mark_html(basis.mark)}</p>'
+        f"{_warnings(result)}{_list('answer-notes', result.working.notes)}{buttons}"
+        f"{_working(result)}{_citations(result)}</section>"
+    )
+
+
+def _fix(result: Result) -> str:
+    rows = "".join(
+        f'<li><a href="#field-{text(each.field)}">{text(each.label)}: {text(each.words)}</a></li>'
+        if each.field in result.calculator.fields else f"<li>{text(each.label)}: {text(each.words)}</li>"
+        for each in result.fix
+    )
+    heading = text(say("Fix this first") if len(result.fix) == 1 else say("Fix these first"))
+    return f'<section class="fix" data-outcome="fix" tabindex="-1"><h2>{heading}</h2><ul>{rows}</ul></section>'
+
+
+def _not_covered(result: Result, buttons: str) -> str:
+    outside = result.not_covered
+    return (
+        '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
+        f"<h2>{text(say('Not covered here'))}</h2>"
+        f'<p class="why">{text(outside.why)}</p><p class="look-in">{text(outside.look_in)}</p>'
+        f"{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
+    )
+
+
+def _said_earlier(result: Result) -> str:
+    earlier = said_before(result)
+    if not earlier:
+        return ""
+    reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [
+        str(say("No change of our rules explains it: the link may have been altered. Trust the working below and the "
+                "book."))]
+    return (
+        '<section class="said-earlier" tabindex="-1">'
+        f"<h2>{text(say('The answer differs from the one in the link'))}</h2>"
+        f"<p>{text(say('The link was made with: {answer}', answer=earlier['then']))}</p>"
+        f"<p>{text(say('The answer now: {answer}', answer=earlier['now']))}</p>{_list('reasons', reasons)}</section>"
+    )
+
+
+def _warnings(result: Result) -> str:
+    rows = "".join(f'<p class="warning">{text(words)}</p>' for words in result.working.warnings)
+    return f'<div class="warnings">{rows}</div>' if rows else ""
+
+
+def _actions() -> str:
+    copy, printed = text(say("Copy link")), text(say("Print"))
+    return (
+        '<div class="answer-actions">'
+        f'<button type="button" class="quiet" data-action="copy-link">{copy}</button>'
+        f'<button type="button" class="quiet" data-action="print">{printed}</button></div>'
+    )
+
+
+def _working(result: Result) -> str:
+    if not result.working.steps:
+        return ""
+    rows = "".join(_step(step) for step in result.working.steps)
+    return f'<section class="working"><h3>{text(say("Working"))}</h3><ol class="steps">{rows}</ol></section>'
+
+
+def _step(step: Step) -> str:
+    numbers = step.numbers
+    if not numbers and step.value is not None:
+        shown = step.value if isinstance(step.value, str) else shown_number(step.value)
+        numbers = f"{shown} {step.unit}".strip()
+    formula = f'<p class="step-formula">{text(step.formula)}</p>' if step.formula else ""
+    shown_numbers = f'<p class="step-numbers">{text(numbers)}</p>' if numbers else ""
+    cites = "".join(f'<p class="step-cite">{text(cited.section)} {mark_html(cited.mark)}</p>' for cited in step.citations)
+    return f'<li class="step"><p class="step-words">{text(step.words)}</p>{formula}{shown_numbers}{cites}</li>'
+
+
+def _citations(result: Result) -> str:
+    head = "".join(f"<th>{text(words)}</th>" for words in (say("Section"), say("What it states"), say("How it was checked")))
+    rows = "".join(_citation(cited) for cited in result.working.citations)
+    heading = text(say("Sections and sources, {edition} edition", edition=result.edition))
+    return (f'<details class="citations"><summary>{heading}</summary>'
+            f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></details>")
+
+
+def _citation(cited: Rule) -> str:
+    seen = "; ".join(plain_citation(cited)["sources"])
+    checked = " ".join([mark_html(cited.mark), text(seen), text(cited.note)])
+    return f"<tr><td>{text(cited.section)}</td><td>{text(cited.title)}</td><td>{checked}</td></tr>"
+
+
+def _list(name: str, sentences: list) -> str:
+    rows = "".join(f"<li>{text(words)}</li>" for words in sentences)
+    return f'<ul class="{name}">{rows}</ul>' if rows else ""

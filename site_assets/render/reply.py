@@ -1,0 +1,21 @@
+"""What the page's worker asks of Python: a calculator and a query in, HTML and the new link out."""
+
+from __future__ import annotations
+
+import json
+
+from calc import permalink
+from calc.catalogue import CALCULATORS
+from site_assets.render.answer import result_html
+
+
+def reply(slug: str, query: str) -> str:
+    """Give JSON for the page: outcome, html, the words for each field to fix, and the query that restores it."""
+    result = CALCULATORS[slug].run(permalink.read(query))
+    return json.dumps({
+        "outcome": result.outcome,
+        "html": result_html(result),
+        "fix": {each.field: str(each.words) for each in result.fix},
+        "edition": result.edition,
+        "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
+    })

@@ -1,0 +1,53 @@
+"""Runs inside the bundle: imports and calls all that a page can reach, and tells what is missing.
+
+The last line is the program's value: JSON with `modules` (all that got imported),
+`imported` (the bundle's own modules asked for) and `missing` (what failed, by name).
+"""
+
+import importlib
+import json
+import sys
+import traceback
+import zipfile
+
+OWN = ("calc", "site_assets", "pint", "flexcache", "flexparser", "platformdirs", "typing_extensions")
+missing = {}
+
+
+def attempt(name, action):
+    """Do it; note the traceback under the name when it fails."""
+    try:
+        return action()
+    except Exception:
+        # Making the text reaches what error reports need.
+        missing[name] = traceback.format_exc()
+
+
+def asked_for():
+    """The bundle's modules besides the standard library."""
+    archive = next(path for path in sys.path if path.endswith(".zip"))
+    paths = [path.removesuffix(".pyc") for path in zipfile.ZipFile(archive).namelist() if path.endswith(".pyc")]
+    names = [path.removesuffix("/__init__").replace("/", ".") for path in paths]
+    # `__main__` is a command line, which a page has none of.
+    return sorted(name for name in names if name.split(".")[0] in OWN and not name.endswith("__main__"))
+
+
+def calculators():
+    """Ask as the page does: each calculator's example, its empty form and an input nobody expects."""
+    from urllib.parse import urlencode
+
+    from calc.catalogue import CALCULATORS
+    from site_assets.render.reply import reply
+
+    for slug, calculator in CALCULATORS.items():
+        asked = {urlencode(calculator.example): "answer", "": "fix", "edition=never&no-field=%E2%98%83": "fix"}
+        for query, outcome in asked.items():
+            got = json.loads(reply(slug, query))["outcome"]
+            assert got == outcome, f"{slug}?{query} ends as {got}, not {outcome}"
+
+
+imported = asked_for()
+for each in [*imported, *globals().get("extras", [])]:
+    attempt(each, lambda: importlib.import_module(each))
+attempt("the calculators", calculators)
+json.dumps({"modules": sorted(sys.modules), "imported": imported, "missing": missing})

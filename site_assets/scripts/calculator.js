@@ -1,0 +1,158 @@
+// One calculator's form: what was typed goes to Python as a query, what Python says is shown.
+
+import { ask, startRuntime } from "./runtime.js";
+
+const IDLE_WAIT = 3_000; // ms after load before the runtime starts by itself
+
+export function startCalculator(form) {
+  const result = document.querySelector("[data-result]");
+  const state = form.querySelector(".runtime-state");
+  const address = new URL(location.href);
+  const linked = linkedQuery(address, form);
+  let latest = 0;
+  let answered = false;
+
+  const start = () => startRuntime(runtimeOf(form), (news) => showState(state, news, retry));
+  const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
+
+  async function submit(query, { moveFocus }) {
+    const mine = ++latest;
+    start();
+    let reply;
+    try {
+      reply = await ask(form.dataset.calculator, query);
+    } catch {
+      return; // the state line says why and offers to try again; the form keeps what was typed
+    }
+    if (mine !== latest) return;
+    answered = true;
+    result.innerHTML = reply.html;
+    showFieldErrors(form, reply.fix);
+    if (reply.query) history.replaceState(null, "", `?${reply.query}${location.hash}`);
+    if (moveFocus) result.querySelector("section")?.focus();
+    document.dispatchEvent(new CustomEvent("calculator:answered"));
+  }
+
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    submit(queryOf(form), { moveFocus: true });
+  });
+  form.addEventListener("reset", () => {
+    latest += 1;
+    answered = false;
+    result.replaceChildren();
+    showFieldErrors(form, {});
+    history.replaceState(null, "", location.pathname);
+  });
+  form.addEventListener("focusin", start, { once: true });
+  form.addEventListener("click", stepNumber);
+  form.addEventListener("change", () => answered && submit(queryOf(form), { moveFocus: false }));
+  document.addEventListener("edition:change", () => answered && submit(queryOf(form), { moveFocus: false }));
+  result.addEventListener("click", (event) => act(event, state));
+
+  if (linked) {
+    fill(form, new URLSearchParams(linked));
+    submit(linked, { moveFocus: true });
+  } else {
+    addEventListener("load", () => setTimeout(() => whenIdle(start), IDLE_WAIT));
+  }
+}
+
+function linkedQuery(address, form) {
+  const names = [...address.searchParams.keys()].filter((name) => name !== "h" && name !== "q"); // the search's own
+  const onlyChoosesEdition = names.length === 1 && form.dataset.editions.split(" ").includes(address.searchParams.get("edition"));
+  return names.length === 0 || onlyChoosesEdition ? "" : address.search;
+}
+
+function runtimeOf(form) {
+  const runtime = JSON.parse(form.dataset.runtime);
+  return { ...runtime, folder: new URL(runtime.folder, location.href).href };
+}
+
+function namesOf(form) {
+  return [...form.querySelectorAll("[data-field]")].map((field) => field.dataset.field);
+}
+
+function queryOf(form) {
+  const typed = new FormData(form);
+  const query = new URLSearchParams();
+  if (document.documentElement.dataset.editionChosen === "yes") {
+    query.set("edition", document.documentElement.dataset.edition);
+  }
+  for (const name of namesOf(form)) query.set(name, typed.get(name) ?? "");
+  return query.toString();
+}
+
+function fill(form, query) {
+  for (const name of namesOf(form)) {
+    if (!query.has(name)) continue;
+    const value = query.get(name);
+    for (const input of form.querySelectorAll(`[name="${name}"]`)) {
+      if (input.type === "radio") input.checked = input.value === value;
+      else input.value = value; // a value a list lacks leaves it empty, and the error says what came
+    }
+    const rare = form.querySelector(`[data-field="${name}"]`).closest("details");
+    if (rare && !isDefault(form, name)) rare.open = true;
+  }
+}
+
+function isDefault(form, name) {
+  return [...form.querySelectorAll(`[name="${name}"]`)].every((input) =>
+    input.type === "radio" ? input.checked === input.defaultChecked
+      : input.options ? input.options[input.selectedIndex]?.defaultSelected : input.value === input.defaultValue);
+}
+
+function showFieldErrors(form, fix) {
+  for (const name of namesOf(form)) {
+    const words = fix[name];
+    const line = form.querySelector(`#error-${name}`);
+    line.textContent = words ?? "";
+    line.hidden = !words;
+    if (words) line.closest("details")?.setAttribute("open", "");
+    for (const input of form.querySelectorAll(`[name="${name}"]`)) {
+      if (words) input.setAttribute("aria-invalid", "true");
+      else input.removeAttribute("aria-invalid");
+    }
+  }
+}
+
+function stepNumber({ target }) {
+  const step = target.closest("[data-step]");
+  if (!step) return;
+  const input = step.parentElement.querySelector("input");
+  const [low, high] = [Number(input.dataset.low), Number(input.dataset.high)];
+  const next = (Number.parseInt(input.value, 10) || low) + Number(step.dataset.step);
+  input.value = Math.min(high, Math.max(low, next));
+  input.dispatchEvent(new Event("change", { bubbles: true }));
+}
+
+function showState(line, { state, part = 0, detail = "" }, retry) {
+  line.dataset.state = state;
+  line.textContent = line.dataset[state].replace("{percent}", Math.round(part * 100)).replace("{detail}", detail);
+  if (state === "late" || state === "failed") {
+    const again = document.createElement("button");
+    again.type = "button";
+    again.className = "quiet";
+    again.textContent = line.dataset.again;
+    again.addEventListener("click", retry, { once: true });
+    line.append(" ", again);
+  }
+}
+
+async function act({ target }, state) {
+  const action = target.closest("[data-action]")?.dataset.action;
+  if (action === "print") print();
+  if (action === "copy-link") {
+    try {
+      await navigator.clipboard.writeText(location.href);
+      target.textContent = state.dataset.copied;
+    } catch {
+      state.textContent = `${state.dataset.copyYourself} ${location.href}`;
+    }
+  }
+}
+
+function whenIdle(run) {
+  if (window.requestIdleCallback) requestIdleCallback(run);
+  else setTimeout(run, 0);
+}

@@ -1,0 +1,244 @@
+/* Saves the handbook on this device and tells the reader how far that is. Words and buttons are
+   in the element (service_worker/state_panel.html); the saving itself is the service worker's. */
+
+const QUIET_SECONDS = 5;
+const STILL_SAVING_SECONDS = 30;
+
+let panel = null;
+let registration = null;
+let saved = null; // what the active worker has: { version, reading, calculating }
+let progress = null; // { done, total } in bytes
+let failure = null; // { file, why }
+let asking = false; // whether to remove everything
+let wanted = false; // saving may begin
+let automatic = true; // begins without being told
+let busy = false; // a calculator is starting
+let reloads = false; // this page belongs to a version that another can replace
+
+const container = navigator.serviceWorker;
+
+/** Shows the state of saving in the element and begins to save once the page is quiet. */
+export function startOffline(element) {
+  const first = panel === null;
+  panel = element;
+  panel.addEventListener("click", press);
+  panel.hidden = false;
+  if (!container) return show();
+  if (first) listen();
+  return first ? findRegistration() : show();
+}
+
+function listen() {
+  reloads = Boolean(container.controller);
+  container.addEventListener("controllerchange", () => {
+    if (reloads) location.reload();
+    reloads = true;
+  });
+  container.addEventListener("message", hear);
+  container.startMessages();
+  document.addEventListener("calculator:starting", () => { busy = true; });
+  document.addEventListener("calculator:answered", () => { busy = false; beginUnasked(); });
+  document.addEventListener("calculator:failed", () => { busy = false; beginWhenQuiet(); });
+  if (document.readyState === "complete") beginWhenQuiet();
+  else addEventListener("load", beginWhenQuiet);
+  setInterval(keepSaving, STILL_SAVING_SECONDS * 1000);
+}
+
+function beginWhenQuiet() {
+  const idle = window.requestIdleCallback ?? setTimeout;
+  setTimeout(() => idle(() => { if (!busy) beginUnasked(); }), QUIET_SECONDS * 1000);
+}
+
+function beginUnasked() {
+  // Whoever asks the browser to save data decides alone about 20 MB.
+  if (automatic && !wanted && !navigator.connection?.saveData) begin();
+}
+
+async function begin() {
+  wanted = true;
+  try {
+    const options = { updateViaCache: "none" };
+    adopt(await container.register(panel.dataset.worker, options));
+  } catch {
+    fail({ file: panel.dataset.worker.split("/").pop(), why: "fetch" });
+  }
+}
+
+async function findRegistration() {
+  const scope = new URL("./", new URL(panel.dataset.worker, location.href)).href;
+  const found = await container.getRegistration(scope);
+  if (found?.scope === scope) adopt(found);
+  else show();
+}
+
+function adopt(found) {
+  if (registration !== found) {
+    registration = found;
+    registration.addEventListener("updatefound", () => watch(registration.installing));
+    watch(registration.installing);
+  }
+  return refresh();
+}
+
+function watch(worker) {
+  let before = worker?.state;
+  worker?.addEventListener("statechange", () => {
+    if (worker.state === "installed") failure = null;
+    if (worker.state === "redundant" && before === "installing") {
+      failure ??= { file: "", why: "stopped" };
+      progress = null;
+    }
+    before = worker.state;
+    refresh();
+  });
+}
+
+async function refresh() {
+  const worker = registration?.active;
+  const answer = worker ? await ask(worker, "state") : null;
+  if (registration?.active !== worker) return;
+  saved = answer;
+  show();
+  saveOn();
+}
+
+/** Has the active worker save what it lacks; a newer version on its way makes that pointless. */
+function saveOn() {
+  const superseded = registration?.installing || registration?.waiting;
+  if (wanted && saved && !saved.calculating && !superseded && !failure) {
+    registration.active.postMessage({ kind: "save" });
+  }
+}
+
+// Browsers stop a worker after some minutes; asking again keeps it alive or carries on.
+function keepSaving() {
+  if (progress) saveOn();
+}
+
+function ask(worker, kind) {
+  return new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = ({ data }) => resolve(data);
+    worker.postMessage({ kind }, [port2]);
+  });
+}
+
+function hear({ data, source }) {
+  if (data.kind === "saving") {
+    progress = data;
+    show();
+  } else if (data.kind === "saved") {
+    progress = null;
+    if (data.group === "calculating") askToStay();
+    refresh();
+  } else if (data.kind === "failed") {
+    fail(data);
+    // The server may have moved on to a version whose files are all there.
+    if (source.state === "activated") registration?.update().catch(() => {});
+  } else if (data.kind === "reset") {
+    forget();
+  }
+}
+
+function fail(what) {
+  failure = what;
+  progress = null;
+  show();
+}
+
+async function askToStay() {
+  if (navigator.storage?.persist && !await navigator.storage.persisted()) navigator.storage.persist();
+}
+
+function forget() {
+  registration = saved = progress = failure = null;
+  asking = wanted = automatic = false;
+  show();
+}
+
+const deeds = {
+  save: begin,
+  async retry() {
+    failure = null;
+    await begin();
+    if (registration?.active) registration.update().catch(() => {});
+  },
+  update() {
+    reloads = true;
+    registration.waiting.postMessage({ kind: "take-over" });
+  },
+  ask() {
+    asking = true;
+    show();
+  },
+  keep() {
+    asking = false;
+    show();
+  },
+  async reset() {
+    if (registration?.active) return registration.active.postMessage({ kind: "reset" });
+    await registration?.unregister();
+    return forget();
+  },
+};
+
+function press({ target }) {
+  const button = target.closest("[data-offline-do]");
+  if (button) deeds[button.dataset.offlineDo]();
+}
+
+function state() {
+  if (!container) return "unsupported";
+  if (asking) return "question";
+  if (failure) return failureState();
+  if (progress) return "saving";
+  if (registration?.waiting) return "update";
+  if (saved?.calculating) return "ready";
+  return saved?.reading ? "reading" : "none";
+}
+
+function failureState() {
+  const name = { fetch: "failed", room: "full", stopped: "stopped" }[failure.why];
+  return saved?.calculating ? `update-${name}` : name;
+}
+
+function show() {
+  const now = state();
+  const focused = document.activeElement;
+  panel.dataset.offlineState = now;
+  say(now);
+  showProgress(now === "saving");
+  for (const button of panel.querySelectorAll("[data-offline-do]")) {
+    button.hidden = !button.dataset.offlineIn.split(" ").includes(now);
+  }
+  // Only a reader who was on a button that went away is moved.
+  if (panel.contains(focused) && focused.hidden) {
+    (panel.querySelector("button:not([hidden])") ?? panel).focus();
+  }
+}
+
+function say(now) {
+  const status = panel.querySelector("[data-offline-status]");
+  const words = panel.querySelector(`[data-offline-words="${now}"]`).content.textContent;
+  const text = filled(words, { file: failure?.file, version: saved?.version });
+  // Writing the same words again would have them read out again.
+  if (status.textContent !== text) status.textContent = text;
+}
+
+function showProgress(saving) {
+  panel.querySelector("[data-offline-progress]").hidden = !saving;
+  if (!saving) return;
+  const { done, total } = progress;
+  const amount = panel.querySelector("[data-offline-amount]");
+  panel.querySelector("progress").value = total ? done / total : 1;
+  amount.textContent = filled(amount.dataset.offlineAmount, { done: megabytes(done), total: megabytes(total) });
+}
+
+function filled(words, values) {
+  return words.replace(/\{(\w+)\}/g, (hole, name) => values[name] ?? "");
+}
+
+function megabytes(bytes) {
+  const digits = { minimumFractionDigits: 1, maximumFractionDigits: 1 };
+  return (bytes / 1e6).toLocaleString(document.documentElement.lang || undefined, digits);
+}

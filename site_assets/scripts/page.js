@@ -1,0 +1,8 @@
+// Brings the calculators and the offline panel of a page to life. The page reads without it.
+
+import { startCalculator } from "./calculator.js";
+import { startOffline } from "./offline.js";
+
+for (const form of document.querySelectorAll("form.calculator")) startCalculator(form);
+const panel = document.querySelector("[data-offline]");
+if (panel) startOffline(panel);

@@ -1,0 +1,60 @@
+// Starts the calculating worker once and asks it; starting late or not at all is told, never silent.
+
+const SILENCE_ALLOWED = 45_000; // ms without any sign of progress
+
+let worker;
+let waiting = new Map();
+let nextId = 1;
+let silence;
+let report = () => {};
+
+function expectSign() {
+  clearTimeout(silence);
+  silence = setTimeout(() => stop("late"), SILENCE_ALLOWED);
+}
+
+function stop(state, detail = "") {
+  clearTimeout(silence);
+  worker?.terminate();
+  worker = undefined;
+  const unanswered = waiting;
+  waiting = new Map();
+  report({ state, detail });
+  for (const { reject } of unanswered.values()) reject(new Error(state));
+  document.dispatchEvent(new CustomEvent("calculator:failed"));
+}
+
+function receive({ data }) {
+  if (data.loaded) {
+    expectSign();
+    report({ state: "loading", part: data.loaded / data.total });
+  } else if (data.ready) {
+    clearTimeout(silence);
+    report({ state: "ready" });
+  } else if (data.reply) {
+    waiting.get(data.id)?.resolve(data.reply);
+    waiting.delete(data.id);
+  } else if (data.failed) {
+    stop("failed", data.failed);
+  }
+}
+
+export function startRuntime({ folder, library, total, lock }, onReport) {
+  report = onReport;
+  if (worker) return;
+  document.dispatchEvent(new CustomEvent("calculator:starting"));
+  report({ state: "loading", part: 0 });
+  worker = new Worker(new URL("calculator-worker.js", import.meta.url), { type: "module" });
+  worker.onmessage = receive;
+  worker.onerror = (error) => stop("failed", error.message ?? "");
+  expectSign();
+  worker.postMessage({ start: { folder, library: `${folder}${library}`, total, lock } });
+}
+
+export function ask(slug, query) {
+  const id = nextId++;
+  return new Promise((resolve, reject) => {
+    waiting.set(id, { resolve, reject });
+    worker.postMessage({ id, slug, query });
+  });
+}

@@ -1,0 +1,90 @@
+// Saves one group whole, or fails as a whole and keeps what it has for the next try.
+
+const AT_ONCE = 4;
+const running = new Map();
+
+function save(group) {
+  if (!running.has(group)) {
+    const stop = new AbortController();
+    const result = saveWhole(group, stop)
+      .catch(async (error) => {
+        if (!stop.signal.reason?.reset) {
+          await tell({ kind: 'failed', group, file: error.file ?? '', why: error.why ?? 'stopped' });
+        }
+        throw error;
+      })
+      .finally(() => running.delete(group));
+    running.set(group, { result, stop });
+  }
+  return running.get(group).result;
+}
+
+async function saveWhole(group, stop) {
+  const store = await caches.open(STORE);
+  const held = new Set((await store.keys()).map(({ url }) => url));
+  const files = filesOf(group);
+  const missing = files.filter((file) => !held.has(file.key));
+  if (missing.length === 0 && await isWhole(group)) return;
+  const total = bytesOf(files);
+  let done = total - bytesOf(missing);
+
+  async function saveNext() {
+    while (missing.length > 0 && !stop.signal.aborted) {
+      const file = missing.shift();
+      await keep(store, file, await verifiedCopy(file, stop.signal));
+      done += file.bytes;
+      await tell({ kind: 'saving', group, done, total });
+    }
+  }
+
+  await tell({ kind: 'saving', group, done, total });
+  try {
+    await Promise.all(Array.from({ length: AT_ONCE }, saveNext));
+  } catch (error) {
+    stop.abort();
+    throw error;
+  }
+  stop.signal.throwIfAborted();
+  await store.put(markOf(group), new Response());
+  await tell({ kind: 'saved', group });
+}
+
+async function verifiedCopy(file, signal) {
+  // The browser's own cache may hold a stale or broken copy: the second try goes past it.
+  for (const cache of ['no-cache', 'reload']) {
+    try {
+      return withoutAddress(await fetch(file.address, { cache, signal, integrity: file.integrity }));
+    } catch {
+      if (signal.aborted) break;
+    }
+  }
+  throw failure(file, 'fetch');
+}
+
+// The next version may have this file at another address, which a script's imports start from.
+function withoutAddress({ body, headers }) {
+  return new Response(body, { headers });
+}
+
+async function keep(store, file, response) {
+  try {
+    await store.put(file.key, response);
+  } catch (error) {
+    throw failure(file, error.name === 'QuotaExceededError' ? 'room' : 'fetch');
+  }
+}
+
+function failure({ path }, why) {
+  return Object.assign(new Error(`${why}: ${path}`), { file: path, why });
+}
+
+function stopSaving() {
+  for (const { stop } of running.values()) stop.abort({ reset: true });
+}
+
+async function tell(message) {
+  const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  for (const page of pages) {
+    if (page.url.startsWith(SCOPE)) page.postMessage({ version: VERSION, ...message });
+  }
+}

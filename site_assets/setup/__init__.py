@@ -1,0 +1,4 @@
+"""Prepares a bare machine: uv, Python, packages, Node's packages, a browser.
+
+Runs on the standard library of Python 3.11, before anything is installed.
+"""

@@ -1,0 +1,76 @@
+"""Finds a Chromium for the tests, or brings one."""
+
+import os
+import shutil
+
+from site_assets.setup.places import WINDOWS, environment_python
+from site_assets.setup.steps import debian_command, is_root, printed, say, stop, succeeds, typed
+
+NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome", "msedge")
+FIXED_PLACES = (
+    "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+    "/Applications/Chromium.app/Contents/MacOS/Chromium",
+    r"C:\Program Files\Google\Chrome\Application\chrome.exe",
+    r"C:\Program Files (x86)\Google\Chrome\Application\chrome.exe",
+    r"C:\Program Files (x86)\Microsoft\Edge\Application\msedge.exe",
+)
+
+
+def browser_variables():
+    """CHROMIUM, the path of the browser, and CHROMIUM_ARGS, what it must be started with."""
+    arguments = os.environ.get("CHROMIUM_ARGS", "").split()
+    # Chromium's sandbox does not work for root.
+    if is_root() and "--no-sandbox" not in arguments:
+        arguments.append("--no-sandbox")
+    return {"CHROMIUM": chromium(), "CHROMIUM_ARGS": " ".join(arguments)}
+
+
+def chromium():
+    """The path of a Chromium that starts; stops when there is none and none can be brought."""
+    named = os.environ.get("CHROMIUM")
+    if named:
+        return named if starts(named) else stop(f"CHROMIUM names {named}, which does not start.")
+    return present() or from_playwright() or from_debian() or stop("no Chromium for the tests.", chromium_command())
+
+
+def present():
+    """A browser that is already on the machine, else None."""
+    candidates = [shutil.which(name) for name in NAMES] + [path for path in FIXED_PLACES if os.path.exists(path)]
+    return next((path for path in candidates if path and starts(path)), None)
+
+
+def starts(path):
+    """Whether the browser runs; some systems put an empty stand-in under its name."""
+    # On Windows the question for the version opens a window.
+    return os.path.exists(path) if WINDOWS else bool(printed([path, "--version"]))
+
+
+def from_playwright():
+    """The browser of the installed Playwright, fetched when missing; None when it cannot be had."""
+    asked = "from playwright.sync_api import sync_playwright as p\nwith p() as q: print(q.chromium.executable_path)"
+    path = printed([environment_python(), "-c", asked])
+    if path and starts(path):
+        return path
+    say("Fetching Chromium for the tests ...")
+    fetched = succeeds([environment_python(), "-m", "playwright", "install", "chromium"])
+    return path if fetched and path and starts(path) else None
+
+
+def from_debian():
+    """Debian's own Chromium, where we may install it; else None."""
+    if not (is_root() and shutil.which("apt-get")):
+        return None
+    quiet = {"DEBIAN_FRONTEND": "noninteractive"}
+    if not succeeds(["apt-get", "-q", "update"], **quiet):
+        return None
+    succeeds(["apt-get", "-q", "install", "-y", "chromium"], **quiet)
+    return present()
+
+
+def chromium_command():
+    """How to get a Chromium on this machine."""
+    if shutil.which("apt-get"):
+        return debian_command("chromium")
+    if shutil.which("brew"):
+        return "brew install --cask chromium"
+    return typed([environment_python(), "-m", "playwright", "install", "--with-deps", "chromium"])

@@ -1,0 +1,73 @@
+"""How a setup step runs a program, and how it gives up."""
+
+import os
+import shlex
+import subprocess
+import sys
+
+from site_assets.setup.places import ROOT, WINDOWS, variables
+
+
+def say(sentence):
+    """Tell the person waiting what is going on."""
+    print(sentence, file=sys.stderr, flush=True)
+
+
+def stop(reason, *commands):
+    """End with the reason and the exact commands to type."""
+    lines = [f"Stopped: {reason}"]
+    if commands:
+        lines.append("Type this, then run the same command again:")
+        lines += [f"    {command}" for command in commands]
+    sys.exit("\n".join(lines))
+
+
+def typed(arguments):
+    """The command as a person would type it."""
+    words = [str(argument) for argument in arguments]
+    return subprocess.list2cmdline(words) if WINDOWS else shlex.join(words)
+
+
+def succeeds(arguments, **more_variables):
+    """Whether the program ran and ended well; what it printed goes to the terminal."""
+    try:
+        # Standard output belongs to the command the reader asked for.
+        done = subprocess.run(
+            [str(argument) for argument in arguments],
+            cwd=ROOT,
+            env=variables(**more_variables),
+            stdin=subprocess.DEVNULL,
+            stdout=sys.stderr,
+        )
+    except OSError as error:
+        say(str(error))
+        return False
+    return done.returncode == 0
+
+
+def printed(arguments, timeout=60, **more_variables):
+    """What the program printed, or None when it is missing, fails or hangs."""
+    try:
+        done = subprocess.run(
+            [str(argument) for argument in arguments],
+            cwd=ROOT,
+            env=variables(**more_variables),
+            stdin=subprocess.DEVNULL,
+            capture_output=True,
+            text=True,
+            timeout=timeout,
+        )
+    except (OSError, subprocess.TimeoutExpired):
+        return None
+    return done.stdout.strip() if done.returncode == 0 else None
+
+
+def is_root():
+    """Whether this is the system's administrator account."""
+    return hasattr(os, "geteuid") and os.geteuid() == 0
+
+
+def debian_command(*packages):
+    """How to install packages on Debian and its relatives."""
+    sudo = "" if is_root() else "sudo "
+    return f"{sudo}apt-get update && {sudo}apt-get install -y {' '.join(packages)}"

@@ -1,0 +1,60 @@
+"""Gets uv, the program that makes the Python environment."""
+
+import re
+import shutil
+import sys
+
+from site_assets.setup.places import PINS, TOOLS
+from site_assets.setup.steps import debian_command, printed, say, stop, succeeds, typed
+
+# The first release with `uv venv --clear`.
+OLDEST_UV = (0, 8, 0)
+
+
+def uv():
+    """A recent uv: the machine's own, or the pinned one in .tools."""
+    own = shutil.which("uv")
+    if own and version(own) >= OLDEST_UV:
+        return own
+    if not pinned():
+        install()
+    return pinned()
+
+
+def version(program):
+    """The version a uv reports, as numbers; (0, 0, 0) when it does not run."""
+    numbers = re.search(r"(\d+)\.(\d+)\.(\d+)", printed([program, "--version"]) or "")
+    return tuple(int(number) for number in numbers.groups()) if numbers else (0, 0, 0)
+
+
+def pinned():
+    """The pinned uv when it is in place and runs, else None."""
+    wanted = re.search(r"^uv==(\S+)", (PINS / "uv.txt").read_text(encoding="utf-8"), re.MULTILINE)
+    wanted_version = tuple(int(number) for number in wanted.group(1).split("."))
+    program = shutil.which("uv", path=str(TOOLS / "uv" / "bin"))
+    return program if program and version(program) == wanted_version else None
+
+
+def install():
+    """Let pip put the pinned uv in .tools, checked by its hash."""
+    if printed([sys.executable, "-m", "pip", "--version"]) is None:
+        stop(f"{sys.executable} has no pip.", pip_command())
+    say("Fetching uv ...")
+    shutil.rmtree(TOOLS / "uv", ignore_errors=True)
+    command = [
+        sys.executable, "-m", "pip",
+        # Neither the user's settings nor the system's packages are touched.
+        "--isolated", "install", "--target", TOOLS / "uv",
+        "--require-hashes", "--no-deps", "--only-binary", ":all:", "--no-cache-dir",
+        "--quiet", "--no-input", "--disable-pip-version-check", "--root-user-action", "ignore",
+        "--requirement", PINS / "uv.txt",
+    ]  # fmt: skip
+    if not succeeds(command) or not pinned():
+        stop("uv could not be fetched.", typed(command))
+
+
+def pip_command():
+    """How to get pip on this machine."""
+    if shutil.which("apt-get"):
+        return debian_command("python3-pip")
+    return typed([sys.executable, "-m", "ensurepip", "--user"])

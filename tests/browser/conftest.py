@@ -1,0 +1,56 @@
+"""The built site in a real browser. CHROMIUM names the browser; the test command finds one or stops."""
+
+import os
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import sync_playwright
+
+from site_assets.build.serve import Server
+
+SITE = Path(__file__).parents[2] / "site"
+PHONE = {"width": 390, "height": 844}
+
+
+@pytest.fixture(scope="session")
+def site_folder() -> Path:
+    """Give the folder of the built site."""
+    assert (SITE / "index.html").is_file(), "build the site first: python3 -m site_assets build"
+    return SITE
+
+
+@pytest.fixture(scope="session")
+def browser():
+    """Give a running Chromium."""
+    with sync_playwright() as playwright:
+        chromium = playwright.chromium.launch(
+            executable_path=os.environ["CHROMIUM"], args=os.environ.get("CHROMIUM_ARGS", "").split()
+        )
+        yield chromium
+        chromium.close()
+
+
+@pytest.fixture(scope="session")
+def site(site_folder):
+    """Give the address of the site, served under a sub-path."""
+    with Server(site_folder, base="/handbook/here/") as server:
+        yield server.address
+
+
+@pytest.fixture
+def page(browser):
+    """Give a phone-sized page of a new reader; it fails the test on any error or blocked load."""
+    context = browser.new_context(viewport=PHONE, service_workers="block")
+    page = context.new_page()
+    faults = watch(page)
+    yield page
+    context.close()
+    assert not faults
+
+
+def watch(page) -> list[str]:
+    """Give a list that fills with the page's errors: scripts, console, content policy."""
+    faults: list[str] = []
+    page.on("pageerror", lambda error: faults.append(f"script: {error}"))
+    page.on("console", lambda message: faults.append(f"console: {message.text}") if message.type == "error" else None)
+    return faults

@@ -1,0 +1,249 @@
+"""The calculator in the browser gives what CPython gives, keeps what is typed, and links restore it."""
+
+import re
+
+import pytest
+from playwright.sync_api import expect
+
+from calc import EDITIONS, main_bonding_jumper, permalink
+from calc.plain import plain_result
+from site_assets.render.answer import result_html
+from tests.cases.read import cases
+
+SLUG = "main-bonding-jumper"
+PAGE = f"calculators/{SLUG}.html"
+START = 60_000  # ms for the runtime on a loaded machine
+
+
+def open_form(page, site, query=""):
+    page.goto(f"{site}{PAGE}{query}")
+
+
+def enter(page, **inputs):
+    for name, text in inputs.items():
+        page.fill(f"[name={name}]", text)
+
+
+def submit(page):
+    page.click(f"form[data-calculator={SLUG}] button[type=submit]")
+
+
+def answer(page, outcome="answer"):
+    shown = page.locator(f"[data-result] [data-outcome={outcome}]")
+    expect(shown).to_be_visible(timeout=START)
+    return shown
+
+
+def test_typing_conductors_gives_the_jumper_with_its_section(page, site):
+    open_form(page, site)
+    enter(page, conductor="500 kcmil", sets="2")
+    submit(page)
+    shown = answer(page)
+    expect(shown.locator(".answer-size")).to_have_text("2/0 AWG copper wire or larger")
+    expect(shown.locator(".answer-basis")).to_contain_text("Table 250.102(C)(1)")
+
+
+def test_every_worked_case_in_every_edition_reads_in_the_page_as_in_cpython(page, site):
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    submit(page)
+    answer(page)
+    kit = page.evaluate("document.querySelector('script[src*=\"scripts/page.js\"]').src.replace('page.js', '')")
+    asked = [
+        "&".join(f"{name}={text}" for name, text in ({"edition": edition} | case["inputs"]).items())
+        for edition, case in cases("jumpers/main_bonding_jumper")
+    ]
+    replies = page.evaluate(
+        """async ([scripts, slug, queries]) => {
+             const { ask } = await import(`${scripts}runtime.js`);
+             const replies = [];
+             for (const query of queries) replies.push(await ask(slug, query));
+             return replies;
+           }""", [kit, SLUG, asked])
+    for query, reply in zip(asked, replies, strict=True):
+        here = main_bonding_jumper.run(permalink.read(query))
+        assert reply["outcome"] == here.outcome, query
+        assert reply["html"] == result_html(here), query
+    assert len(replies) == len(asked) > 100
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_a_link_restores_inputs_and_answer_in_its_edition(page, site, edition):
+    here = main_bonding_jumper(edition=edition, conductor="600kcmil", sets=3, conductor_metal="aluminum", form="screw")
+    open_form(page, site, "?" + permalink.write(here).partition("?")[2])
+    shown = answer(page)
+    expect(shown.locator(".size")).to_have_text("4/0 AWG")
+    expect(page.locator("[name=conductor]")).to_have_value("600kcmil")
+    expect(page.locator("[name=sets]")).to_have_value("3")
+    expect(page.locator("[name=conductor_metal][value=aluminum]")).to_be_checked()
+    expect(page.locator("[name=form]")).to_have_value("screw")
+    expect(page.locator("html")).to_have_attribute("data-edition", edition)
+    expect(page.locator(".said-earlier")).to_have_count(0)
+
+
+def test_the_address_becomes_the_link_of_the_answer(page, site):
+    open_form(page, site)
+    enter(page, conductor="500 MCM", sets="2")
+    submit(page)
+    answer(page)
+    expect(page).to_have_url(re.compile(r"\?edition=2023&conductor=500kcmil&sets=2&.*&said=2/0-copper$"))
+
+
+def test_a_link_with_another_answer_shows_both(page, site):
+    open_form(page, site, "?edition=2023&conductor=500kcmil&sets=2&said=1/0-copper")
+    answer(page)
+    earlier = page.locator(".said-earlier")
+    expect(earlier).to_contain_text("The link was made with: 1/0-copper")
+    expect(earlier).to_contain_text("The answer now: 2/0-copper")
+
+
+def test_changing_the_edition_answers_anew(page, site):
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    submit(page)
+    expect(answer(page)).to_contain_text("250.24(C)")
+    page.click("[data-choose-edition='2017']")
+    expect(page.locator("[data-result]")).to_contain_text("250.24(B)")
+    expect(page).to_have_url(re.compile("edition=2017"))
+
+
+def test_the_edition_is_remembered_and_a_link_wins_only_on_its_page(page, site):
+    open_form(page, site)
+    page.click("[data-choose-edition='2020']")
+    open_form(page, site, "?edition=2026")
+    expect(page.locator("html")).to_have_attribute("data-edition", "2026")
+    open_form(page, site)
+    expect(page.locator("html")).to_have_attribute("data-edition", "2020")
+
+
+def test_changing_a_field_after_an_answer_answers_anew(page, site):
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    submit(page)
+    expect(answer(page).locator(".size")).to_have_text("4 AWG")
+    page.click("[data-field=sets] [data-step='1']")
+    expect(page.locator("[data-result] .size")).to_have_text("2 AWG")
+
+
+@pytest.mark.parametrize(("inputs", "field"), [
+    ({"conductor": ""}, "conductor"),
+    ({"conductor": "5/0"}, "conductor"),
+    ({"conductor": "9" * 10_000}, "conductor"),
+    ({"conductor": "<script>document.title='taken'</script>"}, "conductor"),
+    ({"conductor": "3/0", "sets": "0"}, "sets"),
+    ({"conductor": "3/0", "sets": "100"}, "sets"),
+    ({"conductor": "3/0", "sets": "-1"}, "sets"),
+    ({"conductor": "3/0", "sets": "two"}, "sets"),
+])
+def test_bad_input_names_the_field_and_keeps_what_was_typed(page, site, inputs, field):
+    open_form(page, site)
+    enter(page, **inputs)
+    submit(page)
+    summary = answer(page, "fix")
+    expect(summary).to_be_focused()
+    expect(summary.locator("a").first).to_have_attribute("href", f"#field-{field}")
+    expect(page.locator(f"#error-{field}")).to_contain_text("Enter a")
+    for name, text in inputs.items():
+        expect(page.locator(f"[name={name}]")).to_have_value(text)
+    assert page.title() != "taken"
+
+
+@pytest.mark.parametrize(("query", "says"), [
+    ("conductor=%3Cscript%3Edocument.title%3D'taken'%3C/script%3E", "Largest ungrounded conductor"),
+    ("conductor=3/0&edition=1776", "Edition"),
+    ("edition=1776", "Edition"),
+    ("conductor=3/0&colour=green", "There is no field of this name"),
+    ("conductor=3/0&conductor=4/0", "This is given twice"),
+    ("conductor=3/0&metal=coper", "Choose one of copper"),
+    ("conductor=3/0&%3Cimg%20src%3Dx%20onerror%3Ddocument.title%3D'taken'%3E=1", "There is no field of this name"),
+    ("conductor=3/0&said=%3Cb%3E", "Answer the link was made with"),
+])
+def test_a_bad_link_says_what_to_mend_and_runs_nothing(page, site, query, says):
+    open_form(page, site, f"?{query}")
+    expect(answer(page, "fix")).to_contain_text(says)
+    assert page.title() != "taken"
+    assert page.locator("[data-result] script, [data-result] img, [data-result] b").count() == 0
+
+
+def test_a_misspelt_choice_in_a_link_is_never_taken_for_the_default(page, site):
+    open_form(page, site, "?conductor=3/0&metal=coper")
+    answer(page, "fix")
+    assert page.locator("[name=metal]:checked").count() == 0
+    submit(page)
+    expect(answer(page, "fix")).to_contain_text("Metal of the jumper")
+
+
+def test_a_feeder_panel_is_not_covered_and_names_where_to_look(page, site):
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    page.select_option("[name=place]", "feeder-panel")
+    submit(page)
+    expect(answer(page, "not_covered")).to_contain_text("equipment grounding conductor (250.122)")
+
+
+def test_clearing_brings_back_an_empty_form_and_a_plain_address(page, site):
+    open_form(page, site, "?conductor=3/0&sets=2")
+    answer(page)
+    page.click("form.calculator button[type=reset]")
+    expect(page.locator("[data-result] section")).to_have_count(0)
+    expect(page.locator("[name=conductor]")).to_have_value("")
+    assert "?" not in page.url
+
+
+def test_typing_while_python_starts_loses_nothing_and_the_last_request_is_answered(page, site):
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    submit(page)
+    enter(page, conductor="500 kcmil", sets="2")
+    submit(page)
+    expect(answer(page).locator(".size")).to_have_text("2/0 AWG", timeout=START)
+    expect(page.locator("[name=conductor]")).to_have_value("500 kcmil")
+
+
+def test_when_the_runtime_cannot_be_fetched_the_page_says_so_and_trying_again_works(browser, site):
+    context = browser.new_context(service_workers="block")
+    page = context.new_page()
+    page.route("**/handbook.zip", lambda route: route.fulfill(status=404, body="gone"))
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    submit(page)
+    state = page.locator(".runtime-state")
+    expect(state).to_contain_text("Nothing you entered is lost", timeout=START)
+    expect(page.locator("[name=conductor]")).to_have_value("3/0")
+    page.unroute("**/handbook.zip")
+    state.locator("button").click()
+    expect(answer(page).locator(".size")).to_have_text("4 AWG")
+    context.close()
+
+
+def test_a_start_that_hangs_ends_in_a_clear_message(browser, site):
+    context = browser.new_context(service_workers="block")
+    page = context.new_page()
+    page.clock.install()
+    page.route("**/pyodide.asm.wasm", lambda route: None)
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    submit(page)
+    expect(page.locator(".runtime-state")).to_contain_text("is starting")
+    page.clock.run_for(46_000)
+    expect(page.locator(".runtime-state")).to_contain_text("has not started", timeout=START)
+    context.close()
+
+
+def test_copying_the_link_copies_the_address(browser, site):
+    context = browser.new_context(permissions=["clipboard-read", "clipboard-write"], service_workers="block")
+    page = context.new_page()
+    open_form(page, site, "?edition=2020&conductor=3/0")
+    answer(page)
+    page.click("[data-action=copy-link]")
+    assert page.evaluate("navigator.clipboard.readText()") == page.url
+    context.close()
+
+
+def test_the_worked_example_is_what_the_command_line_gives(page, site):
+    """The example stands in the page before any Python starts."""
+    open_form(page, site)
+    for edition in EDITIONS:
+        given = plain_result(main_bonding_jumper(**(dict(main_bonding_jumper.example) | {"edition": edition})))
+        shown = page.locator(f".example [data-edition~='{edition}'] .answer-size").first.text_content()
+        assert shown == given["answer"]["headline"]

@@ -1,0 +1,82 @@
+"""Bad input in all its forms: each error names its field and says what to enter."""
+
+import pytest
+
+from calc import main_bonding_jumper
+from calc.declare import LONGEST_ECHO
+
+
+def fixes(*pairs):
+    result = main_bonding_jumper.run(pairs)
+    assert result.outcome == "fix" and result.answer is None
+    return {each.field: (str(each.label), str(each.words)) for each in result.fix}
+
+
+def test_a_missing_conductor_is_asked_for():
+    label, words = fixes(("edition", "2023"))["conductor"]
+    assert label == "Largest ungrounded conductor"
+    assert words == "Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."
+
+
+@pytest.mark.parametrize("text", ["", " ", "5/0", "large", "-3", "1" * 10_000, "<script>alert(1)</script>", "{size}", "3/0\0"])
+def test_an_unreadable_conductor_says_what_to_enter(text):
+    words = fixes(("conductor", text))["conductor"][1]
+    assert "Enter a size from 18 AWG to 2000 kcmil" in words
+    assert len(words) < 200 + LONGEST_ECHO
+
+
+@pytest.mark.parametrize("text", ["", "0", "-1", "31", "100", "2.5", "two", "1e1", "٢", "9" * 10_000])
+def test_sets_outside_one_to_thirty_say_so(text):
+    assert "Enter a whole number from 1 to 30." in fixes(("conductor", "3/0"), ("sets", text))["sets"][1]
+
+
+def test_the_ends_of_the_range_of_sets_are_taken():
+    for sets in ("1", "30"):
+        assert main_bonding_jumper(edition="2023", conductor="3/0", sets=sets).outcome == "answer"
+
+
+@pytest.mark.parametrize(("field", "text"), [
+    ("metal", "coper"), ("metal", "Copper"), ("conductor_metal", "gold"), ("place", ""), ("form", "rod"),
+    ("system_grounding", "yes"), ("conductor_basis", "none"),
+])
+def test_a_word_that_is_no_choice_lists_the_choices(field, text):
+    assert "Choose one of " in fixes(("conductor", "3/0"), (field, text))[field][1]
+
+
+@pytest.mark.parametrize("text", ["1999", "", "2023 ", "NEC 2023", "2029"])
+def test_an_unknown_edition_lists_the_editions(text):
+    words = fixes(("conductor", "3/0"), ("edition", text))["edition"][1]
+    assert "Enter one of 2017, 2020, 2023, 2026." in words
+
+
+def test_an_unknown_parameter_is_an_error_that_lists_the_fields():
+    words = fixes(("conductor", "3/0"), ("colour", "green"))["colour"][1]
+    assert words.startswith("There is no field of this name. The fields are edition, conductor,")
+
+
+@pytest.mark.parametrize("name", ["conductor", "edition", "metal"])
+def test_a_parameter_given_twice_is_an_error_even_with_one_value(name):
+    value = {"conductor": "3/0", "edition": "2023", "metal": "copper"}[name]
+    assert fixes(("conductor", "3/0"), (name, value), (name, value))[name][1] == "This is given twice. Give it once."
+
+
+@pytest.mark.parametrize("text", ["<b>", "2/0 copper", "x" * 10_000, ""])
+def test_what_no_link_of_ours_says_is_an_error(text):
+    assert "said" in fixes(("conductor", "3/0"), ("said", text))
+
+
+def test_all_errors_come_at_once_in_the_order_of_the_fields():
+    given = fixes(("form", "rod"), ("sets", "0"), ("nonsense", "1"), ("edition", "1"))
+    assert list(given) == ["edition", "conductor", "sets", "form", "nonsense"]
+
+
+def test_until_an_edition_is_chosen_the_answer_says_which_is_shown():
+    result = main_bonding_jumper(conductor="3/0")
+    assert result.edition == "2023" and not result.edition_chosen
+    assert str(result.working.warnings[0]).startswith("Edition not chosen: 2023 shown.")
+
+
+def test_written_and_typed_inputs_are_read_alike():
+    written = main_bonding_jumper.run([("edition", "2023"), ("conductor", "500 MCM"), ("sets", "2")])
+    typed = main_bonding_jumper(edition="2023", conductor="500kcmil", sets=2)
+    assert written.inputs == typed.inputs and written.answer == typed.answer

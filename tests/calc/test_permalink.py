@@ -1,0 +1,57 @@
+"""Links restore what was entered and answered, and say when the answer has changed."""
+
+import pytest
+
+from calc import EDITIONS, main_bonding_jumper, permalink, rulebook
+from calc.plain import said_before
+from tests.cases.read import cases, named
+
+
+@pytest.mark.parametrize("pair", cases("jumpers/main_bonding_jumper"), ids=named)
+def test_a_link_gives_the_same_inputs_and_answer_again(pair):
+    edition, case = pair
+    first = main_bonding_jumper(edition=edition, **case["inputs"])
+    query = permalink.write(first).partition("?")[2]
+    again = main_bonding_jumper.run(permalink.read(query))
+    assert (again.edition, again.inputs, again.outcome, again.said) == (edition, first.inputs, first.outcome, first.said)
+    assert again.said_before == again.said and said_before(again) is None
+
+
+def test_a_link_always_carries_its_edition_and_what_was_answered():
+    result = main_bonding_jumper(conductor="500kcmil", sets=2)
+    assert permalink.write(result) == (
+        "calculators/main-bonding-jumper.html?edition=2023&conductor=500kcmil&sets=2&conductor_metal=copper&metal=copper"
+        "&place=service-disconnect&system_grounding=solidly-grounded&enclosures=1&form=wire&conductor_basis=installed"
+        "&said=2/0-copper"
+    )
+
+
+def test_reading_keeps_blank_and_repeated_parameters_so_that_they_become_errors():
+    assert permalink.read("?conductor=&metal=copper&metal=copper&h=x&q=y") == [
+        ("conductor", ""), ("metal", "copper"), ("metal", "copper")]
+
+
+def test_a_link_with_spaces_or_plus_signs_reads_the_same():
+    for query in ("conductor=500%20kcmil", "conductor=500+kcmil", "conductor=500kcmil"):
+        assert main_bonding_jumper.run(permalink.read(query)).inputs["conductor"] == "500kcmil"
+
+
+def test_a_link_that_was_answered_otherwise_shows_both_answers():
+    earlier = said_before(main_bonding_jumper(edition="2023", conductor="500kcmil", sets=2, said="1/0-copper"))
+    assert earlier == {"then": "1/0-copper", "now": "2/0-copper", "changes": []}
+
+
+def test_a_recorded_change_of_that_edition_explains_the_difference(monkeypatch):
+    row = {"rules": 2, "date": "2027-01-01", "calculator": "main-bonding-jumper", "editions": ["2023"],
+           "was": "1/0-copper", "now": "2/0-copper", "why": "A row was read one line too high."}
+    monkeypatch.setattr("calc.plain.changes", lambda: {"version": 2, "change": [row]})
+    for edition in EDITIONS:
+        earlier = said_before(main_bonding_jumper(edition=edition, conductor="500kcmil", sets=2, said="1/0-copper"))
+        assert earlier["changes"] == ([row] if edition == "2023" else [])
+
+
+def test_the_record_of_changes_has_a_version_and_whole_rows():
+    record = rulebook.changes()
+    assert record["version"] == 1 + len(record["change"])
+    for row in record["change"]:
+        assert set(row) == {"rules", "date", "calculator", "editions", "was", "now", "why"}

@@ -1,0 +1,55 @@
+"""A rule file that leaves something unsaid is an error, never a guess."""
+
+import copy
+
+import pytest
+
+from calc.rulebook import RuleError, _document, check, keys, rule, sources
+
+GOOD = _document("conductors/parallel_minimum")
+
+
+def broken(change) -> dict:
+    document = copy.deepcopy(GOOD)
+    change(document)
+    return document
+
+
+@pytest.mark.parametrize("key", keys())
+def test_every_rule_in_the_book_keeps_the_schema(key):
+    check(key, _document(key))
+
+
+@pytest.mark.parametrize(("change", "complaint"), [
+    (lambda d: d["editions"].pop("2020"), "states the editions"),
+    (lambda d: d["editions"].update({"2029": d["editions"]["2017"]}), "states the editions"),
+    (lambda d: d.pop("unit"), "has the fields"),
+    (lambda d: d.update(kind="guess"), "kind 'guess'"),
+    (lambda d: d["editions"]["2017"].pop("value"), "states no value"),
+    (lambda d: d["editions"]["2017"].pop("mark"), "2017 has the fields"),
+    (lambda d: d["editions"]["2017"].update(mark="sure"), "has the mark 'sure'"),
+    (lambda d: d["editions"]["2017"].update(sources=[]), "names no source"),
+    (lambda d: d["editions"]["2017"].update(sources=["hearsay"]), "names the source 'hearsay'"),
+    (lambda d: d["editions"]["2020"].update(same_as="2023"), "states nothing"),
+    (lambda d: d["editions"]["2020"].update(value="1"), "2020 has the fields"),
+])
+def test_a_rule_that_breaks_the_schema_is_refused_by_name(change, complaint):
+    with pytest.raises(RuleError, match="conductors/parallel_minimum: ") as refused:
+        check("conductors/parallel_minimum", broken(change))
+    assert complaint in str(refused.value)
+
+
+def test_an_unknown_edition_is_refused():
+    with pytest.raises(RuleError, match="no edition '1999'"):
+        rule("conductors/area", "1999")
+
+
+def test_an_unknown_rule_is_refused():
+    with pytest.raises(RuleError, match="no such rule"):
+        rule("conductors/colour", "2023")
+
+
+def test_every_source_is_used_and_says_what_was_seen_in_it():
+    used = {source for key in keys() for dated in _document(key)["editions"].values() for source in dated["sources"]}
+    assert used == set(sources())
+    assert all(each["title"] and each["kind"] and each["seen"] for each in sources().values())
