@@ -19,8 +19,14 @@ from calc.words import say
 def main(arguments: list[str]) -> int:
     """Run one calculator on the arguments, print what it gives, and return the exit code."""
     if not arguments:
-        return show({"schema": SCHEMA, "editions": list(EDITIONS),
-                     "calculators": [plain_calculator(each) for each in CALCULATORS.values()]}, 0)
+        return show(
+            {
+                "schema": SCHEMA,
+                "editions": list(EDITIONS),
+                "calculators": [plain_calculator(each) for each in CALCULATORS.values()],
+            },
+            0,
+        )
     slug, *written = arguments
     if slug not in CALCULATORS:
         words = say("There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS))

@@ -12,8 +12,8 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
-from calc.working import Working
 from calc.words import Sentence, say
+from calc.working import Working
 
 LONGEST_TEXT = 200
 LONGEST_ECHO = 40
@@ -118,10 +118,15 @@ class Calculator:
         edition, chosen, said, inputs, fix = self._read(pairs)
         working = Working(edition)
         if not chosen:
-            working.warn(say("Edition not chosen: {edition} shown. Choose the edition enforced where the work is.",
-                             edition=edition))
-        result = dict(calculator=self, edition=edition, edition_chosen=chosen, inputs=inputs, working=working,
-                      said_before=said)
+            working.warn(
+                say(
+                    "Edition not chosen: {edition} shown. Choose the edition enforced where the work is.",
+                    edition=edition,
+                )
+            )
+        result = dict(
+            calculator=self, edition=edition, edition_chosen=chosen, inputs=inputs, working=working, said_before=said
+        )
         if fix:
             return Result(outcome="fix", fix=tuple(fix), **result)
         try:
@@ -138,8 +143,14 @@ class Calculator:
         fix: dict[str, Fix] = {}
         for name, text in pairs:
             if name not in readable:
-                fix[name] = Fix(echo(name), echo(name), say("There is no field of this name. The fields are {names}.",
-                                                      names=", ".join(["edition", *self.fields])))
+                fix[name] = Fix(
+                    echo(name),
+                    echo(name),
+                    say(
+                        "There is no field of this name. The fields are {names}.",
+                        names=", ".join(["edition", *self.fields]),
+                    ),
+                )
             elif name in values or name in fix:
                 fix[name] = Fix(name, readable[name].label, say("This is given twice. Give it once."))
             else:
@@ -170,7 +181,12 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
         hints = typing.get_type_hints(function, include_extras=True)
         parameters = {key: each for key, each in inspect.signature(function).parameters.items() if key != "working"}
         declared = Calculator(
-            slug=slug, name=name, purpose=purpose, submit=submit, example=example, function=function,
+            slug=slug,
+            name=name,
+            purpose=purpose,
+            submit=submit,
+            example=example,
+            function=function,
             fields={key: hints[key].__metadata__[0] for key in parameters},
             defaults={key: each.default for key, each in parameters.items() if each.default is not each.empty},
         )
@@ -204,8 +220,13 @@ def echo(text: str) -> str:
 def _warn_of_unverified(working: Working) -> None:
     sections = working.unverified()
     if sections:
-        working.warn(say("Not verified for the {edition} edition: {sections}. Read the book before you rely on it.",
-                         edition=working.edition, sections="; ".join(dict.fromkeys(sections))))
+        working.warn(
+            say(
+                "Not verified for the {edition} edition: {sections}. Read the book before you rely on it.",
+                edition=working.edition,
+                sections="; ".join(dict.fromkeys(sections)),
+            )
+        )
 
 
 def _said(text: str) -> str:

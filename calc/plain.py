@@ -15,8 +15,11 @@ def plain_result(result: Result) -> dict:
     working, outside = result.working, result.not_covered
     answer = None
     if result.answer:
-        shown = {"name": str(result.answer.name), "headline": f"{result.answer.headline} {result.answer.detail}",
-                 "said": result.answer.said}
+        shown = {
+            "name": str(result.answer.name),
+            "headline": f"{result.answer.headline} {result.answer.detail}",
+            "said": result.answer.said,
+        }
         answer = dict(result.answer.values) | shown
     return {
         "schema": SCHEMA,
@@ -30,8 +33,14 @@ def plain_result(result: Result) -> dict:
         "fix": [{"field": each.field, "label": str(each.label), "say": str(each.words)} for each in result.fix],
         "not_covered": {"why": str(outside.why), "look_in": str(outside.look_in)} if outside else None,
         "steps": [
-            {"say": str(step.words), "formula": step.formula, "numbers": step.numbers, "value": step.value,
-             "unit": step.unit, "citations": [cited.key for cited in step.citations]}
+            {
+                "say": str(step.words),
+                "formula": step.formula,
+                "numbers": step.numbers,
+                "value": step.value,
+                "unit": step.unit,
+                "citations": [cited.key for cited in step.citations],
+            }
             for step in working.steps
         ],
         "notes": [str(words) for words in working.notes],
@@ -45,8 +54,13 @@ def plain_result(result: Result) -> dict:
 def plain_citation(cited: Rule) -> dict:
     """Give a rule as a citation: where the edition states it, how it was checked, the texts seen."""
     return {
-        "key": cited.key, "title": str(cited.title), "section": cited.section, "edition": cited.edition,
-        "mark": cited.mark, "mark_words": str(MARK_WORDS[cited.mark]), "note": str(cited.note),
+        "key": cited.key,
+        "title": str(cited.title),
+        "section": cited.section,
+        "edition": cited.edition,
+        "mark": cited.mark,
+        "mark_words": str(MARK_WORDS[cited.mark]),
+        "note": str(cited.note),
         "sources": [sources()[key]["title"] for key in cited.sources],
     }
 
@@ -56,7 +70,8 @@ def said_before(result: Result) -> dict | None:
     if not result.said_before or result.outcome == "fix" or result.said_before == result.said:
         return None
     explained = [
-        row for row in changes()["change"]
+        row
+        for row in changes()["change"]
         if row["calculator"] == result.calculator.slug and result.edition in row["editions"]
     ]
     return {"then": result.said_before, "now": result.said, "changes": explained}
@@ -69,9 +84,14 @@ def plain_calculator(calculator: Calculator) -> dict:
         "name": str(calculator.name),
         "purpose": str(calculator.purpose),
         "fields": [
-            {"name": name, "label": str(asked.label), "enter": str(asked.enter),
-             "choices": [choice.value for choice in asked.choices],
-             "default": calculator.defaults.get(name), "required": name not in calculator.defaults}
+            {
+                "name": name,
+                "label": str(asked.label),
+                "enter": str(asked.enter),
+                "choices": [choice.value for choice in asked.choices],
+                "default": calculator.defaults.get(name),
+                "required": name not in calculator.defaults,
+            }
             for name, asked in calculator.fields.items()
         ],
     }

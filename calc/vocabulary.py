@@ -19,7 +19,9 @@ _METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.item
 def conductor_size(label: Sentence, hint: Sentence) -> Field:
     """Give a field for a listed conductor size, in any usual spelling."""
     return Field(
-        label, hint, read=read_size,
+        label,
+        hint,
+        read=read_size,
         enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."),
         suggestions=tuple(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN)),
     )

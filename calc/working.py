@@ -54,9 +54,7 @@ class Working:
         """Record a step that looks something up or decides something."""
         self.steps.append(Step(words, "", "", value, unit, tuple(self.cite(key) for key in cites)))
 
-    def compute(
-        self, words: Sentence, formula: str, unit: str, cites: tuple[str, ...] = (), **values: float
-    ) -> float:
+    def compute(self, words: Sentence, formula: str, unit: str, cites: tuple[str, ...] = (), **values: float) -> float:
         """Evaluate `formula` with `values`, record it with its numbers, and give the result in `unit`.
 
         The formula is arithmetic in the names of `values`; what the reader sees is what is evaluated.

@@ -16,11 +16,15 @@ LANDING = "grounding/electrode_conductor_landing"
 FORM = one_of(
     say("What the jumper is"),
     say("A wire, a busbar, a strap, the green screw, or the jumper that came with listed equipment."),
-    (Choice("wire", say("Wire")),
-     Choice("busbar", say("Busbar")),
-     Choice("strap", say("Strap")),
-     Choice("screw", say("Green screw")),
-     Choice("supplied", say("Supplied with the listed equipment"))), rare=True)
+    (
+        Choice("wire", say("Wire")),
+        Choice("busbar", say("Busbar")),
+        Choice("strap", say("Strap")),
+        Choice("screw", say("Green screw")),
+        Choice("supplied", say("Supplied with the listed equipment")),
+    ),
+    rare=True,
+)
 
 
 def jumper_form(form: str, size: str, metal: str, working: Working) -> Sentence:
@@ -32,33 +36,66 @@ def jumper_form(form: str, size: str, metal: str, working: Working) -> Sentence:
     if form in ("busbar", "strap"):
         return _bus_or_strap(form, size, metal, working)
     if form == "screw":
-        working.note(say("Use only the screw made for this enclosure. It is green, and the green shows with the screw "
-                         "in place ({section}).", section=working.section("jumpers/screw_identification")))
-        working.note(say("With a screw, the grounding electrode conductor lands on the neutral bar, not on the "
-                         "equipment grounding bar ({section}).", section=working.section(LANDING)))
+        working.note(
+            say(
+                "Use only the screw made for this enclosure. It is green, and the green shows with the screw "
+                "in place ({section}).",
+                section=working.section("jumpers/screw_identification"),
+            )
+        )
+        working.note(
+            say(
+                "With a screw, the grounding electrode conductor lands on the neutral bar, not on the "
+                "equipment grounding bar ({section}).",
+                section=working.section(LANDING),
+            )
+        )
         return say("{metal} wire is the size the listed screw stands in for", metal=words)
     if form == "supplied":
-        working.note(say("Use the jumper that came with the listed equipment, as its instructions say. Its listing "
-                         "covers its size ({section}).",
-                         section=working.section("jumpers/supplied_with_listed_equipment")))
-        working.note(say("If it is a screw, the grounding electrode conductor lands on the neutral bar. If it is a "
-                         "wire or busbar between the two bars, the equipment grounding bar will do too ({section}).",
-                         section=working.section(LANDING)))
+        working.note(
+            say(
+                "Use the jumper that came with the listed equipment, as its instructions say. Its listing "
+                "covers its size ({section}).",
+                section=working.section("jumpers/supplied_with_listed_equipment"),
+            )
+        )
+        working.note(
+            say(
+                "If it is a screw, the grounding electrode conductor lands on the neutral bar. If it is a "
+                "wire or busbar between the two bars, the equipment grounding bar will do too ({section}).",
+                section=working.section(LANDING),
+            )
+        )
         return say("{metal} wire is the size the supplied jumper stands in for", metal=words)
     _note_metal_and_attachment(metal, working)
-    working.note(say("If the wire runs from the neutral bar to the equipment grounding bar, the grounding electrode "
-                     "conductor may land on either bar ({section}).", section=working.section(LANDING)))
+    working.note(
+        say(
+            "If the wire runs from the neutral bar to the equipment grounding bar, the grounding electrode "
+            "conductor may land on either bar ({section}).",
+            section=working.section(LANDING),
+        )
+    )
     return say("{metal} wire or larger", metal=words)
 
 
 def _note_metal_and_attachment(metal: str, working: Working) -> None:
     named = working.cite("jumpers/main_bonding_jumper_material")
     if metal not in [row["metal"] for row in named.rows]:
-        working.warn(say("The {edition} edition names copper or another metal that resists corrosion ({section}), not "
-                         "{metal}. Ask the authority before you use it.",
-                         edition=working.edition, section=named.section, metal=METAL_WORDS[metal]))
-    working.note(say("Fasten it with pressure connectors, lugs or other means the code lists ({section}).",
-                     section=working.section("jumpers/main_bonding_jumper_attachment")))
+        working.warn(
+            say(
+                "The {edition} edition names copper or another metal that resists corrosion ({section}), not "
+                "{metal}. Ask the authority before you use it.",
+                edition=working.edition,
+                section=named.section,
+                metal=METAL_WORDS[metal],
+            )
+        )
+    working.note(
+        say(
+            "Fasten it with pressure connectors, lugs or other means the code lists ({section}).",
+            section=working.section("jumpers/main_bonding_jumper_attachment"),
+        )
+    )
 
 
 _FORM_WORDS = {"busbar": say("busbar"), "strap": say("strap")}
@@ -67,16 +104,35 @@ _FORM_WORDS = {"busbar": say("busbar"), "strap": say("strap")}
 def _bus_or_strap(form: str, size: str, metal: str, working: Working) -> Sentence:
     cmil = area(size, working.edition)
     square_inch, square_millimetre = convert(cmil, "cmil", "in2"), convert(cmil, "cmil", "mm2")
-    working.step(say("A bus or strap of at least the area of that wire: {square_inch:.4f} in², {square_millimetre:.1f} "
-                     "mm².", square_inch=square_inch, square_millimetre=square_millimetre),
-                 cites=("jumpers/bus_of_equal_area",))
+    working.step(
+        say(
+            "A bus or strap of at least the area of that wire: {square_inch:.4f} in², {square_millimetre:.1f} mm².",
+            square_inch=square_inch,
+            square_millimetre=square_millimetre,
+        ),
+        cites=("jumpers/bus_of_equal_area",),
+    )
     _note_metal_and_attachment(metal, working)
     if form == "busbar":
-        working.note(say("If the busbar runs from the neutral bar to the equipment grounding bar, the grounding electrode "
-                         "conductor may land on either bar ({section}).", section=working.section(LANDING)))
+        working.note(
+            say(
+                "If the busbar runs from the neutral bar to the equipment grounding bar, the grounding "
+                "electrode conductor may land on either bar ({section}).",
+                section=working.section(LANDING),
+            )
+        )
     else:
-        working.note(say("The landing rule names a wire or a busbar ({section}). With a strap, land the grounding "
-                         "electrode conductor on the neutral bar unless the authority takes the strap for a busbar.",
-                         section=working.section(LANDING)))
-    return say("{metal} wire, or a {form} of the same area: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
-               metal=METAL_WORDS[metal], form=_FORM_WORDS[form], square_inch=ceil(square_inch * 1000) / 1000, square_millimetre=ceil(square_millimetre))
+        working.note(
+            say(
+                "The landing rule names a wire or a busbar ({section}). With a strap, land the grounding "
+                "electrode conductor on the neutral bar unless the authority takes the strap for a busbar.",
+                section=working.section(LANDING),
+            )
+        )
+    return say(
+        "{metal} wire, or a {form} of the same area: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
+        metal=METAL_WORDS[metal],
+        form=_FORM_WORDS[form],
+        square_inch=ceil(square_inch * 1000) / 1000,
+        square_millimetre=ceil(square_millimetre),
+    )

@@ -6,10 +6,11 @@ from typing import Annotated
 
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Answer, Choice, NotCovered, calculator
+from calc.declare import Answer, Choice, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
+from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
 from calc.rulebook import rule
 from calc.vocabulary import conductor_size, metal_of, one_of, whole_number
 from calc.words import say
@@ -20,35 +21,24 @@ MOST_ENCLOSURES = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
 
 CONDUCTOR = conductor_size(
     say("Largest ungrounded conductor"),
-    say("The largest hot conductor that serves this enclosure, for example 3/0 or 500 kcmil."))
-SETS = whole_number(
-    say("Parallel sets"),
-    say("Conductors side by side in each phase."), 1, MOST_SETS)
+    say("The largest hot conductor that serves this enclosure, for example 3/0 or 500 kcmil."),
+)
+SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
 METAL = metal_of(say("Metal of the jumper"))
-PLACE = one_of(
-    say("Where the jumper is"),
-    say("The name of a jumper depends on where it is."),
-    (Choice("service-disconnect", say("In a service disconnect enclosure")),
-     Choice("ahead-of-service-disconnects", say("In a meter or wireway ahead of several service disconnects")),
-     Choice("feeder-panel", say("In a panel fed by a feeder")),
-     Choice("separate-building", say("In a building fed by a feeder from another building")),
-     Choice("separately-derived-system", say("At a transformer or generator that is a source of its own"))))
-SYSTEM_GROUNDING = one_of(
-    say("How the system is grounded"),
-    say("Nearly every service is solidly grounded: one conductor, mostly the neutral, is tied to earth by the utility."),
-    (Choice("solidly-grounded", say("Solidly grounded")),
-     Choice("ungrounded", say("Ungrounded: no conductor tied to earth")),
-     Choice("impedance-grounded", say("Grounded through an impedance"))), rare=True)
 CONDUCTOR_BASIS = one_of(
     say("The size entered is"),
     say("Some services have no service conductors of their own. Then enter the size the load would need."),
-    (Choice("installed", say("The size installed")),
-     Choice("needed-for-load", say("The size the load would need"))), rare=True)
+    (Choice("installed", say("The size installed")), Choice("needed-for-load", say("The size the load would need"))),
+    rare=True,
+)
 ENCLOSURES = whole_number(
     say("Service disconnect enclosures"),
     say("How many separate enclosures hold a service disconnect. Each has its own jumper."),
-    1, MOST_ENCLOSURES, rare=True)
+    1,
+    MOST_ENCLOSURES,
+    rare=True,
+)
 
 
 @calculator(
@@ -96,60 +86,45 @@ def main_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('2/0', 133100)
     """
-    _stay_with_main_bonding_jumpers(place, system_grounding, working)
+    stay_with_main_bonding_jumpers(place, system_grounding, working)
     working.cite("jumpers/main_bonding_jumper_required")
     if conductor_basis == "needed-for-load":
-        working.step(say("There are no service conductors of their own, so the size the load would need counts: {size}.",
-                         size=shown_size(conductor)), cites=("jumpers/no_service_conductors",))
+        working.step(
+            say(
+                "There are no service conductors of their own. The size the load would need counts: {size}.",
+                size=shown_size(conductor),
+            ),
+            cites=("jumpers/no_service_conductors",),
+        )
     if enclosures > 1:
-        working.step(say("{enclosures} enclosures, each with its own jumper, sized by the conductors that serve that "
-                         "enclosure. The conductors entered serve this one.", enclosures=enclosures),
-                     cites=("jumpers/several_service_enclosures",))
+        working.step(
+            say(
+                "{enclosures} enclosures, each with its own jumper, sized by the conductors that serve that "
+                "enclosure. The conductors entered serve this one.",
+                enclosures=enclosures,
+            ),
+            cites=("jumpers/several_service_enclosures",),
+        )
     size = supply_side_size(conductor, sets, conductor_metal, metal, working)
     working.cite("jumpers/main_bonding_jumper_size")
     detail = jumper_form(form, size, metal, working)
-    working.note(say("One jumper in each service disconnect enclosure, in one piece, no splice ({section}).",
-                     section=working.section("jumpers/main_bonding_jumper_required")))
+    working.note(
+        say(
+            "One jumper in each service disconnect enclosure, in one piece, no splice ({section}).",
+            section=working.section("jumpers/main_bonding_jumper_required"),
+        )
+    )
     return Answer(
         name=say("Main bonding jumper"),
         headline=say("{size}", size=shown_size(size)),
         detail=detail,
         basis="jumpers/supply_side_size",
         said=f"{size}-{metal}",
-        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "form": form,
-                "enclosures": enclosures},
+        values={
+            "size": size,
+            "metal": metal,
+            "area_cmil": area(size, working.edition),
+            "form": form,
+            "enclosures": enclosures,
+        },
     )
-
-
-def _stay_with_main_bonding_jumpers(place: str, system_grounding: str, working: Working) -> None:
-    section = working.section
-    if place == "ahead-of-service-disconnects":
-        raise NotCovered(
-            say("A jumper ahead of several service disconnects is not a main bonding jumper."),
-            say("Look under supply-side bonding jumper ({section}). It goes by the conductors that feed the wireway.",
-                section=section("naming/supply_side_bonding_jumper")))
-    if place == "feeder-panel":
-        raise NotCovered(
-            say("A panel fed by a feeder has no main bonding jumper. Its neutral stays apart from its metal ({section}).",
-                section=section("grounding/no_neutral_bond_on_load_side")),
-            say("Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
-                section=section("naming/equipment_grounding_conductor_size")))
-    if place == "separate-building":
-        raise NotCovered(
-            say("A building fed by a feeder has no main bonding jumper. The neutral stays apart from the metal there."),
-            say("Look under equipment grounding conductor of a separate building ({section}). Old three-wire feeders "
-                "have an exception there.", section=section("naming/separate_building")))
-    if place == "separately-derived-system":
-        raise NotCovered(
-            say("At a separately derived system this jumper has another name and other places to stand."),
-            say("Look under system bonding jumper ({section}). It goes by the derived conductors.",
-                section=section("naming/system_bonding_jumper")))
-    if system_grounding == "ungrounded":
-        raise NotCovered(
-            say("An ungrounded system has no grounded conductor, so there is nothing for a main bonding jumper to join."),
-            say("Look under grounding of an ungrounded service ({section}): its metal is still bonded together and "
-                "connected to the electrodes.", section=section("naming/ungrounded_service")))
-    if system_grounding == "impedance-grounded":
-        raise NotCovered(
-            say("In an impedance-grounded system the impedance stands where a main bonding jumper would."),
-            say("Look under impedance-grounded system ({section}).", section=section("naming/impedance_grounding")))

@@ -31,8 +31,13 @@ def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str
     working.step(say("Area of one {size} conductor.", size=shown_size(conductor)), one, "cmil", (AREA_RULE,))
     total = one
     if sets > 1:
-        total = working.compute(say("Area of all conductors of one phase together."), "sets * area_of_one", "cmil",
-                                sets=sets, area_of_one=one)
+        total = working.compute(
+            say("Area of all conductors of one phase together."),
+            "sets * area_of_one",
+            "cmil",
+            sets=sets,
+            area_of_one=one,
+        )
         _warn_of_small_parallel_conductors(conductor, working)
     rows = working.cite(TABLE).rows
     column = ALUMINUM_COLUMN[conductor_metal]
@@ -42,14 +47,31 @@ def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str
         return _share_of_area(conductor, sets, conductor_metal, metal, total, last, working)
     size = row[ALUMINUM_COLUMN[metal]]
     before = rows[rows.index(row) - 1][f"through_{column}"] if row is not rows[0] else None
-    words = dict(total=shown_number(total), supply=METAL_WORDS[conductor_metal], size=shown_size(size),
-                 metal=METAL_WORDS[metal], through=shown_size(row[f"through_{column}"]))
+    words = dict(
+        total=shown_number(total),
+        supply=METAL_WORDS[conductor_metal],
+        size=shown_size(size),
+        metal=METAL_WORDS[metal],
+        through=shown_size(row[f"through_{column}"]),
+    )
     if before:
-        working.step(say("{total} cmil is in the row over {before} through {through} {supply}: {size} {metal}.",
-                         before=shown_size(before), **words), shown_size(size), "", (TABLE,))
+        working.step(
+            say(
+                "{total} cmil is in the row over {before} through {through} {supply}: {size} {metal}.",
+                before=shown_size(before),
+                **words,
+            ),
+            shown_size(size),
+            "",
+            (TABLE,),
+        )
     else:
-        working.step(say("{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.", **words),
-                     shown_size(size), "", (TABLE,))
+        working.step(
+            say("{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.", **words),
+            shown_size(size),
+            "",
+            (TABLE,),
+        )
     return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working)
 
 
@@ -57,36 +79,68 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
     if area(size, working.edition) <= total:
         return size
     if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
-        working.warn(say("The jumper need not be larger than the ungrounded conductors ({section}). Copper and aluminum "
-                         "of one size do not conduct alike, so this answer keeps the size of the table.",
-                         section=working.section(CAP)))
+        working.warn(
+            say(
+                "The jumper need not be larger than the ungrounded conductors ({section}). Copper and "
+                "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
+                section=working.section(CAP),
+            )
+        )
         return size
-    working.step(say("The jumper need not be larger than the ungrounded conductors: {size}.",
-                     size=shown_size(conductor)), shown_size(conductor), "", (CAP,))
-    working.warn(say("The table alone would ask for {size} {metal}. The sentence that spares it stands in the note on "
-                     "large conductors ({section}). Ask the authority before you use it here.",
-                     size=shown_size(size), metal=METAL_WORDS[metal], section=working.section(CAP)))
+    working.step(
+        say("The jumper need not be larger than the ungrounded conductors: {size}.", size=shown_size(conductor)),
+        shown_size(conductor),
+        "",
+        (CAP,),
+    )
+    working.warn(
+        say(
+            "The table alone would ask for {size} {metal}. The sentence that spares it stands in the note on "
+            "large conductors ({section}). Ask the authority before you use it here.",
+            size=shown_size(size),
+            metal=METAL_WORDS[metal],
+            section=working.section(CAP),
+        )
+    )
     return conductor
 
 
 def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working: Working) -> str:
     edition = working.edition
-    working.step(say("{total} cmil is over {last} {supply}, the end of the table: a share of the area counts.",
-                     total=shown_number(total), last=shown_size(last), supply=METAL_WORDS[conductor_metal]),
-                 cites=(TABLE,))
+    working.step(
+        say(
+            "{total} cmil is over {last} {supply}, the end of the table: a share of the area counts.",
+            total=shown_number(total),
+            last=shown_size(last),
+            supply=METAL_WORDS[conductor_metal],
+        ),
+        cites=(TABLE,),
+    )
     if ALUMINUM_COLUMN[metal] != ALUMINUM_COLUMN[conductor_metal]:
         total = _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, working)
     share = working.cite(SHARE).value
-    needed = working.compute(say("Smallest area of the jumper, not rounded."), "share * total_area", "cmil",
-                             (SHARE,), share=share, total_area=total)
+    needed = working.compute(
+        say("Smallest area of the jumper, not rounded."),
+        "share * total_area",
+        "cmil",
+        (SHARE,),
+        share=share,
+        total_area=total,
+    )
     size = next_listed_size(needed, edition)
     if size is None:
         raise NotCovered(
-            say("The jumper needs {needed} cmil. No single listed conductor is that large.",
-                needed=shown_number(needed)),
-            say("Use the busbar jumper that comes with the listed service equipment, or ask its maker."))
-    working.step(say("Next listed size up: {size}, {cmil} cmil.", size=shown_size(size),
-                     cmil=shown_number(area(size, edition))), shown_size(size), "", (SHARE, AREA_RULE))
+            say(
+                "The jumper needs {needed} cmil. No single listed conductor is that large.", needed=shown_number(needed)
+            ),
+            say("Use the busbar jumper that comes with the listed service equipment, or ask its maker."),
+        )
+    working.step(
+        say("Next listed size up: {size}, {cmil} cmil.", size=shown_size(size), cmil=shown_number(area(size, edition))),
+        shown_size(size),
+        "",
+        (SHARE, AREA_RULE),
+    )
     return size
 
 
@@ -97,22 +151,49 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, work
     equal = carried and size_of_ampacity(carried, metal, edition)
     if not equal:
         raise NotCovered(
-            say("The metals differ and no listed {metal} size has the ampacity of {size} {supply}.",
-                metal=METAL_WORDS[metal], size=shown_size(conductor), supply=METAL_WORDS[conductor_metal]),
-            say("Choose a jumper of the same metal as the ungrounded conductors ({section}).",
-                section=working.section(UNLIKE)))
+            say(
+                "The metals differ and no listed {metal} size has the ampacity of {size} {supply}.",
+                metal=METAL_WORDS[metal],
+                size=shown_size(conductor),
+                supply=METAL_WORDS[conductor_metal],
+            ),
+            say(
+                "Choose a jumper of the same metal as the ungrounded conductors ({section}).",
+                section=working.section(UNLIKE),
+            ),
+        )
     working.step(
-        say("The metals differ, so take the ungrounded conductors as {metal} of equivalent ampacity: {size} {supply} "
+        say(
+            "The metals differ, so take the ungrounded conductors as {metal} of equivalent ampacity: {size} {supply} "
             "carries {carried} A at 75 °C; the smallest {metal} size that carries as much is {equal} ({ampere} A).",
-            metal=METAL_WORDS[metal], size=shown_size(conductor), supply=METAL_WORDS[conductor_metal],
-            carried=carried, equal=shown_size(equal), ampere=ampacity(equal, metal, edition)),
-        shown_size(equal), "", (UNLIKE, AMPACITY_RULE))
-    return working.compute(say("Area of all those conductors together."), "sets * area_of_one", "cmil", (AREA_RULE,),
-                           sets=sets, area_of_one=area(equal, edition))
+            metal=METAL_WORDS[metal],
+            size=shown_size(conductor),
+            supply=METAL_WORDS[conductor_metal],
+            carried=carried,
+            equal=shown_size(equal),
+            ampere=ampacity(equal, metal, edition),
+        ),
+        shown_size(equal),
+        "",
+        (UNLIKE, AMPACITY_RULE),
+    )
+    return working.compute(
+        say("Area of all those conductors together."),
+        "sets * area_of_one",
+        "cmil",
+        (AREA_RULE,),
+        sets=sets,
+        area_of_one=area(equal, edition),
+    )
 
 
 def _warn_of_small_parallel_conductors(conductor: str, working: Working) -> None:
     smallest = rule(PARALLEL, working.edition).value
     if area(conductor, working.edition) < area(smallest, working.edition):
-        working.warn(say("Conductors in parallel are {smallest} or larger ({section}). Check the size and the number "
-                         "of sets.", smallest=shown_size(smallest), section=working.section(PARALLEL)))
+        working.warn(
+            say(
+                "Conductors in parallel are {smallest} or larger ({section}). Check the size and the number of sets.",
+                smallest=shown_size(smallest),
+                section=working.section(PARALLEL),
+            )
+        )

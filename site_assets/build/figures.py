@@ -58,14 +58,17 @@ def _figures(key: str) -> str:
         by_figures.setdefault(_shown_figures(rule(key, edition)), []).append(edition)
     return "".join(
         f"<p>{text(say('Editions {editions}, {unit}: ', editions=', '.join(editions), unit=rule(key, editions[0]).unit or '-'))}{shown}</p>"
-        for shown, editions in by_figures.items() if shown
+        for shown, editions in by_figures.items()
+        if shown
     )
 
 
 def _shown_figures(stated) -> str:
     if stated.value is not None:
         return text(str(stated.value))
-    return "; ".join(text(", ".join(f"{name.replace('_', ' ')} {value}" for name, value in row.items())) for row in stated.rows)
+    return "; ".join(
+        text(", ".join(f"{name.replace('_', ' ')} {value}" for name, value in row.items())) for row in stated.rows
+    )
 
 
 def _row(cell: str, *words: object) -> str:

@@ -39,12 +39,14 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
     if asked.choices and len(asked.choices) <= FEW_CHOICES:
         options = "".join(
             f'<label class="choice"><input type="radio" name="{name}" value="{choice.value}"'
-            f'{" checked" if choice.value == default else ""}'
-            f'{f" id=field-{name}" if number == 0 else ""}><span>{text(choice.label)}</span></label>'
+            f"{' checked' if choice.value == default else ''}"
+            f"{f' id=field-{name}' if number == 0 else ''}><span>{text(choice.label)}</span></label>"
             for number, choice in enumerate(asked.choices)
         )
-        return (f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
-                f'{hint}{error}<div class="choices">{options}</div></fieldset>')
+        return (
+            f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
+            f'{hint}{error}<div class="choices">{options}</div></fieldset>'
+        )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
         options = "".join(
@@ -75,8 +77,10 @@ def _state() -> str:
     words = {
         "loading": say("The calculator is starting: {percent} %.", percent="{percent}"),
         "ready": say("The calculator is ready."),
-        "late": say("The calculator has not started. Nothing you entered is lost. Try again where the signal is "
-                    "better, or use the table of steps in the example."),
+        "late": say(
+            "The calculator has not started. Nothing you entered is lost. Try again where the signal is "
+            "better, or use the table of steps in the example."
+        ),
         "failed": say("The calculator stopped. Nothing you entered is lost. What it said: {detail}", detail="{detail}"),
         "again": say("Try again"),
         "copied": say("Link copied"),

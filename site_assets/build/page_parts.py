@@ -6,7 +6,6 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from calc.catalogue import CALCULATORS
-from calc.editions import EDITIONS
 from calc.words import say
 from site_assets.build.by_edition import by_edition, section
 from site_assets.build.figures import changes_list, figures_table, sources_table
@@ -50,10 +49,13 @@ def example(slug: str) -> str:
     inputs = calculator.run(calculator.example.items()).inputs
     asked = "; ".join(
         f"{calculator.fields[name].label}: {_shown_input(calculator.fields[name], inputs[name])}"
-        for name in calculator.example if name in calculator.fields
+        for name in calculator.example
+        if name in calculator.fields
     )
-    return (f'<div class="example"><p class="example-inputs">{text(say("Entered: {inputs}.", inputs=asked))}'
-            f'</p>{by_edition(shown, element="div")}</div>')
+    return (
+        f'<div class="example"><p class="example-inputs">{text(say("Entered: {inputs}.", inputs=asked))}'
+        f"</p>{by_edition(shown, element='div')}</div>"
+    )
 
 
 def _shown_input(asked, value) -> str:

@@ -30,9 +30,9 @@ _OUTSIDE_IN_CSS = re.compile(r"(?:url\(\s*|@import\s+)[\"']?\s*(?:https?:)?//", 
 _CHARSET = re.compile(r"<meta charset=[^>]*>", re.IGNORECASE)
 _HEAD = re.compile(r"<head[^>]*>", re.IGNORECASE)
 _REMOVED = re.compile(
-    r"[ \t]*(?:<meta name=\"?generator\"?[^>]*>"
+    r"\s*(?:<meta name=\"?generator\"?[^>]*>"
     r"|<meta http-equiv=\"?Content-Security-Policy\"?[^>]*>"
-    r"|<link rel=\"?(?:preconnect|dns-prefetch)\"?[^>]*>)\n?",
+    r"|<link rel=\"?(?:preconnect|dns-prefetch)\"?[^>]*>)",
     re.IGNORECASE,
 )
 

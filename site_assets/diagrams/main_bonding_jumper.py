@@ -4,29 +4,52 @@ from __future__ import annotations
 
 from calc.words import say
 from site_assets.diagrams.symbols import (
-    bar, breaker, canvas, conductor, earth, enclosure, fault, label, step_mark, winding,
+    bar,
+    breaker,
+    canvas,
+    conductor,
+    earth,
+    enclosure,
+    fault,
+    finished,
+    label,
+    step_mark,
+    winding,
 )
 
 SLUG = "main-bonding-jumper"
-CAPTION = say("Where the main bonding jumper is, and how a fault gets back to its source. A drawing only: never open a "
-              "real bond to see.")
+CAPTION = say(
+    "Where the main bonding jumper is, and how a fault gets back to its source. A drawing only: never open a "
+    "real bond to see."
+)
 TWIN = (
     say("Source: the utility transformer pushes current out on the ungrounded conductor."),
     say("Phase: it passes the service disconnect and the branch breaker to the machine."),
     say("Fault: inside the machine the conductor touches the metal case."),
     say("Return: the equipment grounding conductor carries it back to the equipment grounding bar."),
-    say("The main bonding jumper carries it over to the neutral bar. Without the jumper it stops here, the breaker stays "
-        "closed and every metal part stays live."),
-    say("Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now the current is "
-        "large, and the breaker opens."),
+    say(
+        "The main bonding jumper carries it over to the neutral bar. Without the jumper it stops here, the breaker stays "
+        "closed and every metal part stays live."
+    ),
+    say(
+        "Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now the current is "
+        "large, and the breaker opens."
+    ),
 )
 
 
 def svg() -> str:
     """Give the drawing as SVG."""
-    picture = canvas(SLUG, 360, 470, say("Main bonding jumper in a service disconnect enclosure"),
-                     say("The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The "
-                         "numbered way of a fault runs from the source through the machine and back over the jumper."))
+    picture = canvas(
+        SLUG,
+        360,
+        470,
+        say("Main bonding jumper in a service disconnect enclosure"),
+        say(
+            "The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The "
+            "numbered way of a fault runs from the source through the machine and back over the jumper."
+        ),
+    )
     parts = [
         label(say("utility\ntransformer"), 22, 36),
         winding("source-winding", 128, 14, 4),
@@ -34,7 +57,6 @@ def svg() -> str:
         conductor("grounded-service-conductor", "grounded", (128, 78), (96, 78), (96, 236)),
         label(say("ungrounded\nconductor"), 212, 56),
         label(say("grounded\nconductor\n(neutral)"), 84, 90, "end"),
-
         enclosure("service-enclosure", 24, 134, 244, 204),
         label(say("service\ndisconnect\nenclosure"), 276, 150),
         breaker("service-disconnect", 200, 150),
@@ -42,28 +64,35 @@ def svg() -> str:
         breaker("branch-breaker", 250, 214),
         label(say("breaker"), 276, 238),
         conductor("branch-ungrounded-conductor", "ungrounded", (250, 254), (250, 364), (300, 364), (300, 402)),
-
         bar("neutral-bar", "grounded", 38, 236, 104),
         label(say("neutral bar"), 150, 248),
         conductor("grounding-electrode-conductor", "electrode", (48, 250), (48, 430)),
         earth("grounding-electrode", 48, 430),
         label(say("to the grounding\nelectrode"), 72, 434),
-
         bar("equipment-grounding-bar", "equipment-grounding", 70, 302, 72),
         conductor("enclosure-bond", "equipment-grounding", (84, 316), (84, 338)),
         label(say("equipment\ngrounding bar"), 150, 308),
         conductor("main-bonding-jumper", "bonding", (112, 250), (112, 302)),
         label(say("main bonding\njumper"), 126, 272, kind="strong"),
-
         enclosure("machine", 262, 392, 86, 60),
         label(say("machine"), 272, 468),
         fault("fault", 300, 406),
-        conductor("equipment-grounding-conductor", "equipment-grounding", (128, 316), (128, 364), (218, 364), (218, 424),
-                  (262, 424)),
+        conductor(
+            "equipment-grounding-conductor",
+            "equipment-grounding",
+            (128, 316),
+            (128, 364),
+            (218, 364),
+            (218, 424),
+            (262, 424),
+        ),
         label(say("equipment grounding\nconductor"), 72, 386),
-
-        step_mark(1, 164, 14), step_mark(2, 275, 364), step_mark(3, 330, 416), step_mark(4, 218, 396),
-        step_mark(5, 92, 276), step_mark(6, 96, 178),
+        step_mark(1, 164, 14),
+        step_mark(2, 275, 364),
+        step_mark(3, 330, 416),
+        step_mark(4, 218, 396),
+        step_mark(5, 92, 276),
+        step_mark(6, 96, 178),
     ]
     picture.extend(parts)
-    return picture.as_svg(header="").replace("\n", "")
+    return finished(picture, SLUG)

@@ -5,6 +5,8 @@ Lengths are in the units of the drawing, 360 across on the smallest phone.
 
 from __future__ import annotations
 
+import re
+
 import drawsvg
 
 from calc.words import Sentence
@@ -12,11 +14,18 @@ from calc.words import Sentence
 
 def canvas(slug: str, width: int, height: int, title: Sentence, description: Sentence) -> drawsvg.Drawing:
     """Give an empty drawing that screen readers announce by its title and description."""
-    drawing = drawsvg.Drawing(
-        width, height, id=f"{slug}-drawing", role="img", aria_labelledby=f"{slug}-title {slug}-description"
+    title_id, description_id = f"{slug}-drawing-title", f"{slug}-drawing-description"
+    drawing = drawsvg.Drawing(width, height, role="img", aria_labelledby=f"{title_id} {description_id}")
+    drawing.append(
+        drawsvg.Raw(f'<title id="{title_id}">{title}</title><desc id="{description_id}">{description}</desc>')
     )
-    drawing.append(drawsvg.Raw(f'<title id="{slug}-title">{title}</title><desc id="{slug}-description">{description}</desc>'))
     return drawing
+
+
+def finished(drawing: drawsvg.Drawing, slug: str) -> str:
+    """Give the SVG of a drawing, every id led by the drawing's own, so that a page can hold several."""
+    svg = drawing.as_svg(header="").replace("\n", "")
+    return re.sub(rf' id="(?!{slug}-drawing-)', f' id="{slug}-drawing-', svg)
 
 
 def conductor(name: str, kind: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
@@ -87,4 +96,6 @@ def step_mark(number: int, x: float, y: float) -> drawsvg.DrawingElement:
 
 def label(words: Sentence, x: float, y: float, anchor: str = "start", kind: str = "") -> drawsvg.DrawingElement:
     """Give words at (x, y); a line break in the words starts a new line."""
-    return drawsvg.Text(str(words).split("\n"), 13, x, y, text_anchor=anchor, class_=f"label {kind}".strip(), line_height=1.15)
+    return drawsvg.Text(
+        str(words).split("\n"), 13, x, y, text_anchor=anchor, class_=f"label {kind}".strip(), line_height=1.15
+    )

@@ -51,7 +51,8 @@ def _answer(result: Result, buttons: str) -> str:
 def _fix(result: Result) -> str:
     rows = "".join(
         f'<li><a href="#field-{text(each.field)}">{text(each.label)}: {text(each.words)}</a></li>'
-        if each.field in result.calculator.fields else f"<li>{text(each.label)}: {text(each.words)}</li>"
+        if each.field in result.calculator.fields
+        else f"<li>{text(each.label)}: {text(each.words)}</li>"
         for each in result.fix
     )
     heading = text(say("Fix this first") if len(result.fix) == 1 else say("Fix these first"))
@@ -73,8 +74,13 @@ def _said_earlier(result: Result) -> str:
     if not earlier:
         return ""
     reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [
-        str(say("No change of our rules explains it: the link may have been altered. Trust the working below and the "
-                "book."))]
+        str(
+            say(
+                "No change of our rules explains it: the link may have been altered. Trust the working below and the "
+                "book."
+            )
+        )
+    ]
     return (
         '<section class="said-earlier" tabindex="-1">'
         f"<h2>{text(say('The answer differs from the one in the link'))}</h2>"
@@ -111,16 +117,22 @@ def _step(step: Step) -> str:
         numbers = f"{shown} {step.unit}".strip()
     formula = f'<p class="step-formula">{text(step.formula)}</p>' if step.formula else ""
     shown_numbers = f'<p class="step-numbers">{text(numbers)}</p>' if numbers else ""
-    cites = "".join(f'<p class="step-cite">{text(cited.section)} {mark_html(cited.mark)}</p>' for cited in step.citations)
+    cites = "".join(
+        f'<p class="step-cite">{text(cited.section)} {mark_html(cited.mark)}</p>' for cited in step.citations
+    )
     return f'<li class="step"><p class="step-words">{text(step.words)}</p>{formula}{shown_numbers}{cites}</li>'
 
 
 def _citations(result: Result) -> str:
-    head = "".join(f"<th>{text(words)}</th>" for words in (say("Section"), say("What it states"), say("How it was checked")))
+    head = "".join(
+        f"<th>{text(words)}</th>" for words in (say("Section"), say("What it states"), say("How it was checked"))
+    )
     rows = "".join(_citation(cited) for cited in result.working.citations)
     heading = text(say("Sections and sources, {edition} edition", edition=result.edition))
-    return (f'<details class="citations"><summary>{heading}</summary>'
-            f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></details>")
+    return (
+        f'<details class="citations"><summary>{heading}</summary>'
+        f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></details>"
+    )
 
 
 def _citation(cited: Rule) -> str:

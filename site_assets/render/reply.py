@@ -12,10 +12,12 @@ from site_assets.render.answer import result_html
 def reply(slug: str, query: str) -> str:
     """Give JSON for the page: outcome, html, the words for each field to fix, and the query that restores it."""
     result = CALCULATORS[slug].run(permalink.read(query))
-    return json.dumps({
-        "outcome": result.outcome,
-        "html": result_html(result),
-        "fix": {each.field: str(each.words) for each in result.fix},
-        "edition": result.edition,
-        "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
-    })
+    return json.dumps(
+        {
+            "outcome": result.outcome,
+            "html": result_html(result),
+            "fix": {each.field: str(each.words) for each in result.fix},
+            "edition": result.edition,
+            "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
+        }
+    )

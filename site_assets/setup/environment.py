@@ -3,8 +3,7 @@
 import hashlib
 import shutil
 
-from site_assets.setup.places import NODE_MODULES, PINS, ROOT, TOOLS, VENV
-from site_assets.setup.places import environment_python, node, python_version
+from site_assets.setup.places import NODE_MODULES, PINS, ROOT, TOOLS, VENV, environment_python, node, python_version
 from site_assets.setup.steps import debian_command, printed, say, stop, succeeds, typed
 from site_assets.setup.uv import uv
 

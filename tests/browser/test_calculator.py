@@ -59,7 +59,9 @@ def test_every_worked_case_in_every_edition_reads_in_the_page_as_in_cpython(page
              const replies = [];
              for (const query of queries) replies.push(await ask(slug, query));
              return replies;
-           }""", [kit, SLUG, asked])
+           }""",
+        [kit, SLUG, asked],
+    )
     for query, reply in zip(asked, replies, strict=True):
         here = main_bonding_jumper.run(permalink.read(query))
         assert reply["outcome"] == here.outcome, query
@@ -125,16 +127,19 @@ def test_changing_a_field_after_an_answer_answers_anew(page, site):
     expect(page.locator("[data-result] .size")).to_have_text("2 AWG")
 
 
-@pytest.mark.parametrize(("inputs", "field"), [
-    ({"conductor": ""}, "conductor"),
-    ({"conductor": "5/0"}, "conductor"),
-    ({"conductor": "9" * 10_000}, "conductor"),
-    ({"conductor": "<script>document.title='taken'</script>"}, "conductor"),
-    ({"conductor": "3/0", "sets": "0"}, "sets"),
-    ({"conductor": "3/0", "sets": "100"}, "sets"),
-    ({"conductor": "3/0", "sets": "-1"}, "sets"),
-    ({"conductor": "3/0", "sets": "two"}, "sets"),
-])
+@pytest.mark.parametrize(
+    ("inputs", "field"),
+    [
+        ({"conductor": ""}, "conductor"),
+        ({"conductor": "5/0"}, "conductor"),
+        ({"conductor": "9" * 10_000}, "conductor"),
+        ({"conductor": "<script>document.title='taken'</script>"}, "conductor"),
+        ({"conductor": "3/0", "sets": "0"}, "sets"),
+        ({"conductor": "3/0", "sets": "100"}, "sets"),
+        ({"conductor": "3/0", "sets": "-1"}, "sets"),
+        ({"conductor": "3/0", "sets": "two"}, "sets"),
+    ],
+)
 def test_bad_input_names_the_field_and_keeps_what_was_typed(page, site, inputs, field):
     open_form(page, site)
     enter(page, **inputs)
@@ -148,16 +153,19 @@ def test_bad_input_names_the_field_and_keeps_what_was_typed(page, site, inputs, 
     assert page.title() != "taken"
 
 
-@pytest.mark.parametrize(("query", "says"), [
-    ("conductor=%3Cscript%3Edocument.title%3D'taken'%3C/script%3E", "Largest ungrounded conductor"),
-    ("conductor=3/0&edition=1776", "Edition"),
-    ("edition=1776", "Edition"),
-    ("conductor=3/0&colour=green", "There is no field of this name"),
-    ("conductor=3/0&conductor=4/0", "This is given twice"),
-    ("conductor=3/0&metal=coper", "Choose one of copper"),
-    ("conductor=3/0&%3Cimg%20src%3Dx%20onerror%3Ddocument.title%3D'taken'%3E=1", "There is no field of this name"),
-    ("conductor=3/0&said=%3Cb%3E", "Answer the link was made with"),
-])
+@pytest.mark.parametrize(
+    ("query", "says"),
+    [
+        ("conductor=%3Cscript%3Edocument.title%3D'taken'%3C/script%3E", "Largest ungrounded conductor"),
+        ("conductor=3/0&edition=1776", "Edition"),
+        ("edition=1776", "Edition"),
+        ("conductor=3/0&colour=green", "There is no field of this name"),
+        ("conductor=3/0&conductor=4/0", "This is given twice"),
+        ("conductor=3/0&metal=coper", "Choose one of copper"),
+        ("conductor=3/0&%3Cimg%20src%3Dx%20onerror%3Ddocument.title%3D'taken'%3E=1", "There is no field of this name"),
+        ("conductor=3/0&said=%3Cb%3E", "Answer the link was made with"),
+    ],
+)
 def test_a_bad_link_says_what_to_mend_and_runs_nothing(page, site, query, says):
     open_form(page, site, f"?{query}")
     expect(answer(page, "fix")).to_contain_text(says)

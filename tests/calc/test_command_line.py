@@ -20,16 +20,39 @@ def test_an_answer_has_every_part_that_programs_rely_on():
     code, document = run("main-bonding-jumper", "edition=2023", "conductor=500kcmil", "sets=2")
     assert code == 0
     assert set(document) == {
-        "schema", "calculator", "edition", "edition_chosen", "rules", "inputs", "outcome", "answer", "fix", "not_covered",
-        "steps", "notes", "warnings", "citations", "said", "permalink"}
+        "schema",
+        "calculator",
+        "edition",
+        "edition_chosen",
+        "rules",
+        "inputs",
+        "outcome",
+        "answer",
+        "fix",
+        "not_covered",
+        "steps",
+        "notes",
+        "warnings",
+        "citations",
+        "said",
+        "permalink",
+    }
     assert document["outcome"] == "answer"
     assert {name: document["answer"][name] for name in ("size", "metal", "area_cmil")} == {
-        "size": "2/0", "metal": "copper", "area_cmil": 133100}
+        "size": "2/0",
+        "metal": "copper",
+        "area_cmil": 133100,
+    }
     assert document["citations"][0] == {
         "key": "jumpers/main_bonding_jumper_required",
         "title": "An unspliced main bonding jumper in each service disconnect enclosure",
-        "section": "250.24(C)", "edition": "2023", "mark": "confirmed", "mark_words": "confirmed in published texts",
-        "note": "", "sources": ["NFPA 70, 2023 edition", "ELECTRICAL CONTRACTOR, 2024-09-11"]}
+        "section": "250.24(C)",
+        "edition": "2023",
+        "mark": "confirmed",
+        "mark_words": "confirmed in published texts",
+        "note": "",
+        "sources": ["NFPA 70, 2023 edition", "ELECTRICAL CONTRACTOR, 2024-09-11"],
+    }
 
 
 def test_a_case_not_covered_is_no_error():
@@ -38,19 +61,22 @@ def test_a_case_not_covered_is_no_error():
     assert "equipment grounding conductor" in document["not_covered"]["look_in"]
 
 
-@pytest.mark.parametrize(("arguments", "field"), [
-    (["main-bonding-jumper"], "conductor"),
-    (["main-bonding-jumper", "conductor="], "conductor"),
-    (["main-bonding-jumper", "conductor=" + "9" * 10_000], "conductor"),
-    (["main-bonding-jumper", "conductor=<script>"], "conductor"),
-    (["main-bonding-jumper", "conductor=3/0", "sets=-2"], "sets"),
-    (["main-bonding-jumper", "conductor=3/0", "metal=coper"], "metal"),
-    (["main-bonding-jumper", "conductor=3/0", "edition=1776"], "edition"),
-    (["main-bonding-jumper", "conductor=3/0", "conductor=3/0"], "conductor"),
-    (["main-bonding-jumper", "conductor=3/0", "weight=3"], "weight"),
-    (["main-bonding-jumper", "3/0"], "3/0"),
-    (["main-bonding-jumpr", "conductor=3/0"], "main-bonding-jumpr"),
-])
+@pytest.mark.parametrize(
+    ("arguments", "field"),
+    [
+        (["main-bonding-jumper"], "conductor"),
+        (["main-bonding-jumper", "conductor="], "conductor"),
+        (["main-bonding-jumper", "conductor=" + "9" * 10_000], "conductor"),
+        (["main-bonding-jumper", "conductor=<script>"], "conductor"),
+        (["main-bonding-jumper", "conductor=3/0", "sets=-2"], "sets"),
+        (["main-bonding-jumper", "conductor=3/0", "metal=coper"], "metal"),
+        (["main-bonding-jumper", "conductor=3/0", "edition=1776"], "edition"),
+        (["main-bonding-jumper", "conductor=3/0", "conductor=3/0"], "conductor"),
+        (["main-bonding-jumper", "conductor=3/0", "weight=3"], "weight"),
+        (["main-bonding-jumper", "3/0"], "3/0"),
+        (["main-bonding-jumpr", "conductor=3/0"], "main-bonding-jumpr"),
+    ],
+)
 def test_bad_input_ends_with_code_2_and_names_the_field(arguments, field):
     code, document = run(*arguments)
     assert code == 2 and document["outcome"] == "fix"

@@ -18,7 +18,9 @@ def test_a_missing_conductor_is_asked_for():
     assert words == "Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."
 
 
-@pytest.mark.parametrize("text", ["", " ", "5/0", "large", "-3", "1" * 10_000, "<script>alert(1)</script>", "{size}", "3/0\0"])
+@pytest.mark.parametrize(
+    "text", ["", " ", "5/0", "large", "-3", "1" * 10_000, "<script>alert(1)</script>", "{size}", "3/0\0"]
+)
 def test_an_unreadable_conductor_says_what_to_enter(text):
     words = fixes(("conductor", text))["conductor"][1]
     assert "Enter a size from 18 AWG to 2000 kcmil" in words
@@ -35,10 +37,18 @@ def test_the_ends_of_the_range_of_sets_are_taken():
         assert main_bonding_jumper(edition="2023", conductor="3/0", sets=sets).outcome == "answer"
 
 
-@pytest.mark.parametrize(("field", "text"), [
-    ("metal", "coper"), ("metal", "Copper"), ("conductor_metal", "gold"), ("place", ""), ("form", "rod"),
-    ("system_grounding", "yes"), ("conductor_basis", "none"),
-])
+@pytest.mark.parametrize(
+    ("field", "text"),
+    [
+        ("metal", "coper"),
+        ("metal", "Copper"),
+        ("conductor_metal", "gold"),
+        ("place", ""),
+        ("form", "rod"),
+        ("system_grounding", "yes"),
+        ("conductor_basis", "none"),
+    ],
+)
 def test_a_word_that_is_no_choice_lists_the_choices(field, text):
     assert "Choose one of " in fixes(("conductor", "3/0"), (field, text))[field][1]
 

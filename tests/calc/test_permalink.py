@@ -13,7 +13,12 @@ def test_a_link_gives_the_same_inputs_and_answer_again(pair):
     first = main_bonding_jumper(edition=edition, **case["inputs"])
     query = permalink.write(first).partition("?")[2]
     again = main_bonding_jumper.run(permalink.read(query))
-    assert (again.edition, again.inputs, again.outcome, again.said) == (edition, first.inputs, first.outcome, first.said)
+    assert (again.edition, again.inputs, again.outcome, again.said) == (
+        edition,
+        first.inputs,
+        first.outcome,
+        first.said,
+    )
     assert again.said_before == again.said and said_before(again) is None
 
 
@@ -28,7 +33,10 @@ def test_a_link_always_carries_its_edition_and_what_was_answered():
 
 def test_reading_keeps_blank_and_repeated_parameters_so_that_they_become_errors():
     assert permalink.read("?conductor=&metal=copper&metal=copper&h=x&q=y") == [
-        ("conductor", ""), ("metal", "copper"), ("metal", "copper")]
+        ("conductor", ""),
+        ("metal", "copper"),
+        ("metal", "copper"),
+    ]
 
 
 def test_a_link_with_spaces_or_plus_signs_reads_the_same():
@@ -42,8 +50,15 @@ def test_a_link_that_was_answered_otherwise_shows_both_answers():
 
 
 def test_a_recorded_change_of_that_edition_explains_the_difference(monkeypatch):
-    row = {"rules": 2, "date": "2027-01-01", "calculator": "main-bonding-jumper", "editions": ["2023"],
-           "was": "1/0-copper", "now": "2/0-copper", "why": "A row was read one line too high."}
+    row = {
+        "rules": 2,
+        "date": "2027-01-01",
+        "calculator": "main-bonding-jumper",
+        "editions": ["2023"],
+        "was": "1/0-copper",
+        "now": "2/0-copper",
+        "why": "A row was read one line too high.",
+    }
     monkeypatch.setattr("calc.plain.changes", lambda: {"version": 2, "change": [row]})
     for edition in EDITIONS:
         earlier = said_before(main_bonding_jumper(edition=edition, conductor="500kcmil", sets=2, said="1/0-copper"))

@@ -8,11 +8,29 @@ from calc.units import convert, read_quantity, registry
 PINT_OWN = pint.UnitRegistry()
 
 
-@pytest.mark.parametrize(("ours", "theirs"), [
-    ("in", "inch"), ("ft", "foot"), ("mil", "mil_length"), ("cm", "centimeter"), ("mm", "millimeter"), ("cmil", "circular_mil"),
-    ("kcmil", "kcmil"), ("in2", "inch**2"), ("mm2", "millimeter**2"), ("min", "minute"), ("h", "hour"), ("V", "volt"),
-    ("ohm", "ohm"), ("W", "watt"), ("VA", "volt_ampere"), ("kA", "kiloampere"), ("mohm", "milliohm"), ("kV", "kilovolt"),
-])
+@pytest.mark.parametrize(
+    ("ours", "theirs"),
+    [
+        ("in", "inch"),
+        ("ft", "foot"),
+        ("mil", "mil_length"),
+        ("cm", "centimeter"),
+        ("mm", "millimeter"),
+        ("cmil", "circular_mil"),
+        ("kcmil", "kcmil"),
+        ("in2", "inch**2"),
+        ("mm2", "millimeter**2"),
+        ("min", "minute"),
+        ("h", "hour"),
+        ("V", "volt"),
+        ("ohm", "ohm"),
+        ("W", "watt"),
+        ("VA", "volt_ampere"),
+        ("kA", "kiloampere"),
+        ("mohm", "milliohm"),
+        ("kV", "kilovolt"),
+    ],
+)
 def test_every_unit_equals_pints(ours, theirs):
     try:
         reference = PINT_OWN.Quantity(1, theirs)
@@ -31,15 +49,26 @@ def test_a_circle_of_one_mil_is_a_circular_mil():
     assert convert(1, "cmil", "mm2") == pytest.approx(506.7074790975e-6, rel=1e-12)
 
 
-@pytest.mark.parametrize(("written", "unit", "value"), [
-    ("150ft", "ft", 150), ("46 m", "ft", 46 / 0.3048), ("200A", "A", 200), ("200", "A", 200), (" 1,000 ft ", "ft", 1000),
-    (".5 in", "in", 0.5), ("25 mohm", "ohm", 0.025), ("5Ω", "ohm", 5),
-])
+@pytest.mark.parametrize(
+    ("written", "unit", "value"),
+    [
+        ("150ft", "ft", 150),
+        ("46 m", "ft", 46 / 0.3048),
+        ("200A", "A", 200),
+        ("200", "A", 200),
+        (" 1,000 ft ", "ft", 1000),
+        (".5 in", "in", 0.5),
+        ("25 mohm", "ohm", 0.025),
+        ("5Ω", "ohm", 5),
+    ],
+)
 def test_written_quantities_are_read_in_the_unit_wanted(written, unit, value):
     assert read_quantity(written, unit) == pytest.approx(value)
 
 
-@pytest.mark.parametrize("written", ["", "ft", "-5 ft", "5 A", "1e3 ft", "five ft", "5 ft 3 in", "5 parsec", "0x10", "5 ft; import os"])
+@pytest.mark.parametrize(
+    "written", ["", "ft", "-5 ft", "5 A", "1e3 ft", "five ft", "5 ft 3 in", "5 parsec", "0x10", "5 ft; import os"]
+)
 def test_what_is_no_length_is_refused(written):
     with pytest.raises(ValueError):
         read_quantity(written, "ft")

@@ -9,7 +9,12 @@ from calc import main_bonding_jumper
 from calc.words import say, speaking
 
 ROOT = Path(__file__).parents[2]
-SPEAKING = [ROOT / "calc", ROOT / "site_assets" / "render", ROOT / "site_assets" / "build", ROOT / "site_assets" / "diagrams"]
+SPEAKING = [
+    ROOT / "calc",
+    ROOT / "site_assets" / "render",
+    ROOT / "site_assets" / "build",
+    ROOT / "site_assets" / "diagrams",
+]
 
 
 def calls_of_say():
@@ -44,7 +49,8 @@ def test_an_answer_is_said_in_the_language_spoken_when_it_is_shown():
 
 def test_every_template_but_those_of_rule_files_is_a_literal_so_that_it_can_be_listed_for_translators():
     computed = [
-        (file.name, node.lineno) for file, node in calls_of_say()
+        (file.name, node.lineno)
+        for file, node in calls_of_say()
         if not (isinstance(node.args[0], ast.Constant) and isinstance(node.args[0].value, str))
     ]
     assert {name for name, _ in computed} <= {"rulebook.py", "hooks.py"}

@@ -44,7 +44,9 @@ def test_environment_is_exactly_what_the_pins_say():
     wanted = pinned("requirements.txt")
     assert "mkdocs" in installed
     assert {name: wanted.get(name) for name in installed} == installed
-    conditional = {line.split("==")[0] for line in (PINS / "requirements.txt").read_text().splitlines() if " ; " in line}
+    conditional = {
+        line.split("==")[0] for line in (PINS / "requirements.txt").read_text().splitlines() if " ; " in line
+    }
     assert set(wanted) - set(installed) <= conditional
 
 
@@ -69,7 +71,9 @@ def test_every_node_package_is_pinned_by_version_and_hash():
             assert re.fullmatch(r"\d+\.\d+\.\d+", package["version"]), place
             assert package["integrity"].startswith("sha512-"), place
             assert "resolved" not in package, place
-            assert json.loads((NODE_MODULES.parent / place / "package.json").read_text())["version"] == package["version"]
+            assert (
+                json.loads((NODE_MODULES.parent / place / "package.json").read_text())["version"] == package["version"]
+            )
 
 
 def test_pyodide_runs_the_python_that_compiles_for_it():

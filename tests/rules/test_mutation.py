@@ -11,7 +11,9 @@ from calc.conductors import area
 from tests.rules import test_figures, test_sections
 
 CHECKS = [
-    check for module in (test_figures, test_sections) for name, check in vars(module).items()
+    check
+    for module in (test_figures, test_sections)
+    for name, check in vars(module).items()
     if name.startswith("test_") and not inspect.signature(check).parameters
 ]
 

@@ -20,19 +20,22 @@ def test_every_rule_in_the_book_keeps_the_schema(key):
     check(key, _document(key))
 
 
-@pytest.mark.parametrize(("change", "complaint"), [
-    (lambda d: d["editions"].pop("2020"), "states the editions"),
-    (lambda d: d["editions"].update({"2029": d["editions"]["2017"]}), "states the editions"),
-    (lambda d: d.pop("unit"), "has the fields"),
-    (lambda d: d.update(kind="guess"), "kind 'guess'"),
-    (lambda d: d["editions"]["2017"].pop("value"), "states no value"),
-    (lambda d: d["editions"]["2017"].pop("mark"), "2017 has the fields"),
-    (lambda d: d["editions"]["2017"].update(mark="sure"), "has the mark 'sure'"),
-    (lambda d: d["editions"]["2017"].update(sources=[]), "names no source"),
-    (lambda d: d["editions"]["2017"].update(sources=["hearsay"]), "names the source 'hearsay'"),
-    (lambda d: d["editions"]["2020"].update(same_as="2023"), "states nothing"),
-    (lambda d: d["editions"]["2020"].update(value="1"), "2020 has the fields"),
-])
+@pytest.mark.parametrize(
+    ("change", "complaint"),
+    [
+        (lambda d: d["editions"].pop("2020"), "states the editions"),
+        (lambda d: d["editions"].update({"2029": d["editions"]["2017"]}), "states the editions"),
+        (lambda d: d.pop("unit"), "has the fields"),
+        (lambda d: d.update(kind="guess"), "kind 'guess'"),
+        (lambda d: d["editions"]["2017"].pop("value"), "states no value"),
+        (lambda d: d["editions"]["2017"].pop("mark"), "2017 has the fields"),
+        (lambda d: d["editions"]["2017"].update(mark="sure"), "has the mark 'sure'"),
+        (lambda d: d["editions"]["2017"].update(sources=[]), "names no source"),
+        (lambda d: d["editions"]["2017"].update(sources=["hearsay"]), "names the source 'hearsay'"),
+        (lambda d: d["editions"]["2020"].update(same_as="2023"), "states nothing"),
+        (lambda d: d["editions"]["2020"].update(value="1"), "2020 has the fields"),
+    ],
+)
 def test_a_rule_that_breaks_the_schema_is_refused_by_name(change, complaint):
     with pytest.raises(RuleError, match="conductors/parallel_minimum: ") as refused:
         check("conductors/parallel_minimum", broken(change))

@@ -8,9 +8,17 @@ import pytest
 from calc.conductors.ampacity import ampacity, size_of_ampacity
 
 
-@pytest.mark.parametrize(("ampere", "size"), [
-    (334, "400kcmil"), (335, "400kcmil"), (336, "500kcmil"), (380, "500kcmil"), (381, "600kcmil"), (665, "2000kcmil"),
-])
+@pytest.mark.parametrize(
+    ("ampere", "size"),
+    [
+        (334, "400kcmil"),
+        (335, "400kcmil"),
+        (336, "500kcmil"),
+        (380, "500kcmil"),
+        (381, "600kcmil"),
+        (665, "2000kcmil"),
+    ],
+)
 def test_copper_of_equivalent_ampacity_carries_at_least_as_much(ampere, size):
     assert size_of_ampacity(ampere, "copper", "2023") == size
 

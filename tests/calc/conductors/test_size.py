@@ -6,20 +6,68 @@ from calc.conductors.size import read_size, shown_size
 from tests.oracles.wire_gauge import listed_areas
 
 
-@pytest.mark.parametrize(("written", "label"), [
-    ("3/0", "3/0"), ("3/0 AWG", "3/0"), ("3/0awg", "3/0"), ("000", "3/0"), ("#3/0", "3/0"), (" 3 / 0 ", "3/0"),
-    ("3⁄0", "3/0"), ("0", "1/0"), ("00", "2/0"), ("0000", "4/0"), ("4", "4"), ("#4", "4"), ("No. 4", "4"), ("4 AWG", "4"),
-    ("500 kcmil", "500kcmil"), ("500kcmil", "500kcmil"), ("500 MCM", "500kcmil"), ("500KCMIL", "500kcmil"),
-    ("500", "500kcmil"), ("250", "250kcmil"), ("2000 kcmil", "2000kcmil"), ("18", "18"), ("18 AWG", "18"),
-])
+@pytest.mark.parametrize(
+    ("written", "label"),
+    [
+        ("3/0", "3/0"),
+        ("3/0 AWG", "3/0"),
+        ("3/0awg", "3/0"),
+        ("000", "3/0"),
+        ("#3/0", "3/0"),
+        (" 3 / 0 ", "3/0"),
+        ("3⁄0", "3/0"),
+        ("0", "1/0"),
+        ("00", "2/0"),
+        ("0000", "4/0"),
+        ("4", "4"),
+        ("#4", "4"),
+        ("No. 4", "4"),
+        ("4 AWG", "4"),
+        ("500 kcmil", "500kcmil"),
+        ("500kcmil", "500kcmil"),
+        ("500 MCM", "500kcmil"),
+        ("500KCMIL", "500kcmil"),
+        ("500", "500kcmil"),
+        ("250", "250kcmil"),
+        ("2000 kcmil", "2000kcmil"),
+        ("18", "18"),
+        ("18 AWG", "18"),
+    ],
+)
 def test_usual_spellings_give_the_label(written, label):
     assert read_size(written) == label
 
 
-@pytest.mark.parametrize("written", [
-    "", " ", "5/0", "1/1", "0/0", "00000", "5", "7", "9", "20", "-4", "4.0", "3/0 kcmil", "500 AWG", "550", "2001", "249",
-    "10000", "four", "3/0 copper", "<script>alert(1)</script>", "３/0x", "²", "1" * 10_000, "٣/0",
-])
+@pytest.mark.parametrize(
+    "written",
+    [
+        "",
+        " ",
+        "5/0",
+        "1/1",
+        "0/0",
+        "00000",
+        "5",
+        "7",
+        "9",
+        "20",
+        "-4",
+        "4.0",
+        "3/0 kcmil",
+        "500 AWG",
+        "550",
+        "2001",
+        "249",
+        "10000",
+        "four",
+        "3/0 copper",
+        "<script>alert(1)</script>",
+        "３/0x",
+        "²",
+        "1" * 10_000,
+        "٣/0",
+    ],
+)
 def test_what_is_no_listed_size_is_refused(written):
     with pytest.raises(ValueError):
         read_size(written)

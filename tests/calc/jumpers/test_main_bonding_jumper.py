@@ -41,7 +41,9 @@ def boundary(metal: str, limit: str) -> list[tuple[str, int]]:
 
 BOUNDARIES = [
     (metal, limit, conductor, sets)
-    for metal in METALS for limit in THROUGH[metal] for conductor, sets in boundary(metal, limit)
+    for metal in METALS
+    for limit in THROUGH[metal]
+    for conductor, sets in boundary(metal, limit)
 ]
 
 
@@ -51,21 +53,29 @@ BOUNDARIES = [
 def test_just_below_at_and_just_above_each_limit_equals_the_second_route(
     metal, limit, conductor, sets, jumper_metal, edition
 ):
-    result = main_bonding_jumper(edition=edition, conductor=conductor, sets=sets, conductor_metal=metal, metal=jumper_metal)
+    result = main_bonding_jumper(
+        edition=edition, conductor=conductor, sets=sets, conductor_metal=metal, metal=jumper_metal
+    )
     assert result.answer.values["size"] == jumper_size(conductor, sets, metal, jumper_metal)
 
 
 def test_every_limit_but_1100_kcmil_copper_is_tried_at_the_limit_itself():
     """No equal listed conductors add up to just 1100 kcmil; 1058 and 1120 kcmil are the nearest tried."""
-    at = {limit for metal, limit, conductor, sets in BOUNDARIES if AREAS[conductor] * sets == AREAS.get(
-        limit, int(limit.removesuffix("kcmil")) * 1000 if "kcmil" in limit else 0)}
+    at = {
+        limit
+        for metal, limit, conductor, sets in BOUNDARIES
+        if AREAS[conductor] * sets
+        == AREAS.get(limit, int(limit.removesuffix("kcmil")) * 1000 if "kcmil" in limit else 0)
+    }
     assert {limit for metal in METALS for limit in THROUGH[metal]} - at == {"1100kcmil"}
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_every_listed_conductor_up_to_thirty_sets_equals_the_second_route(edition):
     for conductor, sets, conductor_metal, metal in itertools.product(AREAS, range(1, 31), METALS, METALS):
-        result = main_bonding_jumper(edition=edition, conductor=conductor, sets=sets, conductor_metal=conductor_metal, metal=metal)
+        result = main_bonding_jumper(
+            edition=edition, conductor=conductor, sets=sets, conductor_metal=conductor_metal, metal=metal
+        )
         expected = jumper_size(conductor, sets, conductor_metal, metal)
         given = result.answer.values["size"] if result.answer else None
         assert given == expected, (conductor, sets, conductor_metal, metal)
@@ -82,8 +92,13 @@ def test_working_shows_the_area_before_it_is_rounded_up():
 def test_every_step_that_uses_a_rule_names_its_section_and_mark():
     result = main_bonding_jumper(edition="2020", conductor="600kcmil", sets=3, conductor_metal="aluminum")
     cited = {rule.section for step in result.working.steps for rule in step.citations}
-    assert cited == {"Chapter 9, Table 8", "Table 250.102(C)(1)", "Table 250.102(C)(1) note 1",
-                     "Table 250.102(C)(1) note 2", "Table 310.16"}
+    assert cited == {
+        "Chapter 9, Table 8",
+        "Table 250.102(C)(1)",
+        "Table 250.102(C)(1) note 1",
+        "Table 250.102(C)(1) note 2",
+        "Table 310.16",
+    }
 
 
 def test_the_2026_answer_says_that_its_sections_are_unverified():
@@ -98,8 +113,10 @@ def test_an_ordinary_answer_of_an_edition_that_was_read_warns_of_nothing(edition
 
 def test_an_aluminum_wire_under_the_2017_edition_needs_the_authority():
     """250.28(A) of 2017 names copper or other corrosion-resistant material; later editions name aluminum."""
-    assert any("not aluminum" in str(words) for words in main_bonding_jumper(
-        edition="2017", conductor="3/0", metal="aluminum").working.warnings)
+    assert any(
+        "not aluminum" in str(words)
+        for words in main_bonding_jumper(edition="2017", conductor="3/0", metal="aluminum").working.warnings
+    )
     assert not main_bonding_jumper(edition="2020", conductor="3/0", metal="aluminum").working.warnings
 
 
@@ -116,14 +133,17 @@ def test_parallel_conductors_under_1_0_are_questioned_and_1_0_are_not():
     assert questioned("1/0") == []
 
 
-@pytest.mark.parametrize(("form", "says"), [
-    ("wire", "If the wire runs from the neutral bar to the equipment grounding bar"),
-    ("busbar", "If the busbar runs from the neutral bar to the equipment grounding bar"),
-    ("strap", "land the grounding electrode conductor on the neutral bar unless"),
-    ("screw", "the green shows with the screw in place (250.28(B))"),
-    ("screw", "lands on the neutral bar, not on the equipment grounding bar (250.24(A)(4))"),
-    ("supplied", "Use the jumper that came with the listed equipment"),
-])
+@pytest.mark.parametrize(
+    ("form", "says"),
+    [
+        ("wire", "If the wire runs from the neutral bar to the equipment grounding bar"),
+        ("busbar", "If the busbar runs from the neutral bar to the equipment grounding bar"),
+        ("strap", "land the grounding electrode conductor on the neutral bar unless"),
+        ("screw", "the green shows with the screw in place (250.28(B))"),
+        ("screw", "lands on the neutral bar, not on the equipment grounding bar (250.24(A)(4))"),
+        ("supplied", "Use the jumper that came with the listed equipment"),
+    ],
+)
 def test_each_form_says_what_it_implies(form, says):
     notes = [str(words) for words in main_bonding_jumper(edition="2023", conductor="3/0", form=form).working.notes]
     assert any(says in words for words in notes)
@@ -136,7 +156,9 @@ def test_a_bus_has_the_area_of_the_wire_rounded_up():
 
 
 def test_several_enclosures_each_have_a_jumper_of_their_own_conductors():
-    steps = [str(step.words) for step in main_bonding_jumper(edition="2023", conductor="3/0", enclosures=6).working.steps]
+    steps = [
+        str(step.words) for step in main_bonding_jumper(edition="2023", conductor="3/0", enclosures=6).working.steps
+    ]
     assert steps[0].startswith("6 enclosures, each with its own jumper")
     assert main_bonding_jumper(edition="2023", conductor="3/0", enclosures=7).outcome == "fix"
 
@@ -159,7 +181,10 @@ def test_a_conductor_one_size_larger_never_gives_a_smaller_jumper():
         areas = [
             result.answer.values["area_cmil"]
             for conductor in AREAS
-            if (result := main_bonding_jumper(edition=edition, conductor=conductor, sets=sets,
-                                              conductor_metal=conductor_metal, metal=metal)).answer
+            if (
+                result := main_bonding_jumper(
+                    edition=edition, conductor=conductor, sets=sets, conductor_metal=conductor_metal, metal=metal
+                )
+            ).answer
         ]
         assert areas == sorted(areas)

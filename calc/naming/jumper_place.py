@@ -1,0 +1,89 @@
+"""Where a jumper is decides its name; a main bonding jumper is in a service disconnect enclosure only."""
+
+from __future__ import annotations
+
+from calc.declare import Choice, NotCovered
+from calc.vocabulary import one_of
+from calc.words import say
+from calc.working import Working
+
+PLACE = one_of(
+    say("Where the jumper is"),
+    say("The name of a jumper depends on where it is."),
+    (
+        Choice("service-disconnect", say("In a service disconnect enclosure")),
+        Choice("ahead-of-service-disconnects", say("In a meter or wireway ahead of several service disconnects")),
+        Choice("feeder-panel", say("In a panel fed by a feeder")),
+        Choice("separate-building", say("In a building fed by a feeder from another building")),
+        Choice("separately-derived-system", say("At a transformer or generator that is a source of its own")),
+    ),
+)
+SYSTEM_GROUNDING = one_of(
+    say("How the system is grounded"),
+    say("Nearly every service is solidly grounded: the utility ties one conductor, mostly the neutral, to earth."),
+    (
+        Choice("solidly-grounded", say("Solidly grounded")),
+        Choice("ungrounded", say("Ungrounded: no conductor tied to earth")),
+        Choice("impedance-grounded", say("Grounded through an impedance")),
+    ),
+    rare=True,
+)
+
+
+def stay_with_main_bonding_jumpers(place: str, system_grounding: str, working: Working) -> None:
+    """Raise NotCovered, with the name to look under, where the part is no main bonding jumper.
+
+    place, system_grounding: values of `PLACE` and `SYSTEM_GROUNDING`.
+    """
+    section = working.section
+    if place == "ahead-of-service-disconnects":
+        raise NotCovered(
+            say("A jumper ahead of several service disconnects is not a main bonding jumper."),
+            say(
+                "Look under supply-side bonding jumper ({section}). It goes by the conductors that feed the wireway.",
+                section=section("naming/supply_side_bonding_jumper"),
+            ),
+        )
+    if place == "feeder-panel":
+        raise NotCovered(
+            say(
+                "A panel fed by a feeder has no main bonding jumper. Its neutral stays apart from its metal "
+                "({section}).",
+                section=section("grounding/no_neutral_bond_on_load_side"),
+            ),
+            say(
+                "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
+                section=section("naming/equipment_grounding_conductor_size"),
+            ),
+        )
+    if place == "separate-building":
+        raise NotCovered(
+            say("A building fed by a feeder has no main bonding jumper. The neutral stays apart from the metal there."),
+            say(
+                "Look under equipment grounding conductor of a separate building ({section}). Old three-wire feeders "
+                "have an exception there.",
+                section=section("naming/separate_building"),
+            ),
+        )
+    if place == "separately-derived-system":
+        raise NotCovered(
+            say("At a separately derived system this jumper has another name and other places to stand."),
+            say(
+                "Look under system bonding jumper ({section}). It goes by the derived conductors.",
+                section=section("naming/system_bonding_jumper"),
+            ),
+        )
+    if system_grounding == "ungrounded":
+        raise NotCovered(
+            say("An ungrounded system has no grounded conductor for a main bonding jumper to join."),
+            say(
+                "Look under grounding of an ungrounded service ({section}): its metal is still bonded together and "
+                "connected to the electrodes.",
+                section=section("naming/ungrounded_service"),
+            ),
+        )
+    if system_grounding == "impedance-grounded":
+        raise NotCovered(
+            say("In an impedance-grounded system the impedance stands where a main bonding jumper would."),
+            say("Look under impedance-grounded system ({section}).", section=section("naming/impedance_grounding")),
+        )

@@ -1,0 +1,178 @@
+"""Publishes versions of the built site, breaks and slows them, and looks at what a reader is served."""
+
+import base64
+import hashlib
+import shutil
+import time
+from contextlib import contextmanager
+
+import pytest
+from playwright.sync_api import expect
+
+from site_assets.build.precache import WORKER, group_of, saved_paths, write_service_worker
+from site_assets.build.serve import Server
+
+SUB_PATH = "/bonding/handbook/"
+
+HASHES_IN_THE_PAGE = """async ([root, paths]) => {
+  const hashes = {};
+  for (const path of paths) {
+    try {
+      const content = await (await fetch(new URL(path, root))).arrayBuffer();
+      const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', content));
+      hashes[path] = btoa(String.fromCharCode(...digest));
+    } catch {
+      hashes[path] = null;
+    }
+  }
+  return hashes;
+}"""
+STORED = """async () => {
+  const stored = [];
+  for (const name of await caches.keys()) {
+    for (const { url } of await (await caches.open(name)).keys()) stored.push(url);
+  }
+  return stored;
+}"""
+TELL = """async ([worker, kind]) => {
+  (await navigator.serviceWorker.ready)[worker].postMessage({ kind });
+}"""
+STATUS = """async ([address, options]) => {
+  try { return (await fetch(address, options)).status; } catch { return null; }
+}"""
+
+
+class Dying(list):
+    """The paths asked for, on a server that answers only so many of them."""
+
+    answers = 0
+
+    def append(self, path):
+        if len(self) >= self.answers:
+            raise ConnectionAbortedError
+        super().append(path)
+
+
+class Slow(list):
+    """The paths asked for, on a server that takes its time."""
+
+    def append(self, path):
+        time.sleep(0.05)
+        super().append(path)
+
+
+@pytest.fixture
+def folder(site_folder, tmp_path):
+    """A copy of the built site that a test may publish again or break."""
+    copy = tmp_path / "site"
+    shutil.copytree(site_folder, copy)
+    write_service_worker(copy, "first")
+    return copy
+
+
+@pytest.fixture
+def server(folder):
+    with Server(folder, SUB_PATH) as running:
+        yield running
+
+
+@pytest.fixture
+def context(browser):
+    opened = browser.new_context()
+    opened.set_default_timeout(60_000)
+    yield opened
+    opened.close()
+
+
+@pytest.fixture
+def page(context, server):
+    opened = context.new_page()
+    opened.goto(server.address)
+    return opened
+
+
+def hashes(folder):
+    return {path: hash_of((folder / path).read_bytes()) for path in saved_paths(folder)}
+
+
+def hash_of(content):
+    return base64.b64encode(hashlib.sha256(content).digest()).decode()
+
+
+def group(paths, name):
+    return {path: paths[path] for path in paths if group_of(path) == name}
+
+
+def served(page, server, paths):
+    return page.evaluate(HASHES_IN_THE_PAGE, [server.address, list(paths)])
+
+
+def wait_for(page, state):
+    expect(page.locator("[data-offline]")).to_have_attribute("data-offline-state", state, timeout=60_000)
+
+
+def press(page, what):
+    page.locator(f'[data-offline-do="{what}"]').click()
+
+
+def tell(page, worker, kind):
+    page.evaluate(TELL, [worker, kind])
+
+
+def save(page):
+    press(page, "save")
+    wait_for(page, "ready")
+
+
+def status_line(page):
+    return page.locator("[data-offline-status]")
+
+
+def publish(folder, version, *, changed):
+    """Put another version on the server: the changed files differ by their last line."""
+    for path in changed:
+        with (folder / path).open("ab") as file:
+            file.write(b"\n<!-- %s -->" % version.encode())
+    write_service_worker(folder, version)
+
+
+def move_kit(folder):
+    """Publish the same scripts, styles and runtime in a folder of another name."""
+    kit = next((folder / "kit").iterdir())
+    kit.rename(kit.with_name("moved"))
+    for path in folder.rglob("*.html"):
+        path.write_text(path.read_text().replace(f"kit/{kit.name}/", "kit/moved/"))
+    write_service_worker(folder, "second")
+
+
+def pages_of(folder):
+    return [path for path in saved_paths(folder) if path.endswith(".html") and path != "404.html"]
+
+
+def some_changes(folder):
+    """The first page, another one and a file of the runtime."""
+    return ["index.html", pages_of(folder)[0], runtime_file(folder)]
+
+
+def runtime_file(folder):
+    runtime = [path for path in saved_paths(folder) if group_of(path) == "calculating"]
+    return min(runtime, key=lambda path: (folder / path).stat().st_size)
+
+
+@contextmanager
+def broken(folder, path):
+    """The file arrives, but not as it was built."""
+    whole = (folder / path).read_bytes()
+    (folder / path).write_bytes(whole[:-1])
+    yield
+    (folder / path).write_bytes(whole)
+
+
+def take_away_network(context, server):
+    server.stop()
+    context.set_offline(True)
+
+
+def asked_for(server):
+    """Files asked for; the browser's look at the service worker is no content."""
+    return [path.removeprefix(SUB_PATH) for path in server.requested if path != SUB_PATH + WORKER]

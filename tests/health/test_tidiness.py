@@ -1,0 +1,65 @@
+"""The tree: fixed top level, no addresses of registries or machines, no sentence or figure in scripts."""
+
+import re
+import subprocess
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[2]
+TOP = {"README.md", "DEVELOPERS.md", "LICENSE", "mkdocs.yml", "pyproject.toml", "docs", "calc", "tests", "site_assets"}
+OUTSIDE = re.compile(
+    r"py"
+    r"pi\.org|python"
+    r"hosted|npm"
+    r"js\.|jsdeliv"
+    r"r|unp"
+    r"kg|google"
+    r"apis|/ro"
+    r"ot/|/ho"
+    r"me/|debian\."
+    r"org"
+)
+
+
+def tracked() -> list[Path]:
+    listed = subprocess.run(
+        ["git", "ls-files", "-z", "--cached", "--others", "--exclude-standard"],
+        cwd=ROOT,
+        capture_output=True,
+        check=True,
+    ).stdout.decode()
+    return [ROOT / path for path in listed.split("\0") if path and (ROOT / path).is_file()]
+
+
+def test_the_top_level_holds_only_what_is_agreed():
+    names = {path.relative_to(ROOT).parts[0] for path in tracked()}
+    assert {each for each in names if not each.startswith(".")} == TOP
+
+
+def test_no_file_names_a_registry_or_a_machine_path():
+    found = [
+        f"{path.relative_to(ROOT)}: {line.strip()[:80]}"
+        for path in tracked()
+        for line in path.read_text(encoding="utf-8", errors="ignore").splitlines()
+        if OUTSIDE.search(line)
+    ]
+    assert found == []
+
+
+@pytest.mark.parametrize("path", sorted((ROOT / "site_assets" / "scripts").glob("*.js")), ids=lambda path: path.name)
+def test_no_script_of_ours_asks_any_outside_host_or_writes_code(path):
+    script = path.read_text(encoding="utf-8")
+    assert not re.search(r"https?://|\beval\b|new Function|document\.write", script)
+
+
+@pytest.mark.parametrize("path", sorted((ROOT / "calc").rglob("*.py")), ids=lambda path: path.name)
+def test_calc_files_stay_readable(path):
+    lines = path.read_text(encoding="utf-8").splitlines()
+    assert len(lines) <= 300
+    assert max(map(len, lines), default=0) <= 120
+
+
+def test_calc_knows_nothing_of_the_site():
+    for path in (ROOT / "calc").rglob("*.py"):
+        assert not re.search(r"site_assets|mkdocs|jinja|</\w+>", path.read_text(encoding="utf-8"))

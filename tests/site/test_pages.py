@@ -1,0 +1,115 @@
+"""Every built page: safety text, links, own origin, sections of all editions, published anchors."""
+
+import tomllib
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+import pytest
+
+from calc import CALCULATORS, EDITIONS
+from calc.rulebook import keys, rule
+from tests.site.pages import SITE, Page, html_files
+
+ROOT = Path(__file__).parents[2]
+PUBLISHED = tomllib.loads((ROOT / "site_assets" / "published.toml").read_text(encoding="utf-8"))
+PAGES = html_files()
+SAFETY = (
+    "de-energize",
+    "lock out",
+    "tag out",
+    "prove dead",
+    "before and again after",
+    "qualified persons",
+    "never open a grounding or bonding connection on an energized system",
+    "adopted code",
+    "local amendments",
+    "authority having jurisdiction",
+    "no substitute",
+)
+
+
+def name(path: Path) -> str:
+    return path.relative_to(SITE).as_posix()
+
+
+@pytest.mark.parametrize("path", PAGES, ids=name)
+def test_every_page_carries_the_whole_safety_text(path):
+    words = " ".join(Page(path).safety_text.lower().split())
+    assert [each for each in SAFETY if each not in words] == []
+
+
+@pytest.mark.parametrize("path", PAGES, ids=name)
+def test_every_link_inside_the_handbook_leads_to_a_file_and_an_anchor(path):
+    dead = []
+    for tag, attributes in Page(path).elements:
+        target = attributes.get("href") or attributes.get("src")
+        if not target or tag == "base":
+            continue
+        parts = urlsplit(target)
+        assert not parts.scheme and not parts.netloc, f"{target} leads outside"
+        base = SITE if parts.path.startswith("/") else path.parent
+        file = (base / unquote(parts.path.lstrip("/"))).resolve() if parts.path else path
+        file = file / "index.html" if file.is_dir() else file
+        if not file.is_file() or (parts.fragment and file.suffix == ".html" and parts.fragment not in Page(file).ids):
+            dead.append(target)
+    assert dead == []
+
+
+@pytest.mark.parametrize("path", PAGES, ids=name)
+def test_ids_are_not_given_twice(path):
+    ids = [attributes["id"] for _, attributes in Page(path).elements if "id" in attributes]
+    assert sorted(ids) == sorted(set(ids))
+
+
+def test_every_published_page_and_anchor_still_stands():
+    gone = []
+    for row in PUBLISHED["page"]:
+        ids = Page(SITE / row.get("moved_to", row["path"])).ids
+        gone += [f"{row['path']}#{anchor}" for anchor in row["anchors"] if anchor not in ids]
+    assert gone == []
+
+
+def test_every_built_page_is_published():
+    assert {name(path) for path in PAGES} == {row["path"] for row in PUBLISHED["page"]}
+
+
+def test_every_published_parameter_is_still_read_with_the_same_default():
+    for row in PUBLISHED["calculator"]:
+        calculator = CALCULATORS[row["slug"]]
+        assert [each["name"] for each in row["parameters"]] == list(calculator.fields)
+        for parameter in row["parameters"]:
+            assert str(calculator.defaults.get(parameter["name"], "")) == parameter.get("default", "")
+            for value in parameter["values"]:
+                result = calculator(**({"conductor": "3/0"} | {parameter["name"]: value}))
+                assert result.outcome != "fix", (parameter["name"], value)
+
+
+def test_every_calculator_and_every_value_of_its_choices_is_published():
+    published = {
+        row["slug"]: {each["name"]: each["values"] for each in row["parameters"]} for row in PUBLISHED["calculator"]
+    }
+    assert set(published) == set(CALCULATORS)
+    for slug, calculator in CALCULATORS.items():
+        for field, asked in calculator.fields.items():
+            if asked.choices:
+                assert published[slug][field] == [choice.value for choice in asked.choices]
+
+
+def test_the_table_of_figures_names_every_rule_with_its_section_in_every_edition():
+    page = Page(SITE / "method" / "figures.html")
+    for key in keys():
+        assert key.replace("/", "-") in page.ids
+        for edition in EDITIONS:
+            assert rule(key, edition).section in page.text
+
+
+def test_a_cited_section_stands_in_the_page_for_every_edition():
+    words = (SITE / "parts" / "main-bonding-jumper.html").read_text(encoding="utf-8")
+    assert 'data-edition="2017 2020"' in words and 'data-edition="2023"' in words and 'data-edition="2026"' in words
+
+
+def test_the_drawing_has_a_title_a_description_and_a_text_twin():
+    page = Page(SITE / "parts" / "main-bonding-jumper.html")
+    assert {"main-bonding-jumper-drawing-title", "main-bonding-jumper-drawing-description"} <= page.ids
+    assert "Without the jumper it stops here" in page.text
+    assert [tag for tag, _ in page.elements].count("svg") > 0
