@@ -83,7 +83,7 @@ def changes() -> dict:
     return _read("changes.toml")
 
 
-def keys() -> list[str]:
+def rule_keys() -> list[str]:
     """Give the key of every rule there is, sorted."""
     found = []
     for folder in (resources.files("calc") / "rules").iterdir():

@@ -20,8 +20,8 @@ MOST_SETS = 30
 MOST_ENCLOSURES = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
 
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded conductor"),
-    say("The largest hot conductor that serves this enclosure, for example 3/0 or 500 kcmil."),
+    say("Largest ungrounded (hot) conductor"),
+    say("The one that feeds this enclosure, for example 3/0 or 500 kcmil."),
 )
 SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))

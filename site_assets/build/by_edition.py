@@ -17,10 +17,10 @@ def by_edition(render: Callable[[str], str], element: str = "span") -> str:
         rendered.setdefault(render(edition), []).append(edition)
     if len(rendered) == 1:
         return next(iter(rendered))
-    parts = " ".join(
-        f'<{element} data-edition="{" ".join(editions)}"><span class="edition-label">{_label(editions)}</span>'
+    parts = "".join(
+        f'<{element} data-edition="{" ".join(editions)}"><span class="edition-label">{_label(editions, number)}</span>'
         f"{shown}</{element}>"
-        for shown, editions in rendered.items()
+        for number, (shown, editions) in enumerate(rendered.items())
     )
     return f'<{element} class="by-edition">{parts}</{element}>'
 
@@ -36,5 +36,7 @@ def section(key: str) -> str:
     return by_edition(shown)
 
 
-def _label(editions: list[str]) -> str:
-    return text(say("{editions}: ", editions=", ".join(editions)))
+def _label(editions: list[str], number: int) -> str:
+    # The space between two parts is inside the label, so that it goes when the label goes.
+    label = say(" {editions}: ", editions=", ".join(editions)) if number else say("{editions}: ", editions=", ".join(editions))
+    return text(label)

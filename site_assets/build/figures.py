@@ -3,21 +3,21 @@
 from __future__ import annotations
 
 from calc.editions import EDITIONS
-from calc.rulebook import changes, keys, rule, sources
+from calc.rulebook import changes, rule, rule_keys, sources
 from calc.words import say
 from site_assets.render.answer import mark_html, text
 
 
 def figures_table() -> str:
     """Give every rule with its figures, and for each edition its place, mark and sources."""
-    return "".join(_rule(key) for key in keys())
+    return "".join(_rule(key) for key in rule_keys())
 
 
 def sources_table() -> str:
     """Give every text that a rule names, and what was read in it."""
     head = _row("th", say("Text"), say("Kind"), say("What was seen in it"))
     rows = "".join(_row("td", each["title"], each["kind"], each["seen"]) for each in sources().values())
-    return f"<table><thead>{head}</thead><tbody>{rows}</tbody></table>"
+    return f'<table class="facts"><thead>{head}</thead><tbody>{rows}</tbody></table>'
 
 
 def changes_list() -> str:
@@ -39,7 +39,7 @@ def _rule(key: str) -> str:
     return (
         f'<h3 id="{key.replace("/", "-")}">{text(stated.title)}</h3>'
         f"<p>{text(say('Applies to: {applies}.', applies=stated.applies))}</p>"
-        f"{_figures(key)}<table><thead>{head}</thead><tbody>{body}</tbody></table>"
+        f'{_figures(key)}<table class="facts"><thead>{head}</thead><tbody>{body}</tbody></table>'
     )
 
 

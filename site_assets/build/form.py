@@ -11,6 +11,9 @@ from calc.words import say
 from site_assets.render.answer import text
 
 FEW_CHOICES = 3
+NO_SCRIPTS = say(
+    "This browser runs no scripts, so the form cannot compute. The example and the steps below still hold."
+)
 
 
 def form_html(calculator: Calculator, runtime: dict) -> str:
@@ -26,7 +29,7 @@ def form_html(calculator: Calculator, runtime: dict) -> str:
         f'<div class="form-actions"><button class="primary" type="submit">{text(calculator.submit)}</button>'
         f'<button class="quiet" type="reset">{text(say("Clear"))}</button></div>{_state()}</form>'
         '<div class="result" data-result aria-live="off"></div>'
-        f'<noscript><p class="warning">{text(say("This browser runs no scripts, so the form cannot compute. The example and the working below still hold."))}</p></noscript>'
+        f'<p class="warning no-scripts">{text(NO_SCRIPTS)}</p>'
     )
 
 

@@ -2,20 +2,26 @@
 
 from __future__ import annotations
 
+import hashlib
+import shutil
 from pathlib import Path
 
 import jinja2
+from mkdocs.exceptions import PluginError
 from mkdocs.utils import get_relative_url
 
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.words import say
 from site_assets.build.kit import Kit, prepare_kit
 from site_assets.build.page_parts import PageParts
-from site_assets.build.policy import apply_policy
+from site_assets.build.policy import PolicyError, apply_policy
 from site_assets.build.precache import write_service_worker
 
 ASSETS = Path(__file__).parent.parent
 TEMPLATES = (ASSETS / "templates", ASSETS / "service_worker")
+
+# What the theme and MkDocs bring and no page asks for.
+UNUSED = ("assets/javascripts/lunr", "assets/images/favicon.png", "sitemap.xml", "sitemap.xml.gz")
 
 kit: Kit
 
@@ -24,6 +30,7 @@ def on_config(config):
     """Make the runtime, so that its id is known before any page is written."""
     global kit
     kit = prepare_kit(Path(config.config_file_path).parent)
+    config.theme["favicon"] = f"{kit.folder}/icons/mark.svg"
     return config
 
 
@@ -51,15 +58,41 @@ def on_page_context(context, page, config, nav):
 
 
 def on_template_context(context, template_name, config):
-    """Tell templates that are no page, like 404.html, where the kit is."""
-    return context | {"kit": get_relative_url(kit.folder, template_name), "root": "."}
+    """Tell templates that are no page, like 404.html, where the kit is: from the root of the host."""
+    return context | {"kit": f"{context['base_url'].rstrip('/')}/{kit.folder}"}
+
+
+def on_post_template(output_content, template_name, config):
+    """Without SITE_URL the root of the host is not ours to name: let 404.html lead from its own folder."""
+    if template_name != "404.html" or config.site_url:
+        return output_content
+    return output_content.replace('="/', '="').replace('"base": "/"', '"base": "."').replace('"search": "/', '"search": "')
 
 
 def on_post_build(config):
     """Put the kit into the finished site, then its content policy and its service worker."""
     site = Path(config.site_dir)
     kit.copy_to(site)
-    apply_policy(site)
-    write_service_worker(site, kit.id)
-    for leftover in ("sitemap.xml", "sitemap.xml.gz"):
-        (site / leftover).unlink(missing_ok=True)
+    try:
+        apply_policy(site)
+    except PolicyError as error:
+        raise PluginError(str(error)) from error
+    for unused in UNUSED:
+        remove(site / unused)
+    write_service_worker(site, version_of(site))
+
+
+def version_of(site):
+    """Give the name of this build, shown to readers: it changes with anything that is served."""
+    seen = hashlib.sha256()
+    for file in sorted(file for file in site.rglob("*") if file.is_file()):
+        seen.update(file.relative_to(site).as_posix().encode() + file.read_bytes())
+    return seen.hexdigest()[:8]
+
+
+def remove(path):
+    """Remove a file or a folder with all that is in it."""
+    if path.is_dir():
+        shutil.rmtree(path)
+    else:
+        path.unlink(missing_ok=True)

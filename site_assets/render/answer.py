@@ -131,7 +131,7 @@ def _citations(result: Result) -> str:
     heading = text(say("Sections and sources, {edition} edition", edition=result.edition))
     return (
         f'<details class="citations"><summary>{heading}</summary>'
-        f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></details>"
+        f'<table class="facts"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></details>'
     )
 
 

@@ -29,7 +29,7 @@ export function startCalculator(form) {
     result.innerHTML = reply.html;
     showFieldErrors(form, reply.fix);
     if (reply.query) history.replaceState(null, "", `?${reply.query}${location.hash}`);
-    if (moveFocus) result.querySelector("section")?.focus();
+    if (moveFocus) bringUp(result.querySelector("section"));
     document.dispatchEvent(new CustomEvent("calculator:answered"));
   }
 
@@ -56,6 +56,11 @@ export function startCalculator(form) {
   } else {
     addEventListener("load", () => setTimeout(() => whenIdle(start), IDLE_WAIT));
   }
+}
+
+function bringUp(section) {
+  section.scrollIntoView({ block: "start" });
+  section.focus({ preventScroll: true });
 }
 
 function linkedQuery(address, form) {

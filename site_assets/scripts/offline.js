@@ -38,6 +38,7 @@ function listen() {
   container.startMessages();
   document.addEventListener("calculator:starting", () => { busy = true; });
   document.addEventListener("calculator:answered", () => { busy = false; beginUnasked(); });
+  document.addEventListener("calculator:ready", () => { busy = false; beginWhenQuiet(); });
   document.addEventListener("calculator:failed", () => { busy = false; beginWhenQuiet(); });
   if (document.readyState === "complete") beginWhenQuiet();
   else addEventListener("load", beginWhenQuiet);

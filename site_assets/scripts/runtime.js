@@ -31,6 +31,7 @@ function receive({ data }) {
   } else if (data.ready) {
     clearTimeout(silence);
     report({ state: "ready" });
+    document.dispatchEvent(new CustomEvent("calculator:ready"));
   } else if (data.reply) {
     waiting.get(data.id)?.resolve(data.reply);
     waiting.delete(data.id);

@@ -1,7 +1,7 @@
 // The worker's life: saved before it is installed, in charge only when asked, gone on reset.
 
 self.addEventListener('install', (event) => {
-  event.waitUntil(whileNothingIsDropped(saveBeforeInstalling));
+  event.waitUntil(saveBeforeInstalling());
 });
 
 self.addEventListener('activate', (event) => {
@@ -11,7 +11,7 @@ self.addEventListener('activate', (event) => {
 self.addEventListener('message', (event) => {
   const orders = {
     state: async () => event.ports[0].postMessage(await state()),
-    save: () => whileNothingIsDropped(saveEverything),
+    save: saveEverything,
     'take-over': () => self.skipWaiting(),
     reset,
   };

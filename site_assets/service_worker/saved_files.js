@@ -58,19 +58,13 @@ async function someVersionHas(group) {
   return kept.some(({ url }) => new URL(url).searchParams.get('whole') === group);
 }
 
-function whileNothingIsDropped(task) {
-  return navigator.locks.request(STORE, { mode: 'shared' }, task);
-}
-
-/** Removes what belongs to other versions only, unless a newer one is saving or waits. */
+/** Removes what belongs to other versions only; what a newer one has saved is left to it. */
 async function dropOtherVersions() {
-  await navigator.locks.request(STORE, { ifAvailable: true }, async (lock) => {
-    if (!lock || self.registration.installing || self.registration.waiting) return;
-    const wanted = new Set(Object.keys(GROUPS).map(markOf));
-    for (const file of FILES.values()) wanted.add(file.key);
-    const store = await caches.open(STORE);
-    for (const request of await store.keys()) {
-      if (!wanted.has(request.url)) await store.delete(request);
-    }
-  });
+  if (self.registration.installing || self.registration.waiting) return;
+  const wanted = new Set(Object.keys(GROUPS).map(markOf));
+  for (const file of FILES.values()) wanted.add(file.key);
+  const store = await caches.open(STORE);
+  for (const request of await store.keys()) {
+    if (!wanted.has(request.url)) await store.delete(request);
+  }
 }

@@ -156,7 +156,7 @@ def test_bad_input_names_the_field_and_keeps_what_was_typed(page, site, inputs, 
 @pytest.mark.parametrize(
     ("query", "says"),
     [
-        ("conductor=%3Cscript%3Edocument.title%3D'taken'%3C/script%3E", "Largest ungrounded conductor"),
+        ("conductor=%3Cscript%3Edocument.title%3D'taken'%3C/script%3E", "Largest ungrounded (hot) conductor"),
         ("conductor=3/0&edition=1776", "Edition"),
         ("edition=1776", "Edition"),
         ("conductor=3/0&colour=green", "There is no field of this name"),

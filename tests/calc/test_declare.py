@@ -14,7 +14,7 @@ def fixes(*pairs):
 
 def test_a_missing_conductor_is_asked_for():
     label, words = fixes(("edition", "2023"))["conductor"]
-    assert label == "Largest ungrounded conductor"
+    assert label == "Largest ungrounded (hot) conductor"
     assert words == "Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."
 
 

@@ -16,22 +16,41 @@ JUMPER = {
     "copper": ["8", "6", "4", "2", "1/0", "2/0"],
     "aluminum": ["6", "4", "2", "1/0", "3/0", "4/0"],
 }
-_SIZES = ["14", "12", "10", "8", "6", "4", "3", "2", "1", "1/0", "2/0", "3/0", "4/0", "250", "300", "350", "400", "500", "600", "700", "750", "800", "900", "1000", "1250", "1500", "1750", "2000"]
-_COPPER = (
-    ["20", "25", "35", "50", "65", "85", "100", "115", "130", "150", "175", "200", "230", "255", "285", "310", "335", "380", "420", "460", "475", "490", "520", "545", "590", "625", "650", "665"]
-)
-_ALUMINUM = (
-    ["20", "30", "40", "50", "65", "75", "90", "100", "120", "135", "155", "180", "205", "230", "250", "270", "310", "340", "375", "385", "395", "425", "445", "485", "520", "545", "560"]
-)
-
-
-def _label(size: str) -> str:
-    return f"{size}kcmil" if size.isdigit() and int(size) >= 250 else size
-
-
+# Size, copper, aluminum.
+_AMPACITIES = """
+14 20 -
+12 25 20
+10 35 30
+8 50 40
+6 65 50
+4 85 65
+3 100 75
+2 115 90
+1 130 100
+1/0 150 120
+2/0 175 135
+3/0 200 155
+4/0 230 180
+250kcmil 255 205
+300kcmil 285 230
+350kcmil 310 250
+400kcmil 335 270
+500kcmil 380 310
+600kcmil 420 340
+700kcmil 460 375
+750kcmil 475 385
+800kcmil 490 395
+900kcmil 520 425
+1000kcmil 545 445
+1250kcmil 590 485
+1500kcmil 625 520
+1750kcmil 650 545
+2000kcmil 665 560
+"""
+_ROWS = [line.split() for line in _AMPACITIES.split("\n") if line]
 AMPACITY = {
-    "copper": {_label(size): int(ampere) for size, ampere in zip(_SIZES, _COPPER, strict=True)},
-    "aluminum": {_label(size): int(ampere) for size, ampere in zip(_SIZES[1:], _ALUMINUM, strict=True)},
+    "copper": {size: int(copper) for size, copper, _ in _ROWS},
+    "aluminum": {size: int(aluminum) for size, _, aluminum in _ROWS if aluminum != "-"},
 }
 
 

@@ -4,7 +4,7 @@ import copy
 
 import pytest
 
-from calc.rulebook import RuleError, _document, check, keys, rule, sources
+from calc.rulebook import RuleError, _document, check, rule, rule_keys, sources
 
 GOOD = _document("conductors/parallel_minimum")
 
@@ -15,7 +15,7 @@ def broken(change) -> dict:
     return document
 
 
-@pytest.mark.parametrize("key", keys())
+@pytest.mark.parametrize("key", rule_keys())
 def test_every_rule_in_the_book_keeps_the_schema(key):
     check(key, _document(key))
 
@@ -53,6 +53,6 @@ def test_an_unknown_rule_is_refused():
 
 
 def test_every_source_is_used_and_says_what_was_seen_in_it():
-    used = {source for key in keys() for dated in _document(key)["editions"].values() for source in dated["sources"]}
+    used = {source for key in rule_keys() for dated in _document(key)["editions"].values() for source in dated["sources"]}
     assert used == set(sources())
     assert all(each["title"] and each["kind"] and each["seen"] for each in sources().values())

@@ -2,15 +2,12 @@
 
 import base64
 import hashlib
-import shutil
 import time
 from contextlib import contextmanager
 
-import pytest
 from playwright.sync_api import expect
 
 from site_assets.build.precache import WORKER, group_of, saved_paths, write_service_worker
-from site_assets.build.serve import Server
 
 SUB_PATH = "/bonding/handbook/"
 
@@ -59,36 +56,6 @@ class Slow(list):
     def append(self, path):
         time.sleep(0.05)
         super().append(path)
-
-
-@pytest.fixture
-def folder(site_folder, tmp_path):
-    """A copy of the built site that a test may publish again or break."""
-    copy = tmp_path / "site"
-    shutil.copytree(site_folder, copy)
-    write_service_worker(copy, "first")
-    return copy
-
-
-@pytest.fixture
-def server(folder):
-    with Server(folder, SUB_PATH) as running:
-        yield running
-
-
-@pytest.fixture
-def context(browser):
-    opened = browser.new_context()
-    opened.set_default_timeout(60_000)
-    yield opened
-    opened.close()
-
-
-@pytest.fixture
-def page(context, server):
-    opened = context.new_page()
-    opened.goto(server.address)
-    return opened
 
 
 def hashes(folder):

@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from tests.browser.published import (
+from tests.browser.offline.published import (
     STATUS,
     STORED,
     Dying,

@@ -5,7 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Error, expect
 
-from tests.browser.published import (
+from tests.browser.offline.published import (
     STATUS,
     STORED,
     SUB_PATH,

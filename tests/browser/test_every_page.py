@@ -1,0 +1,126 @@
+"""Every built page in the browser: own origin only, content policy in force, accessible, printable, readable."""
+
+from urllib.parse import urlsplit
+
+import pytest
+from playwright.sync_api import expect
+
+from site_assets.setup.places import NODE_MODULES
+from tests.browser.conftest import PHONE, watch
+from tests.site.pages import SITE, html_files
+
+PATHS = [path.relative_to(SITE).as_posix() for path in html_files()]
+LINKED = "calculators/main-bonding-jumper.html?edition=2026&conductor=600kcmil&sets=3&conductor_metal=aluminum&form=strap"
+WIDTHS = {"phone": PHONE, "desktop": {"width": 1280, "height": 800}}
+AXE = NODE_MODULES / "axe-core" / "axe.min.js"
+
+
+def test_no_page_asks_any_other_host_for_anything(browser, site):
+    """All requests of all pages, with the search opened, the scheme changed and an answer computed."""
+    context = browser.new_context(viewport=PHONE)
+    asked = set()
+    context.on("request", lambda request: asked.add(request.url))
+    page = context.new_page()
+    faults = watch(page)
+    for path in [*PATHS, LINKED]:
+        page.goto(site + path)
+        page.click("label[for=__search]")
+        page.locator("input[name=query]").press_sequentially("250.28")
+        expect(page.locator(".md-search-result__item").first).to_be_visible()
+        page.goto(site + path)
+        page.locator("label[for^=__palette]:visible").first.click()
+    expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
+    context.close()
+    assert {urlsplit(address).netloc for address in asked if not address.startswith(("data:", "blob:"))} == {urlsplit(site).netloc}
+    assert faults == []
+
+
+def test_the_content_policy_blocks_what_a_page_might_be_made_to_do(browser, site):
+    context = browser.new_context()
+    page = context.new_page()
+    page.goto(site + "index.html")
+    page.evaluate("""() => {
+      window.blocked = [];
+      document.addEventListener("securitypolicyviolation", (event) => blocked.push(event.effectiveDirective));
+      const script = document.createElement("script"); script.textContent = "window.ran = true"; document.head.append(script);
+      document.body.insertAdjacentHTML("beforeend", "<p style='color: red' id='styled'>x</p>");
+      fetch("https://example.invalid/").catch(() => {});
+    }""")
+    page.wait_for_timeout(300)
+    assert set(page.evaluate("blocked")) == {"connect-src", "script-src-elem", "style-src-attr"}
+    assert page.evaluate("window.ran") is None
+    context.close()
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("width", WIDTHS)
+def test_axe_finds_nothing_on_any_page(browser, site, scheme, width):
+    context = browser.new_context(viewport=WIDTHS[width], color_scheme=scheme, service_workers="block", bypass_csp=True)
+    page = context.new_page()
+    found = []
+    for path in [*PATHS, LINKED]:
+        page.goto(site + path)
+        if path == LINKED:
+            expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
+        page.add_script_tag(path=AXE)
+        report = page.evaluate("axe.run(document, { resultTypes: ['violations'] })")
+        found += [(path, each["id"], node["target"]) for each in report["violations"] for node in each["nodes"]]
+    context.close()
+    assert found == []
+
+
+@pytest.mark.parametrize("width", [320, 390])
+def test_no_page_scrolls_sideways(browser, site, width):
+    context = browser.new_context(viewport={"width": width, "height": 700}, service_workers="block")
+    page = context.new_page()
+    wide = []
+    for path in [*PATHS, LINKED]:
+        page.goto(site + path)
+        if path == LINKED:
+            expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
+        if page.evaluate("document.documentElement.scrollWidth > innerWidth"):
+            wide.append(path)
+    context.close()
+    assert wide == []
+
+
+def test_every_page_reads_without_scripts(browser, site):
+    context = browser.new_context(java_script_enabled=False, viewport=PHONE)
+    page = context.new_page()
+    for path in PATHS:
+        page.goto(site + path)
+        expect(page.locator("h1")).to_be_visible()
+        expect(page.locator("[data-safety=full]")).to_contain_text("qualified persons")
+    page.goto(site + "parts/main-bonding-jumper.html")
+    expect(page.locator("article, .md-content").first).to_contain_text("2017, 2020: 250.24(B)")
+    page.goto(site + "calculators/main-bonding-jumper.html")
+    expect(page.locator(".example .answer-size").first).to_contain_text("2/0 AWG")
+    expect(page.get_by_text("This browser runs no scripts")).to_be_visible()
+    context.close()
+
+
+def test_the_printed_answer_has_inputs_answer_working_safety_edition_date_and_link(page, site):
+    page.goto(site + "calculators/main-bonding-jumper.html?edition=2020&conductor=500kcmil&sets=2")
+    expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
+    page.emulate_media(media="print")
+    page.evaluate("dispatchEvent(new Event('beforeprint'))")
+    for words in ("2/0 AWG", "2 × 500,000 = 1,000,000 cmil", "250.24(B)", "lock out and tag out", "2020 edition"):
+        assert page.locator("body").evaluate("(body, words) => body.innerText.includes(words)", words), words
+    footer = page.locator(".print-footer")
+    expect(footer).to_be_visible()
+    expect(footer).to_contain_text("edition=2020&conductor=500kcmil&sets=2")
+    expect(footer).to_contain_text("20")
+    expect(page.locator(".answer-actions").first).to_be_hidden()
+    expect(page.locator(".edition-bar")).to_be_hidden()
+    assert page.locator("[data-print-day]").first.get_attribute("datetime")
+
+
+@pytest.mark.parametrize("target", ["button", "input", "select", "summary", ".choice"])
+def test_what_is_tapped_is_at_least_48_pixels_high(page, site, target):
+    page.goto(site + "calculators/main-bonding-jumper.html")
+    page.locator(".more-fields summary").click()
+    small = page.evaluate(
+        """(target) => [...document.querySelectorAll(`form.calculator ${target}, .edition-bar ${target}`)]
+             .filter((each) => each.type !== "radio" && each.offsetParent && each.getBoundingClientRect().height < 48)
+             .map((each) => each.outerHTML.slice(0, 80))""", target)
+    assert small == []

@@ -1,0 +1,144 @@
+"""Measures the runtime and the pages; prints ratios beside their budgets, judges nothing.
+
+Run after a build: `.venv/bin/python -m tests.speed.measure`. Stock means Pyodide as shipped, its whole
+library, the same packages as sources, pint's default registry. All numbers come from one run.
+"""
+
+import gzip
+import json
+import os
+import shutil
+import statistics
+import sys
+import tempfile
+import time
+from importlib.metadata import distribution
+from pathlib import Path
+
+import brotli
+from playwright.sync_api import sync_playwright
+
+from site_assets.build.runtime import empty_lock
+from site_assets.build.serve import Server
+from site_assets.setup.browser import chromium
+from site_assets.setup.places import NODE_MODULES, SITE
+
+HERE = Path(__file__).parent
+ROUNDS = 3
+PACKAGES = ("pint", "flexcache", "flexparser", "platformdirs", "typing_extensions")
+
+
+def main() -> None:
+    """Measure and print the table."""
+    with tempfile.TemporaryDirectory() as scratch:
+        bench = make_bench(Path(scratch))
+        rows = [*starts(bench), *registries(), *sizes(), *visits()]
+    width = max(len(name) for name, *_ in rows)
+    for name, value, budget in rows:
+        print(f"{name:<{width}}  {value:>18}  {budget}")
+
+
+def make_bench(folder: Path) -> Path:
+    """Lay out both runtimes and the pages that time them."""
+    (runtime,) = SITE.glob("kit/*/runtime")
+    shutil.copytree(runtime, folder / "ours")
+    shutil.copytree(NODE_MODULES / "pyodide", folder / "stock")
+    packed = folder / "packages"
+    for name in PACKAGES:
+        for file in distribution(name).files:
+            if file.suffix in (".py", ".txt") and file.parts[0] != ".." and "testsuite" not in file.parts:
+                target = packed / file
+                target.parent.mkdir(parents=True, exist_ok=True)
+                shutil.copyfile(file.locate(), target)
+    shutil.make_archive(folder / "stock" / "packages", "zip", packed)
+    (folder / "lock.json").write_text(json.dumps(empty_lock()), encoding="utf-8")
+    for name in ("bench.html", "bench.mjs"):
+        shutil.copyfile(HERE / name, folder / name)
+    return folder
+
+
+def starts(bench: Path):
+    """Time from nothing to the first result: worker cold and warm, main thread slowed, and a later one."""
+    seconds = {}
+    with Server(bench) as server, sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=chromium(), args=browser_arguments())
+        for kind in ("stock", "ours"):
+            runs = [run(browser, server.address, kind) for _ in range(ROUNDS)]
+            seconds[kind] = {name: statistics.median(each[name] for each in runs) for name in runs[0]}
+        browser.close()
+    for name, budget in (("worker cold", "-"), ("worker warm", "at most 0.35"), ("main thread, CPU 4x slower", "at most 0.28")):
+        stock, ours = seconds["stock"][name], seconds["ours"][name]
+        yield f"first answer, {name}, ours / stock", f"{ours / stock:.2f} ({ours:.0f}/{stock:.0f} ms)", budget
+    yield "recalculate", f"{seconds['ours']['again']:.1f} ms", "at most 16 ms"
+    yield "recalculate, CPU 4x slower", f"{seconds['ours']['again slowed']:.1f} ms", "at most 50 ms"
+
+
+def run(browser, address: str, kind: str) -> dict[str, float]:
+    """Time one browser profile: the first visit is cold, the second warm."""
+    context = browser.new_context()
+    timed = {}
+    for name in ("worker cold", "worker warm"):
+        page = context.new_page()
+        page.goto(f"{address}bench.html")
+        timed[name], timed["again"] = page.evaluate("kind => timeInWorker(kind)", kind)
+        page.close()
+    page = context.new_page()
+    page.goto(f"{address}bench.html")
+    context.new_cdp_session(page).send("Emulation.setCPUThrottlingRate", {"rate": 4})
+    timed["main thread, CPU 4x slower"], timed["again slowed"] = page.evaluate("kind => timeHere(kind)", kind)
+    context.close()
+    return timed
+
+
+def registries():
+    """Compare our registry with pint's own, in CPython."""
+    import pint
+
+    from calc.units import registry
+
+    def seconds(make) -> float:
+        started = time.perf_counter()
+        make()
+        return time.perf_counter() - started
+
+    registry()
+    ours = statistics.median(seconds(registry.__wrapped__) for _ in range(20))
+    default = statistics.median(seconds(lambda: pint.UnitRegistry(cache_folder=None)) for _ in range(5))
+    yield "registry, ours / pint's default", f"{ours / default:.3f}", "at most 0.05"
+
+
+def sizes():
+    """Weigh what goes over the wire."""
+    (runtime,) = SITE.glob("kit/*/runtime")
+    wire = sum(len(brotli.compress(file.read_bytes(), quality=11)) for file in runtime.iterdir())
+    yield "runtime over the wire, brotli 11", f"{wire / 1e6:.2f} MB", "at most 4.2 MB"
+    page = SITE / "calculators" / "main-bonding-jumper.html"
+    loaded = [page, *SITE.glob("kit/*/scripts/*.js"), *SITE.glob("kit/*/styles/*.css"),
+              *SITE.glob("assets/stylesheets/*.css"), *SITE.glob("assets/javascripts/bundle*.js")]
+    weight = sum(len(gzip.compress(file.read_bytes(), 9)) for file in loaded)
+    yield "page with its form, scripts and styles, gzip 9", f"{weight / 1e3:.0f} kB", "at most 150 kB"
+
+
+def visits():
+    """Count what a second visit asks the server for, once the handbook is saved."""
+    with Server(SITE, base="/sub/") as server, sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=chromium(), args=browser_arguments())
+        page = browser.new_context().new_page()
+        page.goto(f"{server.address}calculators/main-bonding-jumper.html?edition=2023&conductor=3/0")
+        page.locator("[data-result] .answer").wait_for(timeout=60_000)
+        page.locator("[data-offline][data-offline-state=ready]").wait_for(timeout=120_000)
+        server.requested.clear()
+        page.reload()
+        page.locator("[data-result] .answer").wait_for(timeout=60_000)
+        asked = [path for path in server.requested if not path.endswith("service-worker.js")]
+        browser.close()
+    yield "requests of a second visit", str(len(asked)), "0"
+
+
+def browser_arguments() -> list[str]:
+    """Give what the browser must be started with."""
+    return ["--no-sandbox"] if hasattr(os, "geteuid") and os.geteuid() == 0 else []
+
+
+if __name__ == "__main__":
+    sys.exit(main())
