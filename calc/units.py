@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 from functools import cache
-from importlib import resources
+from pkgutil import get_data
+from typing import TYPE_CHECKING
 
-import pint
+if TYPE_CHECKING:
+    import pint
 
 _WRITTEN = re.compile(r"([0-9][0-9,]*(?:\.[0-9]+)?|\.[0-9]+)\s*([A-Za-zΩ][A-Za-zΩ0-9]*)?")
 
@@ -14,8 +16,10 @@ _WRITTEN = re.compile(r"([0-9][0-9,]*(?:\.[0-9]+)?|\.[0-9]+)\s*([A-Za-zΩ][A-Za-
 @cache
 def registry() -> pint.UnitRegistry:
     """Give the registry. It is filled line by line: a file inside the browser's bundle has no path."""
+    import pint  # a quarter of the start on a phone, and most answers convert nothing
+
     units = pint.UnitRegistry(None)
-    units.load_definitions((resources.files("calc") / "units.txt").read_text(encoding="utf-8").splitlines())
+    units.load_definitions(get_data("calc", "units.txt").decode().splitlines())
     return units
 
 
@@ -43,5 +47,5 @@ def read_quantity(text: str, unit: str) -> float:
     number = float(written[1].replace(",", ""))
     try:
         return convert(number, written[2] or unit, unit)
-    except (pint.errors.UndefinedUnitError, pint.errors.DimensionalityError):
+    except (AttributeError, TypeError):  # what pint's unknown unit and wrong dimension are
         raise ValueError(text) from None
