@@ -2,4 +2,9 @@
 
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 
-CALCULATORS = {each.slug: each for each in (main_bonding_jumper,)}
+CALCULATORS = {
+    each.slug: each
+    for each in (
+        main_bonding_jumper,
+    )
+}  # fmt: skip

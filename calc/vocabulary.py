@@ -6,6 +6,7 @@ from calc.conductors.area import listed_sizes
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.units import read_quantity
 from calc.words import Sentence, say
 
 METAL_WORDS = {
@@ -13,6 +14,7 @@ METAL_WORDS = {
     "aluminum": say("aluminum"),
     "copper-clad-aluminum": say("copper-clad aluminum"),
 }
+MOST_AMPERE = 10_000
 _METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
 
 
@@ -43,6 +45,19 @@ def one_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare
     """Give a field for one of several values."""
     enter = say("Choose one of {values}.", values=", ".join(choice.value for choice in choices))
     return Field(label, hint, enter, str, choices=choices, rare=rare)
+
+
+def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
+    """Give a field for the rating of an overcurrent device, ampere: "200A", "200"."""
+
+    def read(text: str) -> float:
+        ampere = read_quantity(text, "A")
+        if not 1 <= ampere <= MOST_AMPERE:
+            raise ValueError(text)
+        return ampere
+
+    enter = say("Enter a rating from 1 to {most} A, for example 200.", most=MOST_AMPERE)
+    return Field(label, hint, enter, read, rare=rare)
 
 
 def metal_of(label: Sentence) -> Field:

@@ -26,6 +26,7 @@ class PageParts:
         """Give every call by the name Markdown uses."""
         return {
             "calculator": self.calculator,
+            "calculators_list": calculators_list,
             "example": example,
             "section": section,
             "drawing": drawing,
@@ -37,6 +38,11 @@ class PageParts:
     def calculator(self, slug: str) -> str:
         """Give the form of a calculator and the place for its answer."""
         return form_html(CALCULATORS[slug], self.kit.for_scripts(self.kit_url))
+
+
+def calculators_list(folder: str) -> str:
+    """Give a Markdown list of every calculator; `folder` leads from the page to their pages."""
+    return "\n".join(f"- [{each.name}]({folder}{each.slug}.md): {each.purpose}" for each in CALCULATORS.values())
 
 
 def example(slug: str) -> str:

@@ -21,8 +21,8 @@ def test_every_calculator_has_its_five_doors(slug):
     assert (ROOT / "docs" / "calculators" / f"{slug}.md").is_file()
     assert (ROOT / "tests" / "calc" / room / f"test_{module}.py").is_file()
     assert (ROOT / "tests" / "cases" / room / f"{module}.toml").is_file()
-    published = tomllib.loads((ROOT / "site_assets" / "published.toml").read_text(encoding="utf-8"))
-    assert slug in [row["slug"] for row in published["calculator"]]
+    published = tomllib.loads((ROOT / "site_assets" / "published" / f"{slug}.toml").read_text(encoding="utf-8"))
+    assert [row["slug"] for row in published["calculator"]] == [slug]
     assert calculator.function.__name__ == module
 
 

@@ -1,18 +1,24 @@
 """Change every figure of the rules, one at a time: some check against an outside text must fail."""
 
 import copy
+import importlib
 import inspect
 import re
+from pathlib import Path
 
 import pytest
 
 from calc import rulebook
 from calc.conductors import area
-from tests.rules import test_figures, test_sections
 
+MODULES = [
+    importlib.import_module(f"tests.rules.{file.stem}")
+    for pattern in ("test_figures*.py", "test_sections.py")
+    for file in sorted(Path(__file__).parent.glob(pattern))
+]
 CHECKS = [
     check
-    for module in (test_figures, test_sections)
+    for module in MODULES
     for name, check in vars(module).items()
     if name.startswith("test_") and not inspect.signature(check).parameters
 ]

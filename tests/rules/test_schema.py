@@ -53,6 +53,8 @@ def test_an_unknown_rule_is_refused():
 
 
 def test_every_source_is_used_and_says_what_was_seen_in_it():
-    used = {source for key in rule_keys() for dated in _document(key)["editions"].values() for source in dated["sources"]}
+    used = {
+        source for key in rule_keys() for dated in _document(key)["editions"].values() for source in dated["sources"]
+    }
     assert used == set(sources())
     assert all(each["title"] and each["kind"] and each["seen"] for each in sources().values())

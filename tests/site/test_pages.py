@@ -11,7 +11,11 @@ from calc.rulebook import rule, rule_keys
 from tests.site.pages import SITE, Page, html_files
 
 ROOT = Path(__file__).parents[2]
-PUBLISHED = tomllib.loads((ROOT / "site_assets" / "published.toml").read_text(encoding="utf-8"))
+ROWS = [
+    tomllib.loads(file.read_text(encoding="utf-8"))
+    for file in sorted((ROOT / "site_assets" / "published").glob("*.toml"))
+]
+PUBLISHED = {kind: [row for rows in ROWS for row in rows.get(kind, [])] for kind in ("page", "calculator")}
 PAGES = html_files()
 SAFETY = (
     "de-energize",

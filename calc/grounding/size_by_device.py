@@ -1,0 +1,40 @@
+"""The size that the overcurrent device ahead asks for; equipment grounding conductors and load-side jumpers share it."""
+
+from __future__ import annotations
+
+from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.conductors.size import shown_size
+from calc.declare import NotCovered
+from calc.vocabulary import METAL_WORDS
+from calc.words import say
+from calc.working import Working, shown_number
+
+TABLE = "grounding/equipment_grounding_size"
+
+
+def size_by_device(device: float, metal: str, working: Working) -> str:
+    """Give the smallest size label of `metal` behind an overcurrent device of `device` ampere.
+
+    Raises: NotCovered above the last row. Source: rule grounding/equipment_grounding_size.
+    """
+    rows = working.cite(TABLE).rows
+    row = next((row for row in rows if device <= row["through_ampere"]), None)
+    if row is None:
+        raise NotCovered(
+            say("The table ends at {last} A.", last=shown_number(rows[-1]["through_ampere"])),
+            say("Ask the engineer of the equipment."),
+        )
+    size = row[ALUMINUM_COLUMN[metal]]
+    working.step(
+        say(
+            "A device of {device} A is in the row through {through} A: {size} {metal}.",
+            device=shown_number(device),
+            through=shown_number(row["through_ampere"]),
+            size=shown_size(size),
+            metal=METAL_WORDS[metal],
+        ),
+        shown_size(size),
+        "",
+        (TABLE,),
+    )
+    return size
