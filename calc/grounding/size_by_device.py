@@ -1,4 +1,4 @@
-"""The size that the overcurrent device ahead asks for; equipment grounding conductors and load-side jumpers share it."""
+"""The size that the overcurrent device ahead asks for: equipment grounding conductors, load-side jumpers."""
 
 from __future__ import annotations
 
