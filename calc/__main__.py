@@ -49,5 +49,6 @@ def _fix(field: str, words: object) -> dict:
 
 
 if __name__ == "__main__":
-    sys.stdout.reconfigure(encoding="utf-8")
+    # What cannot be encoded becomes a JSON escape.
+    sys.stdout.reconfigure(encoding="utf-8", errors="backslashreplace")
     sys.exit(main(sys.argv[1:]))

@@ -17,6 +17,7 @@ from calc.working import Working
 
 LONGEST_TEXT = 200
 LONGEST_ECHO = 40
+MOST_UNKNOWN = 5
 
 
 @dataclass(frozen=True)
@@ -164,6 +165,7 @@ class Calculator:
                     values[name] = self.defaults[name]
                 else:
                     fix[name] = Fix(name, asked.label, asked.enter)
+        fix = _few_unknown(fix, readable)
         order = list(readable)
         mended = sorted(fix.values(), key=lambda each: order.index(each.field) if each.field in order else len(order))
         edition = values.pop("edition", SHOWN_UNTIL_CHOSEN)
@@ -194,6 +196,12 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
         return declared
 
     return declare
+
+
+def _few_unknown(fix: dict[str, Fix], readable: Mapping[str, Field]) -> dict[str, Fix]:
+    """Keep the first unknown names; thousands of them would bury the rest."""
+    unknown = [name for name in fix if name not in readable]
+    return {name: each for name, each in fix.items() if name not in unknown[MOST_UNKNOWN:]}
 
 
 def read_field(asked: Field, text: str) -> object:

@@ -10,7 +10,7 @@ from calc.words import Sentence, say
 
 MARK_WORDS = {
     "confirmed": say("confirmed in published texts"),
-    "computed": say("computed from physics"),
+    "computed": say("computed"),
     "practice": say("common practice, no source"),
     "memory": say("unverified: read the book"),
 }

@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from calc.conductors.area import area
+from calc.conductors.size import shown_size
 from calc.declare import Choice
 from calc.units import convert
 from calc.vocabulary import METAL_WORDS, one_of
@@ -27,14 +28,14 @@ FORM = one_of(
 )
 
 
-def jumper_form(form: str, size: str, metal: str, working: Working) -> Sentence:
-    """Note what `form` implies on site and give the words that stand beside the size.
+def jumper_form(form: str, size: str, metal: str, working: Working) -> tuple[Sentence, Sentence]:
+    """Note what `form` implies on site and give the headline of the answer and the words beside it.
 
     form: a value of `FORM`; size: the label of the smallest wire; metal: of that wire.
     """
-    words = METAL_WORDS[metal]
+    wire = say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
     if form in ("busbar", "strap"):
-        return _bus_or_strap(form, size, metal, working)
+        return say("{size}", size=shown_size(size)), _bus_or_strap(form, size, metal, working)
     if form == "screw":
         working.note(
             say(
@@ -50,7 +51,7 @@ def jumper_form(form: str, size: str, metal: str, working: Working) -> Sentence:
                 section=working.section(LANDING),
             )
         )
-        return say("{metal} wire is the size the listed screw stands in for", metal=words)
+        return say("Green screw"), say("made for this enclosure. A wire in its place: {wire} or larger", wire=wire)
     if form == "supplied":
         working.note(
             say(
@@ -66,7 +67,7 @@ def jumper_form(form: str, size: str, metal: str, working: Working) -> Sentence:
                 section=working.section(LANDING),
             )
         )
-        return say("{metal} wire is the size the supplied jumper stands in for", metal=words)
+        return say("As supplied"), say("with the listed equipment. A wire in its place: {wire} or larger", wire=wire)
     _note_metal_and_attachment(metal, working)
     working.note(
         say(
@@ -75,7 +76,7 @@ def jumper_form(form: str, size: str, metal: str, working: Working) -> Sentence:
             section=working.section(LANDING),
         )
     )
-    return say("{metal} wire or larger", metal=words)
+    return say("{size}", size=shown_size(size)), say("{metal} wire or larger", metal=METAL_WORDS[metal])
 
 
 def _note_metal_and_attachment(metal: str, working: Working) -> None:

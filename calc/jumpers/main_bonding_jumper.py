@@ -34,7 +34,7 @@ CONDUCTOR_BASIS = one_of(
 )
 ENCLOSURES = whole_number(
     say("Service disconnect enclosures"),
-    say("How many separate enclosures hold a service disconnect. Each has its own jumper."),
+    say("Separate enclosures with a service disconnect. A listed assembly of several counts as one."),
     1,
     MOST_ENCLOSURES,
     rare=True,
@@ -107,7 +107,7 @@ def main_bonding_jumper(
         )
     size = supply_side_size(conductor, sets, conductor_metal, metal, working)
     working.cite("jumpers/main_bonding_jumper_size")
-    detail = jumper_form(form, size, metal, working)
+    headline, detail = jumper_form(form, size, metal, working)
     working.note(
         say(
             "One jumper in each service disconnect enclosure, in one piece, no splice ({section}).",
@@ -116,7 +116,7 @@ def main_bonding_jumper(
     )
     return Answer(
         name=say("Main bonding jumper"),
-        headline=say("{size}", size=shown_size(size)),
+        headline=headline,
         detail=detail,
         basis="jumpers/supply_side_size",
         said=f"{size}-{metal}",

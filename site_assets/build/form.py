@@ -81,10 +81,11 @@ def _state() -> str:
         "loading": say("The calculator is starting: {percent} %.", percent="{percent}"),
         "ready": say("The calculator is ready."),
         "late": say(
-            "The calculator has not started. Nothing you entered is lost. Try again where the signal is "
-            "better, or use the table of steps in the example."
+            "The calculator has not started. Nothing you entered is lost. Try again where the signal is better."
         ),
-        "failed": say("The calculator stopped. Nothing you entered is lost. What it said: {detail}", detail="{detail}"),
+        "failed": say(
+            "The calculator could not start. Nothing you entered is lost. Try again where the signal is better."
+        ),
         "again": say("Try again"),
         "copied": say("Link copied"),
         "copy-yourself": say("Copy this link yourself:"),

@@ -6,13 +6,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from calc.catalogue import CALCULATORS
-from calc.words import say
 from site_assets.build.by_edition import by_edition, section
 from site_assets.build.figures import changes_list, figures_table, sources_table
 from site_assets.build.form import form_html
 from site_assets.build.kit import Kit
 from site_assets.diagrams import drawing
-from site_assets.render.answer import result_html, text
+from site_assets.render.answer import result_html
 
 
 @dataclass(frozen=True)
@@ -52,18 +51,4 @@ def example(slug: str) -> str:
     def shown(edition: str) -> str:
         return result_html(calculator(**(dict(calculator.example) | {"edition": edition})), actions=False)
 
-    inputs = calculator.run(calculator.example.items()).inputs
-    asked = "; ".join(
-        f"{calculator.fields[name].label}: {_shown_input(calculator.fields[name], inputs[name])}"
-        for name in calculator.example
-        if name in calculator.fields
-    )
-    return (
-        f'<div class="example"><p class="example-inputs">{text(say("Entered: {inputs}.", inputs=asked))}'
-        f"</p>{by_edition(shown, element='div')}</div>"
-    )
-
-
-def _shown_input(asked, value) -> str:
-    chosen = next((choice.label for choice in asked.choices if choice.value == value), None)
-    return str(chosen or value)
+    return f'<div class="example">{by_edition(shown, element="div")}</div>'

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from calc.declare import Result
+from calc.declare import Field, Result
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import Sentence, say
@@ -37,13 +37,14 @@ def _answer(result: Result, buttons: str) -> str:
     answer = result.answer
     basis = rule(answer.basis, result.edition)
     edition = text(say("{edition} edition", edition=result.edition))
+    heading = text(answer.name if buttons else say("Example: {name}", name=answer.name))
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
-        f'<h2 class="answer-name">{text(answer.name)}</h2>'
+        f'<h2 class="answer-name">{heading}</h2>'
         f'<p class="answer-size"><span class="size">{text(answer.headline)}</span> '
         f'<span class="metal">{text(answer.detail)}</span></p>'
-        f'<p class="answer-basis">{edition} · {text(basis.section)} · {mark_html(basis.mark)}</p>'
-        f"{_warnings(result)}{_list('answer-notes', result.working.notes)}{buttons}"
+        f'<p class="answer-basis">{edition} · {text(basis.section)} · {mark_html(basis.mark)} {text(basis.note)}</p>'
+        f"{_entered(result)}{_warnings(result)}{_list('answer-notes', result.working.notes)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
 
@@ -65,7 +66,7 @@ def _not_covered(result: Result, buttons: str) -> str:
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
         f"<h2>{text(say('Not covered here'))}</h2>"
         f'<p class="why">{text(outside.why)}</p><p class="look-in">{text(outside.look_in)}</p>'
-        f"{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
+        f"{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
     )
 
 
@@ -76,8 +77,8 @@ def _said_earlier(result: Result) -> str:
     reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [
         str(
             say(
-                "No change of our rules explains it: the link may have been altered. Trust the working below and the "
-                "book."
+                "No recorded change of our rules explains it. Check what is entered, then the working below against "
+                "the book."
             )
         )
     ]
@@ -87,6 +88,21 @@ def _said_earlier(result: Result) -> str:
         f"<p>{text(say('The link was made with: {answer}', answer=earlier['then']))}</p>"
         f"<p>{text(say('The answer now: {answer}', answer=earlier['now']))}</p>{_list('reasons', reasons)}</section>"
     )
+
+
+def _entered(result: Result) -> str:
+    """Give what the answer is for: what was entered and is not the default."""
+    calculator = result.calculator
+    entered = [
+        say("{label}: {value}", label=calculator.fields[name].label, value=_shown_input(calculator.fields[name], value))
+        for name, value in result.inputs.items()
+        if name not in calculator.defaults or value != calculator.defaults[name]
+    ]
+    return f'<p class="answer-inputs">{text("; ".join(map(str, entered)))}</p>'
+
+
+def _shown_input(asked: Field, value: object) -> object:
+    return next((choice.label for choice in asked.choices if choice.value == value), value)
 
 
 def _warnings(result: Result) -> str:

@@ -6,6 +6,7 @@ import json
 
 from calc import permalink
 from calc.catalogue import CALCULATORS
+from calc.plain import said_before
 from site_assets.render.answer import result_html
 
 
@@ -17,7 +18,7 @@ def reply(slug: str, query: str) -> str:
             "outcome": result.outcome,
             "html": result_html(result),
             "fix": {each.field: str(each.words) for each in result.fix},
-            "edition": result.edition,
+            "differs": said_before(result) is not None,
             "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
         }
     )

@@ -8,7 +8,9 @@ function countBytes(total) {
   const fetchFile = self.fetch.bind(self);
   let loaded = 0;
   self.fetch = async (...request) => {
-    const response = await fetchFile(...request);
+    const response = await fetchFile(...request).catch(() => Response.error());
+    // Pyodide waits for ever for a file that does not come, so a missing one is told at once.
+    if (!response.ok) postMessage({ failed: response.url });
     if (!response.ok || !response.body) return response;
     const counted = response.body.pipeThrough(new TransformStream({
       transform(chunk, stream) {

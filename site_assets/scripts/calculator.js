@@ -10,13 +10,14 @@ export function startCalculator(form) {
   const address = new URL(location.href);
   const linked = linkedQuery(address, form);
   let latest = 0;
-  let answered = false;
+  let awaited = false; // an answer is shown or on its way
 
   const start = () => startRuntime(runtimeOf(form), (news) => showState(state, news, retry));
   const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
 
   async function submit(query, { moveFocus }) {
     const mine = ++latest;
+    awaited = true;
     start();
     let reply;
     try {
@@ -25,10 +26,11 @@ export function startCalculator(form) {
       return; // the state line says why and offers to try again; the form keeps what was typed
     }
     if (mine !== latest) return;
-    answered = true;
+    delete result.dataset.outdated;
     result.innerHTML = reply.html;
     showFieldErrors(form, reply.fix);
-    if (reply.query) history.replaceState(null, "", `?${reply.query}${location.hash}`);
+    // A link whose answer has changed stays as it came, so that the difference is seen again after a reload.
+    if (reply.query && !reply.differs) history.replaceState(null, "", `?${reply.query}${location.hash}`);
     if (moveFocus) bringUp(result.querySelector("section"));
     document.dispatchEvent(new CustomEvent("calculator:answered"));
   }
@@ -39,15 +41,16 @@ export function startCalculator(form) {
   });
   form.addEventListener("reset", () => {
     latest += 1;
-    answered = false;
+    awaited = false;
     result.replaceChildren();
     showFieldErrors(form, {});
     history.replaceState(null, "", location.pathname);
   });
   form.addEventListener("focusin", start, { once: true });
   form.addEventListener("click", stepNumber);
-  form.addEventListener("change", () => answered && submit(queryOf(form), { moveFocus: false }));
-  document.addEventListener("edition:change", () => answered && submit(queryOf(form), { moveFocus: false }));
+  form.addEventListener("input", () => { result.dataset.outdated = ""; });
+  form.addEventListener("change", () => awaited && submit(queryOf(form), { moveFocus: false }));
+  document.addEventListener("edition:change", () => awaited && submit(queryOf(form), { moveFocus: false }));
   result.addEventListener("click", (event) => act(event, state));
 
   if (linked) {
@@ -131,9 +134,9 @@ function stepNumber({ target }) {
   input.dispatchEvent(new Event("change", { bubbles: true }));
 }
 
-function showState(line, { state, part = 0, detail = "" }, retry) {
+function showState(line, { state, part = 0 }, retry) {
   line.dataset.state = state;
-  line.textContent = line.dataset[state].replace("{percent}", Math.round(part * 100)).replace("{detail}", detail);
+  line.textContent = line.dataset[state].replace("{percent}", Math.round(part * 100));
   if (state === "late" || state === "failed") {
     const again = document.createElement("button");
     again.type = "button";

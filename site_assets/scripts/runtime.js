@@ -13,13 +13,13 @@ function expectSign() {
   silence = setTimeout(() => stop("late"), SILENCE_ALLOWED);
 }
 
-function stop(state, detail = "") {
+function stop(state) {
   clearTimeout(silence);
   worker?.terminate();
   worker = undefined;
   const unanswered = waiting;
   waiting = new Map();
-  report({ state, detail });
+  report({ state });
   for (const { reject } of unanswered.values()) reject(new Error(state));
   document.dispatchEvent(new CustomEvent("calculator:failed"));
 }
@@ -36,7 +36,7 @@ function receive({ data }) {
     waiting.get(data.id)?.resolve(data.reply);
     waiting.delete(data.id);
   } else if (data.failed) {
-    stop("failed", data.failed);
+    stop("failed");
   }
 }
 
@@ -47,7 +47,7 @@ export function startRuntime({ folder, library, total, lock }, onReport) {
   report({ state: "loading", part: 0 });
   worker = new Worker(new URL("calculator-worker.js", import.meta.url), { type: "module" });
   worker.onmessage = receive;
-  worker.onerror = (error) => stop("failed", error.message ?? "");
+  worker.onerror = () => stop("failed");
   expectSign();
   worker.postMessage({ start: { folder, library: `${folder}${library}`, total, lock } });
 }

@@ -74,7 +74,8 @@ def test_a_link_restores_inputs_and_answer_in_its_edition(page, site, edition):
     here = main_bonding_jumper(edition=edition, conductor="600kcmil", sets=3, conductor_metal="aluminum", form="screw")
     open_form(page, site, "?" + permalink.write(here).partition("?")[2])
     shown = answer(page)
-    expect(shown.locator(".size")).to_have_text("4/0 AWG")
+    expect(shown.locator(".size")).to_have_text("Green screw")
+    expect(shown.locator(".metal")).to_contain_text("A wire in its place: 4/0 AWG copper or larger")
     expect(page.locator("[name=conductor]")).to_have_value("600kcmil")
     expect(page.locator("[name=sets]")).to_have_value("3")
     expect(page.locator("[name=conductor_metal][value=aluminum]")).to_be_checked()
@@ -206,6 +207,34 @@ def test_typing_while_python_starts_loses_nothing_and_the_last_request_is_answer
     submit(page)
     expect(answer(page).locator(".size")).to_have_text("2/0 AWG", timeout=START)
     expect(page.locator("[name=conductor]")).to_have_value("500 kcmil")
+
+
+def test_what_is_changed_while_python_starts_counts(page, site):
+    """A reader submits, then picks another metal and another edition before the first answer is there."""
+    open_form(page, site)
+    enter(page, conductor="500 kcmil", sets="2")
+    submit(page)
+    page.locator("[name=metal][value=aluminum]").check(force=True)
+    page.click("[data-choose-edition='2020']")
+    shown = answer(page)
+    expect(shown.locator(".answer-size")).to_have_text("4/0 AWG aluminum wire or larger", timeout=START)
+    expect(shown.locator(".answer-basis")).to_contain_text("2020 edition")
+    expect(page).to_have_url(re.compile("edition=2020.*metal=aluminum"))
+
+
+def test_an_answer_steps_back_while_the_form_says_something_else(page, site):
+    open_form(page, site, "?edition=2023&conductor=500kcmil")
+    answer(page)
+    page.locator("[name=conductor]").press_sequentially("x")
+    expect(page.locator("[data-result]")).to_have_attribute("data-outdated", "")
+
+
+def test_a_changed_answer_is_told_again_after_a_reload(page, site):
+    open_form(page, site, "?edition=2023&conductor=500kcmil&sets=2&said=1/0-copper")
+    answer(page)
+    page.reload()
+    answer(page)
+    expect(page.locator(".said-earlier")).to_contain_text("1/0-copper")
 
 
 def test_when_the_runtime_cannot_be_fetched_the_page_says_so_and_trying_again_works(browser, site):

@@ -73,6 +73,8 @@ def test_a_case_not_covered_is_no_error():
         (["main-bonding-jumper", "conductor=3/0", "edition=1776"], "edition"),
         (["main-bonding-jumper", "conductor=3/0", "conductor=3/0"], "conductor"),
         (["main-bonding-jumper", "conductor=3/0", "weight=3"], "weight"),
+        (["main-bonding-jumper", "conductor=\udcff"], "conductor"),
+        (["main-bonding-jumper", "\udcff=1"], "conductor"),
         (["main-bonding-jumper", "3/0"], "3/0"),
         (["main-bonding-jumpr", "conductor=3/0"], "main-bonding-jumpr"),
     ],

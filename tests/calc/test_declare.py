@@ -64,6 +64,11 @@ def test_an_unknown_parameter_is_an_error_that_lists_the_fields():
     assert words.startswith("There is no field of this name. The fields are edition, conductor,")
 
 
+def test_thousands_of_unknown_names_are_told_in_a_few_lines():
+    given = fixes(("conductor", "3/0"), *((f"x{number}", "1") for number in range(3000)))
+    assert list(given) == ["x0", "x1", "x2", "x3", "x4"]
+
+
 @pytest.mark.parametrize("name", ["conductor", "edition", "metal"])
 def test_a_parameter_given_twice_is_an_error_even_with_one_value(name):
     value = {"conductor": "3/0", "edition": "2023", "metal": "copper"}[name]

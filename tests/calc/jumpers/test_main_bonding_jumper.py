@@ -149,6 +149,13 @@ def test_each_form_says_what_it_implies(form, says):
     assert any(says in words for words in notes)
 
 
+@pytest.mark.parametrize(("form", "headline"), [("screw", "Green screw"), ("supplied", "As supplied")])
+def test_a_part_that_is_not_sized_on_site_is_named_before_the_size_of_a_wire_in_its_place(form, headline):
+    answer = main_bonding_jumper(edition="2023", conductor="3/0", form=form).answer
+    assert str(answer.headline) == headline
+    assert str(answer.detail).endswith("A wire in its place: 4 AWG copper or larger")
+
+
 def test_a_bus_has_the_area_of_the_wire_rounded_up():
     """2/0 AWG is 133,100 cmil; x pi/4 x 1e-6 in² = 0.10454 in² = 67.44 mm² (25.4 mm an inch)."""
     detail = str(main_bonding_jumper(edition="2023", conductor="500kcmil", sets=2, form="busbar").answer.detail)
