@@ -32,7 +32,8 @@ class Choice:
 class Field:
     """One input: how it is asked for, and how what was typed is read.
 
-    `read` gives the value or raises ValueError; then the reader is told `enter`.
+    `read` gives the value or raises ValueError; then the reader is told `enter`. `show` gives
+    the value as it is read out.
     `rare` fields stand behind "less common cases".
     """
 
@@ -40,6 +41,7 @@ class Field:
     hint: Sentence
     enter: Sentence
     read: Callable[[str], object]
+    show: Callable[[object], object] = str
     choices: tuple[Choice, ...] = ()
     suggestions: tuple[str, ...] = ()
     whole_numbers: tuple[int, int] | None = None

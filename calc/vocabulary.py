@@ -24,6 +24,7 @@ def conductor_size(label: Sentence, hint: Sentence) -> Field:
         label,
         hint,
         read=read_size,
+        show=shown_size,
         enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."),
         suggestions=tuple(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN)),
     )

@@ -102,7 +102,7 @@ def _entered(result: Result) -> str:
 
 
 def _shown_input(asked: Field, value: object) -> object:
-    return next((choice.label for choice in asked.choices if choice.value == value), value)
+    return next((choice.label for choice in asked.choices if choice.value == value), asked.show(value))
 
 
 def _warnings(result: Result) -> str:
