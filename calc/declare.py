@@ -78,6 +78,10 @@ class NotCovered(Exception):
         self.look_in = look_in
 
 
+class Missing(Exception):
+    """A field that this case needs, though others do not, was left out: its name."""
+
+
 @dataclass(frozen=True)
 class Result:
     """One run of a calculator. `outcome` is answer, fix or not_covered."""
@@ -134,6 +138,9 @@ class Calculator:
             return Result(outcome="fix", fix=tuple(fix), **result)
         try:
             answer = self.function(working=working, **inputs)
+        except Missing as missing:
+            asked = self.fields[name := str(missing)]
+            return Result(outcome="fix", fix=(Fix(name, asked.label, asked.enter),), **result)
         except NotCovered as outside:
             _warn_of_unverified(working)
             return Result(outcome="not_covered", not_covered=outside, **result)
@@ -156,6 +163,8 @@ class Calculator:
                 )
             elif name in values or name in fix:
                 fix[name] = Fix(name, readable[name].label, say("This is given twice. Give it once."))
+            elif not text.strip() and self.defaults.get(name, "") is None:
+                values[name] = None  # a form sends its empty fields too
             else:
                 try:
                     values[name] = read_field(readable[name], text)
@@ -178,7 +187,8 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
     """Declare the decorated function as the calculator `slug`.
 
     Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
-    optional. The function gives an `Answer` or raises `NotCovered`.
+    optional; the default None stands for a field left out. The function gives an `Answer`
+    or raises `NotCovered`, or `Missing` for a field that only this case needs.
     """
 
     def declare(function: Callable[..., Answer]) -> Calculator:

@@ -17,7 +17,8 @@ def read(query: str) -> list[tuple[str, str]]:
 
 
 def write(result: Result) -> str:
-    """Give the link that restores a result: always the edition, every input, and what was answered."""
-    pairs = [("edition", result.edition), *result.inputs.items(), ("said", result.said)]
+    """Give the link that restores a result: always the edition, every input given, and what was answered."""
+    given = [(name, value) for name, value in result.inputs.items() if value is not None]
+    pairs = [("edition", result.edition), *given, ("said", result.said)]
     query = "&".join(f"{name}={quote(str(value), safe='/,')}" for name, value in pairs)
     return f"calculators/{result.calculator.slug}.html?{query}"

@@ -34,7 +34,8 @@ def form_html(calculator: Calculator, runtime: dict) -> str:
 
 
 def _field(calculator: Calculator, name: str, asked: Field) -> str:
-    default = str(calculator.defaults.get(name, ""))
+    preset = calculator.defaults.get(name)
+    default = "" if preset is None else str(preset)
     words = text(asked.hint)
     hint = f'<p class="hint" id="hint-{name}">{words}</p>' if words else ""
     described = f'aria-describedby="{f"hint-{name} " if words else ""}error-{name}"'

@@ -1,0 +1,39 @@
+"""The size by the table of supply-side jumpers, no larger than the edition asks of a bond to piping or steel."""
+
+from __future__ import annotations
+
+from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import NotCovered
+from calc.jumpers.supply_side_size import supply_side_size
+from calc.vocabulary import METAL_WORDS
+from calc.words import say
+from calc.working import Working
+
+
+def capped_supply_side_size(
+    conductor: str, sets: int, conductor_metal: str, metal: str, working: Working, cap_rule: str
+) -> str:
+    """Give the smallest size label of `metal` for a bond that need not be larger than rule `cap_rule` says.
+
+    Raises: NotCovered when no listed size is large enough and the edition states no cap. Source: `cap_rule`.
+    """
+    cap = working.cite(cap_rule).rows[0][ALUMINUM_COLUMN[metal]]
+    try:
+        size = supply_side_size(conductor, sets, conductor_metal, metal, working)
+    except NotCovered:
+        if cap == "none":
+            raise
+        size = None
+    if cap == "none":
+        return size
+    if size and area(size, working.edition) <= area(cap, working.edition):
+        return size
+    working.step(
+        say("This bond need not be larger than {cap} {metal}.", cap=shown_size(cap), metal=METAL_WORDS[metal]),
+        shown_size(cap),
+        "",
+        (cap_rule,),
+    )
+    return cap

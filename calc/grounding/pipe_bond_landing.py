@@ -1,0 +1,58 @@
+"""Where the bond of metal piping may land."""
+
+from __future__ import annotations
+
+from calc.words import say
+from calc.working import Working
+
+
+def note_landing(piping: str, working: Working) -> None:
+    """Note where the bond of `piping` (a value of the calculator's field) may be connected."""
+    section = working.section
+    if piping == "water":
+        working.note(
+            say(
+                "Land it on the service equipment enclosure or on the grounded conductor at the service. A grounding "
+                "electrode conductor that is large enough will do, or an electrode whose conductor is ({section}).",
+                section=section("grounding/water_pipe_bond"),
+            )
+        )
+    elif piping == "water-isolated-unit":
+        working.note(
+            say(
+                "Land it on the equipment grounding terminal of the panelboard or switchboard that feeds the unit, "
+                "not of service equipment ({section}).",
+                section=section("grounding/water_pipe_bond_isolated_unit"),
+            )
+        )
+    elif piping == "water-separate-building":
+        working.note(
+            say(
+                "Land it on the building's own disconnect enclosure, on the equipment grounding conductor run with "
+                "the supply, or on an electrode in use ({section}).",
+                section=section("grounding/water_pipe_bond_separate_building"),
+            )
+        )
+    elif piping == "water-derived-system":
+        working.note(
+            say(
+                "Run it from the grounded conductor, at the point where the grounding electrode conductor is joined, "
+                "to the nearest place on the piping that can be reached. Exceptions spare it where the piping or the "
+                "metal frame is the electrode ({section}).",
+                section=section("grounding/water_pipe_bond_derived_system"),
+            )
+        )
+    else:
+        working.note(
+            say(
+                "The equipment grounding conductor of that circuit may be the bond. Else land it on the service "
+                "equipment enclosure, the grounded conductor at the service, a grounding electrode conductor that is "
+                "large enough, or an electrode whose conductor is ({section}).",
+                section=section("grounding/other_metal_piping_bond"),
+            )
+        )
+        working.note(
+            say("Corrugated gas tubing may need a further, larger bond: read the fuel gas code and the maker's sheet.")
+        )
+    if piping in ("water", "other-metal"):
+        working.note(say("The connection to the pipe stays accessible."))

@@ -1,0 +1,157 @@
+"""The bond of metal piping: water piping by what feeds the building, other piping by the circuit likely to reach it."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, Choice, Missing, calculator
+from calc.grounding.bond_cap import capped_supply_side_size
+from calc.grounding.pipe_bond_landing import note_landing
+from calc.grounding.size_by_device import size_by_device
+from calc.jumpers.supply_side_size import supply_side_size
+from calc.vocabulary import METAL_WORDS, conductor_size, device_rating, metal_of, one_of, whole_number
+from calc.words import say
+from calc.working import Working
+
+MOST_SETS = 30
+BUILDING = "grounding/water_pipe_bond_separate_building"
+PIPING = one_of(
+    say("Which piping"),
+    say("Water piping goes by what feeds the building or area. Other metal piping goes by one circuit."),
+    (
+        Choice("water", say("Water piping of a building with a service")),
+        Choice("water-isolated-unit", say("Water piping of one unit, set apart by plastic pipe")),
+        Choice("water-separate-building", say("Water piping of a building fed by a feeder or branch circuit")),
+        Choice("water-derived-system", say("Water piping in the area of a separately derived system")),
+        Choice("other-metal", say("Gas or other metal piping that may become energized")),
+    ),
+)
+CONDUCTOR = conductor_size(
+    say("Largest ungrounded (hot) conductor"),
+    say("Of the service, the derived system, or the feeder to the building. Other cases need the device instead."),
+)
+SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
+CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+METAL = metal_of(say("Metal of the bonding jumper"))
+DEVICE = device_rating(
+    say("Overcurrent device"),
+    say(
+        "The one ahead of the unit's panel, of the feeder to the building, or of the circuit likely to reach the pipe."
+    ),
+)
+
+
+@calculator(
+    "water-pipe-bonding",
+    name=say("Water pipe bonding"),
+    purpose=say("The smallest bonding jumper to water piping or other metal piping, and where it may land."),
+    submit=say("Size the bond"),
+    example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
+)
+def water_pipe_bonding(
+    *,
+    working: Working,
+    piping: Annotated[str, PIPING] = "water",
+    conductor: Annotated[str | None, CONDUCTOR] = None,
+    sets: Annotated[int, SETS] = 1,
+    conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, METAL] = "copper",
+    device: Annotated[float | None, DEVICE] = None,
+) -> Answer:
+    """Give the smallest bonding jumper to metal piping, and where it may land.
+
+    When: metal piping in or on a building, alternating current up to 1000 V. Gas tubing may need a further bond
+    under the fuel gas code, which this calculator does not size.
+
+    Parameters:
+        piping: "water", "water-isolated-unit", "water-separate-building", "water-derived-system" or "other-metal".
+        conductor: size label of the largest ungrounded conductor; needed where the bond goes by conductors.
+        sets: conductors in parallel a phase, 1 to 30 (a limit of this calculator, not of the code).
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        device: ampere, 1 to 10,000; needed where the bond goes by the overcurrent device.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, piping.
+    Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
+    Source: 250.104(A), (B) and (D)(1), Table 250.102(C)(1), 250.102(D), Table 250.122.
+
+    Example:
+    >>> result = water_pipe_bonding(edition="2023", conductor="500kcmil", sets=3)
+    >>> result.answer.values["size"], result.answer.values["area_cmil"]
+    ('3/0', 167800)
+    """
+    if _goes_by_device(piping, working):
+        size = size_by_device(_needed(device, "device"), metal, working)
+    else:
+        _needed(conductor, "conductor")
+        supply = (conductor, sets, conductor_metal, metal, working)
+        if piping == "water":
+            working.cite("grounding/water_pipe_bond")
+            size = capped_supply_side_size(*supply, "grounding/water_pipe_bond_cap")
+        elif piping == "water-derived-system":
+            working.cite("grounding/water_pipe_bond_derived_system")
+            size = capped_supply_side_size(*supply, "grounding/water_pipe_bond_derived_cap")
+        else:
+            size = supply_side_size(*supply)
+    if piping == "water-separate-building":
+        size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working)
+    note_landing(piping, working)
+    if ALUMINUM_COLUMN[metal] == "aluminum":
+        working.warn(
+            say(
+                "Keep aluminum from corrosive places, from masonry and concrete, and outdoors end it no closer than "
+                "18 in to the earth ({section}).",
+                section=working.section("grounding/aluminum_bond_near_earth"),
+            )
+        )
+    return Answer(
+        name=say("Bonding jumper to the piping"),
+        headline=say("{size}", size=shown_size(size)),
+        detail=say("{metal} wire", metal=METAL_WORDS[metal]),
+        basis="grounding/equipment_grounding_size" if _goes_by_device(piping, working) else "jumpers/supply_side_size",
+        said=f"{size}-{metal}",
+        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "piping": piping},
+    )
+
+
+def _goes_by_device(piping: str, working: Working) -> bool:
+    if piping == "water-isolated-unit":
+        working.cite("grounding/water_pipe_bond_isolated_unit")
+    elif piping == "other-metal":
+        working.cite("grounding/other_metal_piping_bond")
+    elif piping == "water-separate-building":
+        return working.cite(BUILDING).rows[0]["goes_by"] == "device"
+    else:
+        return False
+    return True
+
+
+def _needed(value, field: str):
+    if value is None:
+        raise Missing(field)
+    return value
+
+
+def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working: Working) -> str:
+    # Whether one conductor or the set of a phase is meant is open; for sets the larger size stays.
+    if conductor is None or sets > 1 or area(size, working.edition) <= area(conductor, working.edition):
+        return size
+    if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
+        working.warn(
+            say(
+                "The jumper need not be larger than the ungrounded conductors ({section}). Copper and aluminum of "
+                "one size do not conduct alike, so this answer keeps the larger size.",
+                section=working.section(BUILDING),
+            )
+        )
+        return size
+    working.step(
+        say("The jumper need not be larger than the ungrounded conductor: {size}.", size=shown_size(conductor)),
+        shown_size(conductor),
+        "",
+        (BUILDING,),
+    )
+    return conductor
