@@ -1,10 +1,12 @@
 """Every calculator by slug."""
 
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 CALCULATORS = {
     each.slug: each
     for each in (
         main_bonding_jumper,
+        raceway_as_grounding_path,
     )
 }  # fmt: skip
