@@ -4,5 +4,7 @@ from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "water_pipe_bonding"]
+__all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "raceway_as_grounding_path"]

@@ -2,11 +2,13 @@
 
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 CALCULATORS = {
     each.slug: each
     for each in (
         main_bonding_jumper,
         water_pipe_bonding,
+        raceway_as_grounding_path,
     )
 }  # fmt: skip

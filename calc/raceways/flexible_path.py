@@ -1,0 +1,109 @@
+"""The conditions under which a flexible metal raceway may be the equipment grounding conductor. All must hold."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from calc.declare import NotCovered
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+SIZES = ("3/8", "1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6")
+NOT_GIVEN = "not-given"
+LARGEST_DEVICE = "raceways/flexible_device_largest"
+LONGEST = "raceways/flexible_length_longest"
+
+
+def inches(trade_size: str) -> Fraction:
+    """Give a trade size as a number, only to compare sizes.
+
+    >>> inches("1-1/4")
+    Fraction(5, 4)
+    """
+    return sum((Fraction(part) for part in trade_size.split("-")), Fraction(0))
+
+
+def device_and_size(raceway: str, trade_size: str, device: float, working: Working) -> list[Sentence]:
+    """Give the reasons against, from the device (A) and the trade size. Raises: NotCovered when the size is missing."""
+    rows = [row for row in working.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
+    if "largest" in rows[0]:
+        if trade_size == NOT_GIVEN:
+            raise NotCovered(
+                say("The trade size decides here, and none is chosen."),
+                say("Choose the trade size of the conduit."),
+            )
+        size = inches(trade_size)
+        rows = [row for row in rows if inches(row["smallest"]) <= size <= inches(row["largest"])]
+        if not rows:
+            return [say("The list names no conduit of this kind in trade size {size}.", size=trade_size)]
+    most = shown_number(rows[0]["ampere"])
+    given = shown_number(device)
+    working.step(
+        say("Largest device ahead of this raceway: {most} A. The one entered: {device} A.", most=most, device=given),
+        most,
+        "A",
+        (LARGEST_DEVICE,),
+    )
+    if device <= rows[0]["ampere"]:
+        return []
+    return [say("The device is {device} A, more than {most} A.", device=given, most=most)]
+
+
+def length_in_path(length: float, working: Working) -> list[Sentence]:
+    """Give the reason against, from the flexible length of all pieces in the path, ft. Raises: NotCovered at 0."""
+    if length == 0:
+        raise NotCovered(
+            say("The flexible length in the path decides here, and none is entered."),
+            say("Enter the length of all flexible pieces in the path, added."),
+        )
+    limit = working.cite(LONGEST).value
+    longest, given = shown_number(limit), shown_number(length)
+    working.step(
+        say(
+            "Longest flexible length in one path: {longest} ft. All pieces entered: {length} ft.",
+            longest=longest,
+            length=given,
+        ),
+        longest,
+        "ft",
+        (LONGEST,),
+    )
+    if length <= limit:
+        return []
+    return [say("The flexible pieces add up to {length} ft, more than {longest} ft.", length=given, longest=longest)]
+
+
+def small_piece(raceway: str, trade_size: str, small_flexible: str, working: Working) -> list[Sentence]:
+    """Give the reason against, from a small flexible piece elsewhere in the path of a larger liquidtight one."""
+    if raceway != "liquidtight-flexible-metal-conduit" or inches(trade_size) <= inches("1/2"):
+        return []
+    section = working.section("raceways/small_flexible_in_path")
+    if small_flexible == "no":
+        return []
+    return [say("Another flexible piece of trade size 3/8 or 1/2 is in the path ({section}).", section=section)]
+
+
+def movement_and_core(raceway: str, flexibility: str, stainless: str, working: Working) -> list[Sentence]:
+    """Give the reasons against, from movement after installation and stainless steel, as the edition has them."""
+    if raceway == "flexible-metallic-tubing":
+        if flexibility == "needed":
+            working.warn(
+                say("The list asks nothing of flexible metallic tubing that moves or vibrates. Install a wire anyway.")
+            )
+        return []
+    against = []
+    working.cite("raceways/flexibility_after_installation")
+    if flexibility == "needed":
+        against.append(say("It takes up vibration or movement after installation."))
+    if stainless == "yes":
+        if working.cite("raceways/stainless_steel").value == "not-named":
+            working.warn(
+                say(
+                    "The {edition} edition does not name stainless steel; the 2023 edition asks for a wire or jumper "
+                    "there. Install one.",
+                    edition=working.edition,
+                )
+            )
+        else:
+            against.append(say("It is stainless steel, or its core is."))
+    return against

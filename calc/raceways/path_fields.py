@@ -1,0 +1,103 @@
+"""The fields of the calculator of raceways as grounding path."""
+
+from __future__ import annotations
+
+from calc.declare import Choice, Field
+from calc.raceways.flexible_path import NOT_GIVEN, SIZES
+from calc.units import read_quantity
+from calc.vocabulary import device_rating, one_of
+from calc.words import Sentence, say
+
+MOST_FEET = 1000
+MOST_SQUARE_INCH = 100
+FINEST = 9  # decimals kept, so that 72 in is 6 ft
+
+
+def _quantity(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most: int, *, rare: bool) -> Field:
+    def read(text: str) -> float:
+        value = round(read_quantity(text, unit), FINEST)
+        if not 0 <= value <= most:
+            raise ValueError(text)
+        return value
+
+    return Field(label, hint, enter, read, rare=rare)
+
+
+def _yes_or_no(label: Sentence, hint: Sentence) -> Field:
+    return one_of(label, hint, (Choice("yes", say("Yes")), Choice("no", say("No"))), rare=True)
+
+
+DEVICE = device_rating(say("Overcurrent device ahead"), say("The largest one that protects conductors in it."))
+TRADE_SIZE = one_of(
+    say("Trade size"),
+    say("It decides for flexible conduit only."),
+    (
+        Choice(NOT_GIVEN, say("Not needed: no flexible conduit")),
+        *(Choice(size, say("{size}", size=size)) for size in SIZES),
+    ),
+)
+LENGTH = _quantity(
+    say("Flexible length in the fault path"),
+    say("All flexible metal pieces in the same path, of every kind, added. 0 when there is none."),
+    say("Enter a length from 0 to {most} ft, for example 6 ft or 1.8 m.", most=MOST_FEET),
+    "ft",
+    MOST_FEET,
+    rare=False,
+)
+FLEXIBILITY = one_of(
+    say("Vibration or movement after installation"),
+    say("A motor, a pump, equipment that moves: flexibility is needed when the work is done."),
+    (Choice("not-needed", say("None")), Choice("needed", say("It vibrates or moves"))),
+)
+FITTINGS = one_of(
+    say("Fittings"),
+    say("At both ends and at every joint."),
+    (
+        Choice("listed", say("Listed for it, all tight, paint removed")),
+        Choice("not-listed", say("Not listed, loose or missing")),
+    ),
+)
+LISTED = _yes_or_no(
+    say("Listed or identified where its kind asks for that"),
+    say(
+        "Flexible conduit, wireway, gutter: listed. Surface raceway: listed for grounding. Metal-clad cable: "
+        "identified as equipment grounding conductor. Armored cable: a strip under the armor. Tray: identified and "
+        "marked."
+    ),
+)
+SMALL_FLEXIBLE = _yes_or_no(
+    say("Another flexible piece of trade size 3/8 or 1/2 in the path"),
+    say("It counts for liquidtight flexible metal conduit over 1/2."),
+)
+STAINLESS = _yes_or_no(say("Stainless steel conduit or core"), say("It counts for flexible conduit."))
+TRAY_METAL = one_of(
+    say("Metal of the tray"), say(""), (Choice("steel", say("Steel")), Choice("aluminum", say("Aluminum"))), rare=True
+)
+TRAY_AREA = _quantity(
+    say("Metal area of the tray"),
+    say("As marked on it, in²: both side rails together, or the one piece. 0 when there is no tray."),
+    say("Enter an area from 0 to {most} in², for example 0.7.", most=MOST_SQUARE_INCH),
+    "in2",
+    MOST_SQUARE_INCH,
+    rare=True,
+)
+QUALIFIED = _yes_or_no(say("Only qualified persons service the tray"), say("Maintenance and supervision see to it."))
+SIDE = one_of(
+    say("Where it runs"),
+    say(""),
+    (
+        Choice("load-side", say("Behind an overcurrent device")),
+        Choice("supply-side", say("Ahead of the first overcurrent device")),
+    ),
+    rare=True,
+)
+LOCATION = one_of(
+    say("Location"),
+    say(""),
+    (
+        Choice("ordinary", say("Ordinary")),
+        Choice("hazardous", say("Hazardous (classified)")),
+        Choice("patient-care", say("Patient care space")),
+    ),
+    rare=True,
+)

@@ -1,0 +1,97 @@
+"""What an answer on a raceway as grounding path implies on site."""
+
+from __future__ import annotations
+
+from calc.raceways.kind import FLEXIBLE
+from calc.words import say
+from calc.working import Working, shown_number
+
+
+def notes_on_path(raceway: str, working: Working) -> None:
+    """Note what holds for `raceway` whatever the answer: ordinances, joints, the path, voltage to ground."""
+    section = working.section
+    working.note(say("A local ordinance may forbid it and ask for a wire in every raceway. Ask the authority."))
+    if working.edition == "2026":
+        working.warn(
+            say(
+                "The 2026 edition adds voltage limits for some kinds to the list ({section}). Their values were not "
+                "seen and are not checked here.",
+                section=section("raceways/nonmetallic_raceway"),
+            )
+        )
+    if raceway == "nonmetallic-raceway":
+        return
+    working.note(
+        say(
+            "Fittings approved for it, every joint tight ({joints}), paint removed at contacts ({continuity}).",
+            joints=section("raceways/fittings_and_joints"),
+            continuity=section("raceways/continuity"),
+        )
+    )
+    working.note(
+        say(
+            "Whatever the list permits, the path must carry the fault current and open the device ({section}).",
+            section=section("raceways/effective_path"),
+        )
+    )
+    working.note(
+        say(
+            "Over 250 V to ground the entries need better bonding ({section}).",
+            section=section("raceways/over_250_volts_to_ground"),
+        )
+    )
+    if raceway == "armored-cable":
+        working.note(
+            say(
+                "The armor counts with the bonding strip under it along its whole length ({section}).",
+                section=section("raceways/armored_cable_strip"),
+            )
+        )
+    if raceway == "mineral-insulated-copper":
+        working.note(
+            say("The copper sheath is the path ({section}).", section=section("raceways/mineral_insulated_sheath"))
+        )
+
+
+def notes_on_wire(raceway: str, flexibility: str, working: Working) -> None:
+    """Note how the wire or jumper is installed where `raceway` may not be the path."""
+    section = working.section
+    working.note(
+        say(
+            "The wire need not be larger than the circuit conductors; larger circuit conductors can make it larger "
+            "({section}).",
+            section=section("naming/equipment_grounding_conductor_size"),
+        )
+    )
+    if raceway == "cable-tray":
+        smallest = working.cite("raceways/tray_single_conductor_smallest")
+        working.note(
+            say(
+                "A single conductor laid in the tray is {smallest} AWG or larger ({section}).",
+                smallest=smallest.value,
+                section=smallest.section,
+            )
+        )
+    if raceway not in FLEXIBLE:
+        return
+    if raceway != "flexible-metallic-tubing" and flexibility == "needed":
+        named = working.cite("raceways/flexibility_after_installation")
+        if named.value == "wire":
+            working.note(
+                say(
+                    "Where it moves or vibrates the {edition} edition names a wire, not a jumper outside ({section}).",
+                    edition=working.edition,
+                    section=named.section,
+                )
+            )
+            return
+    longest = working.cite("raceways/jumper_outside_longest")
+    working.note(
+        say(
+            "A bonding jumper of the same size ({size}) may stand in for the wire: inside, or outside along the "
+            "raceway and at most {longest} ft long ({section}).",
+            size=section("raceways/jumper_size"),
+            longest=shown_number(longest.value),
+            section=longest.section,
+        )
+    )

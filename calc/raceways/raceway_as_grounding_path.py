@@ -1,0 +1,154 @@
+"""May this metal raceway or cable be the equipment grounding conductor, and if not, which wire does it need?"""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, NotCovered, calculator
+from calc.grounding.size_by_device import size_by_device
+from calc.raceways import path_fields as ask
+from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
+from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY, named_in
+from calc.raceways.path_notes import notes_on_path, notes_on_wire
+from calc.raceways.tray_path import tray
+from calc.vocabulary import METAL_WORDS, metal_of
+from calc.words import Sentence, say
+from calc.working import Working
+
+METAL = metal_of(say("Metal of a wire or jumper"))
+
+
+@calculator(
+    "raceway-as-grounding-path",
+    name=say("Raceway as grounding path"),
+    purpose=say("Whether a raceway or cable may be the equipment grounding conductor, and the wire if it may not."),
+    submit=say("Check the raceway"),
+    example={
+        "edition": "2023",
+        "raceway": "flexible-metal-conduit",
+        "device": "30A",
+        "trade_size": "1/2",
+        "length": "4ft",
+    },
+)
+def raceway_as_grounding_path(
+    *,
+    working: Working,
+    raceway: Annotated[str, RACEWAY],
+    device: Annotated[float, ask.DEVICE],
+    trade_size: Annotated[str, ask.TRADE_SIZE] = NOT_GIVEN,
+    length: Annotated[float, ask.LENGTH] = 0,
+    flexibility: Annotated[str, ask.FLEXIBILITY] = "not-needed",
+    fittings: Annotated[str, ask.FITTINGS] = "listed",
+    metal: Annotated[str, METAL] = "copper",
+    listed: Annotated[str, ask.LISTED] = "yes",
+    small_flexible: Annotated[str, ask.SMALL_FLEXIBLE] = "no",
+    stainless: Annotated[str, ask.STAINLESS] = "no",
+    tray_metal: Annotated[str, ask.TRAY_METAL] = "steel",
+    tray_area: Annotated[float, ask.TRAY_AREA] = 0,
+    qualified: Annotated[str, ask.QUALIFIED] = "no",
+    side: Annotated[str, ask.SIDE] = "load-side",
+    location: Annotated[str, ask.LOCATION] = "ordinary",
+) -> Answer:
+    """Tell whether a raceway or cable may be the equipment grounding conductor; every condition must hold.
+
+    When: raceways and cables behind an overcurrent device, up to 1000 V. Not ahead of the first
+    device, not in hazardous locations or patient care spaces: those end as not covered.
+
+    Parameters:
+        raceway: a kind, such as "flexible-metal-conduit". device: rating ahead, 1 to 10,000 A.
+        trade_size: "3/8" to "6", needed for flexible conduit. length: all flexible pieces in the path, ft.
+        flexibility: "not-needed" or "needed" after installation. fittings: "listed" or "not-listed".
+        listed, small_flexible, stainless, qualified: "yes" or "no".
+        tray_metal: "steel" or "aluminum". tray_area: in². metal: of the wire that is needed if it fails.
+        side: "load-side" or "supply-side". location: "ordinary", "hazardous" or "patient-care".
+
+    Returns: a Result; `values` hold may, reasons and, where it fails, size, metal, area_cmil.
+    Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
+    Source: 250.118, 250.102(E)(2), 250.120(A), 332.108, 392.60, Table 250.122.
+
+    Example:
+    >>> result = raceway_as_grounding_path(
+    ...     edition="2023", raceway="flexible-metal-conduit", device="30A", trade_size="1/2", length="4ft")
+    >>> result.said, result.answer.values["size"]
+    ('may-not', '10')
+    """
+    _stay_with_ordinary_load_side(side, location, working)
+    basis = named_in(raceway)
+    working.step(say("{kind}: what the list says of it.", kind=KIND_WORDS[raceway]), cites=(basis,))
+    against = []
+    if raceway == "nonmetallic-raceway":
+        against.append(say("It is not metal. A wire is the way back for a fault."))
+    elif raceway == "mineral-insulated-steel":
+        section = working.section("raceways/mineral_insulated_sheath")
+        against.append(say("The sheath is steel ({section}).", section=section))
+    elif raceway in FLEXIBLE:
+        against += device_and_size(raceway, trade_size, device, working)
+        against += length_in_path(length, working)
+        against += small_piece(raceway, trade_size, small_flexible, working)
+        against += movement_and_core(raceway, flexibility, stainless, working)
+    elif raceway == "cable-tray":
+        against += tray(tray_metal, tray_area, device, qualified, working)
+    if fittings == "not-listed" and raceway != "nonmetallic-raceway":
+        section = working.section("raceways/fittings_and_joints")
+        against.append(say("Its fittings are not listed, loose or missing ({section}).", section=section))
+    if listed == "no" and raceway in NOT_LISTED:
+        against.append(NOT_LISTED[raceway])
+    for reason in against:
+        working.step(say("Against: {reason}", reason=reason))
+    notes_on_path(raceway, working)
+    name = say("Raceway as grounding path")
+    if not against:
+        detail = say("{kind} may be the equipment grounding conductor here.", kind=KIND_WORDS[raceway])
+        return Answer(name, say("Yes"), detail, basis, "may", {"may": True, "reasons": []})
+    size = size_by_device(device, metal, working)
+    notes_on_wire(raceway, flexibility, working)
+    values = {
+        "may": False,
+        "reasons": [str(reason) for reason in against],
+        "size": size,
+        "metal": metal,
+        "area_cmil": area(size, working.edition),
+    }
+    return Answer(name, say("No"), _needs(raceway, against, size, metal), basis, "may-not", values)
+
+
+def _needs(raceway: str, against: list[Sentence], size: str, metal: str) -> Sentence:
+    words = {"reasons": _joined(against), "size": shown_size(size), "metal": METAL_WORDS[metal]}
+    if raceway in CABLES:
+        return say("{reasons} It needs to be a cable with a wire of {size} {metal} in it.", **words)
+    return say("{reasons} It needs a wire of {size} {metal}.", **words)
+
+
+def _joined(sentences: list[Sentence]) -> Sentence:
+    first, *rest = sentences
+    return say("{first} {rest}", first=first, rest=_joined(rest)) if rest else first
+
+
+def _stay_with_ordinary_load_side(side: str, location: str, working: Working) -> None:
+    section = working.section
+    if side == "supply-side":
+        raise NotCovered(
+            say("Ahead of the first overcurrent device this part is not an equipment grounding conductor."),
+            say(
+                "Look under supply-side bonding jumper ({section}). A derived system may use a nonflexible metal "
+                "raceway ({raceway}); a flexible one needs a wire.",
+                section=section("naming/supply_side_bonding_jumper"),
+                raceway=section("raceways/supply_side_raceway"),
+            ),
+        )
+    if location == "hazardous":
+        raise NotCovered(
+            say("In a hazardous location more is asked of every raceway and fitting."),
+            say(
+                "Look under bonding in hazardous locations ({section}) and the article of the class.",
+                section=section("raceways/hazardous_location"),
+            ),
+        )
+    if location == "patient-care":
+        raise NotCovered(
+            say("A patient care space needs a raceway that is a path and an insulated copper wire too."),
+            say("Look under patient care spaces ({section}).", section=section("raceways/patient_care_space")),
+        )

@@ -1,0 +1,47 @@
+"""The conditions under which a metal cable tray may be the equipment grounding conductor. All must hold."""
+
+from __future__ import annotations
+
+from calc.declare import NotCovered
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+AREA = "raceways/tray_metal_area"
+
+
+def tray(tray_metal: str, tray_area: float, device: float, qualified: str, working: Working) -> list[Sentence]:
+    """Give the reasons against a tray: its metal, "steel" or "aluminum"; its metal area, in²; the largest device, A.
+
+    Raises: NotCovered when the area is 0, not entered. Source: rules raceways/tray_*.
+    """
+    against = []
+    working.cite("raceways/tray_supervision")
+    working.cite("raceways/tray_conditions")
+    if qualified == "no":
+        against.append(say("Nothing sees to it that qualified persons alone service the tray."))
+    rows = [row for row in working.cite(AREA).rows if tray_metal in row]
+    row = next((row for row in rows if device <= row["through_ampere"]), None)
+    if row is None:
+        last = shown_number(rows[-1]["through_ampere"])
+        against.append(say("A tray of this metal is good for a device of {last} A at most.", last=last))
+        return against
+    if tray_area == 0:
+        raise NotCovered(
+            say("The metal area of the tray decides here, and none is entered."),
+            say("Enter the area marked on the tray."),
+        )
+    least, given = shown_number(row[tray_metal]), shown_number(tray_area)
+    working.step(
+        say(
+            "Smallest metal area behind {device} A: {least} in². The one entered: {area} in².",
+            device=shown_number(device),
+            least=least,
+            area=given,
+        ),
+        least,
+        "in²",
+        (AREA,),
+    )
+    if tray_area < row[tray_metal]:
+        against.append(say("The tray has {area} in² of metal, less than {least} in².", area=given, least=least))
+    return against

@@ -1,0 +1,231 @@
+"""Raceways as grounding path: worked cases, every limit just below, at and just above, each condition alone."""
+
+import itertools
+
+import pytest
+
+from calc import EDITIONS, raceway_as_grounding_path
+from tests.cases.read import cases, named
+
+CASES = "raceways/raceway_as_grounding_path"
+FMC, LFMC, FMT = "flexible-metal-conduit", "liquidtight-flexible-metal-conduit", "flexible-metallic-tubing"
+SIZES = ["3/8", "1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6"]
+# The largest device by kind and trade size, 250.118 as read in three editions.
+LARGEST = {(FMC, size): 20 for size in SIZES[:5]} | {(LFMC, size): 20 for size in SIZES[:2]}
+LARGEST |= {(LFMC, size): 60 for size in SIZES[2:5]} | {(FMT, size): 20 for size in SIZES}
+# Device, then the size by Table 250.122 in copper and aluminum, around each row's end to 100 A.
+WIRES = [("15", "14", "12"), ("15.1", "12", "10"), ("20", "12", "10"), ("20.1", "10", "8"), ("60", "10", "8")]
+WIRES += [("60.1", "8", "6"), ("100", "8", "6"), ("100.1", "6", "4")]
+RIGID = ["rigid-metal-conduit", "intermediate-metal-conduit", "electrical-metallic-tubing"]
+TRAY = dict(raceway="cable-tray", qualified="yes")
+
+
+def check(edition="2023", **inputs):
+    return raceway_as_grounding_path(edition=edition, **inputs)
+
+
+def flexible(**changed):
+    return {"raceway": FMC, "device": "20", "trade_size": "1/2", "length": "3ft"} | changed
+
+
+@pytest.mark.parametrize("pair", cases(CASES), ids=named)
+def test_worked_cases_give_the_answer_of_their_source(pair):
+    edition, case = pair
+    result = check(edition, **case["inputs"])
+    if "said" in case:
+        assert result.said == case["said"], case["reason"]
+    else:
+        assert case["not_covered"] in str(result.not_covered.look_in)
+
+
+def test_every_worked_case_names_its_source_and_mark():
+    for _, case in cases(CASES):
+        assert case["source"] and case["mark"] in ("published", "memory")
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_every_flexible_kind_and_size_at_each_device_limit(edition):
+    for raceway, size, device in itertools.product(
+        (FMC, LFMC, FMT), SIZES, ("19.9", "20", "20.1", "59.9", "60", "60.1")
+    ):
+        result = check(edition, **flexible(raceway=raceway, trade_size=size, device=device))
+        assert result.said == ("may" if float(device) <= LARGEST.get((raceway, size), 0) else "may-not")
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("raceway", [FMC, LFMC, FMT])
+@pytest.mark.parametrize(
+    ("length", "said"),
+    [("5.99ft", "may"), ("6ft", "may"), ("72in", "may"), ("1.8m", "may"), ("6.01ft", "may-not"), ("1.83m", "may-not")],
+)
+def test_the_flexible_length_just_below_at_and_just_above_six_feet(edition, raceway, length, said):
+    assert check(edition, **flexible(raceway=raceway, length=length)).said == said
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(
+    "broken",
+    [
+        dict(device="20.1"),
+        dict(trade_size="1-1/2"),
+        dict(length="6.1ft"),
+        dict(flexibility="needed"),
+        dict(fittings="not-listed"),
+        dict(listed="no"),
+    ],
+)
+def test_any_one_condition_of_flexible_metal_conduit_that_fails_makes_it_a_no(edition, broken):
+    assert check(edition, **flexible()).said == "may"
+    result = check(edition, **flexible(**broken))
+    assert result.said == "may-not" and len(result.answer.values["reasons"]) == 1
+
+
+def test_every_reason_against_is_told_at_once():
+    broken = flexible(device="30", length="7ft", flexibility="needed", fittings="not-listed")
+    assert len(check(**broken).answer.values["reasons"]) == 4
+
+
+@pytest.mark.parametrize(("size", "said"), [("1/2", "may"), ("3/4", "may-not"), ("1-1/4", "may-not")])
+def test_a_small_flexible_piece_in_the_path_counts_for_larger_liquidtight_conduit_only(size, said):
+    assert check(**flexible(raceway=LFMC, trade_size=size, small_flexible="yes")).said == said
+    assert check(**flexible(small_flexible="yes")).said == "may"
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("raceway", [FMC, LFMC])
+def test_stainless_steel_fails_from_2023_and_warns_before(edition, raceway):
+    result = check(edition, **flexible(raceway=raceway, stainless="yes"))
+    early = edition in ("2017", "2020")
+    assert result.said == ("may" if early else "may-not")
+    assert any("does not name stainless" in str(words) for words in result.working.warnings) == early
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_where_it_moves_the_jumper_outside_is_offered_from_2023_only(edition):
+    notes = " ".join(map(str, check(edition, **flexible(flexibility="needed")).working.notes))
+    early = edition in ("2017", "2020")
+    assert ("names a wire, not a jumper" in notes) == early
+    assert ("at most 6 ft long (250.102(E)(2))" in notes) == (not early)
+
+
+def test_tubing_that_moves_is_warned_of():
+    result = check(**flexible(raceway=FMT, flexibility="needed"))
+    assert result.said == "may" and any("Install a wire anyway" in str(words) for words in result.working.warnings)
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("raceway", [*RIGID, "mineral-insulated-copper", "cablebus"])
+@pytest.mark.parametrize("device", ["1", "20", "60.1", "6000", "10000"])
+def test_rigid_kinds_have_no_limit_on_the_device_but_need_their_fittings(edition, raceway, device):
+    assert check(edition, raceway=raceway, device=device, length="50ft", flexibility="needed").said == "may"
+    if device != "10000":
+        assert check(edition, raceway=raceway, device=device, fittings="not-listed").said == "may-not"
+
+
+@pytest.mark.parametrize(
+    "raceway", ["armored-cable", "metal-clad-cable", "metal-wireway", "auxiliary-gutter", "surface-metal-raceway"]
+)
+def test_kinds_that_need_a_listing_or_strip_fail_without_it(raceway):
+    assert check(raceway=raceway, device="20").said == "may"
+    assert check(raceway=raceway, device="20", listed="no").said == "may-not"
+
+
+@pytest.mark.parametrize("raceway", ["nonmetallic-raceway", "mineral-insulated-steel"])
+def test_kinds_that_are_never_the_path(raceway):
+    assert check(raceway=raceway, device="20").said == "may-not"
+
+
+@pytest.mark.parametrize(("device", "copper", "aluminum"), WIRES)
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_the_wire_goes_by_the_device_in_both_metals(edition, device, copper, aluminum):
+    for metal, size in (("copper", copper), ("aluminum", aluminum), ("copper-clad-aluminum", aluminum)):
+        values = check(edition, raceway="nonmetallic-raceway", device=device, metal=metal).answer.values
+        assert (values["size"], values["metal"]) == (size, metal) and values["area_cmil"] > 0
+
+
+# Device, metal, then the smallest area, in²: the rows of the manual named in the rule.
+AREAS = [("60", "steel", 0.2), ("60.1", "steel", 0.4), ("100.1", "steel", 0.7), ("200.1", "steel", 1.0)]
+AREAS += [("400.1", "steel", 1.5), ("600", "steel", 1.5), ("200", "aluminum", 0.2), ("200.1", "aluminum", 0.4)]
+AREAS += [("600.1", "aluminum", 0.6), ("1000.1", "aluminum", 1.0), ("1200.1", "aluminum", 1.5)]
+AREAS += [("1600.1", "aluminum", 2.0), ("2000", "aluminum", 2.0)]
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(("device", "metal", "least"), AREAS)
+def test_a_tray_needs_its_metal_area(edition, device, metal, least):
+    for tray_area, said in ((least - 0.01, "may-not"), (least, "may"), (least + 0.01, "may")):
+        result = check(edition, **TRAY, device=device, tray_metal=metal, tray_area=f"{tray_area:.2f}")
+        assert result.said == said
+
+
+def test_a_tray_above_its_table_or_without_supervision_or_marks_fails():
+    assert check(**TRAY, device="600.1", tray_area="9").said == "may-not"
+    assert check(**TRAY, device="2000.1", tray_metal="aluminum", tray_area="9").said == "may-not"
+    for changed in (dict(qualified="no"), dict(listed="no"), dict(fittings="not-listed")):
+        assert check(**(TRAY | dict(device="60", tray_area="1") | changed)).said == "may-not"
+
+
+def test_a_wire_laid_in_a_tray_is_4_awg_at_least():
+    notes = " ".join(map(str, check(raceway="cable-tray", device="60", tray_area="1").working.notes))
+    assert "4 AWG or larger (392.10(B)(1)(c))" in notes
+
+
+@pytest.mark.parametrize(
+    ("inputs", "why"),
+    [
+        (flexible(trade_size="not-given"), "trade size decides"),
+        (flexible(length="0"), "flexible length in the path decides"),
+        (dict(TRAY, device="60"), "metal area of the tray decides"),
+        (dict(raceway="electrical-metallic-tubing", device="20", side="supply-side"), "Ahead of the first"),
+        (dict(raceway="electrical-metallic-tubing", device="20", location="hazardous"), "hazardous location"),
+        (dict(raceway="electrical-metallic-tubing", device="20", location="patient-care"), "patient care space"),
+        (dict(raceway="nonmetallic-raceway", device="6000.1"), "The table ends at 6,000 A"),
+    ],
+)
+def test_what_is_missing_or_outside_is_not_covered_and_says_where_to_look(inputs, why):
+    for edition in EDITIONS:
+        result = check(edition, **inputs)
+        assert result.outcome == "not_covered" and why in str(result.not_covered.why)
+        assert str(result.not_covered.look_in)
+
+
+@pytest.mark.parametrize(
+    "broken",
+    [
+        dict(raceway="pipe"),
+        dict(device="0"),
+        dict(device="20ft"),
+        dict(trade_size="7/8"),
+        dict(length="-1"),
+        dict(length="6A"),
+        dict(length="1001"),
+        dict(tray_area="101"),
+        dict(tray_area="1ft"),
+        dict(listed="perhaps"),
+    ],
+)
+def test_bad_input_is_sent_back_with_its_field(broken):
+    result = check(**flexible(**broken))
+    assert result.outcome == "fix" and [fix.field for fix in result.fix] == list(broken)
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_an_ordinance_is_always_noted_and_2026_warns_of_voltage_limits(edition):
+    for inputs in (flexible(), flexible(device="30"), dict(raceway="electrical-metallic-tubing", device="20")):
+        working = check(edition, **inputs).working
+        assert any("ordinance may forbid" in str(words) for words in working.notes)
+        assert any("voltage limits" in str(words) for words in working.warnings) == (edition == "2026")
+
+
+def test_the_list_gains_its_letter_in_2023():
+    for edition, section in (("2017", "250.118(5)"), ("2020", "250.118(5)"), ("2023", "250.118(A)(5)")):
+        assert check(edition, **flexible()).working.steps[0].citations[0].section == section
+
+
+def test_a_larger_device_or_length_never_turns_a_no_into_a_yes_or_the_wire_smaller():
+    devices = ["10", "15", "20", "30", "60", "100", "200", "1000", "6000"]
+    for edition, raceway, size in itertools.product(EDITIONS, (FMC, LFMC, FMT), ("1/2", "1")):
+        answers = [check(edition, **flexible(raceway=raceway, trade_size=size, device=each)).answer for each in devices]
+        may = [each.values["may"] for each in answers]
+        wires = [each.values["area_cmil"] for each in answers if not each.values["may"]]
+        assert may == sorted(may, reverse=True) and wires == sorted(wires)
