@@ -8,6 +8,7 @@ from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.units import read_quantity
 from calc.words import Sentence, say
+from calc.working import shown_number
 
 METAL_WORDS = {
     "copper": say("copper"),
@@ -55,10 +56,15 @@ def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Fie
         ampere = read_quantity(text, "A")
         if not 1 <= ampere <= MOST_AMPERE:
             raise ValueError(text)
-        return ampere
+        return whole(ampere)
 
     enter = say("Enter a rating from 1 to {most} A, for example 200.", most=MOST_AMPERE)
-    return Field(label, hint, enter, read, rare=rare)
+    return Field(label, hint, enter, read, show=lambda ampere: f"{shown_number(ampere)} A", rare=rare)
+
+
+def whole(value: float) -> float:
+    """Give a whole number as an integer, so that links say 30, not 30.0."""
+    return int(value) if value == int(value) else value
 
 
 def metal_of(label: Sentence) -> Field:

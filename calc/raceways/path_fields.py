@@ -5,8 +5,9 @@ from __future__ import annotations
 from calc.declare import Choice, Field
 from calc.raceways.flexible_path import NOT_GIVEN, SIZES
 from calc.units import read_quantity
-from calc.vocabulary import device_rating, one_of
+from calc.vocabulary import device_rating, one_of, whole
 from calc.words import Sentence, say
+from calc.working import shown_number
 
 MOST_FEET = 1000
 MOST_SQUARE_INCH = 100
@@ -18,9 +19,9 @@ def _quantity(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most:
         value = round(read_quantity(text, unit), FINEST)
         if not 0 <= value <= most:
             raise ValueError(text)
-        return value
+        return whole(value)
 
-    return Field(label, hint, enter, read, rare=rare)
+    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare)
 
 
 def _yes_or_no(label: Sentence, hint: Sentence) -> Field:
