@@ -8,3 +8,6 @@ from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "water_pipe_bonding"]
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "raceway_as_grounding_path"]
+from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+
+__all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "system_bonding_jumper"]

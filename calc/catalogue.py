@@ -3,6 +3,7 @@
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
+from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 
 CALCULATORS = {
     each.slug: each
@@ -10,5 +11,6 @@ CALCULATORS = {
         main_bonding_jumper,
         water_pipe_bonding,
         raceway_as_grounding_path,
+        system_bonding_jumper,
     )
 }  # fmt: skip

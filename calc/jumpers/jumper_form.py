@@ -14,28 +14,37 @@ from calc.working import Working
 
 LANDING = "grounding/electrode_conductor_landing"
 
+_FORMS = (
+    Choice("wire", say("Wire")),
+    Choice("busbar", say("Busbar")),
+    Choice("strap", say("Strap")),
+    Choice("screw", say("Green screw")),
+)
 FORM = one_of(
     say("What the jumper is"),
     say("A wire, a busbar, a strap, the green screw, or the jumper that came with listed equipment."),
-    (
-        Choice("wire", say("Wire")),
-        Choice("busbar", say("Busbar")),
-        Choice("strap", say("Strap")),
-        Choice("screw", say("Green screw")),
-        Choice("supplied", say("Supplied with the listed equipment")),
-    ),
+    (*_FORMS, Choice("supplied", say("Supplied with the listed equipment"))),
+    rare=True,
+)
+FORM_OF_SYSTEM_JUMPER = one_of(
+    say("What the jumper is"),
+    say("A wire, a busbar, a strap or a green screw."),
+    _FORMS,
     rare=True,
 )
 
 
-def jumper_form(form: str, size: str, metal: str, working: Working) -> tuple[Sentence, Sentence]:
+def jumper_form(
+    form: str, size: str, metal: str, working: Working, landing: str = LANDING
+) -> tuple[Sentence, Sentence]:
     """Note what `form` implies on site and give the headline of the answer and the words beside it.
 
     form: a value of `FORM`; size: the label of the smallest wire; metal: of that wire.
+    landing: the rule that says where the grounding electrode conductor lands.
     """
     wire = say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
     if form in ("busbar", "strap"):
-        return say("{size}", size=shown_size(size)), _bus_or_strap(form, size, metal, working)
+        return say("{size}", size=shown_size(size)), _bus_or_strap(form, size, metal, working, landing)
     if form == "screw":
         working.note(
             say(
@@ -48,7 +57,7 @@ def jumper_form(form: str, size: str, metal: str, working: Working) -> tuple[Sen
             say(
                 "With a screw, the grounding electrode conductor lands on the neutral bar, not on the "
                 "equipment grounding bar ({section}).",
-                section=working.section(LANDING),
+                section=working.section(landing),
             )
         )
         return say("Green screw"), say("made for this enclosure. A wire in its place: {wire} or larger", wire=wire)
@@ -64,7 +73,7 @@ def jumper_form(form: str, size: str, metal: str, working: Working) -> tuple[Sen
             say(
                 "If it is a screw, the grounding electrode conductor lands on the neutral bar. If it is a "
                 "wire or busbar between the two bars, the equipment grounding bar will do too ({section}).",
-                section=working.section(LANDING),
+                section=working.section(landing),
             )
         )
         return say("As supplied"), say("with the listed equipment. A wire in its place: {wire} or larger", wire=wire)
@@ -73,7 +82,7 @@ def jumper_form(form: str, size: str, metal: str, working: Working) -> tuple[Sen
         say(
             "If the wire runs from the neutral bar to the equipment grounding bar, the grounding electrode "
             "conductor may land on either bar ({section}).",
-            section=working.section(LANDING),
+            section=working.section(landing),
         )
     )
     return say("{size}", size=shown_size(size)), say("{metal} wire or larger", metal=METAL_WORDS[metal])
@@ -102,7 +111,7 @@ def _note_metal_and_attachment(metal: str, working: Working) -> None:
 _FORM_WORDS = {"busbar": say("busbar"), "strap": say("strap")}
 
 
-def _bus_or_strap(form: str, size: str, metal: str, working: Working) -> Sentence:
+def _bus_or_strap(form: str, size: str, metal: str, working: Working, landing: str) -> Sentence:
     cmil = area(size, working.edition)
     square_inch, square_millimetre = convert(cmil, "cmil", "in2"), convert(cmil, "cmil", "mm2")
     working.step(
@@ -119,7 +128,7 @@ def _bus_or_strap(form: str, size: str, metal: str, working: Working) -> Sentenc
             say(
                 "If the busbar runs from the neutral bar to the equipment grounding bar, the grounding "
                 "electrode conductor may land on either bar ({section}).",
-                section=working.section(LANDING),
+                section=working.section(landing),
             )
         )
     else:
@@ -127,7 +136,7 @@ def _bus_or_strap(form: str, size: str, metal: str, working: Working) -> Sentenc
             say(
                 "The landing rule names a wire or a busbar ({section}). With a strap, land the grounding "
                 "electrode conductor on the neutral bar unless the authority takes the strap for a busbar.",
-                section=working.section(LANDING),
+                section=working.section(landing),
             )
         )
     return say(

@@ -133,7 +133,7 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working
             say(
                 "The jumper needs {needed} cmil. No single listed conductor is that large.", needed=shown_number(needed)
             ),
-            say("Use the busbar jumper that comes with the listed service equipment, or ask its maker."),
+            say("Use the busbar jumper that comes with the listed equipment, or ask its maker."),
         )
     working.step(
         say("Next listed size up: {size}, {cmil} cmil.", size=shown_size(size), cmil=shown_number(area(size, edition))),

@@ -1,0 +1,177 @@
+"""The system bonding jumper: the link between grounded conductor and metal of a separately derived system."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import area
+from calc.declare import Answer, calculator
+from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
+from calc.jumpers.supply_side_size import supply_side_size
+from calc.naming.system_jumper_place import (
+    DERIVED_SYSTEM_GROUNDING,
+    SYSTEM_JUMPER_PLACE,
+    stay_with_system_bonding_jumpers,
+)
+from calc.vocabulary import conductor_size, metal_of, whole_number
+from calc.words import say
+from calc.working import Working
+
+MOST_SETS = 30
+MOST_ENCLOSURES = 30
+SEVERAL = "jumpers/several_derived_enclosures"
+STANDS = {
+    "source": "jumpers/system_jumper_at_source",
+    "first-disconnect": "jumpers/system_jumper_at_first_disconnect",
+}
+
+CONDUCTOR = conductor_size(
+    say("Largest derived ungrounded (hot) conductor"),
+    say("On the secondary of the transformer or from the generator, for example 3/0 or 500 kcmil."),
+)
+SETS = whole_number(
+    say("Parallel sets"),
+    say("Conductors side by side in each phase. One jumper at the source: count the sets to all enclosures."),
+    1,
+    MOST_SETS,
+)
+CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+METAL = metal_of(say("Metal of the jumper"))
+ENCLOSURES = whole_number(
+    say("Enclosures that the system supplies"),
+    say("How many separate first-disconnect enclosures the source feeds directly."),
+    1,
+    MOST_ENCLOSURES,
+    rare=True,
+)
+
+
+@calculator(
+    "system-bonding-jumper",
+    name=say("System bonding jumper"),
+    purpose=say("The smallest system bonding jumper of a separately derived system, with the section for each step."),
+    submit=say("Size the jumper"),
+    example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "conductor_metal": "copper", "metal": "copper"},
+)
+def system_bonding_jumper(
+    *,
+    working: Working,
+    conductor: Annotated[str, CONDUCTOR],
+    sets: Annotated[int, SETS] = 1,
+    conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, METAL] = "copper",
+    place: Annotated[str, SYSTEM_JUMPER_PLACE] = "source",
+    system_grounding: Annotated[str, DERIVED_SYSTEM_GROUNDING] = "solidly-grounded",
+    enclosures: Annotated[int, ENCLOSURES] = 1,
+    form: Annotated[str, FORM_OF_SYSTEM_JUMPER] = "wire",
+) -> Answer:
+    """Give the smallest system bonding jumper of a separately derived system.
+
+    When: a solidly grounded transformer or generator of its own, up to 1000 V, jumper at the source or
+    in the first disconnect. Not for services, feeder panels, an unswitched neutral, ungrounded or
+    impedance-grounded systems, or two places at once: those end as not covered, with where to look.
+
+    Parameters:
+        conductor: size label of the largest derived ungrounded conductor, "18" to "2000kcmil".
+        sets: conductors in parallel a phase, 1 to 30 (a limit of this calculator, not of the code).
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        place: where the jumper is. system_grounding: how the derived system is grounded.
+        enclosures: first-disconnect enclosures supplied, 1 to 30. At the source, `sets` counts all of
+            them; at the first disconnect, `conductor` and `sets` serve this one enclosure.
+        form: "wire", "busbar", "strap" or "screw".
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, form, place, enclosures.
+    Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
+    Source: 250.30(A)(1), 250.28, Table 250.102(C)(1), Chapter 9 Table 8.
+
+    Example:
+    >>> result = system_bonding_jumper(edition="2023", conductor="400kcmil", sets=3)
+    >>> result.answer.values["size"], result.answer.values["area_cmil"]
+    ('3/0', 167800)
+    """
+    stay_with_system_bonding_jumpers(place, system_grounding, working)
+    working.cite("naming/system_bonding_jumper")
+    if enclosures > 1:
+        _say_which_conductors_count(place, enclosures, sets, working)
+    size = supply_side_size(conductor, sets, conductor_metal, metal, working)
+    working.cite("jumpers/main_bonding_jumper_size")
+    headline, detail = jumper_form(form, size, metal, working, "grounding/derived_electrode_conductor_landing")
+    _note_where_it_stands(place, working)
+    return Answer(
+        name=say("System bonding jumper"),
+        headline=headline,
+        detail=detail,
+        basis="jumpers/supply_side_size",
+        said=f"{size}-{metal}",
+        values={
+            "size": size,
+            "metal": metal,
+            "area_cmil": area(size, working.edition),
+            "form": form,
+            "place": place,
+            "enclosures": enclosures,
+        },
+    )
+
+
+def _say_which_conductors_count(place: str, enclosures: int, sets: int, working: Working) -> None:
+    if place == "first-disconnect":
+        working.step(
+            say(
+                "{enclosures} enclosures, each with its own jumper, sized by the conductors that serve that "
+                "enclosure. The conductors entered serve this one.",
+                enclosures=enclosures,
+            ),
+            cites=(SEVERAL,),
+        )
+        return
+    working.step(
+        say(
+            "One jumper at the source for {enclosures} enclosures: the conductors to all of them count together. "
+            "The sets entered are the sum.",
+            enclosures=enclosures,
+        ),
+        cites=(SEVERAL,),
+    )
+    if sets < enclosures:
+        working.warn(
+            say(
+                "{enclosures} enclosures and {sets} in parallel sets: each enclosure takes at least one set. "
+                "Enter the sets to all enclosures together ({section}).",
+                enclosures=enclosures,
+                sets=sets,
+                section=working.section(SEVERAL),
+            )
+        )
+
+
+def _note_where_it_stands(place: str, working: Working) -> None:
+    joined = (
+        say(
+            "At the source it joins the neutral to the enclosure and the supply-side bonding jumper ({section}).",
+            section=working.section(STANDS[place]),
+        )
+        if place == "source"
+        else say(
+            "In the first disconnect it joins the neutral to the enclosure, the supply-side bonding jumper and the "
+            "equipment grounding conductors ({section}).",
+            section=working.section(STANDS[place]),
+        )
+    )
+    working.note(joined)
+    working.note(
+        say(
+            "One piece, no splice, within one enclosure ({section}). Nowhere past it does the neutral touch metal "
+            "({past}).",
+            section=working.section("naming/system_bonding_jumper"),
+            past=working.section("grounding/no_neutral_bond_past_system_jumper"),
+        )
+    )
+    working.note(
+        say(
+            "With the source outside the building it feeds, the source has its own electrode connection, and a "
+            "jumper at that connection ({section}).",
+            section=working.section("jumpers/outdoor_source"),
+        )
+    )

@@ -1,0 +1,101 @@
+"""Where a system bonding jumper stands: at the source of a separately derived system or its first disconnect."""
+
+from __future__ import annotations
+
+from calc.declare import Choice, NotCovered
+from calc.vocabulary import one_of
+from calc.words import say
+from calc.working import Working
+
+SYSTEM_JUMPER_PLACE = one_of(
+    say("Where the jumper is"),
+    say("A transformer or generator that is a source of its own has this jumper at one place, never at two."),
+    (
+        Choice("source", say("At the source")),
+        Choice("first-disconnect", say("In the first disconnect after the source")),
+        Choice("both", say("At the source and in the first disconnect")),
+        Choice("unswitched-neutral", say("At a generator whose neutral stays joined to that of the service")),
+        Choice("service-disconnect", say("In a service disconnect enclosure")),
+        Choice("feeder-panel", say("In a panel past the first disconnect")),
+    ),
+)
+DERIVED_SYSTEM_GROUNDING = one_of(
+    say("How the derived system is grounded"),
+    say("Solidly grounded where one conductor, mostly the neutral, joins the metal and earth without impedance."),
+    (
+        Choice("solidly-grounded", say("Solidly grounded")),
+        Choice("ungrounded", say("Ungrounded: no conductor tied to earth")),
+        Choice("impedance-grounded", say("Grounded through an impedance")),
+    ),
+    rare=True,
+)
+
+
+def stay_with_system_bonding_jumpers(place: str, system_grounding: str, working: Working) -> None:
+    """Raise NotCovered, with the name to look under, where the part is no system bonding jumper.
+
+    place, system_grounding: values of `SYSTEM_JUMPER_PLACE` and `DERIVED_SYSTEM_GROUNDING`.
+    """
+    section = working.section
+    if place == "service-disconnect":
+        raise NotCovered(
+            say("In a service disconnect enclosure this jumper has another name."),
+            say(
+                "Look under main bonding jumper ({section}). It goes by the service conductors.",
+                section=section("jumpers/main_bonding_jumper_required"),
+            ),
+        )
+    if place == "feeder-panel":
+        raise NotCovered(
+            say(
+                "Past the system bonding jumper the neutral stays apart from metal ({section}). There is no jumper.",
+                section=section("grounding/no_neutral_bond_past_system_jumper"),
+            ),
+            say(
+                "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
+                section=section("naming/equipment_grounding_conductor_size"),
+            ),
+        )
+    if place == "unswitched-neutral":
+        raise NotCovered(
+            say(
+                "A source whose neutral stays joined to that of the service is not separately derived ({section}). "
+                "Do not join neutral and metal at the generator.",
+                section=section("naming/same_system_as_service"),
+            ),
+            say(
+                "Look under main bonding jumper ({main}). With an overcurrent device at the generator, look also "
+                "under equipment grounding conductor ({equipment}); without one, under supply-side "
+                "bonding jumper ({supply}).",
+                main=section("jumpers/main_bonding_jumper_required"),
+                equipment=section("naming/equipment_grounding_conductor_size"),
+                supply=section("naming/supply_side_bonding_jumper"),
+            ),
+        )
+    if system_grounding == "ungrounded":
+        raise NotCovered(
+            say("An ungrounded system has no grounded conductor for a system bonding jumper to join."),
+            say(
+                "Look under ungrounded separately derived system ({section}): its metal is still bonded together "
+                "and connected to the electrodes.",
+                section=section("naming/ungrounded_derived_system"),
+            ),
+        )
+    if system_grounding == "impedance-grounded":
+        raise NotCovered(
+            say("In an impedance-grounded system the impedance stands where a system bonding jumper would."),
+            say("Look under impedance-grounded system ({section}).", section=section("naming/impedance_grounding")),
+        )
+    if place == "both":
+        raise NotCovered(
+            say(
+                "A system bonding jumper stands at one place ({section}). At two places, neutral current runs over "
+                "metal.",
+                section=section("naming/system_bonding_jumper"),
+            ),
+            say(
+                "Keep one. Only a feeder from an outdoor source may have both, where no parallel path arises: "
+                "look under {section}.",
+                section=section("jumpers/system_jumper_at_two_places"),
+            ),
+        )
