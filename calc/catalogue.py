@@ -1,6 +1,7 @@
 """Every calculator by slug."""
 
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
+from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
@@ -12,5 +13,6 @@ CALCULATORS = {
         water_pipe_bonding,
         raceway_as_grounding_path,
         system_bonding_jumper,
+        grounding_electrode_conductor,
     )
 }  # fmt: skip

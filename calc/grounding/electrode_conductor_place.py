@@ -1,0 +1,121 @@
+"""Where a grounding electrode conductor starts decides which section asks for it, and whether there is one."""
+
+from __future__ import annotations
+
+from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Choice, NotCovered
+from calc.grounding.electrode_limit import electrode_limit
+from calc.grounding.supply_conductors import NONE
+from calc.vocabulary import METAL_WORDS, one_of
+from calc.words import say
+from calc.working import Working
+
+SEVERAL_DERIVED = "several-derived-systems"
+COMMON = "grounding/electrode_conductor_common_to_derived_systems"
+SMALLER = "grounding/electrode_conductor_common_to_small_electrodes"
+_SECTIONS = {
+    "service-disconnect": "grounding/electrode_conductor_at_service",
+    "separate-building": "grounding/electrode_conductor_at_separate_building",
+    "separately-derived-system": "grounding/electrode_conductor_of_derived_system",
+    SEVERAL_DERIVED: COMMON,
+}
+_UNGROUNDED = {
+    "service-disconnect": "grounding/electrode_conductor_at_ungrounded_service",
+    "separately-derived-system": "grounding/electrode_conductor_of_ungrounded_derived_system",
+    SEVERAL_DERIVED: "grounding/electrode_conductor_of_ungrounded_derived_system",
+}
+PLACE = one_of(
+    say("Where it starts"),
+    say("The size goes by the conductors there."),
+    (
+        Choice("service-disconnect", say("At a service")),
+        Choice("separate-building", say("At a building fed by a feeder from another building")),
+        Choice("separately-derived-system", say("At a transformer or generator that is a source of its own")),
+        Choice(SEVERAL_DERIVED, say("Common to several transformers or generators")),
+        Choice("feeder-panel", say("At a panel fed by a feeder in the same building")),
+    ),
+)
+
+
+def name_the_place(place: str, system_grounding: str, other_conductors: str, working: Working) -> None:
+    """Cite the section that asks for the conductor. Raises: NotCovered where no such conductor starts."""
+    if place == "feeder-panel":
+        raise NotCovered(
+            say("From a panel fed inside the building no grounding electrode conductor starts."),
+            say(
+                "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
+                section=working.section("naming/equipment_grounding_conductor_size"),
+            ),
+        )
+    if system_grounding == "impedance-grounded":
+        raise NotCovered(
+            say("In an impedance-grounded system the electrode stands behind the impedance."),
+            say(
+                "Look under impedance-grounded system ({section}).",
+                section=working.section("naming/impedance_grounding"),
+            ),
+        )
+    if place == "separately-derived-system" and other_conductors != NONE:
+        raise NotCovered(
+            say("One derived system has one grounding electrode conductor, by all its derived conductors."),
+            say(
+                "Enter its conductors and sets alone ({section}). For several systems choose the place common to them.",
+                section=working.section(_SECTIONS[place]),
+            ),
+        )
+    working.cite(_SECTIONS[place])
+    if system_grounding == "ungrounded" and place in _UNGROUNDED:
+        working.cite(_UNGROUNDED[place])
+    if other_conductors != NONE and place != SEVERAL_DERIVED:
+        working.step(
+            say(
+                "Several disconnects share one conductor: it goes by the sum of their ungrounded conductors, each tap "
+                "by its own."
+            ),
+            cites=("grounding/electrode_conductor_several_disconnects",),
+        )
+        working.note(
+            say(
+                "Instead of taps, each disconnect may have a conductor of its own, of the size of its tap, or one may "
+                "start in a wireway ahead of them and go by the conductors there ({section}).",
+                section=working.section("grounding/electrode_conductor_each_disconnect"),
+            )
+        )
+
+
+def common_size(electrodes: list[str], ring: str, metal: str, working: Working) -> str:
+    """Give the size of the conductor that several derived systems share."""
+    size = working.cite(COMMON).rows[0][ALUMINUM_COLUMN[metal]]
+    working.step(
+        say(
+            "The conductor common to several derived systems: {size} {metal}, however small the systems.",
+            size=shown_size(size),
+            metal=METAL_WORDS[metal],
+        ),
+        shown_size(size),
+        "",
+        (COMMON,),
+    )
+    limits = [electrode_limit(each, ring, metal, working) for each in electrodes]
+    if None in limits or working.cite(SMALLER).value != "permitted":
+        return size
+    smaller = max((limit[0] for limit in limits), key=lambda each: area(each, working.edition))
+    if area(smaller, working.edition) >= area(size, working.edition):
+        return size
+    working.step(
+        say("Only such electrodes are present: it need not be larger than {size}.", size=shown_size(smaller)),
+        shown_size(smaller),
+        "",
+        (SMALLER, *(limit[1] for limit in limits)),
+    )
+    working.warn(
+        say(
+            "This holds only where the building has no water pipe, structural metal or other electrode ({section}). "
+            "With one of them: {size}.",
+            section=working.section(SMALLER),
+            size=shown_size(size),
+        )
+    )
+    return smaller

@@ -1,0 +1,149 @@
+"""The grounding electrode conductor: from a service, a building or a derived system to a grounding electrode."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, Choice, NotCovered, calculator
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.grounding.electrode_conductor_notes import note_the_installation
+from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
+from calc.grounding.electrode_conductor_size import electrode_conductor_size
+from calc.grounding.electrode_limit import ELECTRODE_CHOICES, size_for_electrodes
+from calc.grounding.supply_conductors import area_of, other_conductors, sets_of, shown_set
+from calc.naming.jumper_place import SYSTEM_GROUNDING
+from calc.rulebook import rule
+from calc.vocabulary import METAL_WORDS, conductor_size, metal_of, one_of, whole_number
+from calc.words import say
+from calc.working import Working
+
+MOST_SETS = 30
+MOST_OTHERS = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value - 1
+
+CONDUCTOR = conductor_size(
+    say("Largest ungrounded (hot) conductor"),
+    say("The one that feeds this disconnect or comes from this transformer, for example 3/0 or 500 kcmil."),
+)
+SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
+CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+METAL = metal_of(say("Metal of the grounding electrode conductor"))
+ELECTRODE = one_of(say("Electrode"), say("Where the conductor ends."), ELECTRODE_CHOICES)
+CONTINUES_TO = one_of(
+    say("It runs on to"),
+    say("Another electrode on the same conductor; the one that asks for most decides."),
+    (Choice("none", say("No other electrode")), *ELECTRODE_CHOICES),
+    rare=True,
+)
+RING = conductor_size(say("Size of the ground ring"), say("Its bare copper conductor. Only a ring uses it."))
+OTHERS = other_conductors(
+    say("Conductors to the other disconnects or systems"),
+    say("Where they share one grounding electrode conductor. The same metal as above."),
+    MOST_OTHERS,
+)
+
+
+@calculator(
+    "grounding-electrode-conductor",
+    name=say("Grounding electrode conductor"),
+    purpose=say("The smallest conductor to the grounding electrode, and its taps, with the section for each step."),
+    submit=say("Size the conductor"),
+    example={"edition": "2023", "conductor": "3/0", "other_conductors": "3/0,3/0", "electrode": "water-pipe"},
+)
+def grounding_electrode_conductor(
+    *,
+    working: Working,
+    conductor: Annotated[str, CONDUCTOR],
+    sets: Annotated[int, SETS] = 1,
+    conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, METAL] = "copper",
+    electrode: Annotated[str, ELECTRODE] = "water-pipe",
+    continues_to: Annotated[str, CONTINUES_TO] = "none",
+    ring: Annotated[str, RING] = "2",
+    place: Annotated[str, PLACE] = "service-disconnect",
+    system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
+    other_conductors: Annotated[str, OTHERS] = "none",
+) -> Answer:
+    """Give the smallest grounding electrode conductor, and each tap where several disconnects or systems share it.
+
+    When: alternating current up to 1000 V: services, separate buildings, separately derived systems,
+    grounded or ungrounded. Panels fed inside a building and impedance-grounded systems end as not covered.
+
+    Parameters:
+        conductor: size label of the largest ungrounded conductor, "18" to "2000kcmil".
+        sets: conductors in parallel a phase, 1 to 30 (a limit of this calculator, not of the code).
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        electrode, continues_to: "water-pipe", "structural-metal", "concrete-encased", "ring", "rod", "pipe",
+            "plate" or "other"; continues_to also "none".
+        ring: size label of the ring's copper conductor.
+        place: where it starts. system_grounding: how the system is grounded.
+        other_conductors: sets to the other disconnects or systems, "3/0,2x250kcmil" or "none"; at most 5.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, taps (size labels, the first for `conductor`).
+    Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
+    Source: Table 250.66, 250.66(A) to (C), 250.64(A) to (D) and (F), 250.30(A)(5) and (6), 250.32(E), 250.24.
+
+    Example:
+    >>> result = grounding_electrode_conductor(edition="2023", conductor="3/0", other_conductors="3/0,3/0")
+    >>> result.answer.values["size"], result.answer.values["taps"]
+    ('1/0', ['4', '4', '4'])
+    """
+    name_the_place(place, system_grounding, other_conductors, working)
+    electrodes = [electrode] if continues_to == "none" else [electrode, continues_to]
+    supplies = [(sets, conductor), *sets_of(other_conductors)]
+    shared = len(supplies) > 1 or place == SEVERAL_DERIVED
+
+    areas = [area_of(*supply, working.edition) for supply in supplies]
+    if place == SEVERAL_DERIVED:
+        size = common_size(electrodes, ring, metal, working)
+    else:
+        working.step(
+            say("Area of the ungrounded conductors: {sets}.", sets=" + ".join(shown_set(*each) for each in supplies)),
+            sum(areas),
+            "cmil",
+            ("conductors/area",),
+        )
+        table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, working)
+        size = size_for_electrodes(table_size, electrodes, ring, metal, working)
+    taps = [_tap(each, size, conductor_metal, metal, working.edition) for each in areas] if shared else []
+    for supply, tap in dict(zip(supplies, taps, strict=False)).items():
+        working.step(
+            say(
+                "Tap for {supply}, by its own conductors, not larger than the common one: {tap}.",
+                supply=shown_set(*supply),
+                tap=shown_size(tap),
+            ),
+            shown_size(tap),
+            "",
+            (
+                "grounding/electrode_conductor_tap_of_derived_system"
+                if place == SEVERAL_DERIVED
+                else "grounding/electrode_conductor_several_disconnects",
+                "grounding/electrode_conductor_size",
+            ),
+        )
+    note_the_installation(size, taps, metal, working)
+    return Answer(
+        name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),
+        headline=say("{size}", size=shown_size(size)),
+        detail=(
+            say(
+                "{metal} wire or larger; taps {taps}",
+                metal=METAL_WORDS[metal],
+                taps=", ".join(shown_size(tap) for tap in taps),
+            )
+            if shared
+            else say("{metal} wire or larger", metal=METAL_WORDS[metal])
+        ),
+        basis="grounding/electrode_conductor_size",
+        said=f"{size}-{metal}",
+        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "taps": taps},
+    )
+
+
+def _tap(total: float, common: str, conductor_metal: str, metal: str, edition: str) -> str:
+    """Give the size that a tap's own conductors ask for, never more than the conductor it joins."""
+    size = electrode_conductor_size(total, conductor_metal, metal, Working(edition))
+    return min(size, common, key=lambda each: area(each, edition))

@@ -1,0 +1,63 @@
+"""The ungrounded conductors to several disconnects or systems, as a list: "3/0,2x250kcmil"."""
+
+from __future__ import annotations
+
+import re
+
+from calc.conductors.area import area
+from calc.conductors.size import read_size, shown_size
+from calc.declare import Field
+from calc.words import Sentence, say
+
+NONE = "none"
+MOST_SETS = 30
+_ONE = re.compile(r"(?:(?P<sets>[1-9]\d?)x)?(?P<size>.+)", re.IGNORECASE)
+
+
+def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
+    """Give a field for up to `most` further sets of conductors, "none" for no others."""
+
+    def read(text: str) -> str:
+        if text.strip().lower() == NONE:
+            return NONE
+        sets = [_read_one(each) for each in text.split(",")]
+        if len(sets) > most:
+            raise ValueError(text)
+        return ",".join(f"{count}x{size}" if count > 1 else size for count, size in sets)
+
+    enter = say(
+        "Enter none, or up to {most} sizes with commas between, for example 3/0,1/0. "
+        "Write 2x250kcmil for two conductors in parallel.",
+        most=most,
+    )
+    return Field(label, hint, enter, read, rare=True)
+
+
+def sets_of(listed: str) -> list[tuple[int, str]]:
+    """Give (conductors in parallel, size label) of each set that a list names.
+
+    >>> sets_of("3/0,2x250kcmil"), sets_of("none")
+    ([(1, '3/0'), (2, '250kcmil')], [])
+    """
+    return [] if listed == NONE else [_read_one(each) for each in listed.split(",")]
+
+
+def area_of(sets: int, size: str, edition: str) -> int:
+    """Give the area of a set, cmil.
+
+    >>> area_of(2, "250kcmil", "2023")
+    500000
+    """
+    return sets * area(size, edition)
+
+
+def shown_set(sets: int, size: str) -> str:
+    """Give a set as it is read out: "3/0 AWG", "2 × 250 kcmil"."""
+    return f"{sets} × {shown_size(size)}" if sets > 1 else shown_size(size)
+
+
+def _read_one(text: str) -> tuple[int, str]:
+    written = _ONE.fullmatch("".join(text.split()))
+    if not written or int(written["sets"] or 1) > MOST_SETS:
+        raise ValueError(text)
+    return int(written["sets"] or 1), read_size(written["size"])
