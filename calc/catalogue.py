@@ -2,6 +2,7 @@
 
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
@@ -14,5 +15,6 @@ CALCULATORS = {
         raceway_as_grounding_path,
         system_bonding_jumper,
         grounding_electrode_conductor,
+        equipment_grounding_conductor,
     )
 }  # fmt: skip

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.conductors.area import AREA_RULE, area, listed_sizes, next_listed_size
 from calc.conductors.size import shown_size
 from calc.declare import NotCovered
 from calc.vocabulary import METAL_WORDS
@@ -15,6 +16,7 @@ TABLE = "grounding/equipment_grounding_size"
 def size_by_device(device: float, metal: str, working: Working) -> str:
     """Give the smallest size label of `metal` behind an overcurrent device of `device` ampere.
 
+    A row that prints a size nobody lists gives the next listed one.
     Raises: NotCovered above the last row. Source: rule grounding/equipment_grounding_size.
     """
     rows = working.cite(TABLE).rows
@@ -37,4 +39,12 @@ def size_by_device(device: float, metal: str, working: Working) -> str:
         "",
         (TABLE,),
     )
+    if size not in listed_sizes(working.edition):
+        size = next_listed_size(area(size, working.edition), working.edition)
+        working.step(
+            say("That is no listed size. Next listed size up: {size}.", size=shown_size(size)),
+            shown_size(size),
+            "",
+            (AREA_RULE,),
+        )
     return size

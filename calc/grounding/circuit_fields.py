@@ -1,0 +1,110 @@
+"""What is asked about a circuit: its conductors, how they run, what protects them."""
+
+from __future__ import annotations
+
+from calc.conductors.area import listed_sizes
+from calc.conductors.size import read_size, shown_size
+from calc.declare import Choice, Field
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.units import read_quantity
+from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, whole_number
+from calc.words import Sentence, say
+
+NONE = "none"
+MOST_SETS = 30
+MOST_CIRCUITS = 100
+
+
+def size_or_none(label: Sentence, hint: Sentence) -> Field:
+    """Give a field for a listed conductor size, or "none" where nothing is entered."""
+    return Field(
+        label,
+        hint,
+        read=lambda text: NONE if text.strip().lower() == NONE else read_size(text),
+        enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil, or none."),
+        suggestions=(NONE, *(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN))),
+    )
+
+
+def _read_current(text: str) -> float | str:
+    if text.strip().lower() == NONE:
+        return NONE
+    ampere = read_quantity(text, "A")
+    if not 0.1 <= ampere <= MOST_AMPERE:
+        raise ValueError(text)
+    return ampere
+
+
+DEVICE = device_rating(
+    say("Overcurrent device ahead"),
+    say("The breaker or fuse that protects the circuit, for example 200 A. An adjustable one counts at its highest."),
+)
+METAL = metal_of(say("Metal of the equipment grounding conductor"))
+INSTALLED = size_or_none(
+    say("Hot conductor installed"),
+    say("Size of one ungrounded conductor of the circuit, for example 3/0. Leave none if it is not known."),
+)
+MINIMUM = size_or_none(
+    say("Smallest hot conductor that would do"),
+    say("The size needed after the corrections for ambient temperature and bundling. Leave none if nothing is larger."),
+)
+CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
+INCREASE = one_of(
+    say("Why the hot conductors are larger"),
+    say("Voltage drop, spare capacity, what was on the truck: all count. Ambient temperature and bundling do not."),
+    (
+        Choice("any", say("Voltage drop or any other reason")),
+        Choice("ambient-or-bundling", say("Only ambient temperature or bundling")),
+    ),
+    rare=True,
+)
+SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
+RACEWAYS = whole_number(
+    say("Raceways or cables for those sets"), say("In how many raceways or cables the sets run."), 1, MOST_SETS
+)
+WIRING = one_of(
+    say("The conductors run in"),
+    say("Multiconductor cables carry an equipment grounding conductor of their own."),
+    (
+        Choice("raceway", say("Raceway")),
+        Choice("cable", say("Multiconductor cable")),
+        Choice("cable-tray", say("Cable tray, single conductors")),
+    ),
+    rare=True,
+)
+CIRCUITS = whole_number(
+    say("Circuits that share this conductor"),
+    say("Enter the largest of their devices and the conductors behind it."),
+    1,
+    MOST_CIRCUITS,
+    rare=True,
+)
+CIRCUIT = one_of(
+    say("The circuit is"),
+    say("With a tap, enter the device ahead of the feeder and the tap conductors."),
+    (
+        Choice("feeder-or-branch", say("A feeder or branch circuit")),
+        Choice("feeder-tap", say("A tap of a feeder")),
+        Choice("motor", say("A motor circuit with fuses or an inverse-time breaker")),
+        Choice("motor-instantaneous-trip", say("A motor circuit with an instantaneous-trip breaker")),
+        Choice("flexible-cord", say("A flexible cord or fixture wire")),
+        Choice("service", say("Service conductors, with no device ahead")),
+    ),
+    rare=True,
+)
+MOTOR = one_of(
+    say("Kind of motor"),
+    say("It matters behind an instantaneous-trip breaker only."),
+    (
+        Choice("ac", say("Alternating current, no wound rotor")),
+        Choice("wound-rotor-or-dc", say("Wound rotor or direct current")),
+    ),
+    rare=True,
+)
+MOTOR_CURRENT = Field(
+    say("Full-load current of the motor"),
+    say("From the table of the code, not from the plate. It is needed behind an instantaneous-trip breaker only."),
+    enter=say("Enter a current from 0.1 to {most} A, for example 65, or none.", most=MOST_AMPERE),
+    read=_read_current,
+    rare=True,
+)

@@ -1,0 +1,152 @@
+"""The equipment grounding conductor: the wire that carries a fault back to open the device ahead."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, calculator
+from calc.grounding import circuit_fields as fields
+from calc.grounding.circuit_fields import NONE
+from calc.grounding.equipment_grounding_scope import (
+    device_that_counts,
+    stay_with_the_load_side,
+    stay_with_whole_answers,
+)
+from calc.grounding.not_larger_than_circuit import not_larger_than_circuit
+from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
+from calc.grounding.proportional_increase import increased_size
+from calc.grounding.size_by_device import size_by_device
+from calc.vocabulary import METAL_WORDS
+from calc.words import say
+from calc.working import Working
+
+NEAR_EARTH = "grounding/aluminum_near_earth"
+
+
+@calculator(
+    "equipment-grounding-conductor",
+    name=say("Equipment grounding conductor"),
+    purpose=say("The smallest wire-type equipment grounding conductor of a circuit, with the section for each step."),
+    submit=say("Size the conductor"),
+    example={
+        "edition": "2023",
+        "device": "40",
+        "metal": "copper",
+        "installed_conductor": "6",
+        "minimum_conductor": "8",
+    },
+)
+def equipment_grounding_conductor(
+    *,
+    working: Working,
+    device: Annotated[float, fields.DEVICE],
+    metal: Annotated[str, fields.METAL] = "copper",
+    installed_conductor: Annotated[str, fields.INSTALLED] = NONE,
+    minimum_conductor: Annotated[str, fields.MINIMUM] = NONE,
+    conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
+    sets: Annotated[int, fields.SETS] = 1,
+    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    increase_reason: Annotated[str, fields.INCREASE] = "any",
+    raceway: Annotated[str, fields.WIRING] = "raceway",
+    circuits: Annotated[int, fields.CIRCUITS] = 1,
+    circuit: Annotated[str, fields.CIRCUIT] = "feeder-or-branch",
+    motor: Annotated[str, fields.MOTOR] = "ac",
+    motor_current: Annotated[object, fields.MOTOR_CURRENT] = NONE,
+) -> Answer:
+    """Give the smallest wire-type equipment grounding conductor of one circuit.
+
+    When: feeders, branch circuits, feeder taps and motor circuits up to 1000 V, on the load side of an
+    overcurrent device. Not for service conductors, flexible cords or metal raceways used as the path.
+
+    Parameters:
+        device: rating of the overcurrent device, ampere, 1 to 10,000; of several circuits the largest.
+        metal: of the equipment grounding conductor; conductor_metal: of the hot conductors. Each is
+            "copper", "aluminum" or "copper-clad-aluminum".
+        installed_conductor: size label of one hot conductor, or "none"; minimum_conductor: the
+            smallest that would do after corrections, or "none".
+        increase_reason: "any" or "ambient-or-bundling".
+        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
+        raceway: "raceway", "cable" or "cable-tray". circuits: circuits that share the conductor.
+        circuit: "feeder-or-branch", "feeder-tap", "motor", "motor-instantaneous-trip", "flexible-cord", "service".
+        motor: "ac" or "wound-rotor-or-dc"; motor_current: full-load current, ampere, or "none".
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, count, device.
+    Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
+    Source: 250.122, Table 250.122, 250.120(B), 430.52, 240.6(A), Chapter 9 Table 8.
+
+    Example:
+    >>> written = {"device": "40A", "minimum_conductor": "8", "installed_conductor": "6"}
+    >>> result = equipment_grounding_conductor(edition="2023", **written)
+    >>> result.answer.values["size"], result.answer.values["area_cmil"]
+    ('8', 16510)
+    """
+    stay_with_the_load_side(circuit, working)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, sets, raceways, working)
+    device = device_that_counts(device, circuit, motor, motor_current, working)
+    if circuits > 1:
+        working.step(
+            say("{circuits} circuits share it: the largest device counts, the one entered.", circuits=circuits),
+            cites=("grounding/several_circuits_one_conductor",),
+        )
+        if minimum_conductor != NONE:
+            working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
+    size = size_by_device(device, metal, working)
+    if minimum_conductor != NONE:
+        size = increased_size(size, minimum_conductor, installed_conductor, increase_reason, working)
+    size = _limited(size, metal, installed_conductor, conductor_metal, sets, raceways, circuits, circuit, working)
+    count = count_of_conductors(sets, raceways, raceway, working)
+    if raceway == "cable-tray":
+        size = size_in_tray(size, working)
+    _note_what_it_implies(metal, working)
+    words = METAL_WORDS[metal]
+    each = say("{metal} wire or larger, in each of {count} raceways or cables", metal=words, count=count)
+    return Answer(
+        name=say("Equipment grounding conductor"),
+        headline=say("{size}", size=shown_size(size)),
+        detail=each if count > 1 else say("{metal} wire or larger", metal=words),
+        basis="grounding/equipment_grounding_size",
+        said=f"{size}-{metal}",
+        values={
+            "size": size,
+            "metal": metal,
+            "area_cmil": area(size, working.edition),
+            "count": count,
+            "device": device,
+        },
+    )
+
+
+def _limited(size, metal, installed, conductor_metal, sets, raceways, circuits, circuit, working: Working) -> str:
+    if installed == NONE or circuits > 1:
+        working.note(
+            say(
+                "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
+                section=working.section("grounding/not_larger_than_circuit_conductors"),
+            )
+        )
+        return size
+    tap = circuit == "feeder-tap"
+    return not_larger_than_circuit(size, metal, installed, conductor_metal, sets, raceways, tap, working)
+
+
+def _note_what_it_implies(metal: str, working: Working) -> None:
+    if ALUMINUM_COLUMN[metal] == "aluminum":
+        near = working.cite(NEAR_EARTH)
+        working.warn(
+            say(
+                "Aluminum and copper-clad aluminum: no bare wire against earth or masonry or where it corrodes, and "
+                "outdoors no end within {height} in of earth ({section}). The edition names exceptions.",
+                height=near.value,
+                section=near.section,
+            )
+        )
+    working.note(
+        say(
+            "This is the least size. Where the path for fault current needs more, more is required ({section}).",
+            section=working.section("grounding/effective_fault_path"),
+        )
+    )

@@ -1,0 +1,126 @@
+"""Hot conductors larger than needed make the equipment grounding conductor larger, area for area."""
+
+from __future__ import annotations
+
+from calc.conductors.area import AREA_RULE, area, listed_sizes, next_listed_size
+from calc.conductors.size import shown_size
+from calc.declare import NotCovered
+from calc.words import say
+from calc.working import Working, shown_number
+
+INCREASE = "grounding/equipment_grounding_increase"
+NOT_COUNTED = "grounding/increase_that_does_not_count"
+QUALIFIED = "grounding/increase_by_qualified_person"
+CLOSE = 0.001  # a share of the area: what two people who round differently may read differently
+
+
+def increased_size(size: str, minimum: str, installed: str, reason: str, working: Working) -> str:
+    """Give the size label that `size` grows to when `installed` conductors are larger than `minimum` ones.
+
+    reason: "any", or "ambient-or-bundling", which does not count. Areas are compared in exact circular mils.
+    Raises: NotCovered when the installed conductor is the smaller one or no listed size is large enough.
+    Source: rule grounding/equipment_grounding_increase.
+    """
+    edition = working.edition
+    needed_cmil, installed_cmil = area(minimum, edition), area(installed, edition)
+    if installed_cmil < needed_cmil:
+        raise NotCovered(
+            say(
+                "The conductor installed ({installed}) is smaller than the smallest that would do ({minimum}).",
+                installed=shown_size(installed),
+                minimum=shown_size(minimum),
+            ),
+            say("Check the ampacity of the circuit conductors first; this handbook does not size them."),
+        )
+    if installed_cmil == needed_cmil:
+        return size
+    if reason == "ambient-or-bundling":
+        working.step(
+            say("The hot conductors are larger only because of ambient temperature or bundling: no increase."),
+            cites=(NOT_COUNTED,),
+        )
+        return size
+    base = area(size, edition)
+    required = working.compute(
+        say(
+            "The hot conductors are {installed} where {minimum} would do: the area grows in proportion.",
+            installed=shown_size(installed),
+            minimum=shown_size(minimum),
+        ),
+        "base_area * installed_area / needed_area",
+        "cmil",
+        (INCREASE, AREA_RULE),
+        base_area=base,
+        installed_area=installed_cmil,
+        needed_area=needed_cmil,
+    )
+    larger = next_listed_size(required, edition)
+    if larger is None:
+        raise NotCovered(
+            say("It needs {required} cmil. No single listed conductor is that large.", required=shown_number(required)),
+            say("Ask the engineer of the installation ({section}).", section=working.section(INCREASE)),
+        )
+    working.step(
+        say(
+            "Smallest listed size of that area: {size}, {cmil} cmil.",
+            size=shown_size(larger),
+            cmil=shown_number(area(larger, edition)),
+        ),
+        shown_size(larger),
+        "",
+        (AREA_RULE,),
+    )
+    if size != minimum:  # one to one: the circuit conductors themselves are the limit
+        _show_near_miss(base, installed_cmil / needed_cmil, required, larger, working)
+    _note_qualified_person(working)
+    return larger
+
+
+def _show_near_miss(base: int, ratio: float, required: float, size: str, working: Working) -> None:
+    edition = working.edition
+    for digits in (1, 2, 3):
+        rounded = round(ratio, digits)
+        other = next_listed_size(base * rounded, edition)
+        if other != size:
+            working.warn(
+                say(
+                    "A near miss: the ratio rounded to {rounded} gives {area} cmil and {other}. The exact area is "
+                    "{required} cmil, so {size} is right by the arithmetic. Others may round; ask the authority.",
+                    rounded=rounded,
+                    area=shown_number(base * rounded),
+                    other=shown_size(other) if other else say("no listed size"),
+                    required=shown_number(required),
+                    size=shown_size(size),
+                )
+            )
+            return
+    below = max((cmil for cmil in listed_sizes(edition).values() if cmil < required), default=0)
+    if required - below <= CLOSE * required:
+        working.warn(
+            say(
+                "A near miss: the area needed is only {over} cmil above the next smaller size. The arithmetic asks "
+                "for {size}; ask the authority before you go below it.",
+                over=shown_number(required - below),
+                size=shown_size(size),
+            )
+        )
+
+
+def _note_qualified_person(working: Working) -> None:
+    stated = working.cite(QUALIFIED)
+    if stated.value == "permitted":
+        working.note(
+            say(
+                "A qualified person may size it otherwise, so that it is an effective path for fault current "
+                "({section}). This answer is the proportional one.",
+                section=stated.section,
+            )
+        )
+    else:
+        working.note(
+            say(
+                "The {edition} edition has no exception for sizing by a qualified person ({section}).",
+                edition=working.edition,
+                section=stated.section,
+            )
+        )

@@ -1,0 +1,272 @@
+"""The equipment grounding conductor: worked cases with their sources, every boundary, and what it must say."""
+
+import itertools
+
+import pytest
+
+from calc import EDITIONS, equipment_grounding_conductor
+from tests.cases.read import cases, named
+from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, increased, limited
+
+METALS = ("copper", "aluminum")
+LIMITS = [int(row[0]) for row in ROWS]
+
+
+def size(**inputs):
+    result = equipment_grounding_conductor(**inputs)
+    return result.answer.values["size"] if result.answer else None
+
+
+def warnings(**inputs):
+    return [str(words) for words in equipment_grounding_conductor(**inputs).working.warnings]
+
+
+def notes(**inputs):
+    return [str(words) for words in equipment_grounding_conductor(**inputs).working.notes]
+
+
+@pytest.mark.parametrize("pair", cases("grounding/equipment_grounding_conductor"), ids=named)
+def test_worked_cases_give_the_size_of_their_source(pair):
+    edition, case = pair
+    result = equipment_grounding_conductor(edition=edition, **case["inputs"])
+    if "size" in case:
+        assert result.answer.values["size"] == case["size"], case["reason"]
+    else:
+        assert result.outcome == "not_covered"
+        assert case["not_covered"] in f"{result.not_covered.why} {result.not_covered.look_in}"
+
+
+def test_every_worked_case_names_its_source_and_mark():
+    for _, case in cases("grounding/equipment_grounding_conductor"):
+        assert case["source"] and case["mark"] in ("published", "memory")
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("metal", METALS)
+@pytest.mark.parametrize("limit", LIMITS)
+def test_just_below_at_and_just_above_each_row_equals_the_second_route(limit, metal, edition):
+    for ampere in (limit - 0.1, limit, limit + 0.1):
+        assert size(edition=edition, device=ampere, metal=metal) == by_device(ampere, metal)
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_copper_clad_aluminum_is_read_in_the_aluminum_column(edition):
+    for limit in LIMITS:
+        assert size(edition=edition, device=limit, metal="copper-clad-aluminum") == by_device(limit, "aluminum")
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("metal", METALS)
+def test_every_pair_of_hot_conductors_equals_the_second_route_in_fractions(metal, edition):
+    """Both metals alike, so that the limit by the circuit conductors holds without a question."""
+    wires = list(AREAS)
+    for limit in (15, 20, 40, 60, 100, 200, 400, 800, 1600):
+        for minimum, installed in itertools.combinations(wires, 2):
+            grown = increased(by_device(limit, metal), minimum, installed)
+            given = size(
+                edition=edition,
+                device=limit,
+                metal=metal,
+                conductor_metal=metal,
+                minimum_conductor=minimum,
+                installed_conductor=installed,
+            )
+            assert given == (limited(grown, installed, 1) if grown else None), (limit, minimum, installed)
+
+
+@pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
+def test_before_2026_parallel_conductors_count_together_as_the_limit(edition):
+    for limit, sets, installed in itertools.product(LIMITS, (2, 3, 5), ("14", "6", "1/0", "4/0", "500kcmil")):
+        given = size(edition=edition, device=limit, sets=sets, raceways=sets, installed_conductor=installed)
+        assert given == limited(by_device(limit, "copper"), installed, sets)
+
+
+def test_in_2026_one_conductor_of_the_raceway_is_the_limit_and_it_is_said_to_be_disputed():
+    for limit, sets, installed in itertools.product(LIMITS, (2, 3, 5), ("14", "6", "1/0", "4/0", "500kcmil")):
+        given = size(edition="2026", device=limit, sets=sets, raceways=sets, installed_conductor=installed)
+        assert given == limited(by_device(limit, "copper"), installed, 1)
+    said = warnings(edition="2026", device=2000, sets=5, raceways=5, installed_conductor="4/0")
+    assert any("disputed" in words and "250 kcmil" in words for words in said)
+
+
+def test_in_2026_sets_in_one_raceway_keep_the_limit_of_the_whole_set():
+    assert size(edition="2026", device=2000, sets=5, raceways=1, installed_conductor="4/0") == "250kcmil"
+
+
+@pytest.mark.parametrize(
+    ("device", "minimum", "installed", "exact", "other"),
+    [
+        (40, "8", "6", "8", "gives 16,608 cmil and 6 AWG"),
+        (60, "6", "4", "6", "gives 16,504.2 cmil and 8 AWG"),
+        (100, "3", "1", "4", "only 18.493 cmil above"),
+    ],
+)
+def test_a_near_miss_shows_the_other_size_or_the_few_circular_mils(device, minimum, installed, exact, other):
+    """40 A: 10,380 x 26,240 / 16,510 = 16,497; 60 A: 10,380 x 41,740 / 26,240 = 16,511.5, both against 16,510.
+
+    100 A: 16,510 x 83,690 / 52,620 = 26,258.493 against 26,240.
+    """
+    inputs = dict(edition="2023", device=device, minimum_conductor=minimum, installed_conductor=installed)
+    assert size(**inputs) == exact
+    assert any(other in words for words in warnings(**inputs))
+
+
+def test_an_increase_with_no_doubt_is_no_near_miss():
+    assert warnings(edition="2023", device=20, minimum_conductor="12", installed_conductor="10") == []
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_ambient_and_bundling_do_not_count(edition):
+    given = equipment_grounding_conductor(
+        edition=edition,
+        device=50,
+        minimum_conductor="8",
+        installed_conductor="6",
+        increase_reason="ambient-or-bundling",
+    )
+    assert given.answer.values["size"] == "10"
+    section = "250.122(B)" if edition == "2017" else "250.122(B) with 310.15(B) and (C)"
+    assert section in [cited.section for step in given.working.steps for cited in step.citations]
+
+
+def test_the_qualified_person_came_in_2020():
+    inputs = dict(device=20, minimum_conductor="12", installed_conductor="10")
+    assert any("has no exception" in words for words in notes(edition="2017", **inputs))
+    for edition in ("2020", "2023", "2026"):
+        assert any("A qualified person may size it otherwise" in words for words in notes(edition=edition, **inputs))
+
+
+def test_an_aluminum_conductor_is_not_shrunk_to_a_copper_size():
+    inputs = dict(edition="2023", device=20, metal="aluminum", installed_conductor="12", conductor_metal="copper")
+    assert size(**inputs) == "10"
+    assert any("keeps 10 AWG aluminum" in words for words in warnings(**inputs))
+
+
+def test_aluminum_is_warned_of_earth_and_copper_is_not():
+    assert any(
+        "18 in of earth (250.120(B))" in words for words in warnings(edition="2023", device=200, metal="aluminum")
+    )
+    assert warnings(edition="2023", device=200) == []
+
+
+@pytest.mark.parametrize(
+    ("current", "motor", "fuse"),
+    [(34, "ac", 60), (34.3, "ac", 70), (65, "ac", 125), (15, "ac", 30), (40, "wound-rotor-or-dc", 60), (0.1, "ac", 1)],
+)
+def test_behind_an_instantaneous_trip_breaker_the_largest_fuse_counts(current, motor, fuse):
+    """175 percent, 150 for wound rotors and direct current, then the next standard rating: 59.5 to 60, 60.025 to 70."""
+    for setting in (15, 6000):
+        result = equipment_grounding_conductor(
+            edition="2023", device=setting, circuit="motor-instantaneous-trip", motor=motor, motor_current=current
+        )
+        assert result.answer.values["device"] == fuse
+        assert result.answer.values["size"] == by_device(fuse, "copper")
+
+
+@pytest.mark.parametrize(
+    ("inputs", "look_in"),
+    [
+        (dict(device=6001), "engineer"),
+        (dict(device=100, circuit="motor-instantaneous-trip"), "250.122(D)(2)"),
+        (dict(device=100, circuit="motor-instantaneous-trip", motor_current=3500), "250.122(D)(2)"),
+        (dict(device=100, circuit="flexible-cord"), "250.122"),
+        (dict(device=100, circuit="service"), "supply-side bonding jumper"),
+        (dict(device=100, minimum_conductor="3"), "Enter both"),
+        (dict(device=100, minimum_conductor="3", installed_conductor="4"), "ampacity"),
+        (dict(device=100, sets=3, raceways=2), "whole sets"),
+        (dict(device=6000, minimum_conductor="14", installed_conductor="2000kcmil"), "engineer"),
+    ],
+)
+def test_what_is_outside_the_rules_says_where_to_look(inputs, look_in):
+    for edition in EDITIONS:
+        result = equipment_grounding_conductor(edition=edition, **inputs)
+        assert result.outcome == "not_covered" and look_in in str(result.not_covered.look_in)
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [("device", "0"), ("device", "200V"), ("device", ""), ("installed_conductor", "5/0"), ("minimum_conductor", "1100"),
+     ("motor_current", "0"), ("motor_current", "much"), ("sets", "0"), ("raceways", "1.5"), ("circuits", "101"),
+     ("metal", "steel"), ("circuit", "lamp")],
+)  # fmt: skip
+def test_bad_input_is_named_to_be_fixed(name, text):
+    result = equipment_grounding_conductor(**{"device": "100"} | {name: text})
+    assert result.outcome == "fix" and [each.field for each in result.fix] == [name]
+
+
+def test_notation_never_changes_the_answer():
+    for written in ("200", "200A", "200 A"):
+        assert size(edition="2023", device=written) == "6"
+    for written in ("3/0", "000", "3/0 AWG"):
+        assert size(edition="2023", device=400, installed_conductor=written) == "3"
+
+
+@pytest.mark.parametrize(
+    ("inputs", "count", "section"),
+    [
+        (dict(sets=2, raceways=2), 2, "250.122(F)(1)(b)"),
+        (dict(sets=4, raceways=2), 2, "250.122(F)(1)(b)"),
+        (dict(sets=2, raceways=1), 1, "250.122(F)(1)(a)"),
+        (dict(sets=2, raceways=2, raceway="cable"), 2, "250.122(F)(2)"),
+    ],
+)
+def test_parallel_sets_say_how_many_of_full_size_and_where_it_stands(inputs, count, section):
+    for edition in ("2017", "2020", "2023"):
+        result = equipment_grounding_conductor(edition=edition, device=400, **inputs)
+        assert (result.answer.values["size"], result.answer.values["count"]) == ("3", count)
+        assert section in [cited.section for step in result.working.steps for cited in step.citations]
+
+
+def test_a_single_wire_in_a_cable_tray_is_never_smaller_than_4_awg_and_is_marked_unverified():
+    for limit in LIMITS:
+        in_tray = size(edition="2023", device=limit, raceway="cable-tray")
+        assert AREAS[in_tray] == max(AREAS[by_device(limit, "copper")], AREAS["4"])
+    assert any("392.10(B)(1)(c)" in words for words in warnings(edition="2023", device=20, raceway="cable-tray"))
+
+
+def test_circuits_that_share_one_conductor_are_not_limited_by_one_circuit():
+    result = equipment_grounding_conductor(edition="2023", device=60, circuits=3, installed_conductor="12")
+    assert result.answer.values["size"] == "10"
+    assert "250.122(C)" in [cited.section for step in result.working.steps for cited in step.citations]
+
+
+def test_the_2017_row_of_1200_kcmil_gives_a_listed_size_and_shows_both():
+    result = equipment_grounding_conductor(edition="2017", device=5000, metal="aluminum")
+    words = [str(step.words) for step in result.working.steps]
+    assert "1200 kcmil aluminum" in words[0] and "1250 kcmil" in words[1]
+
+
+@pytest.mark.parametrize("edition", ["2017", "2023"])
+@pytest.mark.parametrize("inputs", [dict(device=200), dict(device=400, sets=2, raceways=2, installed_conductor="3/0")])
+def test_an_ordinary_answer_of_an_edition_whose_table_was_read_warns_of_nothing(edition, inputs):
+    assert warnings(edition=edition, **inputs) == []
+
+
+@pytest.mark.parametrize("edition", ["2020", "2026"])
+def test_where_the_rows_were_not_read_the_answer_says_so(edition):
+    assert any("Table 250.122" in words for words in warnings(edition=edition, device=200))
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("metal", METALS)
+def test_larger_input_never_gives_a_smaller_part(edition, metal):
+    def areas(inputs):
+        given = [equipment_grounding_conductor(edition=edition, metal=metal, **each) for each in inputs]
+        return [result.answer.values["area_cmil"] for result in given if result.answer]
+
+    runs = [[dict(device=limit) for limit in LIMITS]]
+    for raceways in (1, 2):
+        runs += [
+            [dict(device=limit, sets=2, raceways=raceways, installed_conductor="1/0") for limit in LIMITS],
+            [dict(device=1200, sets=2, raceways=raceways, installed_conductor=wire) for wire in AREAS],
+            [dict(device=1200, sets=sets * 2, raceways=raceways, installed_conductor="2") for sets in range(1, 11)],
+        ]
+    runs.append(
+        [
+            dict(device=100, minimum_conductor="8", installed_conductor=wire, conductor_metal=metal)
+            for wire in list(AREAS)[list(AREAS).index("8") :]
+        ]
+    )
+    for run in runs:
+        found = areas(run)
+        assert len(found) > 5 and found == sorted(found)
