@@ -2,9 +2,9 @@
 
 from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
-from calc.grounding.water_pipe_bonding import water_pipe_bonding
-from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 

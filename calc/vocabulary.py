@@ -70,3 +70,7 @@ def whole(value: float) -> float:
 def metal_of(label: Sentence) -> Field:
     """Give a field for a conductor metal: copper, aluminum or copper-clad aluminum."""
     return one_of(label, say(""), _METAL_CHOICES)
+
+
+MOST_SETS = 30
+SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)

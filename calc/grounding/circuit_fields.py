@@ -7,11 +7,10 @@ from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.units import read_quantity
-from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, whole_number
+from calc.vocabulary import MOST_AMPERE, MOST_SETS, device_rating, metal_of, one_of, whole_number
 from calc.words import Sentence, say
 
 NONE = "none"
-MOST_SETS = 30
 MOST_CIRCUITS = 100
 
 
@@ -58,7 +57,6 @@ INCREASE = one_of(
     ),
     rare=True,
 )
-SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
 RACEWAYS = whole_number(
     say("Raceways or cables for those sets"), say("In how many raceways or cables the sets run."), 1, MOST_SETS
 )

@@ -19,7 +19,7 @@ from calc.grounding.not_larger_than_circuit import not_larger_than_circuit
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
 from calc.grounding.proportional_increase import increased_size
 from calc.grounding.size_by_device import size_by_device
-from calc.vocabulary import METAL_WORDS
+from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import say
 from calc.working import Working
 
@@ -47,7 +47,7 @@ def equipment_grounding_conductor(
     installed_conductor: Annotated[str, fields.INSTALLED] = NONE,
     minimum_conductor: Annotated[str, fields.MINIMUM] = NONE,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
-    sets: Annotated[int, fields.SETS] = 1,
+    sets: Annotated[int, SETS] = 1,
     raceways: Annotated[int, fields.RACEWAYS] = 1,
     increase_reason: Annotated[str, fields.INCREASE] = "any",
     raceway: Annotated[str, fields.WIRING] = "raceway",

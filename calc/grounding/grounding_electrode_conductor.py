@@ -6,7 +6,7 @@ from typing import Annotated
 
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Answer, Choice, NotCovered, calculator
+from calc.declare import Answer, Choice, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.grounding.electrode_conductor_notes import note_the_installation
 from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
@@ -15,18 +15,16 @@ from calc.grounding.electrode_limit import ELECTRODE_CHOICES, size_for_electrode
 from calc.grounding.supply_conductors import area_of, other_conductors, sets_of, shown_set
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS, conductor_size, metal_of, one_of, whole_number
+from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of, one_of
 from calc.words import say
 from calc.working import Working
 
-MOST_SETS = 30
 MOST_OTHERS = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value - 1
 
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),
     say("The one that feeds this disconnect or comes from this transformer, for example 3/0 or 500 kcmil."),
 )
-SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
 METAL = metal_of(say("Metal of the grounding electrode conductor"))
 ELECTRODE = one_of(say("Electrode"), say("Where the conductor ends."), ELECTRODE_CHOICES)

@@ -7,10 +7,10 @@ import re
 from calc.conductors.area import area
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Field
+from calc.vocabulary import MOST_SETS
 from calc.words import Sentence, say
 
 NONE = "none"
-MOST_SETS = 30
 _ONE = re.compile(r"(?:(?P<sets>[1-9]\d?)x)?(?P<size>.+)", re.IGNORECASE)
 
 

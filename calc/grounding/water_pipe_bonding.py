@@ -12,11 +12,10 @@ from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.pipe_bond_landing import note_landing
 from calc.grounding.size_by_device import size_by_device
 from calc.jumpers.supply_side_size import supply_side_size
-from calc.vocabulary import METAL_WORDS, conductor_size, device_rating, metal_of, one_of, whole_number
+from calc.vocabulary import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
 from calc.words import say
 from calc.working import Working
 
-MOST_SETS = 30
 BUILDING = "grounding/water_pipe_bond_separate_building"
 PIPING = one_of(
     say("Which piping"),
@@ -33,7 +32,6 @@ CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),
     say("Of the service, the derived system, or the feeder to the building. Other cases need the device instead."),
 )
-SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
 METAL = metal_of(say("Metal of the bonding jumper"))
 DEVICE = device_rating(

@@ -12,18 +12,16 @@ from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
 from calc.rulebook import rule
-from calc.vocabulary import conductor_size, metal_of, one_of, whole_number
+from calc.vocabulary import SETS, conductor_size, metal_of, one_of, whole_number
 from calc.words import say
 from calc.working import Working
 
-MOST_SETS = 30
 MOST_ENCLOSURES = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
 
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),
     say("The one that feeds this enclosure, for example 3/0 or 500 kcmil."),
 )
-SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
 METAL = metal_of(say("Metal of the jumper"))
 CONDUCTOR_BASIS = one_of(

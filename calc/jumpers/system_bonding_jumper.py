@@ -13,11 +13,10 @@ from calc.naming.system_jumper_place import (
     SYSTEM_JUMPER_PLACE,
     stay_with_system_bonding_jumpers,
 )
-from calc.vocabulary import conductor_size, metal_of, whole_number
+from calc.vocabulary import MOST_SETS, conductor_size, metal_of, whole_number
 from calc.words import say
 from calc.working import Working
 
-MOST_SETS = 30
 MOST_ENCLOSURES = 30
 SEVERAL = "jumpers/several_derived_enclosures"
 STANDS = {
