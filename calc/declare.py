@@ -82,6 +82,13 @@ class Missing(Exception):
     """A field that this case needs, though others do not, was left out: its name."""
 
 
+def needed(value: object, field: str):
+    """Give the value of an optional field that this case needs. Raises: Missing when it was left out."""
+    if value is None:
+        raise Missing(field)
+    return value
+
+
 @dataclass(frozen=True)
 class Result:
     """One run of a calculator. `outcome` is answer, fix or not_covered."""
@@ -105,7 +112,7 @@ class Result:
 
 @dataclass(frozen=True)
 class Calculator:
-    """A declared calculator. Call it with keyword inputs, typed or written; it gives a `Result`."""
+    """A declared calculator. Call it with keyword inputs, typed or written, None for one left out."""
 
     slug: str
     name: Sentence
@@ -117,7 +124,7 @@ class Calculator:
     function: Callable[..., Answer] = field(repr=False)
 
     def __call__(self, **inputs: object) -> Result:
-        return self.run([(name, str(value)) for name, value in inputs.items()])
+        return self.run([(name, str(value)) for name, value in inputs.items() if value is not None])
 
     def run(self, pairs: Iterable[tuple[str, str]]) -> Result:
         """Run on written inputs, as a link or the command line gives them."""

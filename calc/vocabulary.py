@@ -19,7 +19,7 @@ MOST_AMPERE = 10_000
 _METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
 
 
-def conductor_size(label: Sentence, hint: Sentence) -> Field:
+def conductor_size(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
     """Give a field for a listed conductor size, in any usual spelling."""
     return Field(
         label,
@@ -28,6 +28,7 @@ def conductor_size(label: Sentence, hint: Sentence) -> Field:
         show=shown_size,
         enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."),
         suggestions=tuple(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN)),
+        rare=rare,
     )
 
 
@@ -47,6 +48,11 @@ def one_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare
     """Give a field for one of several values."""
     enter = say("Choose one of {values}.", values=", ".join(choice.value for choice in choices))
     return Field(label, hint, enter, str, choices=choices, rare=rare)
+
+
+def yes_or_no(label: Sentence, hint: Sentence, *, rare: bool = True) -> Field:
+    """Give a field that is answered "yes" or "no"."""
+    return one_of(label, hint, (Choice("yes", say("Yes")), Choice("no", say("No"))), rare=rare)
 
 
 def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:

@@ -2,32 +2,15 @@
 
 from __future__ import annotations
 
-from calc.conductors.area import listed_sizes
-from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.units import read_quantity
-from calc.vocabulary import MOST_AMPERE, MOST_SETS, device_rating, metal_of, one_of, whole_number
-from calc.words import Sentence, say
+from calc.vocabulary import MOST_AMPERE, MOST_SETS, conductor_size, device_rating, metal_of, one_of, whole_number
+from calc.words import say
 
-NONE = "none"
 MOST_CIRCUITS = 100
 
 
-def size_or_none(label: Sentence, hint: Sentence) -> Field:
-    """Give a field for a listed conductor size, or "none" where nothing is entered."""
-    return Field(
-        label,
-        hint,
-        read=lambda text: NONE if text.strip().lower() == NONE else read_size(text),
-        enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil, or none."),
-        suggestions=(NONE, *(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN))),
-    )
-
-
-def _read_current(text: str) -> float | str:
-    if text.strip().lower() == NONE:
-        return NONE
+def _read_current(text: str) -> float:
     ampere = read_quantity(text, "A")
     if not 0.1 <= ampere <= MOST_AMPERE:
         raise ValueError(text)
@@ -39,13 +22,13 @@ DEVICE = device_rating(
     say("The breaker or fuse that protects the circuit, for example 200 A. An adjustable one counts at its highest."),
 )
 METAL = metal_of(say("Metal of the equipment grounding conductor"))
-INSTALLED = size_or_none(
+INSTALLED = conductor_size(
     say("Hot conductor installed"),
-    say("Size of one ungrounded conductor of the circuit, for example 3/0. Leave none if it is not known."),
+    say("Size of one ungrounded conductor of the circuit, for example 3/0. Leave it empty if it is not known."),
 )
-MINIMUM = size_or_none(
+MINIMUM = conductor_size(
     say("Smallest hot conductor that would do"),
-    say("The size needed after the corrections for ambient temperature and bundling. Leave none if nothing is larger."),
+    say("After the corrections for ambient temperature and bundling. Leave it empty if nothing is larger."),
 )
 CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 INCREASE = one_of(
@@ -102,7 +85,7 @@ MOTOR = one_of(
 MOTOR_CURRENT = Field(
     say("Full-load current of the motor"),
     say("From the table of the code, not from the plate. It is needed behind an instantaneous-trip breaker only."),
-    enter=say("Enter a current from 0.1 to {most} A, for example 65, or none.", most=MOST_AMPERE),
+    enter=say("Enter a current from 0.1 to {most} A, for example 65.", most=MOST_AMPERE),
     read=_read_current,
     rare=True,
 )

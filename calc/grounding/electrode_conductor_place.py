@@ -7,7 +7,6 @@ from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Choice, NotCovered
 from calc.grounding.electrode_limit import electrode_limit
-from calc.grounding.supply_conductors import NONE
 from calc.vocabulary import METAL_WORDS, one_of
 from calc.words import say
 from calc.working import Working
@@ -39,7 +38,7 @@ PLACE = one_of(
 )
 
 
-def name_the_place(place: str, system_grounding: str, other_conductors: str, working: Working) -> None:
+def name_the_place(place: str, system_grounding: str, other_conductors: str | None, working: Working) -> None:
     """Cite the section that asks for the conductor. Raises: NotCovered where no such conductor starts."""
     if place == "feeder-panel":
         raise NotCovered(
@@ -57,7 +56,7 @@ def name_the_place(place: str, system_grounding: str, other_conductors: str, wor
                 section=working.section("naming/impedance_grounding"),
             ),
         )
-    if place == "separately-derived-system" and other_conductors != NONE:
+    if place == "separately-derived-system" and other_conductors:
         raise NotCovered(
             say("One derived system has one grounding electrode conductor, by all its derived conductors."),
             say(
@@ -68,7 +67,7 @@ def name_the_place(place: str, system_grounding: str, other_conductors: str, wor
     working.cite(_SECTIONS[place])
     if system_grounding == "ungrounded" and place in _UNGROUNDED:
         working.cite(_UNGROUNDED[place])
-    if other_conductors != NONE and place != SEVERAL_DERIVED:
+    if other_conductors and place != SEVERAL_DERIVED:
         working.step(
             say(
                 "Several disconnects share one conductor: it goes by the sum of their ungrounded conductors, each tap "

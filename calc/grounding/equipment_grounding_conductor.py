@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding import circuit_fields as fields
-from calc.grounding.circuit_fields import NONE
+from calc.grounding.aluminum_near_earth import OF_EQUIPMENT_CONDUCTORS, warn_of_aluminum_near_earth
 from calc.grounding.equipment_grounding_scope import (
     device_that_counts,
     stay_with_the_load_side,
@@ -22,8 +21,6 @@ from calc.grounding.size_by_device import size_by_device
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import say
 from calc.working import Working
-
-NEAR_EARTH = "grounding/aluminum_near_earth"
 
 
 @calculator(
@@ -44,8 +41,8 @@ def equipment_grounding_conductor(
     working: Working,
     device: Annotated[float, fields.DEVICE],
     metal: Annotated[str, fields.METAL] = "copper",
-    installed_conductor: Annotated[str, fields.INSTALLED] = NONE,
-    minimum_conductor: Annotated[str, fields.MINIMUM] = NONE,
+    installed_conductor: Annotated[str | None, fields.INSTALLED] = None,
+    minimum_conductor: Annotated[str | None, fields.MINIMUM] = None,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
     sets: Annotated[int, SETS] = 1,
     raceways: Annotated[int, fields.RACEWAYS] = 1,
@@ -54,7 +51,7 @@ def equipment_grounding_conductor(
     circuits: Annotated[int, fields.CIRCUITS] = 1,
     circuit: Annotated[str, fields.CIRCUIT] = "feeder-or-branch",
     motor: Annotated[str, fields.MOTOR] = "ac",
-    motor_current: Annotated[object, fields.MOTOR_CURRENT] = NONE,
+    motor_current: Annotated[float | None, fields.MOTOR_CURRENT] = None,
 ) -> Answer:
     """Give the smallest wire-type equipment grounding conductor of one circuit.
 
@@ -65,13 +62,13 @@ def equipment_grounding_conductor(
         device: rating of the overcurrent device, ampere, 1 to 10,000; of several circuits the largest.
         metal: of the equipment grounding conductor; conductor_metal: of the hot conductors. Each is
             "copper", "aluminum" or "copper-clad-aluminum".
-        installed_conductor: size label of one hot conductor, or "none"; minimum_conductor: the
-            smallest that would do after corrections, or "none".
+        installed_conductor: size label of one hot conductor, where it is known; minimum_conductor: the
+            smallest that would do after corrections, where the installed one is larger.
         increase_reason: "any" or "ambient-or-bundling".
         sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
         raceway: "raceway", "cable" or "cable-tray". circuits: circuits that share the conductor.
         circuit: "feeder-or-branch", "feeder-tap", "motor", "motor-instantaneous-trip", "flexible-cord", "service".
-        motor: "ac" or "wound-rotor-or-dc"; motor_current: full-load current, ampere, or "none".
+        motor: "ac" or "wound-rotor-or-dc"; motor_current: full-load current, ampere, needed there.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, count, device.
@@ -92,10 +89,10 @@ def equipment_grounding_conductor(
             say("{circuits} circuits share it: the largest device counts, the one entered.", circuits=circuits),
             cites=("grounding/several_circuits_one_conductor",),
         )
-        if minimum_conductor != NONE:
+        if minimum_conductor:
             working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
     size = size_by_device(device, metal, working)
-    if minimum_conductor != NONE:
+    if minimum_conductor:
         size = increased_size(size, minimum_conductor, installed_conductor, increase_reason, working)
     size = _limited(size, metal, installed_conductor, conductor_metal, sets, raceways, circuits, circuit, working)
     count = count_of_conductors(sets, raceways, raceway, working)
@@ -121,7 +118,7 @@ def equipment_grounding_conductor(
 
 
 def _limited(size, metal, installed, conductor_metal, sets, raceways, circuits, circuit, working: Working) -> str:
-    if installed == NONE or circuits > 1:
+    if not installed or circuits > 1:
         working.note(
             say(
                 "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
@@ -134,16 +131,7 @@ def _limited(size, metal, installed, conductor_metal, sets, raceways, circuits, 
 
 
 def _note_what_it_implies(metal: str, working: Working) -> None:
-    if ALUMINUM_COLUMN[metal] == "aluminum":
-        near = working.cite(NEAR_EARTH)
-        working.warn(
-            say(
-                "Aluminum and copper-clad aluminum: no bare wire against earth or masonry or where it corrodes, and "
-                "outdoors no end within {height} in of earth ({section}). The edition names exceptions.",
-                height=near.value,
-                section=near.section,
-            )
-        )
+    warn_of_aluminum_near_earth(metal, OF_EQUIPMENT_CONDUCTORS, working)
     working.note(
         say(
             "This is the least size. Where the path for fault current needs more, more is required ({section}).",

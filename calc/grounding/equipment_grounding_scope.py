@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from calc.declare import NotCovered
-from calc.grounding.circuit_fields import NONE
+from calc.declare import NotCovered, needed
 from calc.grounding.motor_device import largest_dual_element_fuse
 from calc.words import say
 from calc.working import Working
@@ -31,16 +30,12 @@ def stay_with_the_load_side(circuit: str, working: Working) -> None:
         )
 
 
-def stay_with_whole_answers(installed: str, minimum: str, sets: int, raceways: int, working: Working) -> None:
-    """Raise NotCovered where the conductors entered do not make a whole: one size without the other, broken sets."""
-    if minimum != NONE and installed == NONE:
-        raise NotCovered(
-            say("The smallest hot conductor that would do is entered, the one installed is not."),
-            say(
-                "Enter both, or none for both; the increase goes by their areas ({section}).",
-                section=working.section("grounding/equipment_grounding_increase"),
-            ),
-        )
+def stay_with_whole_answers(
+    installed: str | None, minimum: str | None, sets: int, raceways: int, working: Working
+) -> None:
+    """Raise Missing or NotCovered where the conductors make no whole: one size alone, broken sets."""
+    if minimum:
+        needed(installed, "installed_conductor")
     if sets % raceways:
         raise NotCovered(
             say("{sets} sets do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways),
@@ -51,8 +46,8 @@ def stay_with_whole_answers(installed: str, minimum: str, sets: int, raceways: i
         )
 
 
-def device_that_counts(device: float, circuit: str, motor: str, motor_current: object, working: Working) -> float:
-    """Give the rating, ampere, that the table is entered with. Raises: NotCovered without a motor current it needs."""
+def device_that_counts(device: float, circuit: str, motor: str, motor_current: float | None, working: Working) -> float:
+    """Give the rating, ampere, that the table is entered with. Raises: Missing without a motor current it needs."""
     if circuit == "motor":
         working.step(
             say("The device that protects the motor circuit against short circuits and ground faults counts."),
@@ -62,12 +57,4 @@ def device_that_counts(device: float, circuit: str, motor: str, motor_current: o
         working.step(say("With a tap, the device ahead of the feeder counts."), cites=("grounding/feeder_tap",))
     if circuit != "motor-instantaneous-trip":
         return device
-    if motor_current == NONE:
-        raise NotCovered(
-            say("Behind an instantaneous-trip breaker the full-load current of the motor counts; it is not entered."),
-            say(
-                "Enter the full-load current; the setting of the breaker does not count ({section}).",
-                section=working.section("grounding/instantaneous_trip_device"),
-            ),
-        )
-    return largest_dual_element_fuse(motor_current, motor, working)
+    return largest_dual_element_fuse(needed(motor_current, "motor_current"), motor, working)

@@ -61,7 +61,7 @@ def grounding_electrode_conductor(
     ring: Annotated[str, RING] = "2",
     place: Annotated[str, PLACE] = "service-disconnect",
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
-    other_conductors: Annotated[str, OTHERS] = "none",
+    other_conductors: Annotated[str | None, OTHERS] = None,
 ) -> Answer:
     """Give the smallest grounding electrode conductor, and each tap where several disconnects or systems share it.
 
@@ -76,7 +76,7 @@ def grounding_electrode_conductor(
             "plate" or "other"; continues_to also "none".
         ring: size label of the ring's copper conductor.
         place: where it starts. system_grounding: how the system is grounded.
-        other_conductors: sets to the other disconnects or systems, "3/0,2x250kcmil" or "none"; at most 5.
+        other_conductors: sets to the other disconnects or systems, "3/0,2x250kcmil", at most 5; None for no others.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, taps (size labels, the first for `conductor`).

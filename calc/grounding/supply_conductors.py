@@ -10,36 +10,33 @@ from calc.declare import Field
 from calc.vocabulary import MOST_SETS
 from calc.words import Sentence, say
 
-NONE = "none"
 _ONE = re.compile(r"(?:(?P<sets>[1-9]\d?)x)?(?P<size>.+)", re.IGNORECASE)
 
 
 def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
-    """Give a field for up to `most` further sets of conductors, "none" for no others."""
+    """Give a field for up to `most` further sets of conductors; left out where there are no others."""
 
     def read(text: str) -> str:
-        if text.strip().lower() == NONE:
-            return NONE
         sets = [_read_one(each) for each in text.split(",")]
         if len(sets) > most:
             raise ValueError(text)
         return ",".join(f"{count}x{size}" if count > 1 else size for count, size in sets)
 
     enter = say(
-        "Enter none, or up to {most} sizes with commas between, for example 3/0,1/0. "
+        "Enter up to {most} sizes with commas between, for example 3/0,1/0. "
         "Write 2x250kcmil for two conductors in parallel.",
         most=most,
     )
     return Field(label, hint, enter, read, rare=True)
 
 
-def sets_of(listed: str) -> list[tuple[int, str]]:
+def sets_of(listed: str | None) -> list[tuple[int, str]]:
     """Give (conductors in parallel, size label) of each set that a list names.
 
-    >>> sets_of("3/0,2x250kcmil"), sets_of("none")
+    >>> sets_of("3/0,2x250kcmil"), sets_of(None)
     ([(1, '3/0'), (2, '250kcmil')], [])
     """
-    return [] if listed == NONE else [_read_one(each) for each in listed.split(",")]
+    return [] if listed is None else [_read_one(each) for each in listed.split(",")]
 
 
 def area_of(sets: int, size: str, edition: str) -> int:

@@ -7,7 +7,8 @@ from typing import Annotated
 from calc.conductors.ampacity import ALUMINUM_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Answer, Choice, Missing, calculator
+from calc.declare import Answer, Choice, calculator, needed
+from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.pipe_bond_landing import note_landing
 from calc.grounding.size_by_device import size_by_device
@@ -82,9 +83,9 @@ def water_pipe_bonding(
     ('3/0', 167800)
     """
     if _goes_by_device(piping, working):
-        size = size_by_device(_needed(device, "device"), metal, working)
+        size = size_by_device(needed(device, "device"), metal, working)
     else:
-        _needed(conductor, "conductor")
+        needed(conductor, "conductor")
         supply = (conductor, sets, conductor_metal, metal, working)
         if piping == "water":
             working.cite("grounding/water_pipe_bond")
@@ -97,14 +98,7 @@ def water_pipe_bonding(
     if piping == "water-separate-building":
         size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working)
     note_landing(piping, working)
-    if ALUMINUM_COLUMN[metal] == "aluminum":
-        working.warn(
-            say(
-                "Keep aluminum from corrosive places, from masonry and concrete, and outdoors end it no closer than "
-                "18 in to the earth ({section}).",
-                section=working.section("grounding/aluminum_bond_near_earth"),
-            )
-        )
+    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
     return Answer(
         name=say("Bonding jumper to the piping"),
         headline=say("{size}", size=shown_size(size)),
@@ -125,12 +119,6 @@ def _goes_by_device(piping: str, working: Working) -> bool:
     else:
         return False
     return True
-
-
-def _needed(value, field: str):
-    if value is None:
-        raise Missing(field)
-    return value
 
 
 def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working: Working) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from calc.declare import Choice, Field
 from calc.raceways.flexible_path import NOT_GIVEN, SIZES
 from calc.units import read_quantity
-from calc.vocabulary import device_rating, one_of, whole
+from calc.vocabulary import device_rating, one_of, whole, yes_or_no
 from calc.words import Sentence, say
 from calc.working import shown_number
 
@@ -22,10 +22,6 @@ def _quantity(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most:
         return whole(value)
 
     return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare)
-
-
-def _yes_or_no(label: Sentence, hint: Sentence) -> Field:
-    return one_of(label, hint, (Choice("yes", say("Yes")), Choice("no", say("No"))), rare=True)
 
 
 DEVICE = device_rating(say("Overcurrent device ahead"), say("The largest one that protects conductors in it."))
@@ -58,7 +54,7 @@ FITTINGS = one_of(
         Choice("not-listed", say("Not listed, loose or missing")),
     ),
 )
-LISTED = _yes_or_no(
+LISTED = yes_or_no(
     say("Listed or identified where its kind asks for that"),
     say(
         "Flexible conduit, wireway, gutter: listed. Surface raceway: listed for grounding. Metal-clad cable: "
@@ -66,11 +62,11 @@ LISTED = _yes_or_no(
         "marked."
     ),
 )
-SMALL_FLEXIBLE = _yes_or_no(
+SMALL_FLEXIBLE = yes_or_no(
     say("Another flexible piece of trade size 3/8 or 1/2 in the path"),
     say("It counts for liquidtight flexible metal conduit over 1/2."),
 )
-STAINLESS = _yes_or_no(say("Stainless steel conduit or core"), say("It counts for flexible conduit."))
+STAINLESS = yes_or_no(say("Stainless steel conduit or core"), say("It counts for flexible conduit."))
 TRAY_METAL = one_of(
     say("Metal of the tray"), say(""), (Choice("steel", say("Steel")), Choice("aluminum", say("Aluminum"))), rare=True
 )
@@ -82,7 +78,7 @@ TRAY_AREA = _quantity(
     MOST_SQUARE_INCH,
     rare=True,
 )
-QUALIFIED = _yes_or_no(say("Only qualified persons service the tray"), say("Maintenance and supervision see to it."))
+QUALIFIED = yes_or_no(say("Only qualified persons service the tray"), say("Maintenance and supervision see to it."))
 SIDE = one_of(
     say("Where it runs"),
     say(""),

@@ -10,7 +10,9 @@ from tests.browser.conftest import PHONE, watch
 from tests.site.pages import SITE, html_files
 
 PATHS = [path.relative_to(SITE).as_posix() for path in html_files()]
-LINKED = "calculators/main-bonding-jumper.html?edition=2026&conductor=600kcmil&sets=3&conductor_metal=aluminum&form=strap"
+LINKED = (
+    "calculators/main-bonding-jumper.html?edition=2026&conductor=600kcmil&sets=3&conductor_metal=aluminum&form=strap"
+)
 WIDTHS = {"phone": PHONE, "desktop": {"width": 1280, "height": 800}}
 AXE = NODE_MODULES / "axe-core" / "axe.min.js"
 
@@ -31,7 +33,9 @@ def test_no_page_asks_any_other_host_for_anything(browser, site):
         page.locator("label[for^=__palette]:visible").first.click()
     expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
     context.close()
-    assert {urlsplit(address).netloc for address in asked if not address.startswith(("data:", "blob:"))} == {urlsplit(site).netloc}
+    assert {urlsplit(address).netloc for address in asked if not address.startswith(("data:", "blob:"))} == {
+        urlsplit(site).netloc
+    }
     assert faults == []
 
 
@@ -122,5 +126,7 @@ def test_what_is_tapped_is_at_least_48_pixels_high(page, site, target):
     small = page.evaluate(
         """(target) => [...document.querySelectorAll(`form.calculator ${target}, .edition-bar ${target}`)]
              .filter((each) => each.type !== "radio" && each.offsetParent && each.getBoundingClientRect().height < 48)
-             .map((each) => each.outerHTML.slice(0, 80))""", target)
+             .map((each) => each.outerHTML.slice(0, 80))""",
+        target,
+    )
     assert small == []

@@ -70,7 +70,11 @@ def starts(bench: Path):
             runs = [run(browser, address, kind) for _ in range(ROUNDS)]
             seconds[kind] = {name: statistics.median(each[name] for each in runs) for name in runs[0]}
         browser.close()
-    for name, budget in (("worker cold", "-"), ("worker warm", "at most 0.35"), ("main thread, CPU 4x slower", "at most 0.28")):
+    for name, budget in (
+        ("worker cold", "-"),
+        ("worker warm", "at most 0.35"),
+        ("main thread, CPU 4x slower", "at most 0.28"),
+    ):
         stock, ours = seconds["stock"][name], seconds["ours"][name]
         yield f"first answer, {name}, ours / stock", f"{ours / stock:.2f} ({ours:.0f}/{stock:.0f} ms)", budget
     yield "recalculate", f"{seconds['ours']['again']:.1f} ms", "at most 16 ms"
@@ -136,8 +140,13 @@ def sizes():
     wire = sum(len(brotli.compress(file.read_bytes(), quality=11)) for file in runtime.iterdir())
     yield "runtime over the wire, brotli 11", f"{wire / 1e6:.2f} MB", "at most 4.2 MB"
     page = SITE / "calculators" / "main-bonding-jumper.html"
-    loaded = [page, *SITE.glob("kit/*/scripts/*.js"), *SITE.glob("kit/*/styles/*.css"),
-              *SITE.glob("assets/stylesheets/*.css"), *SITE.glob("assets/javascripts/bundle*.js")]
+    loaded = [
+        page,
+        *SITE.glob("kit/*/scripts/*.js"),
+        *SITE.glob("kit/*/styles/*.css"),
+        *SITE.glob("assets/stylesheets/*.css"),
+        *SITE.glob("assets/javascripts/bundle*.js"),
+    ]
     weight = sum(len(gzip.compress(file.read_bytes(), 9)) for file in loaded)
     yield "page with its form, scripts and styles, gzip 9", f"{weight / 1e3:.0f} kB", "at most 150 kB"
 

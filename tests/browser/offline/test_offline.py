@@ -120,9 +120,7 @@ def test_a_first_visit_that_fails_leaves_no_half_of_the_pages(context, page, ser
     assert served(page, server, hashes(folder)) == hashes(folder)
 
 
-def test_a_failure_among_the_calculators_leaves_the_pages_and_no_half_of_the_calculators(
-    context, page, server, folder
-):
+def test_a_failure_among_the_calculators_leaves_the_pages_and_no_half_of_the_calculators(context, page, server, folder):
     path = runtime_file(folder)
     with broken(folder, path):
         press(page, "save")

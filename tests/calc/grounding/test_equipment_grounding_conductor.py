@@ -167,11 +167,9 @@ def test_behind_an_instantaneous_trip_breaker_the_largest_fuse_counts(current, m
     ("inputs", "look_in"),
     [
         (dict(device=6001), "engineer"),
-        (dict(device=100, circuit="motor-instantaneous-trip"), "250.122(D)(2)"),
         (dict(device=100, circuit="motor-instantaneous-trip", motor_current=3500), "250.122(D)(2)"),
         (dict(device=100, circuit="flexible-cord"), "250.122"),
         (dict(device=100, circuit="service"), "supply-side bonding jumper"),
-        (dict(device=100, minimum_conductor="3"), "Enter both"),
         (dict(device=100, minimum_conductor="3", installed_conductor="4"), "ampacity"),
         (dict(device=100, sets=3, raceways=2), "whole sets"),
         (dict(device=6000, minimum_conductor="14", installed_conductor="2000kcmil"), "engineer"),
@@ -191,6 +189,18 @@ def test_what_is_outside_the_rules_says_where_to_look(inputs, look_in):
 )  # fmt: skip
 def test_bad_input_is_named_to_be_fixed(name, text):
     result = equipment_grounding_conductor(**{"device": "100"} | {name: text})
+    assert result.outcome == "fix" and [each.field for each in result.fix] == [name]
+
+
+@pytest.mark.parametrize(
+    ("inputs", "name"),
+    [
+        (dict(circuit="motor-instantaneous-trip"), "motor_current"),
+        (dict(minimum_conductor="3"), "installed_conductor"),
+    ],
+)
+def test_a_field_that_only_this_case_needs_is_asked_for(inputs, name):
+    result = equipment_grounding_conductor(device=100, **inputs)
     assert result.outcome == "fix" and [each.field for each in result.fix] == [name]
 
 

@@ -250,7 +250,7 @@ def test_a_larger_conductor_more_sets_or_another_disconnect_never_gives_a_smalle
         fixed = dict(conductor_metal=conductor_metal, metal=metal, electrode=electrode)
         by_size = [AREAS[size(edition, conductor=label, **fixed)] for label in AREAS]
         by_sets = [AREAS[size(edition, conductor="3/0", sets=sets, **fixed)] for sets in range(1, 13)]
-        others = ["none", "2", "3/0", "3/0,3/0", "3/0,3/0,2x500kcmil"]
+        others = [None, "2", "3/0", "3/0,3/0", "3/0,3/0,2x500kcmil"]
         by_others = [AREAS[size(edition, conductor="2", other_conductors=each, **fixed)] for each in others]
         for areas in (by_size, by_sets, by_others):
             assert areas == sorted(areas)
