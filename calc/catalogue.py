@@ -1,5 +1,6 @@
 """Every calculator by slug."""
 
+from calc.comparison.compare_editions import compare_editions
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
@@ -16,5 +17,6 @@ CALCULATORS = {
         system_bonding_jumper,
         grounding_electrode_conductor,
         equipment_grounding_conductor,
+        compare_editions,
     )
 }  # fmt: skip
