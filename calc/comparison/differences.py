@@ -74,9 +74,11 @@ def _stated(rule: Rule | None, beside: Rule | None) -> Sentence:
         return say("{section}: {value} {unit}", section=rule.section, value=rule.value, unit=rule.unit)
     own = [row for row in rule.rows if row not in beside.rows]
     if not own:
-        return say("{section}: nothing beyond", section=rule.section)
+        return say("{section}: without these", section=rule.section)
     return say("{section}: {figures}", section=rule.section, figures="; ".join(map(_shown_row, own)))
 
 
 def _shown_row(row: dict) -> str:
+    if len(row) == 1:
+        return str(next(iter(row.values())))
     return ", ".join(f"{column.replace('_', ' ')} {value}" for column, value in row.items())

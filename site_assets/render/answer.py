@@ -162,7 +162,7 @@ def _compare(result: Result) -> str:
     place = EDITIONS.index(result.edition)
     against = EDITIONS[place - 1 if place else 1]
     query = urlencode({"edition": result.edition, "against": against, "case": permalink.case(result)})
-    return f'<a class="quiet" href="compare-editions.html?{escape(query)}">{text(say("Compare editions"))}</a>'
+    return f'<a class="button quiet" href="compare-editions.html?{escape(query)}">{text(say("Compare editions"))}</a>'
 
 
 def _working(result: Result) -> str:
