@@ -10,8 +10,10 @@ from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "water_pipe_bonding"]
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "raceway_as_grounding_path"]
+from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "system_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "grounding_electrode_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_grounding_conductor", "main_bonding_jumper"]
+__all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "supply_side_bonding_jumper"]

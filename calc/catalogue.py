@@ -5,6 +5,7 @@ from calc.grounding.equipment_grounding_conductor import equipment_grounding_con
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
@@ -18,5 +19,6 @@ CALCULATORS = {
         grounding_electrode_conductor,
         equipment_grounding_conductor,
         compare_editions,
+        supply_side_bonding_jumper,
     )
 }  # fmt: skip

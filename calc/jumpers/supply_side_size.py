@@ -21,9 +21,12 @@ CAP = "jumpers/not_larger_than_ungrounded"
 PARALLEL = "conductors/parallel_minimum"
 
 
-def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str, working: Working) -> str:
+def supply_side_size(
+    conductor: str, sets: int, conductor_metal: str, metal: str, working: Working, cap_rule: str = CAP
+) -> str:
     """Give the smallest size label of `metal` for `sets` ungrounded conductors of size `conductor`.
 
+    cap_rule: the rule that says it need not be larger than those conductors, whatever their size.
     Raises: NotCovered when no listed size is large enough. Source: rules named above.
     """
     edition = working.edition
@@ -72,10 +75,10 @@ def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str
             "",
             (TABLE,),
         )
-    return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working)
+    return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working, cap_rule)
 
 
-def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working: Working) -> str:
+def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working: Working, cap_rule) -> str:
     if area(size, working.edition) <= total:
         return size
     if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
@@ -83,7 +86,7 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
             say(
                 "The jumper need not be larger than the ungrounded conductors ({section}). Copper and "
                 "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
-                section=working.section(CAP),
+                section=working.section(cap_rule),
             )
         )
         return size
@@ -91,15 +94,17 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
         say("The jumper need not be larger than the ungrounded conductors: {size}.", size=shown_size(conductor)),
         shown_size(conductor),
         "",
-        (CAP,),
+        (cap_rule,),
     )
+    if cap_rule != CAP:
+        return conductor
     working.warn(
         say(
             "The table alone would ask for {size} {metal}. The sentence that spares it stands in the note on "
             "large conductors ({section}). Ask the authority before you use it here.",
             size=shown_size(size),
             metal=METAL_WORDS[metal],
-            section=working.section(CAP),
+            section=working.section(cap_rule),
         )
     )
     return conductor
