@@ -1,6 +1,7 @@
 """Every calculator by slug."""
 
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
@@ -16,5 +17,6 @@ CALCULATORS = {
         system_bonding_jumper,
         grounding_electrode_conductor,
         equipment_grounding_conductor,
+        grounded_conductor,
     )
 }  # fmt: skip
