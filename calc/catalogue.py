@@ -2,6 +2,7 @@
 
 from calc.comparison.compare_editions import compare_editions
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
@@ -20,5 +21,6 @@ CALCULATORS = {
         equipment_grounding_conductor,
         compare_editions,
         supply_side_bonding_jumper,
+        grounded_conductor,
     )
 }  # fmt: skip

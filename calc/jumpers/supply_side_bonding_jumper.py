@@ -85,8 +85,8 @@ def supply_side_bonding_jumper(
     if wire_needed:
         ask.stay_within_the_length(run, length, working)
     counted = _sets_that_count(sets, raceways, arrangement, working)
-    cap_rule = "jumpers/derived_jumper_not_larger" if place == "separately-derived-system" else CAP
-    size = supply_side_size(conductor, counted, conductor_metal, metal, working, cap_rule)
+    limit_rule = "jumpers/derived_jumper_not_larger" if place == "separately-derived-system" else CAP
+    size = supply_side_size(conductor, counted, conductor_metal, metal, working, limit_rule)
     values = {
         "wire_needed": wire_needed,
         "size": size,
