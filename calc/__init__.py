@@ -5,6 +5,7 @@ from calc.editions import EDITIONS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
+from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
@@ -15,3 +16,4 @@ from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "system_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "grounding_electrode_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_grounding_conductor", "main_bonding_jumper"]
+__all__ = ["CALCULATORS", "EDITIONS", "equipment_bonding_jumper", "main_bonding_jumper"]

@@ -3,6 +3,7 @@
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
+from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
@@ -16,5 +17,6 @@ CALCULATORS = {
         system_bonding_jumper,
         grounding_electrode_conductor,
         equipment_grounding_conductor,
+        equipment_bonding_jumper,
     )
 }  # fmt: skip
