@@ -5,6 +5,7 @@ from calc.grounding.equipment_grounding_conductor import equipment_grounding_con
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
+from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
@@ -22,5 +23,6 @@ CALCULATORS = {
         compare_editions,
         supply_side_bonding_jumper,
         grounded_conductor,
+        equipment_bonding_jumper,
     )
 }  # fmt: skip
