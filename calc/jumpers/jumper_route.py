@@ -18,7 +18,7 @@ def reasons_against_route(routing: str, length: float | None, along: str, workin
     """Give what is wrong with the route, longest first: too long outside, not along the raceway.
 
     routing: "inside", "outside" or "outside-at-pole"; length: ft, needed outside; along: "yes" or "no".
-    Raises: Missing when the length is needed and left out. Source: rules named above.
+    Raises: Mend when the length is needed and left out. Source: rules named above.
     """
     if routing == "inside":
         working.step(say("Inside the raceway its length is not limited."), cites=("raceways/jumper_inside",))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice, Field, Missing, NotCovered
+from calc.declare import Choice, Field, Mend, NotCovered
 from calc.naming.supply_jumper_place import AT_SERVICE
 from calc.raceways.kind import FLEXIBLE, KIND_WORDS
 from calc.units import read_quantity
@@ -106,9 +106,9 @@ def stay_within_the_length(run: str, length: float | None, working: Working) -> 
 
 
 def against_the_raceway(raceway: str, place: str, working: Working) -> Sentence | None:
-    """Give why the raceway may not be the jumper, None where it may. Raises: Missing without its kind."""
+    """Give why the raceway may not be the jumper, None where it may. Raises: Mend without its kind."""
     if raceway == NOT_GIVEN:
-        raise Missing("raceway")
+        raise Mend("raceway")
     if raceway == "nonmetallic-raceway":
         return say("A nonmetallic raceway is no path. It needs a wire.")
     if place == "generator-joined-neutral":
