@@ -10,6 +10,10 @@ from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
+from calc.schedule.generator_schedule import generator_schedule
+from calc.schedule.separate_building_schedule import separate_building_schedule
+from calc.schedule.service_schedule import service_schedule
+from calc.schedule.transformer_schedule import transformer_schedule
 
 CALCULATORS = {
     each.slug: each
@@ -20,6 +24,10 @@ CALCULATORS = {
         system_bonding_jumper,
         grounding_electrode_conductor,
         equipment_grounding_conductor,
+        service_schedule,
+        transformer_schedule,
+        generator_schedule,
+        separate_building_schedule,
         compare_editions,
         supply_side_bonding_jumper,
         grounded_conductor,

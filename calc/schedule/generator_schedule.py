@@ -116,7 +116,7 @@ def generator_schedule(
             say(
                 "The neutral stays joined: the generator is not a separately derived system. The bond is at the service."
             ),
-            cites=("naming/same_system_as_service", "grounding/generator_not_separately_derived"),
+            cites=("naming/same_system_as_service",),
         )
         parts.never(
             "neutral-bond",
@@ -127,6 +127,7 @@ def generator_schedule(
             why=say("The neutral is bonded at the service. A second bond puts neutral current on metal."),
         )
     if protected:
+        working.cite("grounding/generator_with_device")
         parts.size(
             "equipment-grounding-conductor",
             equipment_grounding_conductor,

@@ -29,8 +29,8 @@ def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: di
             say(
                 "All electrodes present are joined together ({joined}); a jumper between two of them has the size "
                 "listed for the electrode it runs to ({size}).",
-                joined=parts.working.section("grounding/electrodes_joined"),
-                size=parts.working.section("grounding/electrode_bonding_jumper"),
+                joined=parts.working.section("naming/electrodes_joined"),
+                size=parts.working.section("naming/electrode_bonding_jumper"),
             )
         )
     if electrodes in ("rod", "pipe", "plate"):

@@ -16,6 +16,9 @@ from calc.working import Working, shown_number
 
 NO_NEXT_SIZE = "conductors/secondary_no_next_size_up"
 DEVICE_SHARE = "conductors/transformer_secondary_device"
+SMALL_SHARE = "conductors/transformer_secondary_device_small"
+SMALL_BELOW = "conductors/transformer_secondary_small_below"
+NEXT_RATING = "conductors/transformer_secondary_next_rating"
 RATINGS = "grounding/standard_fuse_ratings"
 PARALLEL = "conductors/parallel_minimum"
 MOST_KVA = 10_000
@@ -76,26 +79,27 @@ def secondary_current(kva: float, system: str, working: Working) -> float:
 
 def warn_of_a_large_device(device: float, current: float, working: Working) -> None:
     """Warn where the secondary device exceeds the share of the full-load current that the code allows."""
-    share = working.cite(DEVICE_SHARE).value
+    small = current < rule(SMALL_BELOW, working.edition).value
+    key = SMALL_SHARE if small else DEVICE_SHARE
     most = working.compute(
-        say("Largest secondary device by its share of that current, before the next standard rating."),
+        say("Largest secondary device by its share of that current."),
         "share * current / 100",
         "A",
-        (DEVICE_SHARE,),
-        share=share,
+        (key, SMALL_BELOW) if small else (key,),
+        share=rule(key, working.edition).value,
         current=current,
     )
-    ratings = [row["ampere"] for row in working.cite(RATINGS).rows]
-    rating = next((ampere for ampere in ratings if ampere >= most), None)
-    if rating is not None and device > rating:
+    if not small:
+        ratings = [row["ampere"] for row in working.cite(RATINGS).rows]
+        most = next((ampere for ampere in ratings if ampere >= most), most)
+        working.step(say("The next standard rating is permitted."), most, "A", (NEXT_RATING, RATINGS))
+    if device > most:
         working.warn(
             say(
-                "A secondary device of {device} A is more than {rating} A, the next standard rating over {share} % of "
-                "the current ({section}).",
+                "A secondary device of {device} A is larger than the {most} A allowed for this transformer ({section}).",
                 device=shown_number(device),
-                rating=shown_number(rating),
-                share=share,
-                section=working.section(DEVICE_SHARE),
+                most=shown_number(round(most, 1)),
+                section=working.section(key),
             )
         )
 

@@ -143,7 +143,7 @@ def _add_equipment_conductor(parts: PartList, device: float, metal: str, sets: i
     )
     parts.never(
         "neutral-bond",
-        "grounding/separate_building_equipment_conductor",
+        "naming/separate_building",
         part=say("Bond of neutral to metal in this building"),
         start=say("Neutral bar"),
         end=say("Enclosure or grounding bar"),

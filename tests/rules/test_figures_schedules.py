@@ -12,6 +12,7 @@ def test_a_transformer_secondary_has_125_percent_and_167_below_9_ampere():
     for edition in EDITIONS:
         assert rule("conductors/transformer_secondary_device", edition).value == 125
         assert rule("conductors/transformer_secondary_device_small", edition).value == 167
+        assert rule("conductors/transformer_secondary_small_below", edition).value == 9
 
 
 def test_the_rows_of_the_transformer_table_were_not_seen_in_2020():
