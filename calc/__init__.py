@@ -4,6 +4,7 @@ from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
@@ -17,3 +18,4 @@ __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "system_bonding_jum
 __all__ = ["CALCULATORS", "EDITIONS", "grounding_electrode_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_grounding_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "supply_side_bonding_jumper"]
+__all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "structural_metal_bonding"]

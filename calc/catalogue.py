@@ -2,6 +2,7 @@
 
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
@@ -18,5 +19,6 @@ CALCULATORS = {
         grounding_electrode_conductor,
         equipment_grounding_conductor,
         supply_side_bonding_jumper,
+        structural_metal_bonding,
     )
 }  # fmt: skip
