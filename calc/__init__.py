@@ -5,6 +5,7 @@ from calc.editions import EDITIONS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
@@ -21,3 +22,4 @@ __all__ = ["CALCULATORS", "EDITIONS", "equipment_grounding_conductor", "main_bon
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "supply_side_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "grounded_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_bonding_jumper", "main_bonding_jumper"]
+__all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "structural_metal_bonding"]

@@ -4,6 +4,7 @@ from calc.comparison.compare_editions import compare_editions
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
@@ -32,5 +33,6 @@ CALCULATORS = {
         supply_side_bonding_jumper,
         grounded_conductor,
         equipment_bonding_jumper,
+        structural_metal_bonding,
     )
 }  # fmt: skip
