@@ -113,9 +113,7 @@ def generator_schedule(
         )
     else:
         working.step(
-            say(
-                "The neutral stays joined: the generator is not a separately derived system. The bond is at the service."
-            ),
+            say("The neutral stays joined: the generator is no separately derived system. The bond is at the service."),
             cites=("naming/same_system_as_service",),
         )
         parts.never(

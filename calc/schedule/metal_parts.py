@@ -48,15 +48,16 @@ def add_metal_parts(
     parts: PartList,
     metal_parts: str | None,
     piping: str,
-    structure: str,
+    frame: dict,
     supply: dict,
     device: float | None,
     piping_device: float | None,
 ) -> None:
     """Add the bond of each of `metal_parts` ("water-pipe,other-metal").
 
-    piping, structure: what the calculators of these bonds call the case. supply: conductor, sets, conductor_metal,
-    metal. device: ahead of the feeder, where there is one; piping_device: of the circuit near other piping.
+    piping: what the calculator of piping calls the case; frame: what that of structural metal is told of it.
+    supply: conductor, sets, conductor_metal, metal. device: ahead of the feeder, where there is one;
+    piping_device: of the circuit near other piping.
     """
     listed = metal_parts.split(",") if metal_parts else []
     why = say("A live wire that touches it must open its device; parts within reach stay at one voltage.")
@@ -74,7 +75,7 @@ def add_metal_parts(
         parts.size(
             "structural-metal-bonding",
             structural_metal_bonding,
-            supply | {"structure": structure},
+            supply | frame,
             part=say("Bonding jumper to the structural metal"),
             start=say("Neutral or grounding bar, or a grounding electrode conductor of sufficient size"),
             end=say("Exposed structural metal, where it can be reached"),

@@ -79,7 +79,7 @@ class PartList:
         self.said[key] = "none"
 
     def answer(self, name: Sentence, detail: Sentence) -> Answer:
-        """Give the list as an answer; its `values` hold parts (their number) and sizes (what each part was answered)."""
+        """Give the list as an answer; its `values` hold parts (how many) and sizes (what each was answered)."""
         for words, parts in self._warned.values():
             self.working.warn(
                 say("{parts}: {words}", parts="; ".join(map(str, dict.fromkeys(map(str, parts)))), words=words)

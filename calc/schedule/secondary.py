@@ -96,7 +96,7 @@ def warn_of_a_large_device(device: float, current: float, working: Working) -> N
     if device > most:
         working.warn(
             say(
-                "A secondary device of {device} A is larger than the {most} A allowed for this transformer ({section}).",
+                "A secondary device of {device} A is over the {most} A allowed for this transformer ({section}).",
                 device=shown_number(device),
                 most=shown_number(round(most, 1)),
                 section=working.section(key),

@@ -127,7 +127,9 @@ def separate_building_schedule(
             say("Grounding bar of the building's disconnect"),
             feeding | {"place": "separate-building", "ring": ring},
         )
-    add_metal_parts(parts, metal_parts, "water-separate-building", "separate-building", feeding, device, piping_device)
+    add_metal_parts(
+        parts, metal_parts, "water-separate-building", {"supply": "feeder-or-branch"}, feeding, device, piping_device
+    )
     return parts.answer(say("Separate building schedule"), say("for this building"))
 
 
@@ -152,6 +154,7 @@ def _add_equipment_conductor(parts: PartList, device: float, metal: str, sets: i
 
 
 def _add_old_way(parts: PartList, device: float, metal: str) -> None:
+    parts.working.cite("grounding/separate_building_existing_neutral")
     parts.size(
         "grounded-conductor",
         equipment_grounding_conductor,

@@ -118,7 +118,7 @@ def service_schedule(
             "other_conductors": ",".join(f"{count}x{size}" if count > 1 else size for count, size in others) or None,
         },
     )
-    add_metal_parts(parts, metal_parts, "water", "service", supply, None, piping_device)
+    add_metal_parts(parts, metal_parts, "water", {"supply": "service"}, supply, None, piping_device)
     return parts.answer(say("Service schedule"), say("for this service"))
 
 

@@ -142,7 +142,11 @@ def transformer_schedule(
         end=ELECTRODES[electrode],
         why=say("Ties the new neutral and its metal to the earth of the building."),
     )
-    add_metal_parts(parts, metal_parts, "water-derived-system", "derived-system", supply, None, piping_device)
+    frame = {
+        "supply": "common-electrode-conductor" if shared else "separately-derived-system",
+        "electrode": electrode if electrode in ("structural-metal", "water-pipe") else "other",
+    }
+    add_metal_parts(parts, metal_parts, "water-derived-system", frame, supply, None, piping_device)
     parts.size(
         "equipment-grounding-conductor-secondary",
         equipment_grounding_conductor,
