@@ -7,6 +7,7 @@ from calc.grounding.grounding_electrode_conductor import grounding_electrode_con
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.raceways.buried_metal_elbow import buried_metal_elbow
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "water_pipe_bonding"]
@@ -17,3 +18,4 @@ __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "system_bonding_jum
 __all__ = ["CALCULATORS", "EDITIONS", "grounding_electrode_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_grounding_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_bonding_jumper", "main_bonding_jumper"]
+__all__ = ["CALCULATORS", "EDITIONS", "buried_metal_elbow", "main_bonding_jumper"]

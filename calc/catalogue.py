@@ -6,6 +6,7 @@ from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+from calc.raceways.buried_metal_elbow import buried_metal_elbow
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 CALCULATORS = {
@@ -18,5 +19,6 @@ CALCULATORS = {
         grounding_electrode_conductor,
         equipment_grounding_conductor,
         equipment_bonding_jumper,
+        buried_metal_elbow,
     )
 }  # fmt: skip
