@@ -9,6 +9,7 @@ from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.raceways.buried_metal_elbow import buried_metal_elbow
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "water_pipe_bonding"]
@@ -23,3 +24,4 @@ __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "supply_side_bondin
 __all__ = ["CALCULATORS", "EDITIONS", "grounded_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_bonding_jumper", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "structural_metal_bonding"]
+__all__ = ["CALCULATORS", "EDITIONS", "buried_metal_elbow", "main_bonding_jumper"]

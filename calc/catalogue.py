@@ -10,6 +10,7 @@ from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+from calc.raceways.buried_metal_elbow import buried_metal_elbow
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 from calc.schedule.generator_schedule import generator_schedule
 from calc.schedule.separate_building_schedule import separate_building_schedule
@@ -34,5 +35,6 @@ CALCULATORS = {
         grounded_conductor,
         equipment_bonding_jumper,
         structural_metal_bonding,
+        buried_metal_elbow,
     )
 }  # fmt: skip

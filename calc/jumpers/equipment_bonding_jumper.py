@@ -8,7 +8,6 @@ from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
-from calc.grounding.circuit_fields import CONDUCTOR_METAL, INCREASE, INSTALLED, MINIMUM
 from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
 from calc.grounding.not_larger_than_circuit import CIRCUIT, not_larger_than_circuit
 from calc.grounding.proportional_increase import increased_size
@@ -16,7 +15,7 @@ from calc.grounding.size_by_device import TABLE, size_by_device
 from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
 from calc.jumpers.jumper_route import note_the_route, reasons_against_route
-from calc.vocabulary import METAL_WORDS, SETS
+from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -39,11 +38,11 @@ def equipment_bonding_jumper(
     routing: Annotated[str, ask.ROUTING] = "inside",
     length: Annotated[float | None, ask.LENGTH] = None,
     along: Annotated[str, ask.ALONG] = "yes",
-    installed_conductor: Annotated[str | None, INSTALLED] = None,
-    minimum_conductor: Annotated[str | None, MINIMUM] = None,
-    conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
-    sets: Annotated[int, SETS] = 1,
-    increase_reason: Annotated[str, INCREASE] = "any",
+    installed_conductor: Annotated[str | None, ask.INSTALLED] = None,
+    minimum_conductor: Annotated[str | None, ask.MINIMUM] = None,
+    conductor_metal: Annotated[str, ask.CONDUCTOR_METAL] = "copper",
+    sets: Annotated[int, ask.SETS] = 1,
+    increase_reason: Annotated[str, ask.INCREASE] = "any",
 ) -> Answer:
     """Give the smallest equipment bonding jumper, and whether it may run as it does.
 

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from calc.declare import Choice, Field
+from calc.grounding import circuit_fields
 from calc.raceways.measured import measured
+from calc.vocabulary import SETS as PARALLEL_SETS
 from calc.vocabulary import device_rating, metal_of, one_of, yes_or_no
 from calc.words import say
 
@@ -83,3 +86,8 @@ LENGTH = measured(
     MOST_FEET,
 )
 ALONG = yes_or_no(say("It follows the raceway"), say("It counts outside only, and not at a pole."), rare=False)
+INSTALLED = replace(circuit_fields.INSTALLED, rare=True)
+MINIMUM = replace(circuit_fields.MINIMUM, rare=True)
+CONDUCTOR_METAL = replace(circuit_fields.CONDUCTOR_METAL, rare=True)
+SETS = replace(PARALLEL_SETS, rare=True)
+INCREASE = circuit_fields.INCREASE
