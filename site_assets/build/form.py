@@ -50,7 +50,7 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
         return (
             f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
-            f'{hint}{error}<div class="choices">{options}</div></fieldset>'
+            f'{hint}{error}<div class="choices{' several' if asked.several else ''}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:

@@ -14,6 +14,7 @@ from calc.rulebook import Rule, rule
 from calc.words import Sentence, say
 from calc.working import MARK_WORDS, Step, shown_number
 
+FEW_COLUMNS = 3
 PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 
 
@@ -68,7 +69,8 @@ def _table(table: Table | None) -> str:
         return ""
     head = "".join(f'<th scope="col">{text(words)}</th>' for words in table.headings.values())
     rows = "".join(_row(table, row) for row in table.rows)
-    return f'<table class="list"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'
+    kind = "list" if len(table.headings) <= FEW_COLUMNS else "list wide"
+    return f'<table class="{kind}"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'
 
 
 def _row(table: Table, row: Row) -> str:
