@@ -15,3 +15,6 @@ from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "system_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "grounding_electrode_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_grounding_conductor", "main_bonding_jumper"]
+from calc.naming.conductor_name import conductor_name
+
+__all__ = ["CALCULATORS", "EDITIONS", "conductor_name", "main_bonding_jumper"]

@@ -5,6 +5,7 @@ from calc.grounding.grounding_electrode_conductor import grounding_electrode_con
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+from calc.naming.conductor_name import conductor_name
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 CALCULATORS = {
@@ -16,5 +17,6 @@ CALCULATORS = {
         system_bonding_jumper,
         grounding_electrode_conductor,
         equipment_grounding_conductor,
+        conductor_name,
     )
 }  # fmt: skip
