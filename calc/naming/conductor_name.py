@@ -88,8 +88,9 @@ def conductor_name(
         working.step(say("So it is this one: {name}.", name=found.label), cites=(found.defined, own.asked))
         sized = sized_by_words(own, working)
         working.step(sized, cites=(own.size,))
-        headline = found.label
-        detail = say("{does} {where} {sized}", does=found.does, where=where_stated(found, own, working), sized=sized)
+        headline, detail = found.label, found.does
+        working.note(where_stated(found, own, working))
+        working.note(sized)
         note_calculator(own, working)
     note_near_names(given, working)
     note_place(given, pair, side, working)

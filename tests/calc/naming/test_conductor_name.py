@@ -126,8 +126,8 @@ def test_no_conductor_names_objectionable_current_and_the_section_of_its_edition
 
 def test_the_supply_side_jumper_is_defined_elsewhere_in_2017():
     for edition, section in (("2017", "250.2;"), ("2020", "Article 100;"), ("2023", "Article 100;")):
-        detail = str(name({"where": "transformer-secondary"}, "enclosure", "enclosure", edition).answer.detail)
-        assert f"Defined in {section}" in detail and "250.30(A)(2)" in detail
+        notes = words(name({"where": "transformer-secondary"}, "enclosure", "enclosure", edition))
+        assert f"Defined in {section} its own rule is 250.30(A)(2)." in notes
 
 
 def test_a_generator_asks_for_its_neutral_and_its_device():
