@@ -25,3 +25,6 @@ __all__ = ["CALCULATORS", "EDITIONS", "grounded_conductor", "main_bonding_jumper
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_bonding_jumper", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "structural_metal_bonding"]
 __all__ = ["CALCULATORS", "EDITIONS", "buried_metal_elbow", "main_bonding_jumper"]
+from calc.naming.conductor_name import conductor_name
+
+__all__ = ["CALCULATORS", "EDITIONS", "conductor_name", "main_bonding_jumper"]

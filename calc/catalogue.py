@@ -11,6 +11,7 @@ from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 from calc.raceways.buried_metal_elbow import buried_metal_elbow
+from calc.naming.conductor_name import conductor_name
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 from calc.schedule.generator_schedule import generator_schedule
 from calc.schedule.separate_building_schedule import separate_building_schedule
@@ -36,5 +37,6 @@ CALCULATORS = {
         equipment_bonding_jumper,
         structural_metal_bonding,
         buried_metal_elbow,
+        conductor_name,
     )
 }  # fmt: skip
