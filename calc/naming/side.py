@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from calc.declare import Missing
+from calc.declare import Mend
 from calc.naming.name_fields import NOT_GIVEN
 from calc.words import say
 from calc.working import Working
@@ -26,7 +26,7 @@ class Side(NamedTuple):
 
 
 def side_of(where: str, generator_neutral: str, generator_device: str, working: Working) -> Side:
-    """Give the side of a place and record why. Raises: Missing where a generator is told too little of."""
+    """Give the side of a place and record why. Raises: Mend where a generator is told too little of."""
     if where == "ahead-of-service-disconnect":
         working.step(
             say("Ahead of the service disconnect no overcurrent device of the building protects the conductors.")
@@ -67,7 +67,7 @@ def side_of(where: str, generator_neutral: str, generator_device: str, working: 
 def _generator(generator_neutral: str, generator_device: str, working: Working) -> Side:
     for value, field in ((generator_neutral, "generator_neutral"), (generator_device, "generator_device")):
         if value == NOT_GIVEN:
-            raise Missing(field)
+            raise Mend(field)
     derived = generator_neutral == "switched"
     if derived:
         working.step(

@@ -21,7 +21,7 @@ def reasons_to_bond(
     """Give the rule that decides and the reasons why the elbow is not out of reach; none where it is.
 
     circuit: "service", "derived-system" or "feeder-or-branch"; joined: "nonmetallic" or "metal";
-    cover, concrete: inches. Raises: Missing when the cover decides and is left out. Source: rules named above.
+    cover, concrete: inches. Raises: Mend when the cover decides and is left out. Source: rules named above.
     """
     service = circuit == "service"
     rule = COVER_OF_SERVICE if service else COVER_OF_OTHERS
