@@ -7,6 +7,7 @@ from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.raceways.knockouts_over_250_volts import knockouts_over_250_volts
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "water_pipe_bonding"]
@@ -17,3 +18,4 @@ __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "system_bonding_jum
 __all__ = ["CALCULATORS", "EDITIONS", "grounding_electrode_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "equipment_grounding_conductor", "main_bonding_jumper"]
 __all__ = ["CALCULATORS", "EDITIONS", "grounded_conductor", "main_bonding_jumper"]
+__all__ = ["CALCULATORS", "EDITIONS", "knockouts_over_250_volts", "main_bonding_jumper"]

@@ -6,6 +6,7 @@ from calc.grounding.grounding_electrode_conductor import grounding_electrode_con
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+from calc.raceways.knockouts_over_250_volts import knockouts_over_250_volts
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 CALCULATORS = {
@@ -18,5 +19,6 @@ CALCULATORS = {
         grounding_electrode_conductor,
         equipment_grounding_conductor,
         grounded_conductor,
+        knockouts_over_250_volts,
     )
 }  # fmt: skip
