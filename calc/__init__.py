@@ -10,6 +10,7 @@ from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.raceways.buried_metal_elbow import buried_metal_elbow
+from calc.raceways.knockouts_over_250_volts import knockouts_over_250_volts
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 
 __all__ = ["CALCULATORS", "EDITIONS", "main_bonding_jumper", "water_pipe_bonding"]
@@ -28,3 +29,4 @@ __all__ = ["CALCULATORS", "EDITIONS", "buried_metal_elbow", "main_bonding_jumper
 from calc.naming.conductor_name import conductor_name
 
 __all__ = ["CALCULATORS", "EDITIONS", "conductor_name", "main_bonding_jumper"]
+__all__ = ["CALCULATORS", "EDITIONS", "knockouts_over_250_volts", "main_bonding_jumper"]

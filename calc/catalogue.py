@@ -12,6 +12,7 @@ from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 from calc.raceways.buried_metal_elbow import buried_metal_elbow
 from calc.naming.conductor_name import conductor_name
+from calc.raceways.knockouts_over_250_volts import knockouts_over_250_volts
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 from calc.schedule.generator_schedule import generator_schedule
 from calc.schedule.separate_building_schedule import separate_building_schedule
@@ -38,5 +39,6 @@ CALCULATORS = {
         structural_metal_bonding,
         buried_metal_elbow,
         conductor_name,
+        knockouts_over_250_volts,
     )
 }  # fmt: skip

@@ -9,7 +9,7 @@ from calc.working import Working
 
 PLACE = one_of(
     say("Where the grounded conductor runs"),
-    say("The grounded conductor is mostly the neutral. At a service it is also the only way back for a fault."),
+    say("The grounded conductor is mostly the neutral. At a service it is also the way back for a fault."),
     (
         Choice("service-disconnect", say("To a service disconnect")),
         Choice("first-disconnect", say("From a transformer or generator with the bond in its first disconnect")),

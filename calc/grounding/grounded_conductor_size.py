@@ -88,10 +88,10 @@ def _say_what_shares_a_raceway(each: int, raceways: int, rules, working: Working
 
 
 def _size_by_table(conductor, each, conductor_metal, metal, rules, working: Working) -> str:
-    derived_limit = rules["needed"] == DERIVED and working.cite(DERIVED).value == "stated"
-    limit_rule = DERIVED if derived_limit else CAP
+    derived_cap = rules["needed"] == DERIVED and working.cite(DERIVED).value == "stated"
+    cap_rule = DERIVED if derived_cap else CAP
     try:
-        return supply_side_size(conductor, each, conductor_metal, metal, working, limit_rule)
+        return supply_side_size(conductor, each, conductor_metal, metal, working, cap_rule)
     except NotCovered as outside:
         raise NotCovered(
             outside.why,

@@ -22,11 +22,11 @@ PARALLEL = "conductors/parallel_minimum"
 
 
 def supply_side_size(
-    conductor: str, sets: int, conductor_metal: str, metal: str, working: Working, limit_rule: str = CAP
+    conductor: str, sets: int, conductor_metal: str, metal: str, working: Working, cap_rule: str = CAP
 ) -> str:
     """Give the smallest size label of `metal` for `sets` ungrounded conductors of size `conductor`.
 
-    limit_rule: the rule that spares the part from being larger than the ungrounded conductors.
+    cap_rule: the rule that says it need not be larger than those conductors, whatever their size.
     Raises: NotCovered when no listed size is large enough. Source: rules named above.
     """
     edition = working.edition
@@ -75,10 +75,10 @@ def supply_side_size(
             "",
             (TABLE,),
         )
-    return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working, limit_rule)
+    return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working, cap_rule)
 
 
-def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working, limit_rule) -> str:
+def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working: Working, cap_rule) -> str:
     if area(size, working.edition) <= total:
         return size
     if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
@@ -86,7 +86,7 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
             say(
                 "It need not be larger than the ungrounded conductors ({section}). Copper and "
                 "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
-                section=working.section(limit_rule),
+                section=working.section(cap_rule),
             )
         )
         return size
@@ -94,9 +94,9 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
         say("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(conductor)),
         shown_size(conductor),
         "",
-        (limit_rule,),
+        (cap_rule,),
     )
-    if limit_rule != CAP:
+    if cap_rule != CAP:
         return conductor
     working.warn(
         say(
@@ -104,7 +104,7 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
             "large conductors ({section}). Ask the authority before you use it here.",
             size=shown_size(size),
             metal=METAL_WORDS[metal],
-            section=working.section(CAP),
+            section=working.section(cap_rule),
         )
     )
     return conductor
