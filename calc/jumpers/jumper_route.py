@@ -9,7 +9,7 @@ from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
 LONGEST = "raceways/jumper_outside_longest"
-POLE = "raceways/jumper_at_pole"
+POLE = "jumpers/jumper_outside_at_poles"
 PROTECTION = "raceways/jumper_protection"
 UNPROTECTED = "grounding/electrode_conductor_unprotected"
 

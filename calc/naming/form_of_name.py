@@ -50,7 +50,7 @@ def _metal_raceway(given: str, side: Side, working: Working) -> None:
             say(
                 "At a derived system a nonflexible metal raceway may be this jumper. A flexible one may not "
                 "({section}).",
-                section=section("naming/supply_side_jumper_of_derived_system"),
+                section=section("jumpers/derived_supply_side_jumper"),
             )
         )
     elif given == name.SUPPLY_SIDE and side.place == JOINED_GENERATOR:
@@ -58,7 +58,7 @@ def _metal_raceway(given: str, side: Side, working: Working) -> None:
             say(
                 "The rule for this generator sizes a jumper by its conductors ({section}). Ask the authority before "
                 "you rely on the raceway alone.",
-                section=section("naming/generator_without_device"),
+                section=section("jumpers/generator_supply_side_jumper"),
             )
         )
     elif given == name.SUPPLY_SIDE:

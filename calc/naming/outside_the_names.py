@@ -15,7 +15,7 @@ def _utility_source(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
         say(
             "At the service, choose the grounded conductor instead: look under grounded conductor brought to the "
             "service ({section}).",
-            section=section("naming/grounded_conductor_at_service"),
+            section=section("grounding/grounded_conductor_at_service"),
         ),
     )
 
@@ -89,7 +89,7 @@ def _pipe_to_pipe(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
         say(
             "Look under other metal piping ({piping}) and building steel ({steel}): they list where each bond lands.",
             piping=section("grounding/other_metal_piping_bond"),
-            steel=section("naming/structural_metal_bond"),
+            steel=section("grounding/structural_metal_bond"),
         ),
     )
 
@@ -112,7 +112,7 @@ def _pipes_and_steel_elsewhere(section: Callable[[str], str]) -> tuple[Sentence,
         say(
             "Look under metal water piping ({piping}) and building steel ({steel}): they list where each bond lands.",
             piping=section("grounding/water_pipe_bond"),
-            steel=section("naming/structural_metal_bond"),
+            steel=section("grounding/structural_metal_bond"),
         ),
     )
 

@@ -82,9 +82,9 @@ def _kept_apart(side: Side) -> str:
 
 def _asks_for_supply_side(side: Side) -> str:
     if side.place == DERIVED:
-        return "naming/supply_side_jumper_of_derived_system"
+        return "jumpers/derived_supply_side_jumper"
     if side.place == JOINED_GENERATOR:
-        return "naming/generator_without_device"
+        return "jumpers/generator_supply_side_jumper"
     return "naming/service_metal_bonded"
 
 
@@ -104,7 +104,7 @@ def _grounded_conductor(side: Side) -> OwnRule:
     if side.place == DERIVED:
         asked = "naming/grounded_conductor_of_derived_system"
     elif side.place in ("service", SERVICE_DISCONNECT):
-        asked = "naming/grounded_conductor_at_service"
+        asked = "grounding/grounded_conductor_at_service"
     else:
         asked = "naming/defined_grounded_conductor"
         return OwnRule(asked, LOAD_CARRIED, asked, None)
@@ -116,8 +116,8 @@ def _piping_or_steel(pair: frozenset[str], side: Side, edition: str) -> OwnRule:
         asked = "grounding/other_metal_piping_bond"
         return OwnRule(asked, DEVICE, asked, "water-pipe-bonding")
     if "water-pipe" not in pair:
-        place = "_of_derived_system" if side.place == DERIVED else ""
-        asked = f"naming/structural_metal_bond{place}"
+        place = "_derived" if side.place == DERIVED else ""
+        asked = f"grounding/structural_metal_bond{place}"
         return OwnRule(asked, CONDUCTORS, asked, "structural-metal-bonding")
     sized_by = CONDUCTORS
     if side.place == DERIVED:

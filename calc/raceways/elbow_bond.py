@@ -80,6 +80,6 @@ def note_the_bond(circuit: str, joined: str, working: Working) -> None:
             "may be longer ({pole}).",
             longest=shown_number(longest.value),
             section=longest.section,
-            pole=section("raceways/jumper_at_pole"),
+            pole=section("jumpers/jumper_outside_at_poles"),
         )
     )
