@@ -1,4 +1,4 @@
-"""Every calculator by slug."""
+"""Every calculator by slug, in the order a reader meets them."""
 
 from calc.comparison.compare_editions import compare_editions
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
@@ -10,8 +10,8 @@ from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
-from calc.raceways.buried_metal_elbow import buried_metal_elbow
 from calc.naming.conductor_name import conductor_name
+from calc.raceways.buried_metal_elbow import buried_metal_elbow
 from calc.raceways.knockouts_over_250_volts import knockouts_over_250_volts
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
 from calc.schedule.generator_schedule import generator_schedule
@@ -22,23 +22,23 @@ from calc.schedule.transformer_schedule import transformer_schedule
 CALCULATORS = {
     each.slug: each
     for each in (
-        main_bonding_jumper,
-        water_pipe_bonding,
-        raceway_as_grounding_path,
-        system_bonding_jumper,
-        grounding_electrode_conductor,
-        equipment_grounding_conductor,
+        conductor_name,
         service_schedule,
         transformer_schedule,
         generator_schedule,
         separate_building_schedule,
-        compare_editions,
+        main_bonding_jumper,
+        system_bonding_jumper,
         supply_side_bonding_jumper,
-        grounded_conductor,
         equipment_bonding_jumper,
+        equipment_grounding_conductor,
+        grounded_conductor,
+        grounding_electrode_conductor,
+        water_pipe_bonding,
         structural_metal_bonding,
+        raceway_as_grounding_path,
         buried_metal_elbow,
-        conductor_name,
         knockouts_over_250_volts,
+        compare_editions,
     )
 }  # fmt: skip

@@ -75,10 +75,10 @@ def supply_side_size(
             "",
             (TABLE,),
         )
-    return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working, cap_rule)
+    return _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, working, cap_rule)
 
 
-def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working: Working, cap_rule) -> str:
+def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, working, cap_rule) -> str:
     if area(size, working.edition) <= total:
         return size
     if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
@@ -90,14 +90,17 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
             )
         )
         return size
+    smaller = conductor if sets == 1 else next_listed_size(total, working.edition)
+    if area(smaller, working.edition) >= area(size, working.edition):
+        return size
     working.step(
-        say("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(conductor)),
-        shown_size(conductor),
+        say("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(smaller)),
+        shown_size(smaller),
         "",
         (cap_rule,),
     )
     if cap_rule != CAP:
-        return conductor
+        return smaller
     working.warn(
         say(
             "The table alone would ask for {size} {metal}. The sentence that spares it stands in the note on "
@@ -107,7 +110,7 @@ def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, 
             section=working.section(cap_rule),
         )
     )
-    return conductor
+    return smaller
 
 
 def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working: Working) -> str:
