@@ -88,9 +88,10 @@ def test_equipment_grounding_conductors_grow_with_the_hot_conductors_by_circular
     assert count == 30_530
 
 
-def test_the_growth_by_circular_mils_is_the_same_in_every_edition(sweep):
-    count = sweep("equipment-grounding-conductor", increase_cases(EDITIONS, (("copper", "copper"),)))
-    assert count == 4 * 19 * (30 * 31 // 2)
+def test_the_growth_by_circular_mils_is_the_same_in_the_other_editions(sweep):
+    others = ("2017", "2020", "2026")
+    count = sweep("equipment-grounding-conductor", increase_cases(others, (("copper", "copper"),)))
+    assert count == 3 * 19 * (30 * 31 // 2)
 
 
 def parallel_cases() -> Iterator[Case]:
