@@ -97,8 +97,10 @@ def test_the_growth_by_circular_mils_is_the_same_in_the_other_editions(sweep):
 def parallel_cases() -> Iterator[Case]:
     """One set to a raceway: the full size in each, limited by the summed set to 2023 and by one conductor in 2026."""
     for edition in EDITIONS:
+        # The last edition of each of the two rules is swept in full, the earlier ones at every third row.
+        rows = ROWS if edition in ("2023", "2026") else ROWS[::3]
         for metal in COLUMNS:
-            for device in ROWS:
+            for device in rows:
                 for sets in SETS:
                     for hot in PARALLEL_SIZES:
                         inputs = {"device": device, "metal": metal, "conductor_metal": metal}
@@ -111,7 +113,7 @@ def parallel_cases() -> Iterator[Case]:
 
 
 def test_equipment_grounding_conductors_in_parallel_raceways_are_of_full_size_in_each(sweep):
-    assert sweep("equipment-grounding-conductor", parallel_cases()) == 4 * 2 * 19 * 30 * 19
+    assert sweep("equipment-grounding-conductor", parallel_cases()) == (19 + 19 + 7 + 7) * 2 * 30 * 19
 
 
 def motor_cases() -> Iterator[Case]:
