@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from urllib.parse import parse_qsl, quote
 
 from calc.declare import Result
@@ -20,5 +21,11 @@ def write(result: Result) -> str:
     """Give the link that restores a result: always the edition, every input given, and what was answered."""
     given = [(name, value) for name, value in result.inputs.items() if value is not None]
     pairs = [("edition", result.edition), *given, ("said", result.said)]
-    query = "&".join(f"{name}={quote(str(value), safe='/,')}" for name, value in pairs)
+    query = "&".join(f"{name}={_quoted(str(value))}" for name, value in pairs)
     return f"calculators/{result.calculator.slug}.html?{query}"
+
+
+@lru_cache(maxsize=1000)
+def _quoted(text: str) -> str:
+    # Most values of most links are one of a few choices.
+    return quote(text, safe="/,")
