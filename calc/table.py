@@ -91,9 +91,7 @@ def counted(outcomes: Mapping[str, int]) -> Sentence:
     Answered: 2. To fix: 1. Not covered: 0.
     """
     answers, fix, outside = (shown_number(outcomes.get(name, 0)) for name in ("answer", "fix", "not_covered"))
-    return say(
-        "Answered: {answers}. To fix: {fix}. Not covered: {outside}.", answers=answers, fix=fix, outside=outside
-    )
+    return say("Answered: {answers}. To fix: {fix}. Not covered: {outside}.", answers=answers, fix=fix, outside=outside)
 
 
 def example_table(calculator: Calculator) -> str:
@@ -204,7 +202,7 @@ def _unreadable(header: list[str], columns: tuple[str, ...], row: Row, typed: Ma
                 **counts,
             )
         )
-    return "; ".join(
+    return " ".join(
         str(say("{column}: A character here cannot be read. Type it again, and save the table as UTF-8.", column=name))
         for name in columns
         if UNREADABLE in typed[name] or "\0" in typed[name]
@@ -214,7 +212,7 @@ def _unreadable(header: list[str], columns: tuple[str, ...], row: Row, typed: Ma
 def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
     answer, outside, cited = result.answer, result.not_covered, result.working.citations
     if result.outcome == "fix":
-        return _result_cells(values, "fix", fix="; ".join(f"{each.field}: {each.words}" for each in result.fix))
+        return _result_cells(values, "fix", fix=" ".join(f"{each.field}: {each.words}" for each in result.fix))
     worst = max((rule.mark for rule in cited), key=MARKS.index, default="")
     return _result_cells(
         values,

@@ -51,7 +51,9 @@ def many_html(calculator: Calculator) -> str:
     )
 
 
-_HINT = say("Blank cells count as left out. In the spreadsheet, make cells text first, so that 1/2 does not become a date.")
+_HINT = say(
+    "Blank cells count as left out. In the spreadsheet, make cells text first, so that 1/2 does not become a date."
+)
 _FILE_HINT = say("A CSV file in UTF-8, chosen here or dropped anywhere on this part. It stays on this device.")
 
 

@@ -86,13 +86,15 @@ def _first_rows(counts: Counter, rows: list[dict[str, str]]) -> str:
 
 
 def _row(row: dict[str, str]) -> str:
-    answer = f"<b>{text(row['answer'])}</b>" if row["answer"] else text(say("Not covered: {why}", why=row["not_covered"]))
-    warnings = f'<br>{text(row["warnings"])}' if row["warnings"] else ""
+    answer = (
+        f"<b>{text(row['answer'])}</b>" if row["answer"] else text(say("Not covered: {why}", why=row["not_covered"]))
+    )
+    warnings = f'<p class="warning">{text(row["warnings"])}</p>' if row["warnings"] else ""
     # The page stands in the folder that the link names.
     address = text("?" + row["link"].partition("?")[2])
     opened = f'<a href="{address}" target="_blank" rel="noopener">{text(say("Working of this row"))}</a>'
     mark = mark_html(row["mark"]) if row["mark"] else ""
-    return f"<tr><td>{text(_name(row))}</td><td>{answer}{warnings}<br>{opened}</td><td>{text(row['sections'])} {mark}</td></tr>"
+    return f"<tr><td>{text(_name(row))}</td><td>{answer}{warnings}</td><td>{text(row['sections'])} {mark}<br>{opened}</td></tr>"
 
 
 def _name(row: dict[str, str]) -> str:

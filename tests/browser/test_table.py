@@ -85,7 +85,8 @@ def test_a_dropped_file_is_answered_and_opens_the_part(page, site):
     page.goto(f"{site}calculators/{SLUG}.html")
     table = rows(3)
     dropped = page.evaluate_handle(
-        "text => { const data = new DataTransfer(); data.items.add(new File([text], 'schedule.csv')); return data; }", table
+        "text => { const data = new DataTransfer(); data.items.add(new File([text], 'schedule.csv')); return data; }",
+        table,
     )
     page.dispatch_event("[data-many]", "drop", {"dataTransfer": dropped})
     assert kept(page) == command_line(SLUG, table.encode())
