@@ -12,7 +12,6 @@ from site_assets.build.state_words import START_WORDS
 from site_assets.render.answer import text
 
 STATE_WORDS = START_WORDS | {
-    "reading": say("The file is being read."),
     "unreadable": say("This file cannot be read. Choose it again."),
     "empty": say("There is nothing to work out. Paste a table or choose a file."),
     "running": say("The rows are being worked out. The form above can be used meanwhile."),
@@ -30,7 +29,10 @@ def many_html(calculator: Calculator) -> str:
         f'<details class="many" data-many="{calculator.slug}"><summary>{text(say("Many at once"))}</summary>'
         f"{_paragraph(say('A table goes in and comes back with its answers. The first row names the columns.'))}"
         f"{_columns(calculator)}"
-        f'<label for="many-text">{text(say("Rows, pasted from a spreadsheet"))}</label>'
+        f'<label for="many-file">{text(say("A file"))}</label>'
+        f'<p id="file-hint" class="hint">{text(_FILE_HINT)}</p>'
+        '<input id="many-file" type="file" aria-describedby="file-hint">'
+        f'<label for="many-text">{text(say("Or rows, pasted from a spreadsheet"))}</label>'
         f'<p id="many-hint" class="hint">{text(_HINT)}</p>'
         '<textarea id="many-text" rows="6" wrap="off" autocomplete="off" autocapitalize="off" spellcheck="false" '
         'aria-describedby="many-hint"></textarea>'
@@ -38,9 +40,6 @@ def many_html(calculator: Calculator) -> str:
         f'<button type="button" class="primary" data-many-run>{text(say("Work out the rows"))}</button>'
         f'<button type="button" class="quiet" data-many-example="{escape(example)}">{text(say("Put in an example"))}'
         "</button></div>"
-        f'<label for="many-file">{text(say("Or a file"))}</label>'
-        f'<p id="file-hint" class="hint">{text(_FILE_HINT)}</p>'
-        '<input id="many-file" type="file" aria-describedby="file-hint">'
         f'<p class="many-state" role="status" {words}></p>'
         '<div class="many-progress" hidden>'
         f'<progress max="1" value="0" aria-label="{text(say("Part of the rows that is done"))}"></progress>'
@@ -77,4 +76,4 @@ def _columns(calculator: Calculator) -> str:
         else:
             rows.append((name, say("{label}. {enter} Left out: {default}.", **words)))
     listed = "".join(f"<dt><code>{name}</code></dt><dd>{text(words)}</dd>" for name, words in rows)
-    return f'<details class="columns"><summary>{text(say("Columns there may be"))}</summary><dl>{listed}</dl></details>'
+    return f'<details class="columns"><summary>{text(say("Names of the columns"))}</summary><dl>{listed}</dl></details>'

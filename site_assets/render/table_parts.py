@@ -94,7 +94,8 @@ def _row(row: dict[str, str]) -> str:
     address = text("?" + row["link"].partition("?")[2])
     opened = f'<a href="{address}" target="_blank" rel="noopener">{text(say("Working of this row"))}</a>'
     mark = mark_html(row["mark"]) if row["mark"] else ""
-    return f"<tr><td>{text(_name(row))}</td><td>{answer}{warnings}</td><td>{text(row['sections'])} {mark}<br>{opened}</td></tr>"
+    sections = f"{text(row['sections'])} {mark}<br>{opened}"
+    return f"<tr><td>{text(_name(row))}</td><td>{answer}{warnings}</td><td>{sections}</td></tr>"
 
 
 def _name(row: dict[str, str]) -> str:

@@ -31,6 +31,7 @@ export function startMany(part) {
     if (!bytes?.byteLength) return say(bytes ? "empty" : "unreadable");
     say("running");
     progress.hidden = false;
+    bringUp(progress, "nearest");
     const pieces = [];
     let html = "";
     startRuntime(runtimeOf(form), report);
@@ -59,8 +60,12 @@ export function startMany(part) {
     keep.hidden = table.size === 0;
     if (table.size) keep.href = URL.createObjectURL(table);
     say(stopped ? "stopped" : table.size ? "done" : "refused");
+    bringUp(state, "start");
+  }
+
+  function bringUp(element, block) {
     // Whoever works in the form meanwhile stays there.
-    if (part.contains(document.activeElement)) state.scrollIntoView({ block: "start" });
+    if (!form.contains(document.activeElement)) element.scrollIntoView({ block });
   }
 
   function forget() {

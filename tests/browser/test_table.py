@@ -11,6 +11,7 @@ from playwright.sync_api import expect
 from calc import CALCULATORS
 from calc.table import example_table
 from tests.browser.conftest import PHONE
+from tests.browser.test_every_page import AXE
 
 ROOT = Path(__file__).parents[2]
 SLUG = "main-bonding-jumper"
@@ -163,8 +164,10 @@ def test_a_runtime_that_cannot_be_fetched_is_told_and_trying_again_answers_the_s
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 @pytest.mark.parametrize("width", [360, 1280])
-def test_the_open_part_fits_the_screen_and_a_glove(browser, site, width, scheme):
-    context = browser.new_context(viewport=PHONE | {"width": width}, color_scheme=scheme, service_workers="block")
+def test_the_open_part_fits_the_screen_and_a_glove_and_reads_for_everyone(browser, site, width, scheme):
+    context = browser.new_context(
+        viewport=PHONE | {"width": width}, color_scheme=scheme, service_workers="block", bypass_csp=True
+    )
     page = context.new_page()
     open_part(page, site)
     page.click("[data-many] .columns > summary")
@@ -176,5 +179,8 @@ def test_the_open_part_fits_the_screen_and_a_glove(browser, site, width, scheme)
              .filter((each) => each.offsetParent && each.getBoundingClientRect().height < 48)
              .map((each) => each.outerHTML.slice(0, 80))"""
     )
-    assert small == []
+    page.add_script_tag(path=AXE)
+    report = page.evaluate("axe.run(document, { resultTypes: ['violations'] })")
     context.close()
+    assert small == []
+    assert [(each["id"], node["target"]) for each in report["violations"] for node in each["nodes"]] == []
