@@ -32,7 +32,7 @@ class Row:
 
 @dataclass(frozen=True)
 class Sheet:
-    """A table being read: its separator, whether it begins with the mark of its encoding, and its rows that are not blank."""
+    """A table being read: its separator, whether it begins with the mark of its encoding, its rows but blank ones."""
 
     separator: str
     marked: bool
