@@ -214,6 +214,7 @@ def test_what_a_spreadsheet_would_take_for_a_formula_comes_out_harmless(text):
         ("3/0,2,copper\n", "3/0", "The columns are label, edition, conductor"),
         (b"PK\x03\x04\x14\x00\x06\x00\xff", "PK", "The table is text"),
         ("conductor,colour\n3/0,green\n", "colour", "There is no column of this name"),
+        ("conductor,size\n3/0,4\n", "size", "There is no column of this name"),
         ("conductor,said\n3/0,x\n", "said", "There is no column of this name"),
         ("conductor,sets,conductor\n3/0,1,3/0\n", "conductor", "This column is there twice"),
         ("conductor,,sets\n3/0,,1\n", "column 2", "no name"),
