@@ -1,20 +1,44 @@
-"""Every calculator by slug."""
+"""Every calculator by slug, in the order a reader meets them."""
 
+from calc.comparison.compare_editions import compare_editions
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
+from calc.jumpers.equipment_bonding_jumper import equipment_bonding_jumper
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
+from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+from calc.naming.conductor_name import conductor_name
+from calc.raceways.buried_metal_elbow import buried_metal_elbow
+from calc.raceways.knockouts_over_250_volts import knockouts_over_250_volts
 from calc.raceways.raceway_as_grounding_path import raceway_as_grounding_path
+from calc.schedule.generator_schedule import generator_schedule
+from calc.schedule.separate_building_schedule import separate_building_schedule
+from calc.schedule.service_schedule import service_schedule
+from calc.schedule.transformer_schedule import transformer_schedule
 
 CALCULATORS = {
     each.slug: each
     for each in (
+        conductor_name,
+        service_schedule,
+        transformer_schedule,
+        generator_schedule,
+        separate_building_schedule,
         main_bonding_jumper,
-        water_pipe_bonding,
-        raceway_as_grounding_path,
         system_bonding_jumper,
-        grounding_electrode_conductor,
+        supply_side_bonding_jumper,
+        equipment_bonding_jumper,
         equipment_grounding_conductor,
+        grounded_conductor,
+        grounding_electrode_conductor,
+        water_pipe_bonding,
+        structural_metal_bonding,
+        raceway_as_grounding_path,
+        buried_metal_elbow,
+        knockouts_over_250_volts,
+        compare_editions,
     )
 }  # fmt: skip

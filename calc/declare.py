@@ -11,53 +11,14 @@ import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 
+from calc.answer import Answer
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
+from calc.field import Choice, Field, echo, mend, read_field
 from calc.words import Sentence, say
 from calc.working import Working
 
-LONGEST_TEXT = 200
-LONGEST_ECHO = 40
+LONGEST_SAID = 1000
 MOST_UNKNOWN = 5
-
-
-@dataclass(frozen=True)
-class Choice:
-    """One option of a field: the value in links, and the words beside it."""
-
-    value: str
-    label: Sentence
-
-
-@dataclass(frozen=True)
-class Field:
-    """One input: how it is asked for, and how what was typed is read.
-
-    `read` gives the value or raises ValueError; then the reader is told `enter`. `show` gives
-    the value as it is read out.
-    `rare` fields stand behind "less common cases".
-    """
-
-    label: Sentence
-    hint: Sentence
-    enter: Sentence
-    read: Callable[[str], object]
-    show: Callable[[object], object] = str
-    choices: tuple[Choice, ...] = ()
-    suggestions: tuple[str, ...] = ()
-    whole_numbers: tuple[int, int] | None = None
-    rare: bool = False
-
-
-@dataclass(frozen=True)
-class Answer:
-    """What the reader came for. `said` is the answer as links carry it; `values` are for programs."""
-
-    name: Sentence
-    headline: Sentence
-    detail: Sentence
-    basis: str
-    said: str
-    values: Mapping[str, object]
 
 
 @dataclass(frozen=True)
@@ -78,14 +39,19 @@ class NotCovered(Exception):
         self.look_in = look_in
 
 
-class Missing(Exception):
-    """A field that this case needs, though others do not, was left out: its name."""
+class Mend(Exception):
+    """A field that this case cannot use as it is: its name, and what to enter where that is not its usual words."""
+
+    def __init__(self, field: str, words: Sentence | None = None):
+        super().__init__(field)
+        self.field = field
+        self.words = words
 
 
 def needed(value: object, field: str):
-    """Give the value of an optional field that this case needs. Raises: Missing when it was left out."""
+    """Give the value of an optional field that this case needs. Raises: Mend when it was left out."""
     if value is None:
-        raise Missing(field)
+        raise Mend(field)
     return value
 
 
@@ -128,31 +94,35 @@ class Calculator:
 
     def run(self, pairs: Iterable[tuple[str, str]]) -> Result:
         """Run on written inputs, as a link or the command line gives them."""
-        pairs = list(pairs)
-        edition, chosen, said, inputs, fix = self._read(pairs)
-        working = Working(edition)
-        if not chosen:
-            working.warn(
+        result = self.work(pairs)
+        if not result.edition_chosen:
+            result.working.warnings.insert(
+                0,
                 say(
                     "Edition not chosen: {edition} shown. Choose the edition enforced where the work is.",
-                    edition=edition,
-                )
+                    edition=result.edition,
+                ),
             )
+        result.working.warnings.extend(unverified(result.working))
+        return result
+
+    def work(self, pairs: Iterable[tuple[str, str]]) -> Result:
+        """Run as `run` does, for another calculator: without its warnings of the edition."""
+        edition, chosen, said, inputs, fix = self._read(list(pairs))
+        working = Working(edition)
         result = dict(
             calculator=self, edition=edition, edition_chosen=chosen, inputs=inputs, working=working, said_before=said
         )
         if fix:
             return Result(outcome="fix", fix=tuple(fix), **result)
         try:
-            answer = self.function(working=working, **inputs)
-        except Missing as missing:
-            asked = self.fields[name := str(missing)]
-            return Result(outcome="fix", fix=(Fix(name, asked.label, asked.enter),), **result)
+            return Result(outcome="answer", answer=self.function(working=working, **inputs), **result)
+        except Mend as mending:
+            asked = self.fields[mending.field]
+            fix = Fix(mending.field, asked.label, mending.words or asked.enter)
+            return Result(outcome="fix", fix=(fix,), **result)
         except NotCovered as outside:
-            _warn_of_unverified(working)
             return Result(outcome="not_covered", not_covered=outside, **result)
-        _warn_of_unverified(working)
-        return Result(outcome="answer", answer=answer, **result)
 
     def _read(self, pairs: list[tuple[str, str]]):
         readable = {"edition": EDITION_FIELD, "said": SAID_FIELD} | dict(self.fields)
@@ -195,7 +165,7 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
 
     Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
-    or raises `NotCovered`, or `Missing` for a field that only this case needs.
+    or raises `NotCovered`, or `Mend` for a field that only this case needs.
     """
 
     def declare(function: Callable[..., Answer]) -> Calculator:
@@ -223,37 +193,18 @@ def _few_unknown(fix: dict[str, Fix], readable: Mapping[str, Field]) -> dict[str
     return {name: each for name, each in fix.items() if name not in unknown[MOST_UNKNOWN:]}
 
 
-def read_field(asked: Field, text: str) -> object:
-    """Give what `text` means for a field. Raises: ValueError."""
-    if not text.strip() or len(text) > LONGEST_TEXT:
-        raise ValueError(echo(text))
-    if asked.choices and text not in {choice.value for choice in asked.choices}:
-        raise ValueError(echo(text))
-    return asked.read(text)
-
-
-def mend(asked: Field, text: str) -> Sentence:
-    """Give the sentence that tells what to enter instead of `text`."""
-    if not text.strip():
-        return asked.enter
-    return say("“{typed}” does not fit here. {enter}", typed=echo(text), enter=asked.enter)
-
-
-def echo(text: str) -> str:
-    """Give the beginning of what was typed, short enough to stand in a sentence."""
-    return text if len(text) <= LONGEST_ECHO else text[:LONGEST_ECHO] + "…"
-
-
-def _warn_of_unverified(working: Working) -> None:
+def unverified(working: Working) -> list[Sentence]:
+    """Give the warning that sections cited are not verified in this edition, if any are not."""
     sections = working.unverified()
-    if sections:
-        working.warn(
-            say(
-                "Not verified for the {edition} edition: {sections}. Read the book before you rely on it.",
-                edition=working.edition,
-                sections="; ".join(dict.fromkeys(sections)),
-            )
+    if not sections:
+        return []
+    return [
+        say(
+            "Not verified for the {edition} edition: {sections}. Read the book before you rely on it.",
+            edition=working.edition,
+            sections="; ".join(dict.fromkeys(sections)),
         )
+    ]
 
 
 def _said(text: str) -> str:
@@ -274,4 +225,5 @@ SAID_FIELD = Field(
     hint=say("Links carry it, so that a changed answer is seen."),
     enter=say("Leave it as the link had it, for example 2/0-copper, or take it away."),
     read=_said,
+    longest=LONGEST_SAID,
 )

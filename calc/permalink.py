@@ -19,10 +19,37 @@ def read(query: str) -> list[tuple[str, str]]:
 
 def write(result: Result) -> str:
     """Give the link that restores a result: always the edition, every input given, and what was answered."""
-    given = [(name, value) for name, value in result.inputs.items() if value is not None]
-    pairs = [("edition", result.edition), *given, ("said", result.said)]
-    query = "&".join(f"{name}={_quoted(str(value))}" for name, value in pairs)
-    return f"calculators/{result.calculator.slug}.html?{query}"
+    pairs = [("edition", result.edition), *_given(result), ("said", result.said)]
+    return f"calculators/{result.calculator.slug}.html?{_query(pairs)}"
+
+
+def case(result: Result) -> str:
+    """Give a result's calculator and inputs alone, "slug?name=value&...", for a calculator that runs others."""
+    return case_of(result.calculator.slug, _given(result))
+
+
+def case_of(slug: str, pairs: list[tuple[str, object]]) -> str:
+    """Give the case of a calculator on written inputs."""
+    return f"{slug}?{_query(pairs)}"
+
+
+def read_case(text: str) -> tuple[str, list[tuple[str, str]]]:
+    """Give the slug and the inputs that a case or a whole link names, without edition and answer.
+
+    >>> read_case("calculators/main-bonding-jumper.html?edition=2020&conductor=3/0&said=4-copper")
+    ('main-bonding-jumper', [('conductor', '3/0')])
+    """
+    path, _, query = text.strip().partition("?")
+    slug = path.rpartition("/")[2].removesuffix(".html")
+    return slug, [(name, value) for name, value in read(query.partition("#")[0]) if name not in ("edition", "said")]
+
+
+def _given(result: Result) -> list[tuple[str, object]]:
+    return [(name, value) for name, value in result.inputs.items() if value is not None]
+
+
+def _query(pairs: list[tuple[str, object]]) -> str:
+    return "&".join(f"{name}={_quoted(str(value))}" for name, value in pairs)
 
 
 @lru_cache(maxsize=1000)

@@ -23,6 +23,11 @@ def plain_result(result: Result) -> dict:
             "said": result.answer.said,
         }
         answer = dict(result.answer.values) | shown
+        if result.answer.table:
+            answer["rows"] = [
+                {key: str(words) for key, words in row.cells.items()} | {"permalink": row.link or None}
+                for row in result.answer.table.rows
+            ]
     return {
         "schema": SCHEMA,
         "calculator": result.calculator.slug,

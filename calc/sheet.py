@@ -32,7 +32,7 @@ class Row:
 
 @dataclass(frozen=True)
 class Sheet:
-    """A table being read: its separator, whether it begins with the mark of its encoding, its rows but blank ones."""
+    """A table being read: its separator, whether a mark of its encoding begins it, and its rows that are not blank."""
 
     separator: str
     marked: bool

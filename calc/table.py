@@ -127,7 +127,7 @@ def _variations(calculator: Calculator) -> Iterator[dict[str, str]]:
 
 
 def _is_plain(value: object) -> bool:
-    return isinstance(value, str | int | float)
+    return isinstance(value, str | int | float | list | dict)
 
 
 def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given: list[str]) -> list[str]:
@@ -239,6 +239,10 @@ def _result_cells(values: Mapping[str, str], outcome: str, **cells: str) -> dict
 def _plain_text(value: object) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(value, dict):
+        return "; ".join(f"{name} {each}" for name, each in value.items())
+    if isinstance(value, list):
+        return "; ".join(map(str, value))
     return str(value) if _is_plain(value) else ""
 
 

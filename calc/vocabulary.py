@@ -50,6 +50,24 @@ def one_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare
     return Field(label, hint, enter, str, choices=choices, rare=rare)
 
 
+def several_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
+    """Give a field for any of several values; it is read as their list, in the order of the choices."""
+    enter = say(
+        "Choose among {values}; write commas between several.", values=", ".join(choice.value for choice in choices)
+    )
+    words = {choice.value: choice.label for choice in choices}
+    return Field(
+        label,
+        hint,
+        enter,
+        str,
+        show=lambda text: ", ".join(str(words[value]) for value in text.split(",")),
+        choices=choices,
+        rare=rare,
+        several=True,
+    )
+
+
 def yes_or_no(label: Sentence, hint: Sentence, *, rare: bool = True) -> Field:
     """Give a field that is answered "yes" or "no"."""
     return one_of(label, hint, (Choice("yes", say("Yes")), Choice("no", say("No"))), rare=rare)

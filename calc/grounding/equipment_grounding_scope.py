@@ -33,7 +33,7 @@ def stay_with_the_load_side(circuit: str, working: Working) -> None:
 def stay_with_whole_answers(
     installed: str | None, minimum: str | None, sets: int, raceways: int, working: Working
 ) -> None:
-    """Raise Missing or NotCovered where the conductors make no whole: one size alone, broken sets."""
+    """Raise Mend or NotCovered where the conductors make no whole: one size alone, broken sets."""
     if minimum:
         needed(installed, "installed_conductor")
     if sets % raceways:
@@ -47,7 +47,7 @@ def stay_with_whole_answers(
 
 
 def device_that_counts(device: float, circuit: str, motor: str, motor_current: float | None, working: Working) -> float:
-    """Give the rating, ampere, that the table is entered with. Raises: Missing without a motor current it needs."""
+    """Give the rating, ampere, that the table is entered with. Raises: Mend without a motor current it needs."""
     if circuit == "motor":
         working.step(
             say("The device that protects the motor circuit against short circuits and ground faults counts."),

@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from math import ceil
-
-from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Choice
-from calc.units import convert
+from calc.jumpers.bus_area import bus_of_equal_area
 from calc.vocabulary import METAL_WORDS, one_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -112,16 +109,7 @@ _FORM_WORDS = {"busbar": say("busbar"), "strap": say("strap")}
 
 
 def _bus_or_strap(form: str, size: str, metal: str, working: Working, landing: str) -> Sentence:
-    cmil = area(size, working.edition)
-    square_inch, square_millimetre = convert(cmil, "cmil", "in2"), convert(cmil, "cmil", "mm2")
-    working.step(
-        say(
-            "A bus or strap of at least the area of that wire: {square_inch:.4f} in², {square_millimetre:.1f} mm².",
-            square_inch=square_inch,
-            square_millimetre=square_millimetre,
-        ),
-        cites=("jumpers/bus_of_equal_area",),
-    )
+    square_inch, square_millimetre = bus_of_equal_area(size, "jumpers/bus_of_equal_area", working)
     _note_metal_and_attachment(metal, working)
     if form == "busbar":
         working.note(
@@ -143,6 +131,6 @@ def _bus_or_strap(form: str, size: str, metal: str, working: Working, landing: s
         "{metal} wire, or a {form} of the same area: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
         metal=METAL_WORDS[metal],
         form=_FORM_WORDS[form],
-        square_inch=ceil(square_inch * 1000) / 1000,
-        square_millimetre=ceil(square_millimetre),
+        square_inch=square_inch,
+        square_millimetre=square_millimetre,
     )

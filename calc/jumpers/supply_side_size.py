@@ -1,6 +1,6 @@
-"""The size of a jumper ahead of the first overcurrent device, by the area of the ungrounded conductors.
+"""The size of a part ahead of the first overcurrent device, by the area of the ungrounded conductors.
 
-Main, system and supply-side bonding jumpers share it.
+Main, system and supply-side bonding jumpers and the grounded conductor share it.
 """
 
 from __future__ import annotations
@@ -21,9 +21,12 @@ CAP = "jumpers/not_larger_than_ungrounded"
 PARALLEL = "conductors/parallel_minimum"
 
 
-def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str, working: Working) -> str:
+def supply_side_size(
+    conductor: str, sets: int, conductor_metal: str, metal: str, working: Working, cap_rule: str = CAP
+) -> str:
     """Give the smallest size label of `metal` for `sets` ungrounded conductors of size `conductor`.
 
+    cap_rule: the rule that says it need not be larger than those conductors, whatever their size.
     Raises: NotCovered when no listed size is large enough. Source: rules named above.
     """
     edition = working.edition
@@ -38,7 +41,7 @@ def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str
             sets=sets,
             area_of_one=one,
         )
-        _warn_of_small_parallel_conductors(conductor, working)
+        warn_of_small_parallel_conductors(conductor, working)
     rows = working.cite(TABLE).rows
     column = ALUMINUM_COLUMN[conductor_metal]
     row = next((row for row in rows if total <= area(row[f"through_{column}"], edition)), None)
@@ -72,37 +75,42 @@ def supply_side_size(conductor: str, sets: int, conductor_metal: str, metal: str
             "",
             (TABLE,),
         )
-    return _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working)
+    return _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, working, cap_rule)
 
 
-def _not_larger_than_ungrounded(size, conductor, total, conductor_metal, metal, working: Working) -> str:
+def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, working, cap_rule) -> str:
     if area(size, working.edition) <= total:
         return size
     if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
         working.warn(
             say(
-                "The jumper need not be larger than the ungrounded conductors ({section}). Copper and "
+                "It need not be larger than the ungrounded conductors ({section}). Copper and "
                 "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
-                section=working.section(CAP),
+                section=working.section(cap_rule),
             )
         )
         return size
+    smaller = conductor if sets == 1 else next_listed_size(total, working.edition)
+    if area(smaller, working.edition) >= area(size, working.edition):
+        return size
     working.step(
-        say("The jumper need not be larger than the ungrounded conductors: {size}.", size=shown_size(conductor)),
-        shown_size(conductor),
+        say("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(smaller)),
+        shown_size(smaller),
         "",
-        (CAP,),
+        (cap_rule,),
     )
+    if cap_rule != CAP:
+        return smaller
     working.warn(
         say(
             "The table alone would ask for {size} {metal}. The sentence that spares it stands in the note on "
             "large conductors ({section}). Ask the authority before you use it here.",
             size=shown_size(size),
             metal=METAL_WORDS[metal],
-            section=working.section(CAP),
+            section=working.section(cap_rule),
         )
     )
-    return conductor
+    return smaller
 
 
 def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working: Working) -> str:
@@ -120,7 +128,7 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working
         total = _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, working)
     share = working.cite(SHARE).value
     needed = working.compute(
-        say("Smallest area of the jumper, not rounded."),
+        say("Smallest area, not rounded."),
         "share * total_area",
         "cmil",
         (SHARE,),
@@ -130,9 +138,7 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working
     size = next_listed_size(needed, edition)
     if size is None:
         raise NotCovered(
-            say(
-                "The jumper needs {needed} cmil. No single listed conductor is that large.", needed=shown_number(needed)
-            ),
+            say("{needed} cmil are needed. No single listed conductor is that large.", needed=shown_number(needed)),
             say("Use the busbar jumper that comes with the listed equipment, or ask its maker."),
         )
     working.step(
@@ -158,7 +164,7 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, work
                 supply=METAL_WORDS[conductor_metal],
             ),
             say(
-                "Choose a jumper of the same metal as the ungrounded conductors ({section}).",
+                "Choose the same metal as the ungrounded conductors ({section}).",
                 section=working.section(UNLIKE),
             ),
         )
@@ -187,7 +193,8 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, work
     )
 
 
-def _warn_of_small_parallel_conductors(conductor: str, working: Working) -> None:
+def warn_of_small_parallel_conductors(conductor: str, working: Working) -> None:
+    """Warn where conductors of size label `conductor` are too small to run in parallel."""
     smallest = rule(PARALLEL, working.edition).value
     if area(conductor, working.edition) < area(smallest, working.edition):
         working.warn(

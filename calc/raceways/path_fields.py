@@ -2,27 +2,14 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice, Field
+from calc.declare import Choice
 from calc.raceways.flexible_path import NOT_GIVEN, SIZES
-from calc.units import read_quantity
-from calc.vocabulary import device_rating, one_of, whole, yes_or_no
-from calc.words import Sentence, say
-from calc.working import shown_number
+from calc.raceways.measured import measured
+from calc.vocabulary import device_rating, one_of, yes_or_no
+from calc.words import say
 
 MOST_FEET = 1000
 MOST_SQUARE_INCH = 100
-FINEST = 9  # decimals kept, so that 72 in is 6 ft
-
-
-def _quantity(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most: int, *, rare: bool) -> Field:
-    def read(text: str) -> float:
-        value = round(read_quantity(text, unit), FINEST)
-        if not 0 <= value <= most:
-            raise ValueError(text)
-        return whole(value)
-
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare)
-
 
 DEVICE = device_rating(say("Overcurrent device ahead"), say("The largest one that protects conductors in it."))
 TRADE_SIZE = one_of(
@@ -33,13 +20,12 @@ TRADE_SIZE = one_of(
         *(Choice(size, say("{size}", size=size)) for size in SIZES),
     ),
 )
-LENGTH = _quantity(
+LENGTH = measured(
     say("Flexible length in the fault path"),
     say("All flexible metal pieces in the same path, of every kind, added. 0 when there is none."),
     say("Enter a length from 0 to {most} ft, for example 6 ft or 1.8 m.", most=MOST_FEET),
     "ft",
     MOST_FEET,
-    rare=False,
 )
 FLEXIBILITY = one_of(
     say("Vibration or movement after installation"),
@@ -70,7 +56,7 @@ STAINLESS = yes_or_no(say("Stainless steel conduit or core"), say("It counts for
 TRAY_METAL = one_of(
     say("Metal of the tray"), say(""), (Choice("steel", say("Steel")), Choice("aluminum", say("Aluminum"))), rare=True
 )
-TRAY_AREA = _quantity(
+TRAY_AREA = measured(
     say("Metal area of the tray"),
     say("As marked on it, in²: both side rails together, or the one piece. 0 when there is no tray."),
     say("Enter an area from 0 to {most} in², for example 0.7.", most=MOST_SQUARE_INCH),

@@ -38,5 +38,9 @@ def section(key: str) -> str:
 
 def _label(editions: list[str], number: int) -> str:
     # The space between two parts is inside the label, so that it goes when the label goes.
-    label = say(" {editions}: ", editions=", ".join(editions)) if number else say("{editions}: ", editions=", ".join(editions))
+    label = (
+        say(" {editions}: ", editions=", ".join(editions))
+        if number
+        else say("{editions}: ", editions=", ".join(editions))
+    )
     return text(label)

@@ -42,16 +42,17 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
     hint = f'<p class="hint" id="hint-{name}">{words}</p>' if words else ""
     described = f'aria-describedby="{f"hint-{name} " if words else ""}error-{name}"'
     error = f'<p class="field-error" id="error-{name}" hidden></p>'
-    if asked.choices and len(asked.choices) <= FEW_CHOICES:
+    if asked.several or (asked.choices and len(asked.choices) <= FEW_CHOICES):
+        kind = "checkbox" if asked.several else "radio"
         options = "".join(
-            f'<label class="choice"><input type="radio" name="{name}" value="{choice.value}"'
-            f"{' checked' if choice.value == default else ''}"
+            f'<label class="choice"><input type="{kind}" name="{name}" value="{choice.value}"'
+            f"{' checked' if choice.value in default.split(',') else ''}"
             f"{f' id=field-{name}' if number == 0 else ''}><span>{text(choice.label)}</span></label>"
             for number, choice in enumerate(asked.choices)
         )
         return (
             f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
-            f'{hint}{error}<div class="choices">{options}</div></fieldset>'
+            f'{hint}{error}<div class="choices{' several' if asked.several else ''}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:

@@ -66,7 +66,9 @@ def on_post_template(output_content, template_name, config):
     """Without SITE_URL the root of the host is not ours to name: let 404.html lead from its own folder."""
     if template_name != "404.html" or config.site_url:
         return output_content
-    return output_content.replace('="/', '="').replace('"base": "/"', '"base": "."').replace('"search": "/', '"search": "')
+    return (
+        output_content.replace('="/', '="').replace('"base": "/"', '"base": "."').replace('"search": "/', '"search": "')
+    )
 
 
 def on_post_build(config):

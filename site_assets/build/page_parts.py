@@ -39,9 +39,10 @@ class PageParts:
         return form_html(CALCULATORS[slug], self.kit.for_scripts(self.kit_url))
 
 
-def calculators_list(folder: str) -> str:
-    """Give a Markdown list of every calculator; `folder` leads from the page to their pages."""
-    return "\n".join(f"- [{each.name}]({folder}{each.slug}.md): {each.purpose}" for each in CALCULATORS.values())
+def calculators_list(*slugs: str) -> str:
+    """Give a Markdown list of calculators: their names, pages and purposes."""
+    named = [CALCULATORS[slug] for slug in slugs]
+    return "\n".join(f"- [{each.name}](calculators/{each.slug}.md): {each.purpose}" for each in named)
 
 
 def example(slug: str) -> str:

@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 from html import escape
+from urllib.parse import urlencode
 
+from calc import permalink
+from calc.answer import Row, Table
 from calc.declare import Field, Result
+from calc.editions import EDITIONS
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import Sentence, say
 from calc.working import MARK_WORDS, Step, shown_number
+
+FEW_COLUMNS = 3
+PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 
 
 def result_html(result: Result, *, actions: bool = True) -> str:
@@ -18,7 +25,7 @@ def result_html(result: Result, *, actions: bool = True) -> str:
     """
     if result.outcome == "fix":
         return _fix(result)
-    buttons = _actions() if actions else ""
+    buttons = _actions(result) if actions else ""
     body = _answer(result, buttons) if result.outcome == "answer" else _not_covered(result, buttons)
     return _said_earlier(result) + body
 
@@ -35,18 +42,47 @@ def text(words: Sentence | str) -> str:
 
 def _answer(result: Result, buttons: str) -> str:
     answer = result.answer
-    basis = rule(answer.basis, result.edition)
-    edition = text(say("{edition} edition", edition=result.edition))
     heading = text(answer.name if buttons else say("Example: {name}", name=answer.name))
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
         f'<p class="answer-size"><span class="size">{text(answer.headline)}</span> '
         f'<span class="metal">{text(answer.detail)}</span></p>'
-        f'<p class="answer-basis">{edition} · {text(basis.section)} · {mark_html(basis.mark)} {text(basis.note)}</p>'
-        f"{_entered(result)}{_warnings(result)}{_list('answer-notes', result.working.notes)}{buttons}"
+        f'<p class="answer-basis">{_basis(result)}</p>'
+        f"{_entered(result)}{_warnings(result)}{_table(answer.table)}"
+        f"{_list('answer-notes', result.working.notes)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
+
+
+def _basis(result: Result) -> str:
+    edition = text(say("{edition} edition", edition=result.edition))
+    if result.answer.basis is None:
+        return edition
+    basis = rule(result.answer.basis, result.edition)
+    return f"{edition} · {text(basis.section)} · {mark_html(basis.mark)} {text(basis.note)}"
+
+
+def _table(table: Table | None) -> str:
+    """Give a list of parts; on a narrow screen each row becomes a card, so every cell carries its heading."""
+    if table is None:
+        return ""
+    head = "".join(f'<th scope="col">{text(words)}</th>' for words in table.headings.values())
+    rows = "".join(_row(table, row) for row in table.rows)
+    kind = "list" if len(table.headings) <= FEW_COLUMNS else "list wide"
+    return f'<table class="{kind}"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'
+
+
+def _row(table: Table, row: Row) -> str:
+    first, *others = table.headings
+    name = text(row.cells[first])
+    if row.link:
+        name = f'<a href="{escape(PAGE_TO_TOP + row.link)}">{name}</a>'
+    cells = "".join(
+        f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{text(row.cells[key])}</td>'
+        for key in others
+    )
+    return f'<tr><th scope="row">{name}</th>{cells}</tr>'
 
 
 def _fix(result: Result) -> str:
@@ -102,6 +138,8 @@ def _entered(result: Result) -> str:
 
 
 def _shown_input(asked: Field, value: object) -> object:
+    if asked.several:
+        return asked.show(value)
     return next((choice.label for choice in asked.choices if choice.value == value), asked.show(value))
 
 
@@ -110,13 +148,23 @@ def _warnings(result: Result) -> str:
     return f'<div class="warnings">{rows}</div>' if rows else ""
 
 
-def _actions() -> str:
+def _actions(result: Result) -> str:
     copy, printed = text(say("Copy link")), text(say("Print"))
     return (
         '<div class="answer-actions">'
         f'<button type="button" class="quiet" data-action="copy-link">{copy}</button>'
-        f'<button type="button" class="quiet" data-action="print">{printed}</button></div>'
+        f'<button type="button" class="quiet" data-action="print">{printed}</button>{_compare(result)}</div>'
     )
+
+
+def _compare(result: Result) -> str:
+    """Give the link that opens the same case in two editions."""
+    if "case" in result.calculator.fields:
+        return ""
+    place = EDITIONS.index(result.edition)
+    against = EDITIONS[place - 1 if place else 1]
+    query = urlencode({"edition": result.edition, "against": against, "case": permalink.case(result)})
+    return f'<a class="button quiet" href="compare-editions.html?{escape(query)}">{text(say("Compare editions"))}</a>'
 
 
 def _working(result: Result) -> str:

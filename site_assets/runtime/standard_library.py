@@ -17,7 +17,13 @@ from site_assets.setup.places import PINS, node
 
 def run(program, folder):
     """Run a Python program inside a bundle under Node: `value`, and `start` and `run` in milliseconds."""
-    command = [node(), PINS / "under_node.mjs", runtime.PYODIDE / "pyodide.mjs", folder, json.dumps(runtime.empty_lock())]
+    command = [
+        node(),
+        PINS / "under_node.mjs",
+        runtime.PYODIDE / "pyodide.mjs",
+        folder,
+        json.dumps(runtime.empty_lock()),
+    ]
     done = subprocess.run([str(word) for word in command], input=program, capture_output=True, text=True, timeout=300)
     if done.returncode:
         raise RuntimeError(done.stdout + done.stderr)

@@ -84,7 +84,7 @@ function queryOf(form) {
   if (document.documentElement.dataset.editionChosen === "yes") {
     query.set("edition", document.documentElement.dataset.edition);
   }
-  for (const name of namesOf(form)) query.set(name, typed.get(name) ?? "");
+  for (const name of namesOf(form)) query.set(name, typed.getAll(name).join(","));
   return query.toString();
 }
 
@@ -94,6 +94,7 @@ function fill(form, query) {
     const value = query.get(name);
     for (const input of form.querySelectorAll(`[name="${name}"]`)) {
       if (input.type === "radio") input.checked = input.value === value;
+      else if (input.type === "checkbox") input.checked = value.split(",").includes(input.value);
       else input.value = value; // a value a list lacks leaves it empty, and the error says what came
     }
     const rare = form.querySelector(`[data-field="${name}"]`).closest("details");
@@ -103,7 +104,7 @@ function fill(form, query) {
 
 function isDefault(form, name) {
   return [...form.querySelectorAll(`[name="${name}"]`)].every((input) =>
-    input.type === "radio" ? input.checked === input.defaultChecked
+    input.type === "radio" || input.type === "checkbox" ? input.checked === input.defaultChecked
       : input.options ? input.options[input.selectedIndex]?.defaultSelected : input.value === input.defaultValue);
 }
 

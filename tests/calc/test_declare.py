@@ -3,7 +3,7 @@
 import pytest
 
 from calc import main_bonding_jumper
-from calc.declare import LONGEST_ECHO
+from calc.field import LONGEST_ECHO
 
 
 def fixes(*pairs):

@@ -68,6 +68,9 @@ def jumper_size(conductor: str, sets: int, conductor_metal: str, metal: str) -> 
         enough = [size for size, cmil in AREAS.items() if cmil * 8 >= total]
         return enough[0] if enough else None
     size = JUMPER[metal][sum(limit < total for limit in limits)]
-    smaller_conductor = AREAS[size] > total
     copper_to_aluminum = conductor_metal == "copper" and metal == "aluminum"
-    return conductor if smaller_conductor and not copper_to_aluminum else size
+    if AREAS[size] <= total or copper_to_aluminum:
+        return size
+    # No larger than the conductors, but as large as all of a set together.
+    as_large = conductor if sets == 1 else next(label for label, cmil in AREAS.items() if cmil >= total)
+    return min(size, as_large, key=AREAS.get)

@@ -195,3 +195,9 @@ def test_a_conductor_one_size_larger_never_gives_a_smaller_jumper():
             ).answer
         ]
         assert areas == sorted(areas)
+
+
+def test_a_set_of_small_conductors_is_as_large_as_all_of_the_set():
+    """Note 1 of the table says the conductors or set: two 14 AWG have 8,220 cmil, so 10 AWG, not one 14 AWG."""
+    for sets, size in ((1, "14"), (2, "10"), (3, "8"), (7, "8")):
+        assert main_bonding_jumper(edition="2023", conductor="14", sets=sets).answer.values["size"] == size

@@ -1,0 +1,40 @@
+"""What a calculator answers: one part, or a list of them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from calc.words import Sentence
+
+
+@dataclass(frozen=True)
+class Row:
+    """One row of a list: words by column, and the link to the working of its own (see `permalink.write`)."""
+
+    cells: Mapping[str, Sentence | str]
+    link: str = ""
+
+
+@dataclass(frozen=True)
+class Table:
+    """An answer that is a list: the heading of each column by key, and the rows in order."""
+
+    headings: Mapping[str, Sentence]
+    rows: tuple[Row, ...]
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What the reader came for. `said` is the answer as links carry it; `values` are for programs.
+
+    `basis`: the rule that gave it, None for a list, whose rows name their own. `table`: the rows of a list.
+    """
+
+    name: Sentence
+    headline: Sentence
+    detail: Sentence
+    basis: str | None
+    said: str
+    values: Mapping[str, object]
+    table: Table | None = None

@@ -1,0 +1,84 @@
+"""What is not the same in two results of one calculator: rules cited, rows of a list, warnings."""
+
+from __future__ import annotations
+
+from calc.answer import Row
+from calc.declare import Result
+from calc.rulebook import Rule
+from calc.words import Sentence, say
+from calc.working import Working
+
+NOT_USED = say("not used")
+WARNING = say("Warning")
+NONE = say("none")
+
+
+def shown_outcome(result: Result) -> Sentence:
+    """Give a result in one sentence: the answer, or why the case is not covered."""
+    if result.answer:
+        return say("{headline} {detail}", headline=result.answer.headline, detail=result.answer.detail)
+    return say("Not covered. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
+
+
+def list_rows(one: Result, other: Result) -> list[Row]:
+    """Give the rows of two lists that differ in size, by the name of the part."""
+    sizes = [_sizes(result) for result in (one, other)]
+    names = list(dict.fromkeys([*sizes[0], *sizes[1]]))
+    return [
+        Row(dict(what=name, one=sizes[0].get(name, NOT_USED), other=sizes[1].get(name, NOT_USED)))
+        for name in names
+        if str(sizes[0].get(name)) != str(sizes[1].get(name))
+    ]
+
+
+def differing_rules(one: Working, other: Working) -> list[Row]:
+    """Give a row for each rule cited that has another section or other figures, or that one edition alone uses."""
+    stated = [{cited.key: cited for cited in working.citations} for working in (one, other)]
+    rows = []
+    for key in dict.fromkeys([*stated[0], *stated[1]]):
+        first, second = (cited.get(key) for cited in stated)
+        if first and second and first.section == second.section and _figures(first) == _figures(second):
+            continue
+        rows.append(Row(dict(what=(first or second).title, one=_stated(first, second), other=_stated(second, first))))
+    return rows
+
+
+def differing_warnings(one: Working, other: Working) -> list[Row]:
+    """Give a row for each warning that one edition alone raises; the sections named in it may differ."""
+    kinds = [{words.template for words in working.warnings} for working in (one, other)]
+    first = [Row(dict(what=WARNING, one=words, other=NONE)) for words in one.warnings if words.template not in kinds[1]]
+    second = [
+        Row(dict(what=WARNING, one=NONE, other=words)) for words in other.warnings if words.template not in kinds[0]
+    ]
+    return first + second
+
+
+def _sizes(result: Result) -> dict[str, Sentence | str]:
+    table = result.answer.table if result.answer else None
+    if table is None or "size" not in table.headings:
+        return {}
+    return {str(row.cells["part"]): row.cells["size"] for row in table.rows}
+
+
+def _figures(rule: Rule) -> tuple:
+    return rule.value, rule.rows
+
+
+def _stated(rule: Rule | None, beside: Rule | None) -> Sentence:
+    """Give where a rule stands, and its figures as far as the rule beside it has others."""
+    if rule is None:
+        return NOT_USED
+    if beside is None or _figures(rule) == _figures(beside):
+        return say("{section}", section=rule.section)
+    if rule.value is not None:
+        return say("{section}: {value} {unit}", section=rule.section, value=rule.value, unit=rule.unit)
+    own = [row for row in rule.rows if row not in beside.rows]
+    if not own:
+        return say("{section}: without these", section=rule.section)
+    return say("{section}: {figures}", section=rule.section, figures="; ".join(map(_shown_row, own)))
+
+
+def _shown_row(row: dict) -> str:
+    if len(row) == 1:
+        return str(next(iter(row.values())))
+    return ", ".join(f"{column.replace('_', ' ')} {value}" for column, value in row.items())

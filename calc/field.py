@@ -1,0 +1,73 @@
+"""One input of a calculator: how it is asked for, read, and mended."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from calc.words import Sentence, say
+
+LONGEST_TEXT = 200
+LONGEST_ECHO = 40
+
+
+@dataclass(frozen=True)
+class Choice:
+    """One option of a field: the value in links, and the words beside it."""
+
+    value: str
+    label: Sentence
+
+
+@dataclass(frozen=True)
+class Field:
+    """One input: how it is asked for, and how what was typed is read.
+
+    `read` gives the value or raises ValueError; then the reader is told `enter`. `show` gives
+    the value as it is read out.
+    `rare` fields stand behind "less common cases". `several`: any of the choices together, with commas
+    between; `read` gets them in the order of the choices. `longest`: characters that may be typed.
+    """
+
+    label: Sentence
+    hint: Sentence
+    enter: Sentence
+    read: Callable[[str], object]
+    show: Callable[[object], object] = str
+    choices: tuple[Choice, ...] = ()
+    suggestions: tuple[str, ...] = ()
+    whole_numbers: tuple[int, int] | None = None
+    rare: bool = False
+    several: bool = False
+    longest: int = LONGEST_TEXT
+
+
+def read_field(asked: Field, text: str) -> object:
+    """Give what `text` means for a field. Raises: ValueError."""
+    if not text.strip() or len(text) > asked.longest:
+        raise ValueError(echo(text))
+    if asked.several:
+        return asked.read(_in_order(asked.choices, text))
+    if asked.choices and text not in {choice.value for choice in asked.choices}:
+        raise ValueError(echo(text))
+    return asked.read(text)
+
+
+def _in_order(choices: tuple[Choice, ...], text: str) -> str:
+    named = [each.strip() for each in text.split(",")]
+    chosen = [choice.value for choice in choices if choice.value in named]
+    if len(chosen) != len(named):  # one that is no choice, or the same twice
+        raise ValueError(echo(text))
+    return ",".join(chosen)
+
+
+def mend(asked: Field, text: str) -> Sentence:
+    """Give the sentence that tells what to enter instead of `text`."""
+    if not text.strip():
+        return asked.enter
+    return say("“{typed}” does not fit here. {enter}", typed=echo(text), enter=asked.enter)
+
+
+def echo(text: str) -> str:
+    """Give the beginning of what was typed, short enough to stand in a sentence."""
+    return text if len(text) <= LONGEST_ECHO else text[:LONGEST_ECHO] + "…"

@@ -1,0 +1,155 @@
+"""The grounded conductor: mostly the neutral, and ahead of the first device the way back for a fault."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, calculator
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.grounding.grounded_conductor_place import (
+    PLACE,
+    RULES,
+    SYSTEM_GROUNDING,
+    stay_with_equal_raceways,
+    stay_with_fault_paths,
+)
+from calc.grounding.grounded_conductor_size import larger_for_load, size_for_fault
+from calc.rulebook import rule
+from calc.vocabulary import METAL_WORDS, MOST_SETS, conductor_size, metal_of, whole_number
+from calc.words import Sentence, say
+from calc.working import Working
+
+MOST_ENCLOSURES = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
+
+CONDUCTOR = conductor_size(
+    say("Largest ungrounded (hot) conductor"),
+    say("The one that feeds this disconnect, for example 3/0 or 500 kcmil."),
+)
+SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase, all together."), 1, MOST_SETS)
+RACEWAYS = whole_number(
+    say("Raceways or cables for those sets"),
+    say("In how many raceways or cables the sets run. Each has a grounded conductor."),
+    1,
+    MOST_SETS,
+)
+CONDUCTOR_METAL = metal_of(say("Metal of the hot conductor"))
+METAL = metal_of(say("Metal of the grounded conductor"))
+LOAD_SIZE = conductor_size(
+    say("Size the load needs"),
+    say("Of each grounded conductor, by the neutral load. It is not computed here. Leave it empty if it is not known."),
+)
+ENCLOSURES = whole_number(
+    say("Disconnect enclosures"),
+    say("Separate enclosures with a disconnect that the service or source feeds. A listed assembly counts as one."),
+    1,
+    MOST_ENCLOSURES,
+    rare=True,
+)
+
+
+@calculator(
+    "grounded-conductor",
+    name=say("Grounded conductor"),
+    purpose=say("The smallest grounded conductor, mostly the neutral, to a service disconnect or from a transformer."),
+    submit=say("Size the conductor"),
+    example={"edition": "2023", "conductor": "3/0", "sets": "2", "raceways": "2", "metal": "copper"},
+)
+def grounded_conductor(
+    *,
+    working: Working,
+    conductor: Annotated[str, CONDUCTOR],
+    sets: Annotated[int, SETS] = 1,
+    raceways: Annotated[int, RACEWAYS] = 1,
+    conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, METAL] = "copper",
+    load_size: Annotated[str | None, LOAD_SIZE] = None,
+    place: Annotated[str, PLACE] = "service-disconnect",
+    system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
+    enclosures: Annotated[int, ENCLOSURES] = 1,
+) -> Answer:
+    """Give the smallest grounded conductor brought to a service disconnect or from a separately derived system.
+
+    When: grounded systems up to 1000 V; of derived systems those whose system bonding jumper is in the first
+    disconnect. Not for feeders, ungrounded or impedance-grounded systems: those end as not covered. The
+    neutral load is not computed; give the size it needs as `load_size`.
+
+    Parameters:
+        conductor: size label of the largest ungrounded conductor, "18" to "2000kcmil".
+        sets: conductors in parallel a phase, raceways: how many raceways or cables share them, each 1 to 30.
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        load_size: size label that the neutral load needs, of each conductor; left out where not known.
+        place: "service-disconnect", "first-disconnect", "source" or "feeder-panel".
+        system_grounding: "solidly-grounded", "corner-grounded", "ungrounded" or "impedance-grounded".
+        enclosures: disconnect enclosures, 1 to 6; `conductor` serves this one.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, count.
+    Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
+    Source: 250.24(C) (2017, 2020) or (D) (2023), 250.30(A)(3), Table 250.102(C)(1), Chapter 9 Table 8.
+
+    Example:
+    >>> result = grounded_conductor(edition="2023", conductor="3/0", sets=2, raceways=2)
+    >>> result.answer.values["size"], result.answer.values["count"]
+    ('1/0', 2)
+    """
+    stay_with_fault_paths(place, system_grounding, working)
+    stay_with_equal_raceways(sets, raceways, working)
+    if enclosures > 1:
+        working.step(
+            say(
+                "{enclosures} enclosures, each with its own grounded conductor. The hot conductors entered serve "
+                "this one.",
+                enclosures=enclosures,
+            ),
+            cites=(RULES[place]["needed"],),
+        )
+    corner = system_grounding == "corner-grounded"
+    count = sets if corner else raceways
+    size = size_for_fault(conductor, sets, raceways, conductor_metal, metal, RULES[place], corner, working)
+    _note_why_and_where(place, working)
+    size = larger_for_load(size, load_size, RULES[place], corner, working)
+    return Answer(
+        name=say("Grounded conductor"),
+        headline=say("{size}", size=shown_size(size)),
+        detail=_detail(METAL_WORDS[metal], sets, raceways, corner),
+        basis=RULES[place]["needed"],
+        said=f"{size}-{metal}",
+        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "count": count},
+    )
+
+
+def _detail(metal: Sentence, sets: int, raceways: int, corner: bool) -> Sentence:
+    if corner and sets > 1:
+        return say("{metal} or larger, one with each of the {sets} sets", metal=metal, sets=sets)
+    if raceways > 1:
+        return say("{metal} or larger, one in each of {raceways} raceways or cables", metal=metal, raceways=raceways)
+    return say("{metal} or larger, with the hot conductors", metal=metal)
+
+
+def _note_why_and_where(place: str, working: Working) -> None:
+    section = working.section(RULES[place]["needed"])
+    if place == "first-disconnect":
+        working.note(
+            say(
+                "The bond is in the first disconnect, so this conductor carries a fault back to the source, whatever "
+                "its load ({section}).",
+                section=section,
+            )
+        )
+        return
+    working.note(
+        say(
+            "It is needed even where nothing uses the neutral: it is the way back for a fault ({section}).",
+            section=section,
+        )
+    )
+    working.note(
+        say(
+            "Land it in each service disconnect, where the main bonding jumper joins it to the enclosure ({section}). "
+            "In one listed assembly it may land on the common bus ({assembly}).",
+            section=section,
+            assembly=working.section("grounding/grounded_conductor_to_listed_assembly"),
+        )
+    )

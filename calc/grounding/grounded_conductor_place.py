@@ -1,0 +1,117 @@
+"""Where a grounded conductor runs decides what sizes it: to a service disconnect, from a derived system, a feeder."""
+
+from __future__ import annotations
+
+from calc.declare import Choice, NotCovered
+from calc.vocabulary import one_of
+from calc.words import say
+from calc.working import Working
+
+PLACE = one_of(
+    say("Where the grounded conductor runs"),
+    say("The grounded conductor is mostly the neutral. At a service it is also the way back for a fault."),
+    (
+        Choice("service-disconnect", say("To a service disconnect")),
+        Choice("first-disconnect", say("From a transformer or generator with the bond in its first disconnect")),
+        Choice("source", say("From a transformer or generator with the bond at the source")),
+        Choice("feeder-panel", say("In a feeder: to a panel or another building")),
+    ),
+)
+SYSTEM_GROUNDING = one_of(
+    say("How the system is grounded"),
+    say("Nearly every system has a grounded neutral. A corner-grounded delta has three wires, one of them grounded."),
+    (
+        Choice("solidly-grounded", say("A grounded neutral, or one grounded wire of a single-phase system")),
+        Choice("corner-grounded", say("Three-phase three-wire delta with one grounded phase wire")),
+        Choice("ungrounded", say("Ungrounded: no conductor tied to earth")),
+        Choice("impedance-grounded", say("Grounded through an impedance")),
+    ),
+    rare=True,
+)
+RULES = {
+    "service-disconnect": {
+        "needed": "grounding/grounded_conductor_at_service",
+        "single": "grounding/grounded_conductor_single_raceway",
+        "each": "grounding/grounded_conductor_in_each_raceway",
+        "delta": "grounding/grounded_conductor_of_delta",
+        "impedance": "grounding/grounded_conductor_of_impedance",
+    },
+    "first-disconnect": {
+        "needed": "grounding/derived_grounded_conductor",
+        "single": "grounding/derived_grounded_conductor_single_raceway",
+        "each": "grounding/derived_grounded_conductor_in_each_raceway",
+        "delta": "grounding/derived_grounded_conductor_of_delta",
+        "impedance": "grounding/derived_grounded_conductor_of_impedance",
+    },
+}
+UNGROUNDED = {"service-disconnect": "naming/ungrounded_service", "first-disconnect": "naming/ungrounded_derived_system"}
+
+
+def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -> None:
+    """Raise NotCovered, with where to look, where this grounded conductor is not sized as the way back for a fault.
+
+    place, system_grounding: values of `PLACE` and `SYSTEM_GROUNDING`.
+    """
+    section = working.section
+    if place == "feeder-panel":
+        raise NotCovered(
+            say("In a feeder the neutral is not the way back for a fault. Another rule sets its least size."),
+            say(
+                "Look under grounded conductor of a feeder ({section}): no smaller than the equipment grounding "
+                "conductor would be, and the load counts ({load}). In parallel, {least} or larger ({parallel}).",
+                section=section("naming/feeder_grounded_conductor"),
+                load=section("naming/neutral_load"),
+                least=f"{working.cite('conductors/parallel_minimum').value} AWG",
+                parallel=section("conductors/parallel_minimum"),
+            ),
+        )
+    if place == "source":
+        raise NotCovered(
+            say(
+                "With the bond at the source, the fault comes back on the supply-side bonding jumper. The neutral past "
+                "it goes by its load; {section} sizes it only where the bond is not at the source.",
+                section=section("grounding/derived_grounded_conductor"),
+            ),
+            say(
+                "Look under neutral load ({load}) and supply-side bonding jumper ({jumper}). With a bond at both "
+                "places, look under {both}.",
+                load=section("naming/neutral_load"),
+                jumper=section("naming/supply_side_bonding_jumper"),
+                both=section("jumpers/system_jumper_at_two_places"),
+            ),
+        )
+    if system_grounding == "ungrounded":
+        raise NotCovered(
+            say("An ungrounded system has no grounded conductor."),
+            say(
+                "Look under ungrounded system ({section}): its metal is still bonded together and connected to the "
+                "electrodes.",
+                section=section(UNGROUNDED[place]),
+            ),
+        )
+    if system_grounding == "impedance-grounded":
+        raise NotCovered(
+            say(
+                "In an impedance-grounded system the fault current is limited, and other rules size the conductor "
+                "({section}).",
+                section=section(RULES[place]["impedance"]),
+            ),
+            say(
+                "Look under impedance-grounded system ({section}); over 1000 V under {over}.",
+                section=section("naming/impedance_grounding"),
+                over=section("naming/impedance_grounding_over_1000_volts"),
+            ),
+        )
+
+
+def stay_with_equal_raceways(sets: int, raceways: int, working: Working) -> None:
+    """Raise NotCovered where `sets` conductors a phase do not share `raceways` raceways equally."""
+    if sets % raceways:
+        raise NotCovered(
+            say("{sets} sets do not share {raceways} raceways equally.", sets=sets, raceways=raceways),
+            say(
+                "Look under parallel conductors ({section}): each raceway holds the same number of conductors. Check "
+                "the numbers of sets and raceways.",
+                section=working.section("conductors/parallel_raceways_alike"),
+            ),
+        )

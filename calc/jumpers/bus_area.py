@@ -1,0 +1,28 @@
+"""The cross-section of a bus or strap that stands in for a wire."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from calc.conductors.area import area
+from calc.units import convert
+from calc.words import say
+from calc.working import Working
+
+
+def bus_of_equal_area(size: str, rule_key: str, working: Working) -> tuple[float, int]:
+    """Give the least area of a bus in place of a wire of `size`, rounded up: in² to three places, whole mm².
+
+    rule_key: the rule that judges a bus by its area.
+    """
+    cmil = area(size, working.edition)
+    square_inch, square_millimetre = convert(cmil, "cmil", "in2"), convert(cmil, "cmil", "mm2")
+    working.step(
+        say(
+            "A bus or strap of at least the area of that wire: {square_inch:.4f} in², {square_millimetre:.1f} mm².",
+            square_inch=square_inch,
+            square_millimetre=square_millimetre,
+        ),
+        cites=(rule_key,),
+    )
+    return ceil(square_inch * 1000) / 1000, ceil(square_millimetre)

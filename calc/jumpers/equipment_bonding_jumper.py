@@ -1,0 +1,146 @@
+"""The equipment bonding jumper: a link in the path of fault current, past an overcurrent device."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, NotCovered, calculator
+from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
+from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
+from calc.grounding.not_larger_than_circuit import CIRCUIT, not_larger_than_circuit
+from calc.grounding.proportional_increase import increased_size
+from calc.grounding.size_by_device import TABLE, size_by_device
+from calc.jumpers import load_side_fields as ask
+from calc.jumpers.joined_parts import note_what_it_joins
+from calc.jumpers.jumper_route import note_the_route, reasons_against_route
+from calc.vocabulary import METAL_WORDS
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+
+@calculator(
+    "equipment-bonding-jumper",
+    name=say("Equipment bonding jumper"),
+    purpose=say("The smallest bonding jumper past an overcurrent device, and whether it may run outside the raceway."),
+    submit=say("Size the jumper"),
+    example={"edition": "2023", "device": "100", "other_devices": "225,400", "routing": "outside", "length": "4ft"},
+)
+def equipment_bonding_jumper(
+    *,
+    working: Working,
+    device: Annotated[float, ask.DEVICE],
+    metal: Annotated[str, ask.METAL] = "copper",
+    side: Annotated[str, ask.SIDE] = "load-side",
+    joins: Annotated[str, ask.JOINS] = "raceway",
+    other_devices: Annotated[str | None, ask.OTHERS] = None,
+    routing: Annotated[str, ask.ROUTING] = "inside",
+    length: Annotated[float | None, ask.LENGTH] = None,
+    along: Annotated[str, ask.ALONG] = "yes",
+    installed_conductor: Annotated[str | None, ask.INSTALLED] = None,
+    minimum_conductor: Annotated[str | None, ask.MINIMUM] = None,
+    conductor_metal: Annotated[str, ask.CONDUCTOR_METAL] = "copper",
+    sets: Annotated[int, ask.SETS] = 1,
+    increase_reason: Annotated[str, ask.INCREASE] = "any",
+) -> Answer:
+    """Give the smallest equipment bonding jumper, and whether it may run as it does.
+
+    When: metal parts on the load side of an overcurrent device, up to 1000 V. Ahead of the first
+    device the part is a supply-side bonding jumper: that ends as not covered.
+
+    Parameters:
+        device: rating of the overcurrent device, ampere, 1 to 10,000.
+        metal: of the jumper; conductor_metal: of the hot conductors. Each is "copper", "aluminum" or
+            "copper-clad-aluminum".
+        side: "load-side" or "supply-side".
+        joins: "raceway", "flexible-raceway", "expansion-fitting" or "receptacle".
+        other_devices: ratings of the other raceways on one common jumper, "100,225", at most 20.
+        routing: "inside", "outside" or "outside-at-pole". length: ft, 0 to 1000, needed outside.
+        along: "yes" where it follows the raceway, or "no".
+        installed_conductor: size label of one hot conductor, where it is known; minimum_conductor: the
+            smallest that would do, where the installed one is larger. sets: of them in parallel, 1 to 30.
+        increase_reason: "any" or "ambient-or-bundling".
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, device, fits, reasons.
+    Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
+    Source: 250.102(D) and (E), 250.122, Table 250.122, 250.146, 250.98, 250.64(A) and (B).
+
+    Example:
+    >>> result = equipment_bonding_jumper(edition="2023", device="100A", other_devices="225,400")
+    >>> result.answer.values["size"], result.answer.values["device"]
+    ('3', 400)
+    """
+    _stay_with_the_load_side(side, working)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, sets, 1, working)
+    counted = _device_that_counts(device, other_devices, working)
+    size = size_by_device(counted, metal, working)
+    if minimum_conductor:
+        size = increased_size(size, minimum_conductor, installed_conductor, increase_reason, working)
+        if other_devices:
+            working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
+    if installed_conductor and not other_devices:
+        size = not_larger_than_circuit(size, metal, installed_conductor, conductor_metal, sets, 1, False, working)
+    else:
+        working.note(
+            say(
+                "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
+                section=working.section(CIRCUIT),
+            )
+        )
+    note_what_it_joins(joins, routing, working)
+    against = [] if joins == "receptacle" else reasons_against_route(routing, length, along, working)
+    if joins != "receptacle":
+        note_the_route(size, routing, working)
+    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
+    values = {
+        "size": size,
+        "metal": metal,
+        "area_cmil": area(size, working.edition),
+        "device": counted,
+        "fits": not against,
+        "reasons": [str(reason) for reason in against],
+    }
+    name, words = say("Equipment bonding jumper"), {"size": shown_size(size), "metal": METAL_WORDS[metal]}
+    if against:
+        return Answer(name, *_not_like_this(against, words), TABLE, f"not-outside-{size}-{metal}", values)
+    detail = say("{metal} wire or larger", metal=METAL_WORDS[metal])
+    return Answer(name, say("{size}", size=shown_size(size)), detail, TABLE, f"{size}-{metal}", values)
+
+
+def _stay_with_the_load_side(side: str, working: Working) -> None:
+    if side == "supply-side":
+        raise NotCovered(
+            say("Ahead of the first overcurrent device no device sizes the jumper."),
+            say(
+                "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
+                section=working.section("naming/supply_side_bonding_jumper"),
+            ),
+        )
+    working.step(say("Past an overcurrent device: the device sizes the jumper."), cites=("raceways/jumper_size",))
+
+
+def _device_that_counts(device: float, other_devices: str | None, working: Working) -> float:
+    ratings = [device, *ask.ratings_of(other_devices)]
+    if len(ratings) == 1:
+        return device
+    largest = max(ratings)
+    working.step(
+        say(
+            "One jumper without a break for {count} raceways or cables: the largest device counts, {largest} A.",
+            count=len(ratings),
+            largest=shown_number(largest),
+        ),
+        shown_number(largest),
+        "A",
+        ("raceways/common_jumper",),
+    )
+    return largest
+
+
+def _not_like_this(against: list[Sentence], words: dict) -> tuple[Sentence, Sentence]:
+    first, *rest = against
+    detail = say("{first} {rest}", first=first, rest=rest[0]) if rest else first
+    remedy = say("{reasons} Change the route, or run {size} {metal} inside the raceway.", reasons=detail, **words)
+    return say("Not outside like this"), remedy

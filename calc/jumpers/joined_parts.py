@@ -1,0 +1,55 @@
+"""What else holds for the parts that an equipment bonding jumper joins."""
+
+from __future__ import annotations
+
+from calc.words import say
+from calc.working import Working
+
+
+def note_what_it_joins(joins: str, routing: str, working: Working) -> None:
+    """Note what the parts ask for: flexible raceways, expansion fittings, receptacles.
+
+    joins: "raceway", "flexible-raceway", "expansion-fitting" or "receptacle"; routing: as in `jumper_route`.
+    """
+    section = working.section
+    if joins == "expansion-fitting":
+        working.note(
+            say(
+                "The ends are made continuous by a jumper or by a fitting that does it ({section}).",
+                section=section("raceways/loosely_jointed"),
+            )
+        )
+    elif joins == "receptacle":
+        working.step(
+            say("From a receptacle to its metal box: the device of the circuit counts."),
+            cites=("raceways/receptacle_jumper",),
+        )
+        working.note(
+            say(
+                "No jumper is needed with bare metal contact at a surface box, a self-grounding receptacle, a listed "
+                "floor box, or an isolated-ground receptacle with its own wire ({section}).",
+                section=section("raceways/receptacle_without_jumper"),
+            )
+        )
+    elif joins == "flexible-raceway":
+        _note_flexible_raceways(routing, working)
+
+
+def _note_flexible_raceways(routing: str, working: Working) -> None:
+    working.note(
+        say(
+            "Whether the flexible raceway may be the path without a jumper: look under raceway as grounding path "
+            "({section}).",
+            section=working.section("raceways/nonmetallic_raceway"),
+        )
+    )
+    moves = working.cite("raceways/flexibility_after_installation")
+    if routing != "inside" and moves.value == "wire":
+        working.warn(
+            say(
+                "Where it moves or vibrates, the {edition} edition names a wire with the circuit, not a jumper "
+                "outside ({section}).",
+                edition=working.edition,
+                section=moves.section,
+            )
+        )

@@ -1,0 +1,93 @@
+"""What is asked about a bonding jumper on the load side of an overcurrent device."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from calc.declare import Choice, Field
+from calc.grounding import circuit_fields
+from calc.raceways.measured import measured
+from calc.vocabulary import SETS as PARALLEL_SETS
+from calc.vocabulary import device_rating, metal_of, one_of, yes_or_no
+from calc.words import say
+
+MOST_OTHERS = 20
+MOST_FEET = 1000
+_THOUSANDS = re.compile(r"(?<![\d.])\d,\d{3}(?!\d)")
+
+DEVICE = device_rating(
+    say("Overcurrent device ahead"),
+    say("The breaker or fuse that protects the circuit in the raceway. An adjustable one counts at its highest."),
+)
+
+
+def _read_others(text: str) -> str:
+    written = "".join(text.split())
+    if _THOUSANDS.search(written):
+        raise ValueError(text)  # 1,200 would be read as 1 A and 200 A
+    ratings = [DEVICE.read(each) for each in written.split(",")]
+    if len(ratings) > MOST_OTHERS:
+        raise ValueError(text)
+    return ",".join(f"{each}A" for each in ratings)
+
+
+def ratings_of(listed: str | None) -> list[float]:
+    """Give the ratings, ampere, that a list names.
+
+    >>> ratings_of("100A,225A"), ratings_of(None)
+    ([100, 225], [])
+    """
+    return [] if listed is None else [DEVICE.read(each) for each in listed.split(",")]
+
+
+OTHERS = Field(
+    say("Devices of the other raceways on the same jumper"),
+    say("Where one jumper joins several raceways or cables without a break. Leave it empty for one raceway."),
+    enter=say(
+        "Enter up to {most} ratings with commas between, for example 100,225. Write 1200 without a comma.",
+        most=MOST_OTHERS,
+    ),
+    read=_read_others,
+)
+METAL = metal_of(say("Metal of the jumper"))
+SIDE = one_of(
+    say("Where it is"),
+    say("The wires to a transformer are past a device. The wires from it, up to its first device, are ahead of one."),
+    (
+        Choice("load-side", say("Past an overcurrent device")),
+        Choice("supply-side", say("Ahead of the first overcurrent device: service, transformer, generator")),
+    ),
+)
+JOINS = one_of(
+    say("What it joins"),
+    say("The size is the same; what else holds is not."),
+    (
+        Choice("raceway", say("Metal raceways, boxes or enclosures")),
+        Choice("flexible-raceway", say("The ends of a flexible metal raceway")),
+        Choice("expansion-fitting", say("The ends of an expansion fitting or telescoping section")),
+        Choice("receptacle", say("A receptacle and its metal box")),
+    ),
+)
+ROUTING = one_of(
+    say("How it runs"),
+    say("At a pole: to an isolated piece of metal raceway or an elbow of an exposed riser outdoors."),
+    (
+        Choice("inside", say("Inside the raceway or enclosure")),
+        Choice("outside", say("Outside")),
+        Choice("outside-at-pole", say("Outside, at an outdoor pole with an exposed riser")),
+    ),
+)
+LENGTH = measured(
+    say("Length of the jumper"),
+    say("It counts outside only, and not at a pole."),
+    say("Enter a length from 0 to {most} ft, for example 4 ft or 1.2 m.", most=MOST_FEET),
+    "ft",
+    MOST_FEET,
+)
+ALONG = yes_or_no(say("It follows the raceway"), say("It counts outside only, and not at a pole."), rare=False)
+INSTALLED = replace(circuit_fields.INSTALLED, rare=True)
+MINIMUM = replace(circuit_fields.MINIMUM, rare=True)
+CONDUCTOR_METAL = replace(circuit_fields.CONDUCTOR_METAL, rare=True)
+SETS = replace(PARALLEL_SETS, rare=True)
+INCREASE = circuit_fields.INCREASE

@@ -1,0 +1,142 @@
+"""What a supply-side bonding jumper implies on site: what it joins, how it is made up, where it runs."""
+
+from __future__ import annotations
+
+from calc.jumpers.supply_jumper_fields import OUTSIDE_LONGEST
+from calc.naming.supply_jumper_place import AT_SERVICE
+from calc.words import say
+from calc.working import Working
+
+
+def note_what_it_joins(place: str, system_grounding: str, working: Working) -> None:
+    """Note what the jumper at `place` joins and how, by how the system is grounded."""
+    section = working.section
+    if place in AT_SERVICE:
+        _note_service(place, system_grounding, working)
+    elif place == "separately-derived-system":
+        working.note(
+            say(
+                "It joins the enclosure of the source to that of the first disconnect and runs with the circuit "
+                "conductors. In one enclosure none is needed ({section}).",
+                section=section("jumpers/derived_supply_side_jumper"),
+            )
+        )
+        working.note(
+            say(
+                "An outdoor source whose system bonding jumper may stand at both ends needs none between them "
+                "({section}).",
+                section=section("jumpers/derived_jumper_not_needed"),
+            )
+        )
+        if system_grounding == "ungrounded":
+            working.note(
+                say(
+                    "An ungrounded system has this jumper too ({section}).",
+                    section=section("naming/ungrounded_derived_system"),
+                )
+            )
+    else:
+        working.note(
+            say(
+                "It joins the equipment grounding terminal of the generator to that of the first disconnect. The "
+                "neutral is not joined to metal at the generator ({section}).",
+                section=section("jumpers/generator_supply_side_jumper"),
+            )
+        )
+
+
+def _note_service(place: str, system_grounding: str, working: Working) -> None:
+    section = working.section
+    working.note(
+        say(
+            "It joins metal raceways, meter enclosures and other enclosures of service conductors ({section}).",
+            section=section("jumpers/service_parts_bonded"),
+        )
+    )
+    if system_grounding == "ungrounded":
+        working.note(
+            say(
+                "Without a grounded conductor that metal is connected to the grounding electrode conductor "
+                "({section}).",
+                section=section("naming/ungrounded_service"),
+            )
+        )
+    working.note(
+        say(
+            "Ordinary locknuts and bushings alone do not count. Use threaded hubs, tight threadless connectors, "
+            "bonding locknuts or bonding bushings. Bridge oversized, concentric and eccentric knockouts ({section}).",
+            section=section("jumpers/service_bonding_methods"),
+        )
+    )
+    if place == "ahead-of-service-disconnects":
+        working.note(
+            say(
+                "It goes by the conductors that feed the meter or wireway. Each disconnect keeps its own main bonding "
+                "jumper ({section}).",
+                section=section("jumpers/several_service_enclosures"),
+            )
+        )
+
+
+def note_run(run: str, place: str, working: Working) -> None:
+    """Note how a wire or bus is run, fastened and protected."""
+    section = working.section
+    if run == "inside":
+        working.note(
+            say(
+                "Inside a raceway it is identified, and joined in boxes, as an equipment grounding conductor is "
+                "({section}).",
+                section=section("jumpers/jumper_inside_raceway"),
+            )
+        )
+    elif run == "outside":
+        longest = working.cite(OUTSIDE_LONGEST)
+        working.note(
+            say(
+                "Outside it is at most {longest} ft long and follows the raceway ({section}).",
+                longest=longest.value,
+                section=longest.section,
+            )
+        )
+    else:
+        working.note(
+            say(
+                "At an outside pole it may be longer and need not follow the raceway ({section}).",
+                section=section("jumpers/jumper_outside_at_poles"),
+            )
+        )
+    if run != "inside" and place == "separately-derived-system":
+        working.warn(
+            say(
+                "From a source of its own the jumper runs with the circuit conductors ({section}). Ask the authority "
+                "before you run it outside their raceway.",
+                section=section("jumpers/derived_supply_side_jumper"),
+            )
+        )
+    working.note(
+        say(
+            "Fasten it with pressure connectors, lugs or other means the code lists ({attached}). Where exposed, "
+            "secure it and keep it from damage ({protected}).",
+            attached=section("jumpers/bonding_jumper_attachment"),
+            protected=section("jumpers/jumper_protection"),
+        )
+    )
+
+
+def note_raceway_as_jumper(place: str, working: Working) -> None:
+    """Note what the raceway itself must be like to be the jumper."""
+    working.note(
+        say(
+            "The raceway is metal from enclosure to enclosure, every joint tight, paint removed at contacts "
+            "({section}).",
+            section=working.section("raceways/continuity"),
+        )
+    )
+    if place not in AT_SERVICE:
+        working.note(
+            say(
+                "Use fittings that carry the fault current of the source, and bridge oversized, concentric and "
+                "eccentric knockouts. Over 250 V to ground there is a rule for it ({section}).",
+                section=working.section("raceways/over_250_volts_to_ground"),
+            )
+        )

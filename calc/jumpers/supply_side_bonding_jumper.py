@@ -1,0 +1,175 @@
+"""The supply-side bonding jumper: the link between metal parts ahead of the first overcurrent device."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, calculator
+from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
+from calc.jumpers import supply_jumper_fields as ask
+from calc.jumpers.bus_area import bus_of_equal_area
+from calc.jumpers.supply_jumper_notes import note_raceway_as_jumper, note_run, note_what_it_joins
+from calc.jumpers.supply_side_size import CAP, supply_side_size
+from calc.naming.jumper_place import SYSTEM_GROUNDING
+from calc.naming.supply_jumper_place import SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
+from calc.raceways.kind import KIND_WORDS
+from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of
+from calc.words import Sentence, say
+from calc.working import Working
+
+SEVERAL = "jumpers/supply_side_jumper_in_several_raceways"
+CONDUCTOR = conductor_size(
+    say("Largest ungrounded (hot) conductor"),
+    say("Ahead of the first fuse or breaker, for example 3/0 or 500 kcmil."),
+)
+CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+METAL = metal_of(say("Metal of the jumper"))
+
+
+@calculator(
+    "supply-side-bonding-jumper",
+    name=say("Supply-side bonding jumper"),
+    purpose=say("The smallest bonding jumper ahead of the first overcurrent device: one, or one for each raceway."),
+    submit=say("Size the jumper"),
+    example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "raceways": "3"},
+)
+def supply_side_bonding_jumper(
+    *,
+    working: Working,
+    conductor: Annotated[str, CONDUCTOR],
+    sets: Annotated[int, SETS] = 1,
+    raceways: Annotated[int, ask.RACEWAYS] = 1,
+    arrangement: Annotated[str, ask.ARRANGEMENT] = "one-per-raceway",
+    conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, METAL] = "copper",
+    place: Annotated[str, SUPPLY_JUMPER_PLACE] = "service-raceway",
+    form: Annotated[str, ask.FORM] = "wire",
+    raceway: Annotated[str, ask.RACEWAY] = ask.NOT_GIVEN,
+    run: Annotated[str, ask.RUN] = "inside",
+    length: Annotated[float | None, ask.LENGTH] = None,
+    system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
+) -> Answer:
+    """Give the smallest supply-side bonding jumper, and whether the raceway itself may be it.
+
+    When: ahead of the first overcurrent device of a service, a separately derived system or a generator,
+    up to 1000 V. Not for main and system bonding jumpers, feeders, branch circuits or impedance-grounded
+    systems: those end as not covered, with the name to look under.
+
+    Parameters:
+        conductor: size label of the largest ungrounded conductor, "18" to "2000kcmil".
+        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
+        arrangement: "one-per-raceway" or "single" for all raceways.
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        place: where the jumper is. system_grounding: how the system is grounded.
+        form: "wire", "busbar" or "raceway"; raceway: its kind, needed where it is to be the jumper.
+        run: "inside", "outside" or "outside-at-pole"; length: of the jumper outside, ft, up to 1000.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold wire_needed, size, metal, area_cmil, form, arrangement, raceways.
+    Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
+    Source: 250.102(C) and (E), Table 250.102(C)(1), 250.30(A)(2), 250.35(B), 250.92, 230.43, Chapter 9 Table 8.
+
+    Example:
+    >>> result = supply_side_bonding_jumper(edition="2023", conductor="400kcmil", sets=3, raceways=3)
+    >>> result.answer.values["size"], result.answer.values["area_cmil"]
+    ('1/0', 105600)
+    """
+    stay_with_the_supply_side(place, system_grounding, working)
+    working.cite("naming/supply_side_bonding_jumper")
+    against = ask.against_the_raceway(raceway, place, working) if form == "raceway" else None
+    wire_needed = form != "raceway" or against is not None
+    if against:
+        working.step(say("Against the raceway: {reason}", reason=against))
+    if wire_needed:
+        ask.stay_within_the_length(run, length, working)
+    counted = _sets_that_count(sets, raceways, arrangement, working)
+    limit_rule = "jumpers/derived_jumper_not_larger" if place == "separately-derived-system" else CAP
+    size = supply_side_size(conductor, counted, conductor_metal, metal, working, limit_rule)
+    values = {
+        "wire_needed": wire_needed,
+        "size": size,
+        "metal": metal,
+        "area_cmil": area(size, working.edition),
+        "form": form,
+        "arrangement": arrangement,
+        "raceways": raceways,
+    }
+    name = say("Supply-side bonding jumper")
+    basis = "jumpers/supply_side_size"
+    note_what_it_joins(place, system_grounding, working)
+    if not wire_needed:
+        rule_key = (
+            "raceways/supply_side_raceway"
+            if place == "separately-derived-system"
+            else "jumpers/service_bonding_methods"
+        )
+        working.step(say("{kind}: it may be the jumper itself.", kind=KIND_WORDS[raceway]), cites=(rule_key,))
+        note_raceway_as_jumper(place, working)
+        detail = say(
+            "{kind} is the jumper. A wire in its place: {size} {metal} or larger",
+            kind=KIND_WORDS[raceway],
+            size=shown_size(size),
+            metal=METAL_WORDS[metal],
+        )
+        return Answer(name, say("No wire needed"), detail, basis, "raceway", values)
+    note_run(run, place, working)
+    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
+    detail = _detail(form, place, size, metal, raceways, arrangement, working)
+    if against:
+        detail = say("{detail}. {reason}", detail=detail, reason=against)
+    return Answer(name, say("{size}", size=shown_size(size)), detail, basis, f"{size}-{metal}", values)
+
+
+def _sets_that_count(sets: int, raceways: int, arrangement: str, working: Working) -> int:
+    if raceways == 1:
+        return sets
+    if arrangement == "single":
+        working.step(
+            say(
+                "One jumper for {raceways} raceways: the conductors of one phase in all of them count together.",
+                raceways=raceways,
+            ),
+            cites=(SEVERAL,),
+        )
+        working.note(
+            say("It joins the ends of all {raceways} raceways, bushing to bushing, in one run.", raceways=raceways)
+        )
+        return sets
+    ask.stay_with_whole_sets(sets, raceways, working)
+    in_each = sets // raceways
+    working.step(
+        say(
+            "Each of the {raceways} raceways has its own jumper. It goes by the conductors of one phase in that "
+            "raceway: {in_each} of {sets}.",
+            raceways=raceways,
+            in_each=in_each,
+            sets=sets,
+        ),
+        in_each,
+        "",
+        (SEVERAL,),
+    )
+    return in_each
+
+
+def _detail(form, place, size, metal, raceways, arrangement, working: Working) -> Sentence:
+    words = {"metal": METAL_WORDS[metal], "raceways": raceways}
+    if place == "separately-derived-system":
+        working.cite("jumpers/derived_jumper_of_bus" if form == "busbar" else "jumpers/derived_jumper_of_wire")
+    if form == "busbar":
+        derived = place == "separately-derived-system"
+        rule_key = "jumpers/derived_jumper_of_bus" if derived else "jumpers/supply_side_jumper_of_bus"
+        square_inch, square_millimetre = bus_of_equal_area(size, rule_key, working)
+        return say(
+            "{metal} wire, or a busbar of the same area: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
+            square_inch=square_inch,
+            square_millimetre=square_millimetre,
+            **words,
+        )
+    if raceways == 1:
+        return say("{metal} wire or larger", **words)
+    if arrangement == "single":
+        return say("{metal} wire or larger, one for all {raceways} raceways", **words)
+    return say("{metal} wire or larger, one for each of the {raceways} raceways", **words)

@@ -1,0 +1,201 @@
+"""What else the reader must know about a named part at this place: landings, exceptions, traps."""
+
+from __future__ import annotations
+
+from calc.naming import which_name as name
+from calc.naming.side import BUILDING, DERIVED, JOINED_GENERATOR, LOAD, SERVICE, SERVICE_DISCONNECT, Side
+from calc.words import say
+from calc.working import Working
+
+
+def note_place(given: str, pair: frozenset[str], side: Side, working: Working) -> None:
+    """Note the landings, exceptions and traps of a name between `pair` on one side."""
+    if given == name.NO_CONDUCTOR:
+        _kept_apart(pair, side, working)
+    elif given == name.MAIN:
+        working.note(
+            say(
+                "One in each service disconnect enclosure, in one piece ({section}).",
+                section=working.section("jumpers/main_bonding_jumper_required"),
+            )
+        )
+    elif given == name.SYSTEM:
+        working.note(
+            say(
+                "At one place only, at the source or in the first disconnect ({section}). Two put neutral current "
+                "on metal.",
+                section=working.section("naming/system_bonding_jumper"),
+            )
+        )
+    elif given == name.SUPPLY_SIDE:
+        _supply_side(pair, side, working)
+    elif given == name.EQUIPMENT_CONDUCTOR:
+        _equipment_conductor(pair, side, working)
+    elif given in (name.ELECTRODE_CONDUCTOR, name.ELECTRODE_JUMPER):
+        _electrodes(given, pair, side, working)
+    elif given == name.PIPING_JUMPER:
+        _piping_or_steel(pair, side, working)
+
+
+def _kept_apart(pair: frozenset[str], side: Side, working: Working) -> None:
+    working.note(
+        say(
+            "A second joint puts load current on metal that people touch ({section}).",
+            section=working.section("naming/objectionable_current"),
+        )
+    )
+    if side.place == BUILDING:
+        working.note(
+            say(
+                "Only a feeder installed without an equipment grounding conductor under an older edition has an "
+                "exception ({section}).",
+                section=working.section("naming/separate_building"),
+            )
+        )
+        working.note(
+            say(
+                "So has a feeder from an outdoor source with a second system bonding jumper ({section}).",
+                section=working.section("jumpers/system_jumper_at_two_places"),
+            )
+        )
+    if not pair & {"equipment", "enclosure"}:
+        return
+    if side.place == JOINED_GENERATOR:
+        working.note(
+            say(
+                "The one joint is in the service disconnect enclosure ({section}).",
+                section=working.section("jumpers/main_bonding_jumper_required"),
+            )
+        )
+    elif side.place == LOAD:
+        working.note(
+            say(
+                "The same holds past the system bonding jumper of a transformer or generator ({section}).",
+                section=working.section("grounding/no_neutral_bond_past_system_jumper"),
+            )
+        )
+        working.note(
+            say(
+                "Exceptions: old range and dryer circuits, and meter enclosures right beside the service disconnect, "
+                "each under conditions ({section}).",
+                section=working.section("naming/load_side_exceptions"),
+            )
+        )
+
+
+def _supply_side(pair: frozenset[str], side: Side, working: Working) -> None:
+    if "neutral" in pair:
+        working.note(
+            say(
+                "Up to and in the service disconnect enclosure the neutral itself may bond metal ({section}).",
+                section=working.section("naming/grounded_conductor_bonds_supply_side"),
+            )
+        )
+    if side.place == SERVICE_DISCONNECT and "raceway" in pair:
+        working.note(
+            say(
+                "This is for the raceway that brings the service conductors. At one that leaves past the device it is "
+                "an equipment bonding jumper ({section}).",
+                section=working.section("raceways/jumper_size"),
+            )
+        )
+    if side.place == SERVICE:
+        working.note(
+            say("A jumper in a meter or wireway ahead of the disconnects has this name, even where neutral is joined.")
+        )
+
+
+def _equipment_conductor(pair: frozenset[str], side: Side, working: Working) -> None:
+    if side.place == SERVICE_DISCONNECT:
+        working.note(say("This is for load equipment. A meter or wireway of the service counts as an enclosure."))
+    if "neutral" in pair:
+        working.warn(
+            say(
+                "Only in the enclosure with the main or system bonding jumper may this wire start at the neutral bar "
+                "({section}). Everywhere else keep the two apart.",
+                section=working.section("naming/grounded_conductor_bonds_supply_side"),
+            )
+        )
+    elif pair == {"enclosure"}:
+        working.note(
+            say(
+                "A short link that only bridges a gap is an equipment bonding jumper. The same rating sizes it "
+                "({section}).",
+                section=working.section("raceways/jumper_size"),
+            )
+        )
+
+
+def _electrodes(given: str, pair: frozenset[str], side: Side, working: Working) -> None:
+    if given == name.ELECTRODE_JUMPER and "raceway" in pair:
+        working.note(
+            say(
+                "A further electrode beside a rod may land on a nonflexible grounded service raceway ({section}).",
+                section=working.section("naming/supplemental_electrode"),
+            )
+        )
+    elif given == name.ELECTRODE_JUMPER:
+        working.note(
+            say(
+                "All electrodes at a building are joined ({section}).",
+                section=working.section("naming/electrodes_joined"),
+            )
+        )
+    elif side.place == SERVICE_DISCONNECT and "enclosure" in pair:
+        working.note(
+            say(
+                "On the grounding bar only where the main bonding jumper is a wire or bus; else on the neutral bar "
+                "({section}).",
+                section=working.section("grounding/electrode_conductor_landing"),
+            )
+        )
+    elif side.place == DERIVED:
+        working.note(
+            say(
+                "It starts at the point where the system bonding jumper is ({section}).",
+                section=working.section("grounding/electrode_conductor_of_derived_system"),
+            )
+        )
+    elif side.place == SERVICE and "enclosure" in pair:
+        working.note(
+            say(
+                "At a grounded service it starts at the grounded conductor ({section}).",
+                section=working.section("grounding/electrode_conductor_at_service"),
+            )
+        )
+
+
+def _piping_or_steel(pair: frozenset[str], side: Side, working: Working) -> None:
+    if side.place == DERIVED and "enclosure" in pair and "other-piping" not in pair:
+        working.note(
+            say(
+                "It lands on the grounded conductor, at the point where the grounding electrode conductor is "
+                "({section}).",
+                section=working.section("grounding/water_pipe_bond_derived_system"),
+            )
+        )
+    elif side.place == LOAD and pair == {"water-pipe", "enclosure"}:
+        working.note(
+            say(
+                "Only the panel of a unit whose piping is set apart by nonmetallic pipe ({section}).",
+                section=working.section("grounding/water_pipe_bond_isolated_unit"),
+            )
+        )
+    elif pair == {"water-pipe", "structural-metal"} and side.place != DERIVED:
+        working.note(
+            say(
+                "It counts where the steel is an electrode in use; else bond each on its own ({section}).",
+                section=working.section(
+                    "grounding/water_pipe_bond_separate_building"
+                    if side.place == BUILDING
+                    else "grounding/water_pipe_bond"
+                ),
+            )
+        )
+    elif "other-piping" in pair and "equipment" in pair:
+        working.note(
+            say(
+                "The equipment grounding conductor of the appliance may be this bond ({section}).",
+                section=working.section("grounding/other_metal_piping_bond"),
+            )
+        )

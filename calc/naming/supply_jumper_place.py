@@ -1,0 +1,80 @@
+"""Where a supply-side bonding jumper is: ahead of the first overcurrent device, never past it."""
+
+from __future__ import annotations
+
+from calc.declare import Choice, NotCovered
+from calc.vocabulary import one_of
+from calc.words import say
+from calc.working import Working
+
+AT_SERVICE = ("service-raceway", "ahead-of-service-disconnects")
+
+SUPPLY_JUMPER_PLACE = one_of(
+    say("Where the jumper is"),
+    say("Ahead of the first fuse or breaker it has this name. Past it, the part has another name."),
+    (
+        Choice("service-raceway", say("At a service raceway, meter or enclosure ahead of the service disconnect")),
+        Choice("ahead-of-service-disconnects", say("In a meter or wireway ahead of several service disconnects")),
+        Choice(
+            "separately-derived-system",
+            say("From a transformer or generator that is a source of its own to its first disconnect"),
+        ),
+        Choice(
+            "generator-joined-neutral",
+            say(
+                "From a generator without a breaker, its neutral joined to that of the service, to the first disconnect"
+            ),
+        ),
+        Choice("service-disconnect", say("In a service disconnect enclosure, from the neutral to metal")),
+        Choice("derived-neutral", say("At a transformer or generator, from its neutral to metal")),
+        Choice("feeder-or-branch", say("Past a fuse or breaker: a feeder, a branch circuit, another building")),
+        Choice("generator-with-breaker", say("Past a breaker at the generator")),
+    ),
+)
+
+
+def stay_with_the_supply_side(place: str, system_grounding: str, working: Working) -> None:
+    """Raise NotCovered, with the name to look under, where the part is no supply-side bonding jumper.
+
+    place: a value of `SUPPLY_JUMPER_PLACE`; system_grounding: how the system is grounded.
+    """
+    section = working.section
+    if place == "service-disconnect":
+        raise NotCovered(
+            say("The jumper from the neutral to metal in a service disconnect enclosure has another name."),
+            say(
+                "Look under main bonding jumper ({section}). It goes by the service conductors too.",
+                section=section("jumpers/main_bonding_jumper_required"),
+            ),
+        )
+    if place == "derived-neutral":
+        raise NotCovered(
+            say("The jumper from the neutral of a transformer or generator to metal has another name."),
+            say(
+                "Look under system bonding jumper ({section}). It goes by the derived conductors too.",
+                section=section("naming/system_bonding_jumper"),
+            ),
+        )
+    if place == "feeder-or-branch":
+        raise NotCovered(
+            say("Past the first overcurrent device there is no supply-side bonding jumper."),
+            say(
+                "For a wire with the circuit look under equipment grounding conductor ({conductor}); for a jumper "
+                "between metal parts, under equipment bonding jumper ({jumper}). Both go by the overcurrent device.",
+                conductor=section("naming/equipment_grounding_conductor_size"),
+                jumper=section("raceways/jumper_size"),
+            ),
+        )
+    if place == "generator-with-breaker":
+        raise NotCovered(
+            say("The breaker at the generator is the first overcurrent device. Past it is the load side."),
+            say(
+                "Look under equipment grounding conductor ({section}). It goes by that breaker, not by the conductors.",
+                section=section("naming/equipment_grounding_conductor_size"),
+            ),
+        )
+    if system_grounding == "impedance-grounded":
+        raise NotCovered(
+            say("An impedance-grounded system has bonding rules of its own."),
+            say("Look under impedance-grounded system ({section}).", section=section("naming/impedance_grounding")),
+        )

@@ -1,0 +1,118 @@
+"""Must a metal elbow in an underground run of nonmetallic raceway be bonded, and with what?"""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Answer, calculator
+from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
+from calc.raceways import elbow_fields as ask
+from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
+from calc.raceways.elbow_isolation import CONCRETE_OF_OTHERS, reasons_to_bond
+from calc.vocabulary import METAL_WORDS, SETS
+from calc.words import Sentence, say
+from calc.working import Working
+
+NAME = say("Buried metal elbow")
+
+
+@calculator(
+    "buried-metal-elbow",
+    name=NAME,
+    purpose=say("Whether a metal elbow in an underground run of nonmetallic raceway is bonded, and with what."),
+    submit=say("Check the elbow"),
+    example={"edition": "2023", "circuit": "service", "cover": "17in", "conductor": "3/0", "metal": "copper"},
+)
+def buried_metal_elbow(
+    *,
+    working: Working,
+    circuit: Annotated[str, ask.CIRCUIT] = "service",
+    cover: Annotated[float | None, ask.COVER] = None,
+    concrete: Annotated[float | None, ask.CONCRETE] = None,
+    joined: Annotated[str, ask.JOINED] = "nonmetallic",
+    conductor: Annotated[str | None, ask.CONDUCTOR] = None,
+    sets: Annotated[int, SETS] = 1,
+    conductor_metal: Annotated[str, ask.CONDUCTOR_METAL] = "copper",
+    device: Annotated[float | None, ask.DEVICE] = None,
+    metal: Annotated[str, ask.METAL] = "copper",
+) -> Answer:
+    """Tell whether a metal elbow must be bonded, with which jumper and, where the fields allow, of what size.
+
+    When: metal elbows and other metal raceway parts in runs of nonmetallic raceway, alternating current
+    up to 1000 V. Not for hazardous locations, which ask for more.
+
+    Parameters:
+        circuit: "service", "derived-system" (ahead of its first overcurrent device) or "feeder-or-branch".
+        cover: inches over the shallowest point, 0 to 1000; needed unless concrete or `joined` decides.
+        concrete: inches on the thinnest side, 0 to 1000; None for none. It does not count for services.
+        joined: "nonmetallic" raceway at both ends, or "metal" at one.
+        conductor: size label of the largest hot conductor in this raceway, and sets: of them in parallel
+            in it, 1 to 30. They size the bond of a service or derived system.
+        device: ampere, 1 to 10,000. It sizes the bond of a feeder or branch circuit.
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold bond, reasons and, where it is bonded, jumper, size,
+        metal, area_cmil (size and area_cmil are None where the field that sizes it was left out).
+    Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
+    Source: 250.80, 250.86 Exception No. 3, 250.102(C) to (E), Tables 250.102(C)(1) and 250.122.
+
+    Example:
+    >>> result = buried_metal_elbow(edition="2023", circuit="service", cover="17in", conductor="3/0")
+    >>> result.said, result.answer.values["area_cmil"]
+    ('bond-4-copper', 41740)
+    """
+    connected = "raceways/service_raceway_connected" if circuit == "service" else "raceways/other_raceway_connected"
+    working.step(say("Metal raceway parts are bonded, unless an exception spares them."), cites=(connected,))
+    basis, reasons = reasons_to_bond(circuit, joined, cover, concrete, working)
+    _note_the_ground(cover, joined, working)
+    if not reasons:
+        return Answer(NAME, say("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
+    size = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, working)
+    note_the_bond(circuit, joined, working)
+    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
+    values = {
+        "bond": True,
+        "reasons": [str(reason) for reason in reasons],
+        "jumper": jumper_of(circuit),
+        "size": size,
+        "metal": metal,
+        "area_cmil": size and area(size, working.edition),
+    }
+    words = {"reasons": _joined(reasons), "jumper": NAME_WORDS[jumper_of(circuit)]}
+    if size is None:
+        detail = say("{reasons} The bond is the {jumper}. {how}", how=how_to_size(circuit), **words)
+        return Answer(NAME, say("Bond it"), detail, basis, "bond", values)
+    headline = say("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
+    detail = say("{reasons} The bond is the {jumper}, this size or larger.", **words)
+    return Answer(NAME, headline, detail, basis, f"bond-{size}-{metal}", values)
+
+
+def _spared(basis: str) -> Sentence:
+    if basis == CONCRETE_OF_OTHERS:
+        return say("Enough concrete is around every part of it.")
+    return say("Every part of it has enough cover.")
+
+
+def _joined(sentences: list[Sentence]) -> Sentence:
+    first, *rest = sentences
+    return say("{first} {rest}", first=first, rest=_joined(rest)) if rest else first
+
+
+def _note_the_ground(cover: float | None, joined: str, working: Working) -> None:
+    if cover is not None and joined == "nonmetallic":
+        working.note(
+            say(
+                "Cover is measured at the shallowest point, from the top of the metal to finished grade or slab "
+                "({section}). An elbow that turns up is shallow at its end.",
+                section=working.section("raceways/cover_measured"),
+            )
+        )
+    working.note(
+        say(
+            "In earth or concrete the metal is of a kind, or has a coating, approved for it ({section}).",
+            section=working.section("raceways/metal_in_earth"),
+        )
+    )

@@ -1,0 +1,85 @@
+"""The jumper that bonds a metal elbow: its name, its size where it can be known, where it lands and how it runs."""
+
+from __future__ import annotations
+
+from calc.grounding.size_by_device import size_by_device
+from calc.jumpers.supply_side_size import supply_side_size
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+SUPPLY_SIDE = "supply-side bonding jumper"
+LOAD_SIDE = "equipment bonding jumper"
+NAME_WORDS = {SUPPLY_SIDE: say("supply-side bonding jumper"), LOAD_SIDE: say("equipment bonding jumper")}
+
+
+def jumper_of(circuit: str) -> str:
+    """Give the name of the jumper: ahead of the first overcurrent device, or past one."""
+    return LOAD_SIDE if circuit == "feeder-or-branch" else SUPPLY_SIDE
+
+
+def size_of_bond(
+    circuit: str,
+    conductor: str | None,
+    sets: int,
+    conductor_metal: str,
+    device: float | None,
+    metal: str,
+    working: Working,
+) -> str | None:
+    """Give the size label of the jumper, or None where the field that sizes it was left out.
+
+    Raises: NotCovered beyond the tables. Source: 250.102(C) by conductors, 250.102(D) by device.
+    """
+    if circuit == "feeder-or-branch":
+        working.cite("raceways/jumper_size")
+        return None if device is None else size_by_device(device, metal, working)
+    working.cite("naming/supply_side_bonding_jumper")
+    return None if conductor is None else supply_side_size(conductor, sets, conductor_metal, metal, working)
+
+
+def how_to_size(circuit: str) -> Sentence:
+    """Give the sentence that says what sizes the jumper, where it is not sized."""
+    if circuit == "feeder-or-branch":
+        return say("The overcurrent device ahead sizes it.")
+    return say("The hot conductors in this raceway size it.")
+
+
+def note_the_bond(circuit: str, joined: str, working: Working) -> None:
+    """Note where the jumper lands and how it runs."""
+    section = working.section
+    if circuit == "service":
+        working.note(
+            say(
+                "It lands on the grounded conductor, or in an ungrounded system on the grounding electrode conductor "
+                "({section}).",
+                section=section("raceways/service_raceway_connected"),
+            )
+        )
+    elif circuit == "derived-system":
+        working.note(
+            say(
+                "It joins the metal on the supply side of the derived system ({section}).",
+                section=section("raceways/other_raceway_connected"),
+            )
+        )
+    else:
+        working.note(
+            say(
+                "It lands on the equipment grounding conductor of the circuit ({section}). It need not be larger "
+                "than the circuit conductors ({limit}); that limit is not applied here.",
+                section=section("raceways/other_raceway_connected"),
+                limit=section("grounding/not_larger_than_circuit_conductors"),
+            )
+        )
+    if joined == "metal":
+        working.note(say("A metal raceway that is itself bonded, with tight joints, may bond the elbow. Check that."))
+    longest = working.cite("raceways/jumper_outside_longest")
+    working.note(
+        say(
+            "A jumper outside is at most {longest} ft long and follows the raceway ({section}); at outdoor poles it "
+            "may be longer ({pole}).",
+            longest=shown_number(longest.value),
+            section=longest.section,
+            pole=section("jumpers/jumper_outside_at_poles"),
+        )
+    )

@@ -1,0 +1,105 @@
+"""What an entry needs so that a fault passes from raceway to enclosure: a jumper, a bonding fitting, or a tight one."""
+
+from __future__ import annotations
+
+from calc.declare import needed
+from calc.raceways.entry_fields import NOT_GIVEN, RIGID, SYSTEM_WORDS
+from calc.words import say
+from calc.working import Working, shown_number
+
+OVER = "raceways/over_250_volts_to_ground"
+EXCEPTION = "raceways/over_250_volts_exception"
+SERVICE = "raceways/service_fittings"
+BOXES = "raceways/boxes_listed_for_bonding"
+OF_SYSTEM = "raceways/voltage_to_ground_of_system"
+JUMPER, BONDING_FITTING, TIGHT_FITTING, ORDINARY = "jumper", "bonding-fitting", "tight-fitting", "ordinary"
+
+
+def voltage_of_entry(system: str, voltage_to_ground: float | None, working: Working) -> float:
+    """Give the voltage to ground, volt, as entered or by the system. Raises: Missing when neither is given."""
+    if system == NOT_GIVEN:
+        return needed(voltage_to_ground, "voltage_to_ground")
+    volt = next(row["volt"] for row in working.cite(OF_SYSTEM).rows if row["system"] == system)
+    if voltage_to_ground not in (None, volt):
+        working.warn(
+            say(
+                "{system} has {volt} V to ground ({section}). The {entered} V entered count.",
+                system=SYSTEM_WORDS.get(system, system),
+                volt=volt,
+                section=working.section(OF_SYSTEM),
+                entered=shown_number(voltage_to_ground),
+            )
+        )
+        return voltage_to_ground
+    working.step(
+        say("{system}: {volt} V to ground.", system=SYSTEM_WORDS.get(system, f"{system} V"), volt=volt),
+        f"{volt}",
+        "V",
+        (OF_SYSTEM,),
+    )
+    return volt
+
+
+def need_at_service(knockout: str, working: Working) -> str:
+    """Give the need of an entry that holds service conductors. Source: rule raceways/service_fittings."""
+    if knockout == "right-size":
+        working.step(
+            say("Service conductors: ordinary locknuts and bushings alone are never enough, at any voltage."),
+            cites=(SERVICE,),
+        )
+        return BONDING_FITTING
+    working.step(
+        say("Service conductors: a jumper goes around {hole}, whatever the box is listed for.", hole=_hole(knockout)),
+        cites=(SERVICE,),
+    )
+    return JUMPER
+
+
+def need_by_voltage(volt: float, knockout: str, enclosure: str, working: Working) -> str:
+    """Give the need of any other entry by its voltage to ground, its hole and its box."""
+    limit = working.cite(OVER).value
+    if volt <= limit:
+        working.step(
+            say("{volt} V to ground is not over {limit} V.", volt=shown_number(volt), limit=limit), cites=(OVER,)
+        )
+        return ORDINARY
+    working.step(say("{volt} V to ground is over {limit} V.", volt=shown_number(volt), limit=limit), cites=(OVER,))
+    if knockout == "right-size":
+        working.step(say("The hole fits, with no rings left: tight ordinary fittings may do."), cites=(EXCEPTION,))
+        return TIGHT_FITTING
+    if knockout == "rings" and _listed(enclosure, working):
+        working.step(
+            say("The box is listed for bonding through its rings: tight ordinary fittings may do."),
+            cites=(EXCEPTION, BOXES),
+        )
+        return TIGHT_FITTING
+    if knockout == "rings":
+        words, cites = (
+            say("Rings are left, and the box is not listed for bonding through them: a jumper."),
+            (OVER, BOXES),
+        )
+    else:
+        words, cites = say("The hole is oversized: a jumper. A listing for rings does not help it."), (OVER, EXCEPTION)
+    working.step(words, cites=(*cites, SERVICE))
+    return JUMPER
+
+
+def is_enough(fitting: str, raceway: str, need: str, working: Working) -> bool:
+    """Tell whether `fitting` on `raceway` meets `need`; the values are those of the fields."""
+    if need == ORDINARY:
+        return True
+    bonding = {row["fitting"] for row in working.cite(SERVICE).rows if need != JUMPER or row["knockout"] == "any"}
+    if fitting in bonding:
+        return True
+    if need != TIGHT_FITTING:
+        return False
+    wiring = ("any", "rigid") if raceway in RIGID else ("any",)
+    return any(row["fitting"] == fitting and row["wiring"] in wiring for row in working.cite(EXCEPTION).rows)
+
+
+def _listed(enclosure: str, working: Working) -> bool:
+    return any(row["enclosure"] == enclosure and row["rings"] == "listed" for row in working.cite(BOXES).rows)
+
+
+def _hole(knockout: str):
+    return say("the rings") if knockout == "rings" else say("the oversized hole")

@@ -1,0 +1,66 @@
+"""What goes with the answer about an entry: the size of the jumper, another way at a service, tight metal."""
+
+from __future__ import annotations
+
+from calc.raceways.entry_bonding import JUMPER, ORDINARY, OVER, SERVICE
+from calc.words import say
+from calc.working import Working
+
+
+def notes_on_entry(need: str, place: str, knockout: str, fitting: str, working: Working) -> None:
+    """Note how the entry is made; `need` as calc.raceways.entry_bonding gives it, the rest as entered."""
+    section = working.section
+    if need == JUMPER:
+        _note_size(place, working)
+    if place == "service":
+        working.note(
+            say(
+                "Instead, a jumper may bond the raceway or enclosure to the grounded service conductor ({section}).",
+                section=section(SERVICE),
+            )
+        )
+    if place == "service" and fitting == "shoulder-connector" and knockout == "right-size":
+        working.warn(
+            say(
+                "Some read {section} so that a threadless connector made up tight is enough. Its locknut is an "
+                "ordinary one, so this answer keeps to the stricter reading. Ask the authority.",
+                section=section(SERVICE),
+            )
+        )
+    if need != ORDINARY and place != "service":
+        working.note(
+            say("A green wire inside does not spare it: {section} names no such exception.", section=section(OVER))
+        )
+    if need == ORDINARY and place == "derived-system":
+        working.note(
+            say(
+                "No device is ahead of it here. Where the raceway itself is the supply-side bonding jumper, it is not "
+                "flexible ({section}).",
+                section=section("raceways/supply_side_raceway"),
+            )
+        )
+    working.note(
+        say(
+            "Fitting made for it, seated, tight; paint removed where metal meets metal ({paint}). Raceway and boxes "
+            "make one continuous path ({joined}).",
+            paint=section("raceways/continuity"),
+            joined=section("raceways/joined_raceways"),
+        )
+    )
+
+
+def _note_size(place: str, working: Working) -> None:
+    if place == "load-side":
+        working.note(
+            say(
+                "The jumper goes by the overcurrent device ahead: look under equipment bonding jumper ({section}).",
+                section=working.section("raceways/jumper_size"),
+            )
+        )
+        return
+    working.note(
+        say(
+            "The jumper goes by the hot conductors in the raceway: look under supply-side bonding jumper ({section}).",
+            section=working.section("naming/supply_side_bonding_jumper"),
+        )
+    )

@@ -1,0 +1,61 @@
+"""The rows that transformer and generator share: bond of the new neutral, and what runs to the first disconnect."""
+
+from __future__ import annotations
+
+from calc.grounding.grounded_conductor import grounded_conductor
+from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
+from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+from calc.schedule.part_list import PartList
+from calc.words import Sentence, say
+
+AT_DISCONNECT = "first-disconnect"
+
+
+def add_derived_source(
+    parts: PartList, supply: dict, place: str, raceways: int, source: Sentence, *, device_at_source: bool = False
+) -> None:
+    """Add the system bonding jumper and, where no device is at the source, what runs to the first disconnect.
+
+    place: "source" or "first-disconnect". supply: conductor, sets, conductor_metal, metal.
+    """
+    disconnect = say("First disconnect")
+    bonded, other = (disconnect, source) if place == AT_DISCONNECT else (source, disconnect)
+    parts.size(
+        "system-bonding-jumper",
+        system_bonding_jumper,
+        supply | {"place": place},
+        part=say("System bonding jumper"),
+        start=say("{bonded}: neutral", bonded=bonded),
+        end=say("{bonded}: its metal and the grounding bar", bonded=bonded),
+        why=say("Gives fault current of this source its way back to the source."),
+    )
+    parts.never(
+        "second-neutral-bond",
+        "grounding/no_neutral_bond_past_system_jumper",
+        part=say("Second bond of neutral to metal"),
+        start=say("{other}: neutral", other=other),
+        end=say("{other}: its metal", other=other),
+        why=say("Neutral current would run over raceways and metal between the two."),
+    )
+    if device_at_source:
+        return
+    parts.size(
+        "supply-side-bonding-jumper",
+        supply_side_bonding_jumper,
+        supply | {"place": "separately-derived-system", "raceways": raceways, "arrangement": "one-per-raceway"},
+        part=say("Supply-side bonding jumper in each raceway"),
+        start=say("{source}: its metal", source=source),
+        end=say("First disconnect: its metal and the grounding bar"),
+        why=say("Ahead of the first device this is the metal's way back; nonflexible metal raceway may serve instead."),
+    )
+    if place == AT_DISCONNECT:
+        parts.size(
+            "grounded-conductor",
+            grounded_conductor,
+            {name: value for name, value in supply.items() if name in grounded_conductor.fields}
+            | {"place": AT_DISCONNECT, "raceways": raceways},
+            part=say("Grounded conductor (neutral), at least"),
+            start=say("{source}: neutral", source=source),
+            end=say("First disconnect: neutral bar"),
+            why=say("It carries the fault back, whatever the neutral load."),
+        )

@@ -1,0 +1,56 @@
+"""What every schedule asks: conductors, raceways, electrodes, metal that must be bonded."""
+
+from __future__ import annotations
+
+from calc.declare import Choice
+from calc.grounding.electrode_limit import ELECTRODE_CHOICES
+from calc.vocabulary import (
+    MOST_SETS,
+    conductor_size,
+    device_rating,
+    metal_of,
+    one_of,
+    several_of,
+    whole_number,
+    yes_or_no,
+)
+from calc.words import say
+
+METAL_RACEWAY = "metal"
+
+SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase."), 1, MOST_SETS)
+CONDUCTOR_METAL = metal_of(say("Metal of those conductors"))
+METAL = metal_of(say("Metal of the bonding and grounding conductors"))
+RACEWAYS = whole_number(
+    say("Raceways or cables for those sets"), say("In how many raceways or cables the sets run."), 1, MOST_SETS
+)
+RACEWAY = one_of(
+    say("Those raceways are"),
+    say("A flexible metal raceway needs a wire beside it as a nonmetallic one does."),
+    (
+        Choice(METAL_RACEWAY, say("Metal")),
+        Choice("nonmetallic", say("Nonmetallic, or a cable without metal")),
+    ),
+)
+ELECTRODES = several_of(
+    say("Electrodes"), say("All that are present at the building are used and joined together."), ELECTRODE_CHOICES
+)
+RING = conductor_size(say("Size of the ground ring"), say("Its bare copper conductor. Only a ring uses it."), rare=True)
+METAL_PARTS = several_of(
+    say("Metal to be bonded"),
+    say("What metal there is in or on the building, fed by these conductors."),
+    (
+        Choice("water-pipe", say("Metal water piping")),
+        Choice("structural-metal", say("Exposed structural metal, joined into a frame")),
+        Choice("other-metal", say("Gas or other metal piping")),
+    ),
+)
+PIPING_DEVICE = device_rating(
+    say("Device of the circuit likely to reach the other piping"),
+    say("For example 15 A for the igniter of a gas appliance. Needed for gas or other metal piping only."),
+    rare=True,
+)
+COMMON = yes_or_no(
+    say("Shares one grounding electrode conductor with other transformers or generators"),
+    say("A common conductor through the building, with a tap from each."),
+)

@@ -1,0 +1,155 @@
+"""Every bonding and grounding part of a generator; its neutral and its breaker decide their names."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.declare import Answer, Choice, calculator, needed
+from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
+from calc.schedule import fields
+from calc.schedule.derived_source import add_derived_source
+from calc.schedule.metal_parts import add_electrodes
+from calc.schedule.part_list import PartList
+from calc.vocabulary import conductor_size, device_rating, one_of
+from calc.words import say
+from calc.working import Working
+
+NEUTRAL = one_of(
+    say("The transfer switch and the neutral"),
+    say("A four-pole switch (three-pole for single phase) mostly switches it."),
+    (
+        Choice("switched", say("It switches the neutral")),
+        Choice("joined", say("The neutral stays joined to that of the service")),
+    ),
+)
+BREAKER = one_of(
+    say("Overcurrent device at the generator"),
+    say("A breaker or fuse on the set that protects the conductors leaving it."),
+    (
+        Choice("yes", say("Yes")),
+        Choice("no", say("No")),
+    ),
+)
+CONDUCTOR = conductor_size(
+    say("Largest ungrounded (hot) conductor from the generator"), say("For example 3/0 or 500 kcmil.")
+)
+DEVICE = device_rating(say("Rating of that device"), say("Needed with an overcurrent device at the generator only."))
+BOND = one_of(
+    say("The neutral is bonded to metal"),
+    say("It counts with a switched neutral only: at one of the two, never at both."),
+    (
+        Choice("source", say("At the generator")),
+        Choice("first-disconnect", say("In the first disconnect after it")),
+    ),
+    rare=True,
+)
+
+
+@calculator(
+    "generator-schedule",
+    name=say("Generator schedule"),
+    purpose=say("What to bond at a generator and its transfer switch, what never, each part sized."),
+    submit=say("List the parts"),
+    example={
+        "edition": "2023",
+        "neutral": "switched",
+        "breaker": "no",
+        "conductor": "500kcmil",
+        "electrodes": "rod",
+    },
+)
+def generator_schedule(
+    *,
+    working: Working,
+    neutral: Annotated[str, NEUTRAL],
+    breaker: Annotated[str, BREAKER],
+    conductor: Annotated[str, CONDUCTOR],
+    sets: Annotated[int, fields.SETS] = 1,
+    conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, fields.METAL] = "copper",
+    device: Annotated[float | None, DEVICE] = None,
+    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    electrodes: Annotated[str | None, fields.ELECTRODES] = None,
+    place: Annotated[str, BOND] = "source",
+    ring: Annotated[str, fields.RING] = "2",
+) -> Answer:
+    """Give every bonding and grounding part of a permanently installed generator, and what must not be there.
+
+    When: alternating current up to 1000 V, solidly grounded. Portable sets, ungrounded and impedance-grounded
+    generators are left out.
+
+    Parameters:
+        neutral: "switched" (a source of its own) or "joined" (not one).
+        breaker: "yes" with an overcurrent device at the generator; device: its ampere, 1 to 10,000, then needed.
+        conductor: size label of the largest ungrounded conductor from the generator, "18" to "2000kcmil".
+        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        electrodes: as in service_schedule, needed with a switched neutral; ring: size label of the ring's conductor.
+        place: "source" or "first-disconnect", where a switched neutral is bonded.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.
+    Raises: nothing; bad or missing input ends as `fix`.
+    Source: the calculators of the parts; 250.30, 250.35, Article 100.
+
+    Example:
+    >>> result = generator_schedule(edition="2023", neutral="joined", breaker="yes", conductor="3/0", device="200")
+    >>> result.answer.values["sizes"]["equipment-grounding-conductor"], result.answer.values["sizes"]["neutral-bond"]
+    ('6-copper', 'none')
+    """
+    parts = PartList(working)
+    supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
+    protected = breaker == "yes"
+    generator = say("Generator")
+    if neutral == "switched":
+        needed(electrodes, "electrodes")
+        working.step(
+            say("The neutral is switched: the generator is a separately derived system."),
+            cites=("grounding/generator_separately_derived",),
+        )
+        add_derived_source(
+            parts, supply, "source" if protected else place, raceways, generator, device_at_source=protected
+        )
+    else:
+        working.step(
+            say("The neutral stays joined: the generator is no separately derived system. The bond is at the service."),
+            cites=("naming/same_system_as_service",),
+        )
+        parts.never(
+            "neutral-bond",
+            "naming/same_system_as_service",
+            part=say("Bond of neutral to metal at the generator"),
+            start=say("Generator: neutral"),
+            end=say("Generator: frame"),
+            why=say("The neutral is bonded at the service. A second bond puts neutral current on metal."),
+        )
+    if protected:
+        working.cite("grounding/generator_with_device")
+        parts.size(
+            "equipment-grounding-conductor",
+            equipment_grounding_conductor,
+            {"device": needed(device, "device"), "metal": metal, "sets": sets, "raceways": raceways},
+            part=say("Equipment grounding conductor"),
+            start=say("Generator: frame and grounding bar"),
+            end=say("Transfer switch: grounding bar"),
+            why=say("Past the device at the generator the device decides name and size."),
+        )
+    elif neutral == "joined":
+        parts.size(
+            "supply-side-bonding-jumper",
+            supply_side_bonding_jumper,
+            supply | {"place": "generator-joined-neutral", "raceways": raceways, "arrangement": "one-per-raceway"},
+            part=say("Supply-side bonding jumper in each raceway"),
+            start=say("Generator: frame"),
+            end=say("First disconnect: grounding bar"),
+            why=say("No device is ahead of it, so the conductors decide its size."),
+        )
+    if neutral == "switched":
+        add_electrodes(
+            parts,
+            electrodes,
+            say("The point where the neutral is bonded to metal"),
+            supply | {"place": "separately-derived-system", "ring": ring},
+        )
+    return parts.answer(say("Generator schedule"), say("for this generator"))

@@ -1,0 +1,158 @@
+"""The secondary of a transformer as far as sizing needs it: its current, its device, its conductors."""
+
+from __future__ import annotations
+
+import math
+
+from calc.conductors.ampacity import AMPACITY_RULE, ampacity, size_of_ampacity
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.declare import Choice, Field, NotCovered
+from calc.rulebook import rule
+from calc.units import read_quantity
+from calc.vocabulary import METAL_WORDS, one_of, whole
+from calc.words import say
+from calc.working import Working, shown_number
+
+NO_NEXT_SIZE = "conductors/secondary_no_next_size_up"
+DEVICE_SHARE = "conductors/transformer_secondary_device"
+SMALL_SHARE = "conductors/transformer_secondary_device_small"
+SMALL_BELOW = "conductors/transformer_secondary_small_below"
+NEXT_RATING = "conductors/transformer_secondary_next_rating"
+RATINGS = "grounding/standard_fuse_ratings"
+PARALLEL = "conductors/parallel_minimum"
+MOST_KVA = 10_000
+LINE_VOLT = {"120/240": 240, "208Y/120": 208, "240/120-high-leg": 240, "480Y/277": 480, "600Y/347": 600}
+SINGLE_PHASE = ("120/240",)
+
+
+def _read_kva(text: str) -> float:
+    kva = read_quantity(text.lower().replace("kva", "kVA"), "kVA")
+    if not 0.05 <= kva <= MOST_KVA:
+        raise ValueError(text)
+    return whole(kva)
+
+
+KVA = Field(
+    say("Rating of the transformer"),
+    say("From its plate, in kVA."),
+    say("Enter a rating from 0.05 to {most} kVA, for example 75.", most=MOST_KVA),
+    _read_kva,
+    show=lambda kva: f"{shown_number(kva)} kVA",
+)
+SYSTEM = one_of(
+    say("Secondary system"),
+    say("Voltage counts for the secondary current only."),
+    (
+        Choice("120/240", say("120/240 V, single phase")),
+        Choice("208Y/120", say("208Y/120 V, three phase")),
+        Choice("240/120-high-leg", say("120/240 V, three-phase delta with a high leg")),
+        Choice("480Y/277", say("480Y/277 V, three phase")),
+        Choice("600Y/347", say("600Y/347 V, three phase")),
+        Choice("over-1000", say("Over 1000 V")),
+        Choice("direct-current", say("Direct current")),
+    ),
+)
+
+
+def secondary_current(kva: float, system: str, working: Working) -> float:
+    """Give the full-load current of the secondary, ampere. Raises: NotCovered for systems outside the rules here."""
+    if system not in LINE_VOLT:
+        key = "naming/over_1000_volts" if system == "over-1000" else "naming/direct_current"
+        raise NotCovered(
+            say("The sizes here are for alternating current up to 1000 V."),
+            say("Look into {section}.", section=working.section(key)),
+        )
+    if system in SINGLE_PHASE:
+        return working.compute(
+            say("Full-load current of the secondary."), "kva * 1000 / volt", "A", kva=kva, volt=LINE_VOLT[system]
+        )
+    return working.compute(
+        say("Full-load current of the secondary."),
+        "kva * 1000 / (root_three * line_volt)",
+        "A",
+        kva=kva,
+        root_three=math.sqrt(3),
+        line_volt=LINE_VOLT[system],
+    )
+
+
+def warn_of_a_large_device(device: float, current: float, working: Working) -> None:
+    """Warn where the secondary device exceeds the share of the full-load current that the code allows."""
+    small = current < rule(SMALL_BELOW, working.edition).value
+    key = SMALL_SHARE if small else DEVICE_SHARE
+    most = working.compute(
+        say("Largest secondary device by its share of that current."),
+        "share * current / 100",
+        "A",
+        (key, SMALL_BELOW) if small else (key,),
+        share=rule(key, working.edition).value,
+        current=current,
+    )
+    if not small:
+        ratings = [row["ampere"] for row in working.cite(RATINGS).rows]
+        most = next((ampere for ampere in ratings if ampere >= most), most)
+        working.step(say("The next standard rating is permitted."), most, "A", (NEXT_RATING, RATINGS))
+    if device > most:
+        working.warn(
+            say(
+                "A secondary device of {device} A is over the {most} A allowed for this transformer ({section}).",
+                device=shown_number(device),
+                most=shown_number(round(most, 1)),
+                section=working.section(key),
+            )
+        )
+
+
+def secondary_conductor(conductor: str | None, sets: int, metal: str, device: float, working: Working) -> str:
+    """Give the secondary conductor: the one entered, or the smallest that carries the device's rating.
+
+    A conductor that carries less than `device` is warned of: no next larger device here.
+    Raises: NotCovered when no listed size is large enough.
+    """
+    if conductor is None:
+        return _smallest(sets, metal, device, working)
+    carried = ampacity(conductor, metal, working.edition)
+    if carried is not None and carried * sets < device:
+        working.warn(
+            say(
+                "{sets} × {size} {metal} carries {carried} A at 75 °C, less than the {device} A device. The next "
+                "larger device is not allowed at a transformer secondary ({section}).",
+                sets=sets,
+                size=shown_size(conductor),
+                metal=METAL_WORDS[metal],
+                carried=shown_number(carried * sets),
+                device=shown_number(device),
+                section=working.section(NO_NEXT_SIZE),
+            )
+        )
+    return conductor
+
+
+def _smallest(sets: int, metal: str, device: float, working: Working) -> str:
+    size = size_of_ampacity(device / sets, metal, working.edition)
+    if size is None:
+        raise NotCovered(
+            say(
+                "No listed {metal} size in {sets} sets carries {device} A at 75 °C.",
+                metal=METAL_WORDS[metal],
+                sets=sets,
+                device=shown_number(device),
+            ),
+            say("Enter more parallel sets ({section}).", section=working.section(AMPACITY_RULE)),
+        )
+    floor = rule(PARALLEL, working.edition).value
+    if sets > 1 and area(size, working.edition) < area(floor, working.edition):
+        size = floor
+    working.step(
+        say(
+            "Smallest secondary conductor that carries the device: {sets} × {size} {metal}. Nothing is rounded down.",
+            sets=sets,
+            size=shown_size(size),
+            metal=METAL_WORDS[metal],
+        ),
+        shown_size(size),
+        "",
+        (NO_NEXT_SIZE, AMPACITY_RULE),
+    )
+    return size

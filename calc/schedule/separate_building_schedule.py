@@ -1,0 +1,175 @@
+"""Every bonding and grounding part of a building that a feeder or branch circuit supplies."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.declare import Answer, Choice, calculator, needed
+from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.schedule import fields
+from calc.schedule.metal_parts import add_electrodes, add_metal_parts
+from calc.schedule.part_list import PartList
+from calc.vocabulary import conductor_size, device_rating, one_of, yes_or_no
+from calc.words import say
+from calc.working import Working
+
+SUPPLY = one_of(
+    say("The building is supplied by"),
+    say("A multiwire branch circuit counts as one."),
+    (
+        Choice("feeder", say("A feeder, or more than one branch circuit")),
+        Choice("single-branch-circuit", say("One branch circuit")),
+    ),
+)
+WIRES = one_of(
+    say("That supply"),
+    say("Only what was installed under an older edition may lack the equipment grounding conductor."),
+    (
+        Choice("with-equipment-conductor", say("Has an equipment grounding conductor")),
+        Choice("existing-without", say("Is an old one without")),
+    ),
+)
+DEVICE = device_rating(say("Overcurrent device ahead"), say("In the building that the supply comes from."))
+CONDUCTOR = conductor_size(say("Largest ungrounded (hot) conductor of that supply"), say("For example 2 or 3/0."))
+METAL_PATH = yes_or_no(
+    say("Metal runs between the two buildings"),
+    say("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. It counts for old supplies."),
+)
+GROUND_FAULT_PROTECTION = yes_or_no(
+    say("Ground-fault protection of equipment ahead"), say("At the service. It counts for old supplies.")
+)
+
+
+@calculator(
+    "separate-building-schedule",
+    name=say("Separate building schedule"),
+    purpose=say("Every bonding and grounding part of a building fed from another one, sized and placed."),
+    submit=say("List the parts"),
+    example={
+        "edition": "2023",
+        "device": "100",
+        "conductor": "3",
+        "electrodes": "rod",
+        "metal_parts": "water-pipe",
+    },
+)
+def separate_building_schedule(
+    *,
+    working: Working,
+    device: Annotated[float, DEVICE],
+    conductor: Annotated[str, CONDUCTOR],
+    sets: Annotated[int, fields.SETS] = 1,
+    conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, fields.METAL] = "copper",
+    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    supply: Annotated[str, SUPPLY] = "feeder",
+    wires: Annotated[str, WIRES] = "with-equipment-conductor",
+    electrodes: Annotated[str | None, fields.ELECTRODES] = None,
+    metal_parts: Annotated[str | None, fields.METAL_PARTS] = None,
+    metal_path: Annotated[str, METAL_PATH] = "no",
+    ground_fault_protection: Annotated[str, GROUND_FAULT_PROTECTION] = "no",
+    piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
+    ring: Annotated[str, fields.RING] = "2",
+) -> Answer:
+    """Give every bonding and grounding part of a building fed by a feeder or branch circuit.
+
+    When: alternating current up to 1000 V, a grounded system, no service and no source of its own at the building.
+
+    Parameters:
+        device: ampere, 1 to 10,000, ahead of the supply. conductor: size label of its largest ungrounded conductor.
+        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        supply: "feeder" or "single-branch-circuit". wires: "with-equipment-conductor" or "existing-without".
+        electrodes: as in service_schedule; needed but for one branch circuit with an equipment grounding conductor.
+        metal_parts: as in service_schedule; piping_device: ampere, needed for "other-metal".
+        metal_path, ground_fault_protection: "yes" or "no"; either forbids the old way of bonding the neutral.
+        ring: size label of the ring's copper conductor.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.
+    Raises: nothing; bad or missing input ends as `fix`.
+    Source: the calculators of the parts; 250.32.
+
+    Example:
+    >>> result = separate_building_schedule(edition="2023", device="100", conductor="3", electrodes="rod")
+    >>> result.answer.values["sizes"]["equipment-grounding-conductor"]
+    '8-copper'
+    """
+    parts = PartList(working)
+    feeding = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
+    old_way = wires == "existing-without" and metal_path == "no" and ground_fault_protection == "no"
+    if wires == "existing-without" and not old_way:
+        working.warn(
+            say(
+                "The exception for old supplies does not hold here: metal runs between the buildings, or ground-fault "
+                "protection is ahead ({section}). Run an equipment grounding conductor and part neutral and metal.",
+                section=working.section("grounding/separate_building_existing_feeder"),
+            )
+        )
+    if old_way:
+        _add_old_way(parts, device, metal)
+    else:
+        _add_equipment_conductor(parts, device, metal, sets, raceways)
+    spared = supply == "single-branch-circuit" and not old_way
+    if spared:
+        working.note(
+            say(
+                "One branch circuit with an equipment grounding conductor: no grounding electrode is required here "
+                "({section}).",
+                section=working.section("grounding/separate_building_single_branch_circuit"),
+            )
+        )
+    if electrodes or not spared:
+        working.cite("grounding/separate_building_electrodes")
+        add_electrodes(
+            parts,
+            needed(electrodes, "electrodes"),
+            say("Grounding bar of the building's disconnect"),
+            feeding | {"place": "separate-building", "ring": ring},
+        )
+    add_metal_parts(
+        parts, metal_parts, "water-separate-building", {"supply": "feeder-or-branch"}, feeding, device, piping_device
+    )
+    return parts.answer(say("Separate building schedule"), say("for this building"))
+
+
+def _add_equipment_conductor(parts: PartList, device: float, metal: str, sets: int, raceways: int) -> None:
+    parts.size(
+        "equipment-grounding-conductor",
+        equipment_grounding_conductor,
+        {"device": device, "metal": metal, "sets": sets, "raceways": raceways},
+        part=say("Equipment grounding conductor"),
+        start=say("Grounding bar of the building that feeds it"),
+        end=say("Grounding bar of this building's disconnect"),
+        why=say("Carries a fault back and opens the device there."),
+    )
+    parts.never(
+        "neutral-bond",
+        "naming/separate_building",
+        part=say("Bond of neutral to metal in this building"),
+        start=say("Neutral bar"),
+        end=say("Enclosure or grounding bar"),
+        why=say("Neutral current would run over the equipment grounding conductor and all metal between."),
+    )
+
+
+def _add_old_way(parts: PartList, device: float, metal: str) -> None:
+    parts.working.cite("grounding/separate_building_existing_neutral")
+    parts.size(
+        "grounded-conductor",
+        equipment_grounding_conductor,
+        {"device": device, "metal": metal},
+        part=say("Grounded conductor (neutral) of the old supply, at least"),
+        start=say("Neutral bar of the building that feeds it"),
+        end=say("Neutral bar of this building's disconnect, bonded to its metal"),
+        why=say(
+            "It carries a fault back, so it is no smaller than the conductor it stands in for, nor than its load asks."
+        ),
+    )
+    parts.working.warn(
+        say(
+            "Only a supply already installed may stay so, while no metal joins the buildings and no ground-fault "
+            "protection is ahead ({section}). A new one needs an equipment grounding conductor.",
+            section=parts.working.section("grounding/separate_building_existing_feeder"),
+        )
+    )

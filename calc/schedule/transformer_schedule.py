@@ -1,0 +1,159 @@
+"""Every bonding and grounding part of a transformer that is a source of its own."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.declare import Answer, Choice, calculator
+from calc.grounding.electrode_conductor_place import SEVERAL_DERIVED
+from calc.grounding.electrode_limit import ELECTRODE_CHOICES, ELECTRODES
+from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.schedule import fields
+from calc.schedule.derived_source import add_derived_source
+from calc.schedule.metal_parts import add_metal_parts
+from calc.schedule.part_list import PartList
+from calc.schedule.secondary import (
+    KVA,
+    SYSTEM,
+    secondary_conductor,
+    secondary_current,
+    warn_of_a_large_device,
+)
+from calc.vocabulary import conductor_size, device_rating, one_of
+from calc.words import say
+from calc.working import Working
+
+DEVICE = device_rating(
+    say("First device on the secondary"), say("The breaker or fuse that the secondary conductors end at.")
+)
+CONDUCTOR = conductor_size(
+    say("Secondary ungrounded (hot) conductor"),
+    say("Leave it empty for the smallest that carries the device at 75 °C."),
+)
+BOND = one_of(
+    say("The neutral is bonded to metal"),
+    say("At one of the two, never at both."),
+    (
+        Choice("source", say("At the transformer")),
+        Choice("first-disconnect", say("In the first disconnect")),
+    ),
+)
+ELECTRODE = one_of(say("Electrode"), say("Where the grounding electrode conductor ends."), ELECTRODE_CHOICES)
+PRIMARY_DEVICE = device_rating(
+    say("Device of the primary"),
+    say("It sizes the equipment grounding conductor to the transformer. Leave it empty if a raceway serves."),
+    rare=True,
+)
+
+
+@calculator(
+    "transformer-schedule",
+    name=say("Transformer schedule"),
+    purpose=say("Every bonding and grounding part of a separately derived transformer, sized and placed."),
+    submit=say("List the parts"),
+    example={
+        "edition": "2023",
+        "kva": "75",
+        "system": "208Y/120",
+        "device": "225",
+        "conductor": "4/0",
+        "metal_parts": "water-pipe,structural-metal",
+    },
+)
+def transformer_schedule(
+    *,
+    working: Working,
+    kva: Annotated[float, KVA],
+    system: Annotated[str, SYSTEM] = "208Y/120",
+    device: Annotated[float, DEVICE],
+    conductor: Annotated[str | None, CONDUCTOR] = None,
+    sets: Annotated[int, fields.SETS] = 1,
+    conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
+    metal: Annotated[str, fields.METAL] = "copper",
+    place: Annotated[str, BOND] = "source",
+    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    electrode: Annotated[str, ELECTRODE] = "structural-metal",
+    metal_parts: Annotated[str | None, fields.METAL_PARTS] = None,
+    common_conductor: Annotated[str, fields.COMMON] = "no",
+    primary_device: Annotated[float | None, PRIMARY_DEVICE] = None,
+    piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
+    ring: Annotated[str, fields.RING] = "2",
+) -> Answer:
+    """Give every bonding and grounding part of one transformer, primary to first disconnect of the secondary.
+
+    When: a transformer with a solidly grounded secondary up to 1000 V that is separately derived. Ungrounded and
+    impedance-grounded secondaries, over 1000 V and direct current are not covered. Ampacity is the 75 °C column
+    before any correction, and only there to size the jumpers.
+
+    Parameters:
+        kva: rating, kVA, 0.05 to 10,000; system: secondary voltages and phases.
+        device: ampere, 1 to 10,000, the first device on the secondary.
+        conductor: size label of the secondary ungrounded conductor; None for the smallest that carries the device.
+        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
+        conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        place: "source" or "first-disconnect", where the neutral is bonded.
+        electrode: as in grounding_electrode_conductor; ring: size label of the ring's copper conductor.
+        common_conductor: "yes" where several sources share one grounding electrode conductor.
+        metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; piping_device: ampere, needed for
+            "other-metal". primary_device: ampere, where a wire-type equipment grounding conductor comes with it.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.
+    Raises: nothing; bad or missing input ends as `fix`, other systems as `not_covered`.
+    Source: the calculators of the parts; 240.21(C), 450.3(B), Table 310.16 (2017: 310.15(B)(16)).
+
+    Example:
+    >>> result = transformer_schedule(edition="2023", kva="75", system="208Y/120", device="225", conductor="4/0")
+    >>> result.answer.values["sizes"]["system-bonding-jumper"]
+    '2-copper'
+    """
+    current = secondary_current(kva, system, working)
+    warn_of_a_large_device(device, current, working)
+    conductor = secondary_conductor(conductor, sets, conductor_metal, device, working)
+    parts = PartList(working)
+    supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
+
+    if primary_device is not None:
+        parts.size(
+            "equipment-grounding-conductor-primary",
+            equipment_grounding_conductor,
+            {"device": primary_device, "metal": metal},
+            part=say("Equipment grounding conductor of the primary"),
+            start=say("Panel that feeds the transformer"),
+            end=say("Metal of the transformer"),
+            why=say("A fault of the primary on the case opens the primary device through it."),
+        )
+    add_derived_source(parts, supply, place, raceways, say("Transformer"))
+    shared = common_conductor == "yes"
+    parts.size(
+        "grounding-electrode-conductor",
+        grounding_electrode_conductor,
+        supply
+        | {
+            "electrode": electrode,
+            "ring": ring,
+            "place": SEVERAL_DERIVED if shared else "separately-derived-system",
+        },
+        part=say("Grounding electrode conductor"),
+        start=say("The point where the neutral is bonded to metal, through a tap")
+        if shared
+        else say("The point where the neutral is bonded to metal"),
+        end=ELECTRODES[electrode],
+        why=say("Ties the new neutral and its metal to the earth of the building."),
+    )
+    frame = {
+        "supply": "common-electrode-conductor" if shared else "separately-derived-system",
+        "electrode": electrode if electrode in ("structural-metal", "water-pipe") else "other",
+    }
+    add_metal_parts(parts, metal_parts, "water-derived-system", frame, supply, None, piping_device)
+    parts.size(
+        "equipment-grounding-conductor-secondary",
+        equipment_grounding_conductor,
+        {"device": device, "metal": metal},
+        part=say("Equipment grounding conductors past the first disconnect, by this device"),
+        start=say("First disconnect"),
+        end=say("Metal of what it feeds"),
+        why=say("Past the first device the device decides the size, not the conductors."),
+    )
+    return parts.answer(say("Transformer schedule"), say("for this transformer"))

@@ -1,0 +1,99 @@
+"""One case in two editions: the differences named are those of the texts, and no other."""
+
+import pytest
+
+from calc.catalogue import CALCULATORS
+from calc.comparison.compare_editions import compare_editions
+from calc.editions import EDITIONS
+from calc.rulebook import rule
+from tests.cases.read import cases, named
+
+
+def rows(result):
+    return [{key: str(words) for key, words in row.cells.items()} for row in result.answer.table.rows]
+
+
+@pytest.mark.parametrize("pair", cases("comparison/compare_editions"), ids=named)
+def test_a_worked_case_names_what_changed(pair):
+    edition, case = pair
+    result = compare_editions(edition=edition, **case["inputs"])
+    assert result.answer.values["same"] is case["same"]
+    if case["sections"]:
+        one, other = case["sections"]
+        assert any(one in row["one"] and other in row["other"] for row in rows(result))
+
+
+@pytest.mark.parametrize("slug", sorted(set(CALCULATORS) - {"compare-editions"}))
+def test_each_side_is_what_the_calculator_itself_answers(slug):
+    inputs = {name: text for name, text in CALCULATORS[slug].example.items() if name != "edition"}
+    case = slug + "?" + "&".join(f"{name}={text}" for name, text in inputs.items())
+    for edition in EDITIONS:
+        for against in set(EDITIONS) - {edition}:
+            values = compare_editions(edition=edition, against=against, case=case).answer.values
+            one, other = (CALCULATORS[slug](edition=each, **inputs) for each in (edition, against))
+            assert (values["one"], values["other"]) == (one.said, other.said)
+            assert values["same"] == (one.said == other.said)
+
+
+def test_turning_the_editions_round_turns_the_columns_round():
+    case = "water-pipe-bonding?conductor=500kcmil&sets=4"
+    there = compare_editions(edition="2023", against="2017", case=case)
+    back = compare_editions(edition="2017", against="2023", case=case)
+    turned = [{"what": row["what"], "one": row["other"], "other": row["one"]} for row in rows(back)]
+    assert rows(there) == turned
+
+
+def test_a_section_that_moved_is_named_with_both_places():
+    result = compare_editions(edition="2023", against="2017", case="main-bonding-jumper?conductor=3/0")
+    key = "jumpers/main_bonding_jumper_required"
+    moved = {"what": str(rule(key, "2023").title), "one": "250.24(C)", "other": "250.24(B)"}
+    assert moved in rows(result)
+
+
+def test_what_stayed_is_not_in_the_list():
+    result = compare_editions(edition="2023", against="2020", case="main-bonding-jumper?conductor=3/0")
+    assert not any("Chapter 9" in row["one"] for row in rows(result))
+
+
+def test_a_case_that_is_not_covered_says_so_in_both_columns():
+    case = "main-bonding-jumper?conductor=3/0&place=feeder-panel"
+    first = rows(compare_editions(edition="2023", against="2017", case=case))[0]
+    assert first["one"].startswith("Not covered.") and "250.24(B)" in first["one"]
+    assert first["other"].startswith("Not covered.") and "250.24(A)(5)" in first["other"]
+
+
+def test_an_edition_from_memory_is_warned_of_on_either_side():
+    case = "main-bonding-jumper?conductor=3/0"
+    for edition, against in (("2026", "2023"), ("2023", "2026")):
+        warnings = map(str, compare_editions(edition=edition, against=against, case=case).working.warnings)
+        assert any(words.startswith("Not verified for the 2026 edition") for words in warnings)
+
+
+def test_a_whole_link_is_read_and_its_own_edition_and_answer_are_left_aside():
+    link = (
+        "https://example.org/b/calculators/main-bonding-jumper.html?edition=2017&conductor=3%2F0&said=1-copper#working"
+    )
+    result = compare_editions(edition="2023", against="2020", case=link)
+    assert result.inputs["case"] == "main-bonding-jumper?conductor=3/0"
+
+
+@pytest.mark.parametrize(
+    ("case", "says"),
+    [
+        ("", "Paste a link"),
+        ("nothing", "Paste a link"),
+        ("compare-editions?case=main-bonding-jumper", "Paste a link"),
+        ("no-such-calculator?conductor=3/0", "Paste a link"),
+        ("main-bonding-jumper", "Enter a size"),
+        ("main-bonding-jumper?conductor=5/0", "Enter a size"),
+        ("main-bonding-jumper?conductor=3/0&conductor=3/0", "twice"),
+    ],
+)
+def test_a_link_that_does_not_compute_says_why(case, says):
+    result = compare_editions(edition="2023", against="2020", case=case)
+    assert [each.field for each in result.fix] == ["case"] and says in str(result.fix[0].words)
+
+
+def test_the_same_edition_twice_is_to_be_fixed():
+    result = compare_editions(edition="2020", against="2020", case="main-bonding-jumper?conductor=3/0")
+    assert [each.field for each in result.fix] == ["against"]

@@ -1,0 +1,212 @@
+"""The bonding at a knockout: worked cases, every mix of its fields against a second route, 250 V from both sides."""
+
+import itertools
+
+import pytest
+
+from calc import EDITIONS, knockouts_over_250_volts
+from calc.permalink import read, write
+from tests.cases.read import cases, named
+
+CASES = "raceways/knockouts_over_250_volts"
+RMC, IMC, EMT = "rigid-metal-conduit", "intermediate-metal-conduit", "electrical-metallic-tubing"
+RACEWAYS = [RMC, IMC, EMT, "flexible-metal-conduit", "liquidtight-flexible-metal-conduit", "flexible-metallic-tubing"]
+RACEWAYS += ["armored-cable", "metal-clad-cable", "mineral-insulated-copper", "mineral-insulated-steel"]
+BUSHING = "bonding-bushing-and-jumper"
+BONDING = ["threaded-hub", "bonding-locknut", "listed-fitting", BUSHING]
+FITTINGS = ["two-locknuts", "one-locknut", "shoulder-connector", *BONDING]
+KNOCKOUTS = ["right-size", "rings", "oversized"]
+ENCLOSURES = ["cabinet", "outlet-box", "marked-enclosure"]
+EVERY_ENTRY = list(itertools.product(RACEWAYS, FITTINGS, KNOCKOUTS, ENCLOSURES))
+
+
+def check(edition="2023", **inputs):
+    return knockouts_over_250_volts(edition=edition, **inputs)
+
+
+def entry(**changed):
+    return {"raceway": RMC, "fitting": "two-locknuts", "knockout": "rings", "voltage_to_ground": 277} | changed
+
+
+def expected(service, over, raceway, fitting, knockout, enclosure):
+    """Give the answer by 250.92(B), 250.97 and its exception as read, written a second time."""
+    if not service and not over:
+        return "ordinary"
+    if fitting == BUSHING:
+        return "enough"
+    listed = knockout == "rings" and enclosure != "cabinet" and not service
+    if knockout != "right-size" and not listed:
+        return "jumper"
+    by_exception = fitting == "shoulder-connector" or (fitting == "two-locknuts" and raceway in (RMC, IMC))
+    return "enough" if fitting in BONDING or (by_exception and not service) else "bonding-fitting"
+
+
+@pytest.mark.parametrize("pair", cases(CASES), ids=named)
+def test_worked_cases_give_the_answer_of_their_source(pair):
+    edition, case = pair
+    result = check(edition, **case["inputs"])
+    if "said" in case:
+        assert result.said == case["said"], case["reason"]
+    else:
+        assert case["not_covered"] in str(result.not_covered.look_in)
+
+
+def test_every_worked_case_names_its_source_and_mark():
+    for _, case in cases(CASES):
+        assert case["source"] and case["mark"] in ("published", "memory")
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("place", ["load-side", "service", "derived-system"])
+@pytest.mark.parametrize("volt", ["249.9", "250", "250.1"])
+def test_every_mix_just_below_at_and_just_above_250_volts_equals_the_second_route(edition, place, volt):
+    for raceway, fitting, knockout, enclosure in EVERY_ENTRY:
+        mixed = dict(raceway=raceway, fitting=fitting, knockout=knockout, enclosure=enclosure)
+        result = check(edition, place=place, voltage_to_ground=volt, **mixed)
+        over = volt == "250.1"
+        assert result.said == expected(place == "service", over, **mixed), mixed
+        assert result.answer.values["enough"] == ("yes" if result.said in ("ordinary", "enough") else "no")
+
+
+@pytest.mark.parametrize(
+    ("system", "volt"),
+    [
+        ("120/240", 120),
+        ("208Y/120", 120),
+        ("240-high-leg-delta", 208),
+        ("240-corner-grounded-delta", 240),
+        ("240-ungrounded-delta", 240),
+        ("480Y/277", 277),
+        ("600Y/347", 347),
+        ("480-corner-grounded-delta", 480),
+        ("480-ungrounded-delta", 480),
+    ],
+)
+def test_a_system_gives_its_voltage_to_ground(system, volt):
+    """To the grounded point of a wye or midpoint; to the grounded corner or, ungrounded, to another wire: full."""
+    result = check(**entry(voltage_to_ground=None, system=system))
+    assert result.answer.values["voltage_to_ground"] == volt
+    assert result.said == ("jumper" if volt > 250 else "ordinary")
+
+
+def test_a_voltage_that_differs_from_the_system_counts_and_is_told():
+    result = check(**entry(voltage_to_ground=120, system="480Y/277"))
+    assert result.said == "ordinary"
+    assert any("480Y/277 has 277 V to ground" in str(words) for words in result.working.warnings)
+    assert check(**entry(system="480Y/277")).working.warnings == []
+
+
+@pytest.mark.parametrize(("written", "said"), [("0.25kV", "ordinary"), ("251 V", "jumper"), ("1,000", "jumper")])
+def test_the_voltage_is_read_in_any_usual_spelling(written, said):
+    assert check(**entry(voltage_to_ground=written)).said == said
+
+
+def test_a_higher_voltage_never_asks_for_less():
+    order = ["ordinary", "tight-fitting", "bonding-fitting", "jumper"]
+    for knockout, enclosure in itertools.product(KNOCKOUTS, ENCLOSURES):
+        asked = [
+            order.index(
+                check(**entry(voltage_to_ground=volt, knockout=knockout, enclosure=enclosure)).answer.values["need"]
+            )
+            for volt in (1, 120, 250, 251, 277, 480, 1000)
+        ]
+        assert asked == sorted(asked)
+
+
+def test_the_voltage_is_asked_for_except_at_a_service():
+    left_out = check(**entry(voltage_to_ground=None))
+    assert left_out.outcome == "fix" and [each.field for each in left_out.fix] == ["voltage_to_ground"]
+    assert check(**entry(voltage_to_ground=None, place="service")).said == "jumper"
+
+
+@pytest.mark.parametrize("place", ["load-side", "service"])
+@pytest.mark.parametrize(("volt", "outcome"), [("999.9", "answer"), ("1000", "answer"), ("1000.1", "not_covered")])
+def test_over_1000_volts_is_not_covered(place, volt, outcome):
+    result = check(**entry(voltage_to_ground=volt, place=place))
+    assert result.outcome == outcome
+    assert outcome == "answer" or "Part X" in str(result.not_covered.look_in)
+
+
+def test_a_nonmetallic_raceway_is_sent_to_the_wire():
+    result = check(**entry(raceway="nonmetallic-raceway"))
+    assert "equipment grounding conductor (250.122)" in str(result.not_covered.look_in)
+
+
+@pytest.mark.parametrize(
+    ("inputs", "says"),
+    [
+        ({}, "by the overcurrent device ahead: look under equipment bonding jumper (250.102(D))"),
+        (
+            {"place": "service"},
+            "by the hot conductors in the raceway: look under supply-side bonding jumper (250.102(C))",
+        ),
+        ({"place": "derived-system"}, "look under supply-side bonding jumper (250.102(C))"),
+        ({"place": "service"}, "to the grounded service conductor (250.92(B))"),
+        ({}, "A green wire inside does not spare it: 250.97 names no such exception."),
+        ({"voltage_to_ground": 120}, "paint removed where metal meets metal (250.96(A))"),
+        ({"voltage_to_ground": 120, "place": "derived-system"}, "it is not flexible (250.30(A)(2))"),
+    ],
+)
+def test_each_answer_says_what_goes_with_it(inputs, says):
+    for edition in ("2017", "2020", "2023"):
+        result = check(edition, **entry(**inputs))
+        assert any(says in str(words) for words in result.working.notes)
+        assert result.working.warnings == []
+
+
+def test_a_connector_with_an_ordinary_locknut_at_a_service_is_read_both_ways():
+    result = check(**entry(raceway=EMT, fitting="shoulder-connector", knockout="right-size", place="service"))
+    assert result.said == "bonding-fitting"
+    assert "stricter reading. Ask the authority." in str(result.working.warnings[0])
+
+
+@pytest.mark.parametrize(
+    ("inputs", "headline", "detail"),
+    [
+        ({}, "Jumper needed", "past the rings"),
+        ({"knockout": "oversized"}, "Jumper needed", "past the oversized hole"),
+        ({"knockout": "right-size", "place": "service"}, "Bonding fitting needed", "Bonding locknut, threaded hub"),
+        ({"knockout": "right-size", "fitting": "one-locknut"}, "Better fitting needed", "Two locknuts, one inside"),
+        ({"knockout": "right-size", "raceway": EMT}, "Better fitting needed", "Connector with a shoulder"),
+        ({"knockout": "right-size"}, "Nothing more needed", "Two ordinary locknuts"),
+        ({"voltage_to_ground": 120}, "No jumper needed", "all tight, paint removed"),
+    ],
+)
+def test_the_headline_is_what_to_do(inputs, headline, detail):
+    answer = check(**entry(**inputs)).answer
+    assert str(answer.headline) == headline and detail in str(answer.detail)
+
+
+@pytest.mark.parametrize(
+    ("field", "value"),
+    [("voltage_to_ground", "0"), ("voltage_to_ground", "high"), ("knockout", "round"), ("system", "400Y/230")],
+)
+def test_bad_input_names_the_field_to_mend(field, value):
+    result = check(**entry(**{field: value}))
+    assert result.outcome == "fix" and [each.field for each in result.fix] == [field]
+
+
+def test_the_link_of_an_answer_gives_it_again():
+    result = check(**entry(voltage_to_ground=None, system="480Y/277"))
+    link = write(result)
+    assert "None" not in link
+    assert knockouts_over_250_volts.run(read(link.partition("?")[2])).said == "jumper"
+
+
+def test_the_2026_answer_says_that_its_sections_are_unverified():
+    warnings = [str(words) for words in check("2026", **entry()).working.warnings]
+    assert any(words.startswith("Not verified for the 2026 edition: 250.97;") for words in warnings)
+
+
+@pytest.mark.parametrize(
+    ("inputs", "says"),
+    [
+        ({}, "Rings are left, and the box is not listed for bonding through them: a jumper."),
+        ({"knockout": "oversized", "enclosure": "outlet-box"}, "A listing for rings does not help it."),
+        ({"enclosure": "outlet-box"}, "The box is listed for bonding through its rings"),
+        ({"place": "service"}, "a jumper goes around the rings, whatever the box is listed for"),
+        ({"voltage_to_ground": 250}, "250 V to ground is not over 250 V."),
+    ],
+)
+def test_the_steps_say_why(inputs, says):
+    assert any(says in str(step.words) for step in check(**entry(**inputs)).working.steps)

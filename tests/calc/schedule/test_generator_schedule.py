@@ -1,0 +1,62 @@
+"""A generator: its neutral and its breaker decide the names and sizes."""
+
+import pytest
+
+from calc.schedule.generator_schedule import generator_schedule
+from tests.cases.read import cases, named
+
+
+@pytest.mark.parametrize("pair", cases("schedule/generator_schedule"), ids=named)
+def test_a_worked_case_has_the_sizes_of_its_source(pair):
+    edition, case = pair
+    result = generator_schedule(edition=edition, **case["inputs"])
+    sizes = result.answer.values["sizes"]
+    assert {part: sizes.get(part) for part in case["sizes"]} == case["sizes"]
+    assert not set(case.get("absent", ())) & set(sizes)
+
+
+@pytest.mark.parametrize(
+    ("inputs", "field"),
+    [
+        (dict(neutral="joined", breaker="yes", conductor="3/0"), "device"),
+        (dict(neutral="switched", breaker="no", conductor="3/0"), "electrodes"),
+        (dict(breaker="no", conductor="3/0"), "neutral"),
+    ],
+)
+def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
+    result = generator_schedule(edition="2023", **inputs)
+    assert result.outcome == "fix" and [each.field for each in result.fix] == [field]
+
+
+def test_a_bond_at_the_generator_is_listed_as_to_be_left_out_with_a_joined_neutral_only():
+    for breaker in ("yes", "no"):
+        joined = generator_schedule(edition="2023", neutral="joined", breaker=breaker, conductor="3/0", device="200")
+        assert joined.answer.values["sizes"]["neutral-bond"] == "none"
+        switched = generator_schedule(
+            edition="2023", neutral="switched", breaker=breaker, conductor="3/0", device="200", electrodes="rod"
+        )
+        assert "neutral-bond" not in switched.answer.values["sizes"]
+        assert switched.answer.values["sizes"]["second-neutral-bond"] == "none"
+
+
+def test_with_a_breaker_on_the_set_the_neutral_is_bonded_at_the_set():
+    """The first disconnect is then the breaker on the set itself."""
+    for place in ("source", "first-disconnect"):
+        result = generator_schedule(
+            edition="2023",
+            neutral="switched",
+            breaker="yes",
+            conductor="3/0",
+            device="200",
+            electrodes="rod",
+            place=place,
+        )
+        row = next(row for row in result.answer.table.rows if str(row.cells["part"]) == "System bonding jumper")
+        assert str(row.cells["from"]).startswith("Generator")
+
+
+def test_the_practice_behind_a_breaker_on_the_set_is_cited_as_practice():
+    result = generator_schedule(edition="2023", neutral="joined", breaker="yes", conductor="3/0", device="200")
+    assert [cited.mark for cited in result.working.citations if cited.key == "grounding/generator_with_device"] == [
+        "practice"
+    ]
