@@ -91,6 +91,7 @@ ENDS = {
     "neutral-bond-at-panel": ("panel", "panel-neutral"),
     "source-electrode": ("source-neutral", EARTH),
     "service-electrode": ("service-neutral", EARTH),
+    "electrode-on-enclosure": ("service", EARTH),
     "machine-electrode": ("machine", EARTH),
     "load-a": ("panel-hot-a", "panel-neutral"),
     "load-b": ("panel-hot-b", "panel-neutral"),
