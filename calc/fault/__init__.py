@@ -1,1 +1,1 @@
-"""What a fault does: the current, the device that opens, the voltage on each metal part."""
+"""Fault currents, what opens, and the voltage of every metal part meanwhile."""
