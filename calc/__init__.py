@@ -3,6 +3,7 @@
 from calc.catalogue import CALCULATORS
 from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
+from calc.fault.available_fault_current import available_fault_current
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -24,6 +25,7 @@ from calc.schedule.transformer_schedule import transformer_schedule
 __all__ = [
     "CALCULATORS",
     "EDITIONS",
+    "available_fault_current",
     "buried_metal_elbow",
     "compare_editions",
     "conductor_name",
