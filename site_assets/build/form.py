@@ -50,11 +50,12 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
         return (
             f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
-            f'{hint}{error}<div class="choices{' several' if asked.several else ''}">{options}</div></fieldset>'
+            f'{hint}{error}<div class="choices{" several" if asked.several else ""}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
-        options = "".join(
+        options = "" if name in calculator.defaults else f'<option value="" selected>{text(say("Choose"))}</option>'
+        options += "".join(
             f'<option value="{choice.value}"{" selected" if choice.value == default else ""}>{text(choice.label)}</option>'
             for choice in asked.choices
         )
