@@ -121,9 +121,7 @@ def generator_schedule(
         )
         if protected and place == AT_DISCONNECT:
             working.warn(
-                say(
-                    "With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect."
-                )
+                say("With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect.")
             )
         add_derived_source(
             parts, supply, "source" if protected else place, raceways, generator, device_at_source=protected

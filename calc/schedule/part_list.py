@@ -57,7 +57,7 @@ class PartList:
         section = self._shown_section(result)
         size = say("Not covered here")
         if result.answer and "size" in result.answer.values:
-            size = say("{headline} {detail}", headline=result.answer.headline, detail=result.answer.detail)
+            size = result.answer.in_one_line
         elif result.answer:
             size, why = result.answer.headline, result.answer.detail
         else:
