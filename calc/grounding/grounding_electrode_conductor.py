@@ -16,7 +16,7 @@ from calc.grounding.supply_conductors import area_of, other_conductors, sets_of,
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.rulebook import rule
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of, one_of
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working
 
 MOST_OTHERS = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value - 1
@@ -132,19 +132,21 @@ def grounding_electrode_conductor(
     return Answer(
         name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),
         headline=say("{size}", size=shown_size(size)),
-        detail=(
-            say(
-                "{metal} wire or larger; taps {taps}",
-                metal=METAL_WORDS[metal],
-                taps=", ".join(shown_size(tap) for tap in taps),
-            )
-            if shared
-            else say("{metal} wire or larger", metal=METAL_WORDS[metal])
-        ),
+        detail=_detail(metal, taps),
         basis="grounding/electrode_conductor_size",
         said=f"{size}-{metal}",
         values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "taps": taps},
     )
+
+
+def _detail(metal: str, taps: list[str]) -> Sentence:
+    words = METAL_WORDS[metal]
+    if not taps:
+        return say("{metal} wire or larger", metal=words)
+    if len(set(taps)) == 1:
+        return say("{metal} wire or larger; each tap {tap}", metal=words, tap=shown_size(taps[0]))
+    listed = ", ".join(shown_size(tap) for tap in taps)
+    return say("{metal} wire or larger; taps {taps}, in the order entered", metal=words, taps=listed)
 
 
 def _tap(total: float, common: str, conductor_metal: str, metal: str, edition: str) -> str:

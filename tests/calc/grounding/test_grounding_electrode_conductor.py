@@ -139,6 +139,18 @@ def test_a_ring_without_its_size_is_asked_for_because_a_guess_could_be_too_small
     assert outcome.outcome == "fix" and [each.field for each in outcome.fix] == ["ring"]
 
 
+@pytest.mark.parametrize(
+    ("others", "says"),  # Table 250.66: 3/0 asks for 4 AWG, 2 x 250 for 1/0, 2 AWG for 8
+    [
+        (None, "copper wire or larger"),
+        ("3/0,3/0", "copper wire or larger; each tap 4 AWG"),
+        ("2x250kcmil,2", "copper wire or larger; taps 4 AWG, 1/0 AWG, 8 AWG, in the order entered"),
+    ],
+)
+def test_the_answer_says_the_size_of_each_tap(others, says):
+    assert str(run(conductor="3/0", other_conductors=others).answer.detail) == says
+
+
 def test_a_ring_smaller_than_2_is_no_ground_ring():
     outcome = run(conductor="3/0", electrode="ring", ring="4")
     assert outcome.outcome == "not_covered" and "250.52(A)(4)" in str(outcome.not_covered.look_in)
