@@ -35,8 +35,8 @@ def convert(value: float, unit: str, wanted: str) -> float:
 def read_quantity(text: str, unit: str) -> float:
     """Give a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`.
 
-    A number without a unit counts in `unit`; capitals ("200 AMPS", "6 FT") are read too. Raises: ValueError when the text is no number
-    with a unit of the same kind.
+    A number without a unit counts in `unit`; capitals ("200 AMPS", "6 FT") are read too.
+    Raises: ValueError when the text is no number with a unit of the same kind.
 
     >>> read_quantity("150 ft", "ft"), read_quantity("200", "A")
     (150.0, 200.0)

@@ -144,7 +144,7 @@ def _detail(metal: str, taps: list[str]) -> Sentence:
     if not taps:
         return say("{metal} wire or larger", metal=words)
     if len(set(taps)) == 1:
-        return say("{metal} wire or larger; each tap {tap}", metal=words, tap=shown_size(taps[0]))
+        return say("{metal} wire or larger; taps {tap} each", metal=words, tap=shown_size(taps[0]))
     listed = ", ".join(shown_size(tap) for tap in taps)
     return say("{metal} wire or larger; taps {taps}, in the order entered", metal=words, taps=listed)
 

@@ -143,7 +143,7 @@ def test_a_ring_without_its_size_is_asked_for_because_a_guess_could_be_too_small
     ("others", "says"),  # Table 250.66: 3/0 asks for 4 AWG, 2 x 250 for 1/0, 2 AWG for 8
     [
         (None, "copper wire or larger"),
-        ("3/0,3/0", "copper wire or larger; each tap 4 AWG"),
+        ("3/0,3/0", "copper wire or larger; taps 4 AWG each"),
         ("2x250kcmil,2", "copper wire or larger; taps 4 AWG, 1/0 AWG, 8 AWG, in the order entered"),
     ],
 )
