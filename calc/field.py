@@ -9,6 +9,7 @@ from calc.words import Sentence, say
 
 LONGEST_TEXT = 200
 LONGEST_ECHO = 40
+MANY_CHOICES = 6
 
 
 @dataclass(frozen=True)
@@ -64,8 +65,13 @@ def _in_order(choices: tuple[Choice, ...], text: str) -> str:
 def mend(asked: Field, text: str) -> Sentence:
     """Give the sentence that tells what to enter instead of `text`."""
     if not text.strip():
-        return asked.enter
+        return say("Choose one of those listed.") if _many(asked) else asked.enter
     return say("“{typed}” does not fit here. {enter}", typed=echo(text), enter=asked.enter)
+
+
+def _many(asked: Field) -> bool:
+    """Whether the values of a choice are too many to read out to someone who chose none."""
+    return len(asked.choices) > MANY_CHOICES and not asked.several
 
 
 def echo(text: str) -> str:

@@ -71,6 +71,9 @@ def buried_metal_elbow(
     if not reasons:
         return Answer(NAME, say("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
     size = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, working)
+    jumper = NAME_WORDS[jumper_of(circuit)]
+    if size is not None:
+        working.note(say("The bond is the {jumper}, this size or larger.", jumper=jumper))
     note_the_bond(circuit, joined, working)
     warn_of_aluminum_near_earth(metal, OF_BONDS, working)
     values = {
@@ -81,13 +84,12 @@ def buried_metal_elbow(
         "metal": metal,
         "area_cmil": size and area(size, working.edition),
     }
-    words = {"reasons": _joined(reasons), "jumper": NAME_WORDS[jumper_of(circuit)]}
+    why = _joined(reasons)
     if size is None:
-        detail = say("{reasons} The bond is the {jumper}. {how}", how=how_to_size(circuit), **words)
+        detail = say("{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit))
         return Answer(NAME, say("Bond it"), detail, basis, "bond", values)
     headline = say("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
-    detail = say("{reasons} The bond is the {jumper}, this size or larger.", **words)
-    return Answer(NAME, headline, detail, basis, f"bond-{size}-{metal}", values)
+    return Answer(NAME, headline, why, basis, f"bond-{size}-{metal}", values)
 
 
 def _spared(basis: str) -> Sentence:

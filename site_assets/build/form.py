@@ -13,6 +13,7 @@ from site_assets.build.state_words import START_WORDS
 from site_assets.render.answer import text
 
 FEW_CHOICES = 3
+SHORT_LABEL = 22  # characters; a longer one beside another breaks into a tall narrow column on a phone
 NO_SCRIPTS = say(
     "This browser runs no scripts, so the form cannot compute. The example and the steps below still hold."
 )
@@ -52,11 +53,12 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
         return (
             f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
-            f'{hint}{error}<div class="choices{' several' if asked.several else ''}">{options}</div></fieldset>'
+            f'{hint}{error}<div class="choices{_width(asked)}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
-        options = "".join(
+        options = "" if name in calculator.defaults else f'<option value="" selected>{text(say("Choose"))}</option>'
+        options += "".join(
             f'<option value="{choice.value}"{" selected" if choice.value == default else ""}>{text(choice.label)}</option>'
             for choice in asked.choices
         )
@@ -78,6 +80,11 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
             f'<datalist id="list-{name}">{listed}</datalist>'
         )
     return f'<div class="field" data-field="{name}">{label}{hint}{error}{control}</div>'
+
+
+def _width(asked: Field) -> str:
+    """Give the class of choices that want a row each."""
+    return " wide" if any(len(str(choice.label)) > SHORT_LABEL for choice in asked.choices) else ""
 
 
 def _state() -> str:
