@@ -116,14 +116,12 @@ def raceway_as_grounding_path(
         "metal": metal,
         "area_cmil": area(size, working.edition),
     }
-    words = {"size": shown_size(size), "metal": METAL_WORDS[metal]}
-    headline = say("No: {size} {metal} wire", **words)
-    reasons = _joined(against)
+    words = {"size": shown_size(size), "metal": METAL_WORDS[metal], "reasons": _joined(against)}
     if raceway in CABLES:
-        detail = say("{reasons} Use a cable with that wire in it.", reasons=reasons)
+        detail = say("Use a cable with a wire in it: {size} {metal}. {reasons}", **words)
     else:
-        detail = say("{reasons} A wire of that size is needed.", reasons=reasons)
-    return Answer(name, headline, detail, basis, "may-not", values)
+        detail = say("Wire needed: {size} {metal}. {reasons}", **words)
+    return Answer(name, say("No"), detail, basis, "may-not", values)
 
 
 def _joined(sentences: list[Sentence]) -> Sentence:

@@ -13,7 +13,7 @@ from site_assets.build.state_words import START_WORDS
 from site_assets.render.answer import text
 
 FEW_CHOICES = 3
-SHORT_LABEL = 22  # characters; a longer one beside another breaks into a tall narrow column on a phone
+LONG_WORDS = 24  # of a choice: two of them do not stand side by side on a phone
 NO_SCRIPTS = say(
     "This browser runs no scripts, so the form cannot compute. The example and the steps below still hold."
 )
@@ -53,7 +53,7 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
         return (
             f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
-            f'{hint}{error}<div class="choices{_width(asked)}">{options}</div></fieldset>'
+            f'{hint}{error}<div class="{_choices_class(asked)}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
@@ -82,9 +82,10 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
     return f'<div class="field" data-field="{name}">{label}{hint}{error}{control}</div>'
 
 
-def _width(asked: Field) -> str:
-    """Give the class of choices that want a row each."""
-    return " wide" if any(len(str(choice.label)) > SHORT_LABEL for choice in asked.choices) else ""
+def _choices_class(asked: Field) -> str:
+    if asked.several:
+        return "choices several"
+    return "choices long" if max(len(str(choice.label)) for choice in asked.choices) > LONG_WORDS else "choices"
 
 
 def _state() -> str:
