@@ -28,6 +28,7 @@ class Field:
     the value as it is read out.
     `rare` fields stand behind "less common cases". `several`: any of the choices together, with commas
     between; `read` gets them in the order of the choices. `longest`: characters that may be typed.
+    `number`: a bare number will do, so a phone shows its number keys.
     """
 
     label: Sentence
@@ -41,6 +42,7 @@ class Field:
     rare: bool = False
     several: bool = False
     longest: int = LONGEST_TEXT
+    number: bool = False
 
 
 def read_field(asked: Field, text: str) -> object:
