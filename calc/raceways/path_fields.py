@@ -43,9 +43,8 @@ FITTINGS = one_of(
 LISTED = yes_or_no(
     say("Listed or identified for it"),
     say(
-        "Flexible conduit, wireway, gutter: listed. Surface raceway: listed for grounding. Metal-clad cable: "
-        "identified as equipment grounding conductor. Armored cable: a strip under the armor. Tray: identified and "
-        "marked."
+        "Flexible conduit, wireway, gutter, surface raceway: listed. Metal-clad cable, tray: identified for "
+        "grounding. Armored cable: with a strip under the armor."
     ),
 )
 SMALL_FLEXIBLE = yes_or_no(

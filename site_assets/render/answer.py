@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 from urllib.parse import urlencode
 
@@ -57,7 +58,7 @@ def _answer(result: Result, buttons: str) -> str:
 
 def _unbroken(words: str) -> str:
     """Give words whose sizes stay on one line: the number never stands apart from its unit."""
-    return words.replace(" AWG", "\N{NO-BREAK SPACE}AWG").replace(" kcmil", "\N{NO-BREAK SPACE}kcmil")
+    return re.sub(r"\S+ (?:AWG|kcmil)", r'<span class="whole">\g<0></span>', words)
 
 
 def _basis(result: Result) -> str:
