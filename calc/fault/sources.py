@@ -82,8 +82,8 @@ def line_to_ground_current(source: Source) -> float:
 def at_end_of_run(source: Source, line: complex, back: complex) -> Source:
     """Give the source as seen at the end of a run: `line` and `back` are one line and the way back, ohm.
 
-    >>> line_to_ground_impedance(at_end_of_run(Source(120, 208, 0.01j, 0.01j), 0.1, 0.2))
-    (0.3+0.01j)
+    >>> line_to_ground_impedance(at_end_of_run(Source(120, 208, 1j, 1j), 1, 2))
+    (3+1j)
     """
     return replace(source, positive=source.positive + line, zero=source.zero + line + 3 * back)
 
