@@ -5,6 +5,7 @@ from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
 from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
+from calc.fault.take_a_bond_away import take_a_bond_away
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -44,6 +45,7 @@ __all__ = [
     "structural_metal_bonding",
     "supply_side_bonding_jumper",
     "system_bonding_jumper",
+    "take_a_bond_away",
     "transformer_schedule",
     "water_pipe_bonding",
 ]

@@ -1,4 +1,4 @@
-"""What a calculator answers: one part, or a list of them."""
+"""What a calculator answers: one part, or a list of them, with pictures of its numbers."""
 
 from __future__ import annotations
 
@@ -25,10 +25,37 @@ class Table:
 
 
 @dataclass(frozen=True)
+class Line:
+    """One line of a chart: what it shows, and its points (across, up)."""
+
+    words: Sentence | str
+    points: tuple[tuple[float, float], ...]
+
+
+@dataclass(frozen=True)
+class Chart:
+    """A picture of numbers. kind: "bars", one line of one point for each name, or "logarithmic", both ways.
+
+    `across` and `up` name the axes with their units; `names` stand beside the bars. `point` tells one point, as
+    {across} and {up}.
+    """
+
+    key: str
+    kind: str
+    title: Sentence
+    across: Sentence
+    up: Sentence
+    point: Sentence
+    lines: tuple[Line, ...]
+    names: tuple[Sentence, ...] = ()
+
+
+@dataclass(frozen=True)
 class Answer:
     """What the reader came for. `said` is the answer as links carry it; `values` are for programs.
 
     `basis`: the rule that gave it, None for a list, whose rows name their own. `table`: the rows of a list.
+    `charts`: pictures of what `values` hold.
     """
 
     name: Sentence
@@ -45,3 +72,4 @@ class Answer:
         if str(self.detail)[:1].isupper():
             return say("{headline}: {detail}", headline=self.headline, detail=self.detail)
         return say("{headline} {detail}", headline=self.headline, detail=self.detail)
+    charts: tuple[Chart, ...] = ()

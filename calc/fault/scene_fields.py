@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import Choice, Field
+from calc.fault.scene_words import ADDED_WORDS, BOND_WORDS, PART_WORDS
 from calc.units import read_quantity
 from calc.vocabulary import one_of, several_of, whole
 from calc.words import Sentence, say
@@ -10,22 +11,6 @@ from calc.working import shown_number
 
 MOST_OHM = 100_000
 MOST_FEET = 2000
-
-PART_WORDS = {
-    "supply-raceway": say("Metal raceway ahead of the first disconnect"),
-    "service": say("Enclosure of the first disconnect"),
-    "panel": say("Panel"),
-    "machine": say("Machine"),
-    "buried-elbow": say("Buried metal elbow in plastic conduit"),
-}
-BOND_WORDS = {
-    "main-bonding-jumper": say("Main bonding jumper (at a transformer: system bonding jumper)"),
-    "supply-side-bonding-jumper": say("Supply-side bonding jumper of the raceway ahead"),
-    "feeder-return": say("Grounding path from the panel back to the first disconnect"),
-    "branch-return": say("Grounding path from the machine back to the panel"),
-    "supply-neutral": say("Neutral between source and first disconnect"),
-    "feeder-neutral": say("Neutral between first disconnect and panel"),
-}
 
 
 def quantity(label: Sentence, hint: Sentence, unit: str, low: float, high: float, example: str) -> Field:
@@ -65,11 +50,7 @@ LOOSE_OHM = quantity(say("Ohms of a loose joint"), say("It counts for what is lo
 ADDED = several_of(
     say("One too many, or in the wrong place"),
     say("Things found on site that should not be there."),
-    (
-        Choice("neutral-bond-at-panel", say("Neutral bonded to metal in the panel too")),
-        Choice("machine-electrode", say("A ground rod at the machine")),
-        Choice("electrode-on-enclosure", say("The electrode on the enclosure instead of the neutral")),
-    ),
+    tuple(Choice(*each) for each in ADDED_WORDS.items()),
 )
 TOUCHED = one_of(
     say("Someone touches"),

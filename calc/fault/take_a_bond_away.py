@@ -4,29 +4,22 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.answer import Answer, Row, Table
-from calc.declare import Mend, calculator
+from calc.answer import Answer, Chart, Line, Row, Table
+from calc.declare import calculator
 from calc.fault import scene_fields as ask
 from calc.fault.caution import state_the_model
-from calc.fault.device import Opening, opening
 from calc.fault.network import Solution
 from calc.fault.scene import EARTH, PARTS, solved_scene
-from calc.fault.scene_fields import PART_WORDS
+from calc.fault.scene_circuit import assumptions, show_the_circuit
+from calc.fault.scene_notes import say_what_happens
 from calc.fault.scene_of import RATINGS, scene_of
+from calc.fault.scene_opening import OPENS, Seen, shown, time_current_of, what_opens
+from calc.fault.scene_words import PART_IN_PICTURE, PART_IN_SENTENCE, PART_WORDS
 from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.working import Working
 
-DEVICES = {"branch": "branch-hot", "feeder": "feeder-hot-a", "supply": "supply-hot-a"}
-DEVICE_WORDS = {
-    "branch": say("20 A breaker of the branch circuit"),
-    "feeder": say("60 A breaker of the feeder"),
-    "supply": say("100 A breaker of the first disconnect"),
-}
-AHEAD = {"machine": ("branch", "feeder", "supply"), "buried-elbow": ("branch", "feeder", "supply"),
-         "panel": ("feeder", "supply"), "service": (), "supply-raceway": ()}  # fmt: skip
-BEST_FIRST = ("assured", "likely", "slow", "not-assured", "does-not-open")
-METAL_PATHS = ("feeder-grounding-conductor", "feeder-raceway", "branch-grounding-conductor", "flexible-raceway",
-               "main-bonding-jumper", "neutral-bond-at-panel")  # fmt: skip
+OTHERS = ("service", "panel", "machine")
+INSIDE = ("dirt-", "source-a", "source-b")  # branches of the model that the drawing does not show
 
 
 @calculator(
@@ -83,148 +76,85 @@ def take_a_bond_away(
     >>> result.answer.values["verdict"], round(result.answer.values["volts"]["machine"])
     ('does-not-open', 120)
     """
-    if touched != "none" and touched == "buried-elbow":
-        raise Mend("touched")
-    inputs = dict(
+    scene = scene_of(
         source=source, fault=fault, missing=missing, loose=loose, loose_ohm=loose_ohm, added=added, touched=touched,
         person_ohm=person_ohm, feeder_path=feeder_path, branch_path=branch_path, loads=loads,
         electrode_ohm=electrode_ohm, supply_length=supply_length, feeder_length=feeder_length,
         branch_length=branch_length, edition=working.edition,
     )  # fmt: skip
-    solved = solved_scene(scene_of(**inputs))
+    show_the_circuit(scene, source, working)
+    solved = solved_scene(scene)
     ampere = abs(solved.currents.get("fault", 0))
-    device, seen = _what_opens(fault, solved, working)
-    volts = {part: abs(solved.voltages[part]) for part in PARTS if part in solved.voltages}
-    highest = max((part for part in volts if part != "buried-elbow"), key=volts.get)
-    _say_what_happens(fault, ampere, device, seen, solved, highest, volts, touched, working)
-    verdict = seen.verdict if seen else ("no-fault" if fault == "none" else "does-not-open")
-    state_the_model(working, _assumptions())
+    seen = what_opens(fault, solved, working)
+    volts = {part: abs(solved.voltages[part]) for part in PARTS}
+    highest = max(volts, key=volts.get)
+    say_what_happens(fault, seen, solved, highest, touched, working)
+    state_the_model(working, assumptions(source, loads))
+    verdict = seen.opening.verdict if seen else ("no-fault" if fault == "none" else "does-not-open")
     return Answer(
         name=say("Take a bond away"),
-        headline=_headline(fault, device, seen),
+        headline=_headline(fault, seen),
         detail=say(
-            "{ampere} A of fault current; {volt} V to earth on {part}",
-            ampere=_shown(ampere),
-            volt=_shown(volts[highest]),
-            part=PART_WORDS[highest],
+            "{ampere} A of fault current; highest: {volt} V to earth on {part}",
+            ampere=shown(ampere),
+            volt=shown(volts[highest]),
+            part=PART_IN_SENTENCE[highest],
         ),
         basis=None,
-        said=f"{verdict}-{_shown(ampere).replace(',', '')}A-{_shown(volts[highest])}V",
+        said=f"{verdict}-{shown(ampere).replace(',', '')}A-{shown(volts[highest])}V",
         values={
             "fault_ampere": ampere,
             "verdict": verdict,
-            "device": device or "none",
+            "device": seen.device if seen else "none",
             "volts": {part: round(volt, 3) for part, volt in volts.items()},
             "currents": {
                 name: round(abs(current), 4)
                 for name, current in solved.currents.items()
-                if not name.startswith(("dirt-", "source-a", "source-b"))
+                if not name.startswith(INSIDE)
             },
         },
         table=_voltages(solved),
+        charts=(_bars(volts), *([time_current_of(seen, working)] if seen else [])),
     )
 
 
-def _what_opens(fault: str, solved: Solution, working: Working) -> tuple[str | None, Opening | None]:
-    """Give the device that opens most surely, and how surely; None where no device here is ahead of the fault."""
-    openings = {}
-    for device in AHEAD.get(fault, ()):
-        rating = RATINGS[device]
-        seen = abs(solved.currents[DEVICES[device]])
-        openings[device] = opening(seen / rating, "inverse-time-breaker", rating)
-        working.step(
-            say(
-                "{device}: {ampere} A, {multiple} times its rating. {words}",
-                device=DEVICE_WORDS[device],
-                ampere=_shown(seen),
-                multiple=_shown(seen / rating),
-                words=openings[device].words,
-            )
-        )
-    if not openings:
-        return None, None
-    best = min(openings, key=lambda device: BEST_FIRST.index(openings[device].verdict))
-    return best, openings[best]
-
-
-def _headline(fault: str, device: str | None, seen: Opening | None) -> Sentence:
+def _headline(fault: str, seen: Seen | None) -> Sentence:
     if fault == "none":
         return say("No fault")
-    if device is None or seen.verdict == "does-not-open":
+    if seen is None:
+        return say("Nothing here opens")
+    if seen.opening.verdict == "does-not-open":
         return say("Nothing opens")
-    if seen.verdict in ("likely", "assured"):
-        return say("The {rating} A breaker should open", rating=RATINGS[device])
+    if seen.opening.verdict in OPENS:
+        return say("The {rating} A breaker probably opens", rating=RATINGS[seen.device])
+    if seen.opening.verdict == "slow":
+        return say("The {rating} A breaker opens, but late", rating=RATINGS[seen.device])
     return say("Nothing surely opens")
 
 
-def _say_what_happens(fault, ampere, device, seen, solved, highest, volts, touched, working: Working) -> None:
-    if fault in ("service", "supply-raceway"):
-        working.warn(
-            say(
-                "Ahead of the first device nothing in the building opens this fault. The utility's or the "
-                "transformer's primary device may take minutes, or never open."
-            )
-        )
-    if fault != "none" and (seen is None or seen.verdict in ("does-not-open", "not-assured")):
-        working.warn(
-            say(
-                "The metal stays live: {volt} V to earth on {part}, for as long as no one finds it.",
-                volt=_shown(volts[highest]),
-                part=PART_WORDS[highest],
-            )
-        )
-    if touched != "none":
-        through = abs(solved.currents["person"])
-        working.warn(say("{milliampere} mA through the person.", milliampere=_shown(1000 * through)))
-    stray = {name: abs(solved.currents[name]) for name in METAL_PATHS if name in solved.currents}
-    if fault == "none" and max(stray.values(), default=0) > 0.1:
-        most = max(stray, key=stray.get)
-        working.warn(
-            say(
-                "With no fault at all {ampere} A of neutral current runs over metal ({path}).",
-                ampere=_shown(stray[most]),
-                path=most.replace("-", " "),
-            )
-        )
-    earth = abs(solved.currents.get("service-electrode", 0)) + abs(solved.currents.get("machine-electrode", 0))
-    if fault != "none" and ampere > 0:
-        working.note(
-            say(
-                "{earth} A of it goes through the electrodes here: earth is no way back that opens a device.",
-                earth=_shown(earth),
-            )
-        )
-
-
 def _voltages(solved: Solution) -> Table:
-    shown = [part for part in PARTS if part in solved.voltages]
-    columns = {"part": say("Metal part"), "earth": say("To earth")} | {
-        part: say("To: {part}", part=PART_WORDS[part]) for part in ("service", "panel", "machine")
-    }
+    headings = {"part": say("Metal part"), "earth": say("To earth")}
+    headings |= {part: say("To {part}", part=PART_IN_SENTENCE[part]) for part in OTHERS}
     rows = []
-    for part in shown:
+    for part in PARTS:
         cells = {"part": PART_WORDS[part], "earth": _volt(solved, part, EARTH)}
-        cells |= {other: _volt(solved, part, other) for other in ("service", "panel", "machine")}
-        rows.append(Row(cells))
-    return Table(columns, tuple(rows))
+        rows.append(Row(cells | {other: _volt(solved, part, other) for other in OTHERS}))
+    return Table(headings, tuple(rows))
 
 
 def _volt(solved: Solution, one: str, other: str) -> Sentence:
-    return say("{volt} V", volt=_shown(abs(solved.voltages[one] - solved.voltages[other])))
+    return say("{volt} V", volt=shown(abs(solved.voltages[one] - solved.voltages[other])))
 
 
-def _shown(value: float) -> str:
-    """Give a number to three digits, no more than a model is good for."""
-    if value < 0.0005:
-        return "0"
-    return shown_number(float(f"{value:.3g}"))
-
-
-def _assumptions() -> list[Sentence]:
-    return [
-        say("120 V to ground at the source, conductors at 75 °C, 60 Hz."),
-        say("Supply 2/0 AWG aluminum, feeder 6 AWG copper, branch circuit 12 AWG copper, in nonmetallic raceway."),
-        say("A tight joint has half a milliohm; the fault itself is metal to metal, without an arc."),
-        say("The electrode at the source has 10 ohm, a rod at the machine 25 ohm, in even soil."),
-        say("The person stands on remote earth, away from every electrode."),
-    ]
+def _bars(volts: dict[str, float]) -> Chart:
+    points = tuple((float(place), round(volt, 2)) for place, volt in enumerate(volts.values()))
+    return Chart(
+        "voltages",
+        "bars",
+        say("Voltage of each metal part to earth"),
+        say("Metal part"),
+        say("Volt to earth"),
+        say("{across}: {up} V"),
+        (Line(say("Volt to earth"), points),),
+        tuple(PART_IN_PICTURE[part] for part in volts),
+    )

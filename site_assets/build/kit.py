@@ -11,9 +11,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from site_assets.build.runtime import ARCHIVE, build_runtime
+from site_assets.setup.places import NODE_MODULES
 
 ASSETS = Path(__file__).parent.parent
 OWN = ("scripts", "styles", "icons")
+CHARTS = tuple(NODE_MODULES / "uplot" / name for name in ("dist/uPlot.esm.js", "dist/uPlot.min.css", "LICENSE"))
 
 
 @dataclass(frozen=True)
@@ -39,6 +41,10 @@ class Kit:
         shutil.copytree(self.made, site / self.folder / "runtime")
         for name in OWN:
             shutil.copytree(ASSETS / name, site / self.folder / name)
+        charts = site / self.folder / "charts"
+        charts.mkdir()
+        for file in CHARTS:
+            shutil.copyfile(file, charts / file.name)
 
 
 def prepare_kit(root: Path) -> Kit:
@@ -51,4 +57,6 @@ def prepare_kit(root: Path) -> Kit:
         for file in sorted((ASSETS / name).rglob("*")):
             if file.is_file():
                 seen.update(file.relative_to(ASSETS).as_posix().encode() + file.read_bytes())
+    for file in CHARTS:
+        seen.update(file.read_bytes())
     return Kit(seen.hexdigest()[:12], made, runtime)

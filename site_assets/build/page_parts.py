@@ -10,6 +10,7 @@ from site_assets.build.by_edition import by_edition, section
 from site_assets.build.figures import changes_list, figures_table, sources_table
 from site_assets.build.form import form_html
 from site_assets.build.kit import Kit
+from site_assets.build.scene_figure import scene_html
 from site_assets.diagrams import drawing
 from site_assets.render.answer import result_html
 
@@ -29,6 +30,7 @@ class PageParts:
             "example": example,
             "section": section,
             "drawing": drawing,
+            "scene": scene_html,
             "figures_table": figures_table,
             "sources_table": sources_table,
             "changes_list": changes_list,

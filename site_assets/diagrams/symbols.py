@@ -6,16 +6,23 @@ Lengths are in the units of the drawing, 360 across on the smallest phone.
 from __future__ import annotations
 
 import re
+from html import escape
 
 import drawsvg
 
 from calc.words import Sentence
 
 
-def canvas(slug: str, width: int, height: int, title: Sentence, description: Sentence) -> drawsvg.Drawing:
-    """Give an empty drawing that screen readers announce by its title and description."""
+def canvas(
+    slug: str, width: int, height: int, title: Sentence, description: Sentence, *, pressed: bool = False
+) -> drawsvg.Drawing:
+    """Give an empty drawing that screen readers announce by its title and description.
+
+    pressed: it has parts to press, which a mere picture would hide from screen readers.
+    """
     title_id, description_id = f"{slug}-drawing-title", f"{slug}-drawing-description"
-    drawing = drawsvg.Drawing(width, height, role="img", aria_labelledby=f"{title_id} {description_id}")
+    role = "group" if pressed else "img"
+    drawing = drawsvg.Drawing(width, height, role=role, aria_labelledby=f"{title_id} {description_id}")
     drawing.append(
         drawsvg.Raw(f'<title id="{title_id}">{title}</title><desc id="{description_id}">{description}</desc>')
     )
@@ -63,12 +70,13 @@ def breaker(name: str, x: float, y: float) -> drawsvg.DrawingElement:
     return group
 
 
-def winding(name: str, x: float, y: float, turns: int) -> drawsvg.DrawingElement:
-    """Give a transformer winding of `turns` half circles, 16 long each, from (x, y) down."""
+def winding(name: str, x: float, y: float, turns: int, *, level: bool = False) -> drawsvg.DrawingElement:
+    """Give a transformer winding of `turns` half circles, 16 long each, from (x, y) down, or to the right."""
     path = drawsvg.Path(id=name, class_="winding")
     path.M(x, y)
     for turn in range(turns):
-        path.A(8, 8, 0, 0, 1, x, y + 16 * (turn + 1))
+        along = 16 * (turn + 1)
+        path.A(8, 8, 0, 0, 1, *((x + along, y) if level else (x, y + along)))
     return path
 
 
@@ -80,10 +88,52 @@ def earth(name: str, x: float, y: float) -> drawsvg.DrawingElement:
     return group
 
 
-def fault(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+def fault(name: str, x: float, y: float, reach: float = 20) -> drawsvg.DrawingElement:
     """Give a fault from (x, y) to the right: a zigzag with a point, told by shape as well as colour."""
-    points = (x, y, x + 10, y - 8, x + 8, y + 2, x + 20, y - 6)
+    points = (x, y, x + reach * 0.5, y - 8, x + reach * 0.4, y + 2, x + reach, y - 6)
     return drawsvg.Lines(*points, close=False, id=name, class_="fault")
+
+
+def tube(name: str, x: float, top: float, bottom: float, width: float, kind: str) -> drawsvg.DrawingElement:
+    """Give the walls of a metal raceway around what stands at `x`. kind: steel or flexible."""
+    group = drawsvg.Group(id=name, class_=f"tube {kind}")
+    for wall in (x - width / 2, x + width / 2):
+        group.append(drawsvg.Line(wall, top, wall, bottom, class_="core"))
+    return group
+
+
+def load(name: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
+    """Give a load, a box in the middle of the level line between two points."""
+    (left, y), (right, _) = points
+    middle = (left + right) / 2
+    group = drawsvg.Group(id=name, class_="load")
+    group.append(drawsvg.Line(left, y, right, y))
+    group.append(drawsvg.Rectangle(middle - 9, y - 6, 18, 12))
+    return group
+
+
+def person(name: str, x: float, y: float, reach: float) -> drawsvg.DrawingElement:
+    """Give a person, head at (x, y), 56 tall with the earth underfoot, one hand reaching left to `reach`."""
+    group = drawsvg.Group(id=name, class_="person")
+    group.append(drawsvg.Circle(x, y, 6))
+    for line in ((x, y + 6, x, y + 28), (x, y + 12, reach, y + 16), (x, y + 28, x - 7, y + 46), (x, y + 28, x + 7, y + 46)):
+        group.append(drawsvg.Line(*line))
+    group.append(drawsvg.Line(x - 13, y + 48, x + 13, y + 48, class_="ground"))
+    return group
+
+
+def dot(x: float, y: float) -> drawsvg.DrawingElement:
+    """Give the dot that says that lines meet here."""
+    return drawsvg.Circle(x, y, 3.5, class_="dot")
+
+
+def pressed(kind: str, name: str, words: Sentence, x: float, y: float, width: float, height: float):
+    """Give the unseen area to press for a bond or a part, with its name for screen readers.
+
+    kind: "bond", "added" or "part"; a press asks the page's script for another state of `name`.
+    """
+    marked = {"data-press": kind, "data-name": name, "aria-label": escape(str(words))}
+    return drawsvg.Rectangle(x, y, width, height, rx=6, class_="press", role="button", tabindex=0, **marked)
 
 
 def step_mark(number: int, x: float, y: float) -> drawsvg.DrawingElement:
@@ -94,8 +144,10 @@ def step_mark(number: int, x: float, y: float) -> drawsvg.DrawingElement:
     return group
 
 
-def label(words: Sentence, x: float, y: float, anchor: str = "start", kind: str = "") -> drawsvg.DrawingElement:
-    """Give words at (x, y); a line break in the words starts a new line."""
-    return drawsvg.Text(
-        str(words).split("\n"), 13, x, y, text_anchor=anchor, class_=f"label {kind}".strip(), line_height=1.15
-    )
+def label(
+    words: Sentence | str, x: float, y: float, anchor: str = "start", kind: str = "", name: str = ""
+) -> drawsvg.DrawingElement:
+    """Give words at (x, y); a line break in the words starts a new line. name: of words that a script may change."""
+    lines = str(words) if name else str(words).split("\n")
+    named = {"id": name} if name else {}
+    return drawsvg.Text(lines, 13, x, y, text_anchor=anchor, class_=f"label {kind}".strip(), line_height=1.15, **named)

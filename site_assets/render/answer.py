@@ -14,6 +14,7 @@ from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import Sentence, say
 from calc.working import MARK_WORDS, Step, shown_number
+from site_assets.render.chart import charts_html
 
 FEW_COLUMNS = 3
 PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
@@ -50,7 +51,7 @@ def _answer(result: Result, buttons: str) -> str:
         f'<p class="answer-size"><span class="size">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{text(answer.detail)}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
-        f"{_entered(result)}{_warnings(result)}{_table(answer.table)}"
+        f"{_entered(result)}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"
         f"{_list('answer-notes', result.working.notes)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )

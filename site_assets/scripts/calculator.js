@@ -34,7 +34,7 @@ export function startCalculator(form) {
     // A link whose answer has changed stays as it came, so that the difference is seen again after a reload.
     if (reply.query && !reply.differs) history.replaceState(null, "", `?${reply.query}${location.hash}`);
     if (moveFocus) bringUp(result.querySelector("section"));
-    document.dispatchEvent(new CustomEvent("calculator:answered"));
+    document.dispatchEvent(new CustomEvent("calculator:answered", { detail: reply }));
   }
 
   form.addEventListener("submit", (event) => {
@@ -47,6 +47,14 @@ export function startCalculator(form) {
     result.replaceChildren();
     showFieldErrors(form, {});
     history.replaceState(null, "", location.pathname);
+  });
+  // A drawing or a link of the page asks in the form's stead; `query` fills the whole form first.
+  form.addEventListener("calculator:ask", ({ detail }) => {
+    if (detail?.query !== undefined) {
+      for (const input of form.elements) setDefault(input);
+      fill(form, new URLSearchParams(detail.query));
+    }
+    submit(queryOf(form), { moveFocus: false });
   });
   form.addEventListener("focusin", start, { once: true });
   form.addEventListener("click", stepNumber);
@@ -100,6 +108,12 @@ function fill(form, query) {
     const rare = form.querySelector(`[data-field="${name}"]`).closest("details");
     if (rare && !isDefault(form, name)) rare.open = true;
   }
+}
+
+function setDefault(input) {
+  if (input.options) for (const option of input.options) option.selected = option.defaultSelected;
+  else if (input.type === "radio" || input.type === "checkbox") input.checked = input.defaultChecked;
+  else if ("defaultValue" in input) input.value = input.defaultValue;
 }
 
 function isDefault(form, name) {

@@ -1,0 +1,91 @@
+"""The circuit of the drawn scene as steps of a working, and what it takes for granted."""
+
+from __future__ import annotations
+
+from calc.conductors.impedance import REACTANCE_RULE, RESISTANCE_RULE
+from calc.fault.scene import GOOD_JOINT, Scene
+from calc.fault.scene_of import LOADS, MACHINE_ELECTRODE, SOURCE_ELECTRODE, TRANSFORMER, UTILITY
+from calc.fault.sources import HALF_WINDING
+from calc.raceways.return_impedance import DIMENSIONS_RULE, PIECE_RULE, STEEL_RULE
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+FLEXIBLE_RULE = "fault/flexible_raceway_resistance"
+WIRE = (RESISTANCE_RULE, REACTANCE_RULE)
+SHOWN = (
+    ("supply-hot-a", say("Supply, 2/0 AWG aluminum, each conductor."), WIRE),
+    ("supply-neutral", say("Its neutral, as it is here."), ()),
+    ("feeder-hot-a", say("Feeder, 6 AWG copper, each conductor."), WIRE),
+    ("feeder-neutral", say("Its neutral, as it is here."), ()),
+    ("branch-hot", say("Branch circuit, 12 AWG copper, hot conductor."), WIRE),
+    ("feeder-grounding-conductor", say("Grounding conductor of the feeder, 10 AWG copper."), WIRE),
+    (
+        "feeder-raceway",
+        say("Steel raceway of the feeder, trade size 1 tubing, as poor as it may be with tight joints."),
+        (DIMENSIONS_RULE, STEEL_RULE, PIECE_RULE),
+    ),
+    ("branch-grounding-conductor", say("Grounding conductor of the machine, 12 AWG copper."), WIRE),
+    ("flexible-raceway", say("Flexible raceway of the machine."), (FLEXIBLE_RULE,)),
+    ("main-bonding-jumper", say("Main bonding jumper."), ()),
+    ("supply-side-bonding-jumper", say("Supply-side bonding jumper."), ()),
+)
+
+
+def show_the_circuit(scene: Scene, source: str, working: Working) -> None:
+    """Record the impedance of the source and of every branch that is there, with the rules that gave them."""
+    cites = (HALF_WINDING,) if source == "utility" else ()
+    working.step(say("Source, from a hot conductor to the neutral."), shown_ohm(scene.source), "ohm", cites)
+    whole = dict(scene.runs) | dict(scene.bonds)
+    for name, words, rules in SHOWN:
+        if whole.get(name) is not None and not _says_nothing_new(name, whole):
+            working.step(words, shown_ohm(whole[name]), "ohm", rules)
+    working.step(say("Solved as one circuit: every current and voltage follows from these and the electrodes."))
+
+
+def _says_nothing_new(name: str, whole) -> bool:
+    """Whether a neutral is just like its hot conductor, or a jumper tight."""
+    twin = {"supply-neutral": "supply-hot-a", "feeder-neutral": "feeder-hot-a"}.get(name)
+    return whole[name] == (whole[twin] if twin else GOOD_JOINT)
+
+
+def shown_ohm(value: complex) -> str:
+    """Give an impedance as resistance and reactance, to four digits.
+
+    >>> shown_ohm(0.0103680012 + 0.01105919j), shown_ohm(0.5)
+    ('0.01037 + j 0.01106', '0.5')
+    """
+    value = complex(value)
+    resistance, reactance = (f"{float(f'{part:.4g}'):g}" for part in (value.real, value.imag))
+    return f"{resistance} + j {reactance}" if value.imag else resistance
+
+
+def assumptions(source: str, loads: str) -> list[Sentence]:
+    """Give what the scene takes for granted, each as one sentence."""
+    supplied = (
+        say("120/240 V, {kva} kVA, {percent_r} % resistance and {percent_x} % reactance.", **UTILITY)
+        if source == "utility"
+        else say("208Y/120 V, {kva} kVA, {percent_r} % resistance and {percent_x} % reactance.", **TRANSFORMER)
+    )
+    given = [
+        supplied,
+        say("Nothing limits the current ahead of that transformer."),
+        say("120 V to ground at the source, conductors at 75 °C, 60 Hz."),
+        say("Wires in nonmetallic raceway; a steel raceway lies beside its wires, not coupled to them."),
+        say("A tight joint has half a milliohm; the fault itself is metal to metal, without an arc."),
+        say(
+            "The electrode at the source has {source} ohm, a rod at the machine {machine} ohm, in even soil.",
+            source=shown_number(SOURCE_ELECTRODE),
+            machine=shown_number(MACHINE_ELECTRODE),
+        ),
+        say("The person stands on remote earth, away from every electrode."),
+        say("Metal that nothing holds takes the voltage of whatever touches it."),
+    ]
+    if loads == "on":
+        given.append(
+            say(
+                "The loads in the panel are {a} ohm on one hot conductor and {b} ohm on the other.",
+                a=shown_number(LOADS["load-a"]),
+                b=shown_number(LOADS["load-b"]),
+            )
+        )
+    return given

@@ -1,0 +1,86 @@
+// Draws the charts that Python describes, with uPlot, when they come into view; the list beside each tells the same.
+
+const HEIGHT = 260;
+const drawn = new Map(); // figure -> chart
+let library;
+
+export function startCharts() {
+  const seen = new IntersectionObserver((entries) => {
+    for (const { target, isIntersecting } of entries) if (isIntersecting) draw(target);
+  }, { rootMargin: "200px" });
+  const watch = () => {
+    for (const figure of drawn.keys()) if (!figure.isConnected) forget(figure);
+    for (const figure of document.querySelectorAll("[data-chart]")) if (!drawn.has(figure)) seen.observe(figure);
+  };
+  const again = (ink) => { for (const figure of [...drawn.keys()]) draw(figure, ink); };
+  watch();
+  document.addEventListener("calculator:answered", watch);
+  addEventListener("resize", () => again());
+  addEventListener("beforeprint", () => again("black"));
+  addEventListener("afterprint", () => again());
+  new MutationObserver(() => again()).observe(document.body, { attributeFilter: ["data-md-color-scheme"] });
+}
+
+function forget(figure) {
+  drawn.get(figure)?.destroy();
+  drawn.delete(figure);
+}
+
+async function draw(figure, ink) {
+  library ??= import("../charts/uPlot.esm.js");
+  const { default: UPlot } = await library;
+  const place = figure.querySelector(".chart-canvas");
+  if (!place.clientWidth) return;
+  forget(figure);
+  const chart = JSON.parse(figure.dataset.chart);
+  const look = getComputedStyle(figure);
+  const color = ink ?? look.color;
+  const axis = { stroke: color, ticks: { stroke: color, width: 1 }, grid: { stroke: color, width: 0.25 }, font: `13px ${look.fontFamily}`, labelFont: `13px ${look.fontFamily}` };
+  const shared = { width: place.clientWidth, height: HEIGHT, legend: { show: false }, cursor: { show: false } };
+  const [options, data] = chart.kind === "bars" ? bars(UPlot, chart, axis, color) : logarithmic(chart, axis, color);
+  drawn.set(figure, new UPlot({ ...shared, ...options }, data, place));
+}
+
+function bars(UPlot, chart, axis, color) {
+  const points = chart.lines[0].points;
+  const columns = [points.map(([across]) => across), points.map(([, up]) => up)];
+  const most = Math.max(...columns[1], 1) * 1.1;
+  return [{
+    // Bars lie, so that their names have room on a phone; the first is on top.
+    scales: { x: { time: false, ori: 1, dir: -1, range: [-0.6, points.length - 0.4] }, y: { ori: 0, range: [0, most] } },
+    series: [{}, { stroke: color, fill: color, paths: UPlot.paths.bars({ size: [0.6, 40] }), points: { show: false } }],
+    axes: [
+      { ...axis, side: 3, size: 90, grid: { show: false }, splits: () => columns[0], values: (_, splits) => splits.map((at) => chart.names[at]) },
+      { ...axis, side: 2, label: chart.up },
+    ],
+  }, columns];
+}
+
+function logarithmic(chart, axis, color) {
+  const scale = (each) => ({ time: false, distr: 3, log: 10, range: (_, low, high) => [floor(low), ceil(high)], auto: each });
+  const decades = (_, splits) => splits.map((at) => (Number.isInteger(Math.round(Math.log10(at) * 1e9) / 1e9) ? at : null));
+  const plain = (_, splits) => splits.map((at) => (at === null ? "" : String(at)));
+  const scaled = { ...axis, filter: decades, values: plain, ticks: { ...axis.ticks, filter: decades } };
+  const line = ({ words, dash }) => ({ label: words, stroke: color, width: 3, dash, points: { show: false }, facets: FACETS });
+  return [{
+    mode: 2,
+    scales: { x: scale(true), y: scale(true) },
+    series: [null, ...chart.lines.map((each) => ({ ...line(each), paths: path }))],
+    axes: [
+      { ...scaled, label: chart.across },
+      { ...scaled, label: chart.up, size: 68 },
+    ],
+  }, [null, ...chart.lines.map(({ points }) => [points.map(([across]) => across), points.map(([, up]) => up)])]];
+}
+
+const FACETS = [{ scale: "x", auto: true }, { scale: "y", auto: true }];
+const floor = (value) => 10 ** Math.floor(Math.log10(value));
+const ceil = (value) => 10 ** Math.ceil(Math.log10(value));
+
+/* Lines that go straight down or back have no order across, so their way is given point by point. */
+function path(plot, index) {
+  const [across, up] = plot.data[index];
+  const stroke = new Path2D();
+  across.forEach((value, at) => stroke.lineTo(plot.valToPos(value, "x", true), plot.valToPos(up[at], "y", true)));
+  return { stroke };
+}

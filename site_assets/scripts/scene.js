@@ -1,0 +1,58 @@
+// A drawing whose parts can be pressed: a press changes the form and asks; what Python answers marks the drawing.
+
+const NEXT = {
+  bond: (form, name) => {
+    const [missing, loose] = [box(form, "missing", name), box(form, "loose", name)];
+    [missing.checked, loose.checked] = loose.checked ? [false, false] : [!missing.checked, missing.checked];
+  },
+  added: (form, name) => {
+    const added = box(form, "added", name);
+    added.checked = !added.checked;
+  },
+  part: (form, name) => {
+    const fault = form.elements.fault;
+    fault.value = fault.value === name ? "none" : name;
+  },
+};
+
+const box = (form, field, name) => form.querySelector(`[name="${field}"][value="${name}"]`);
+
+export function startScene(figure) {
+  const form = document.querySelector(`form[data-calculator="${figure.dataset.scene}"]`);
+  const drawn = (name) => document.getElementById(`${figure.dataset.scene}-drawing-${name}`);
+
+  function ask(query) {
+    figure.dataset.outdated = "";
+    form.dispatchEvent(new CustomEvent("calculator:ask", { detail: { query } }));
+  }
+
+  function press(event) {
+    const { press: kind, name } = event.target.dataset;
+    if (!kind) return;
+    event.preventDefault();
+    NEXT[kind](form, name);
+    ask();
+  }
+
+  figure.addEventListener("click", press);
+  figure.addEventListener("keydown", (event) => {
+    if (event.key === "Enter" || event.key === " ") press(event);
+  });
+  document.querySelector("[data-presets]").addEventListener("click", (event) => {
+    const link = event.target.closest("a");
+    if (!link || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+    event.preventDefault();
+    ask(link.search);
+    figure.scrollIntoView({ block: "start" });
+  });
+  document.addEventListener("calculator:answered", ({ detail }) => {
+    if (!detail.scene) return;
+    delete figure.dataset.outdated;
+    for (const [name, marks] of Object.entries(detail.scene.marks)) Object.assign(drawn(name).dataset, marks);
+    for (const [name, words] of Object.entries(detail.scene.words)) drawn(name).textContent = words;
+    for (const [name, words] of Object.entries(detail.scene.names)) {
+      figure.querySelector(`[data-name="${name}"]`).setAttribute("aria-label", words);
+    }
+    figure.querySelector("[data-scene-twin]").innerHTML = detail.scene.twin;
+  });
+}
