@@ -30,7 +30,9 @@ def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
 
 
 def warnings(**inputs):
-    return [str(words) for words in transformer_schedule(edition="2023", **inputs).working.warnings]
+    result = transformer_schedule(edition="2023", **inputs)
+    assert result.outcome == "answer"
+    return [str(words) for words in result.working.warnings]
 
 
 def test_a_secondary_conductor_just_under_its_device_is_warned_of_and_at_it_is_not():
@@ -97,3 +99,10 @@ def test_the_conductor_and_the_tap_are_those_of_the_source():
             assert any(f"conductor={case['conductor']}&" in row.link for row in rows)
         for tap in case.get("taps", ()):
             assert any(f"taps {tap} AWG" in str(row.cells["size"]) for row in rows)
+
+
+def test_one_rod_is_warned_of_and_the_electrodes_of_the_building_are_not():
+    """250.53(A)(2)."""
+    for electrode, warned in (("rod", True), ("plate", True), ("structural-metal", False), ("water-pipe", False)):
+        said = warnings(kva="75", device="225", electrode=electrode)
+        assert any("25 ohm" in words for words in said) is warned
