@@ -4,6 +4,8 @@ from calc.comparison.compare_editions import compare_editions
 from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
 from calc.fault.take_a_bond_away import take_a_bond_away
+from calc.fault.device_clearing import device_clearing
+from calc.fault.jumper_withstand import jumper_withstand
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -45,6 +47,8 @@ CALCULATORS = {
         available_fault_current,
         longest_return_path,
         take_a_bond_away,
+        device_clearing,
+        jumper_withstand,
         compare_editions,
     )
 }  # fmt: skip
