@@ -15,7 +15,7 @@ from calc.fault.sources import HIGH_LEG, SYSTEMS, at_end_of_run
 from calc.fault.sources import line_to_ground_current as current_to_ground
 from calc.rulebook import rule
 from calc.vocabulary import SETS
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working, shown_number
 
 INTERRUPTING = "fault/interrupting_rating"
@@ -50,6 +50,8 @@ def available_fault_current(
     source: Annotated[str, ask.SOURCE] = "transformer",
     kva: Annotated[float | None, ask.KVA] = None,
     percent_z: Annotated[float | None, ask.PERCENT_Z] = None,
+    three_phase_current: Annotated[float | None, ask.THREE_PHASE_CURRENT] = None,
+    subtransient: Annotated[float | None, ask.SUBTRANSIENT] = None,
     conductor: Annotated[str | None, ask.CONDUCTOR] = None,
     conductor_metal: Annotated[str, ask.CONDUCTOR_METAL] = "copper",
     sets: Annotated[int, SETS] = 1,
@@ -63,9 +65,7 @@ def available_fault_current(
     utility_current: Annotated[float | None, ask.UTILITY_CURRENT] = None,
     primary_voltage: Annotated[float | None, ask.PRIMARY_VOLTAGE] = None,
     utility_x_over_r: Annotated[float | None, ask.UTILITY_X_OVER_R] = None,
-    three_phase_current: Annotated[float | None, ask.THREE_PHASE_CURRENT] = None,
     line_to_ground_current: Annotated[float | None, ask.LINE_TO_GROUND_CURRENT] = None,
-    subtransient: Annotated[float | None, ask.SUBTRANSIENT] = None,
     zero_sequence: Annotated[float | None, ask.ZERO_SEQUENCE] = None,
     return_conductor: Annotated[str | None, ask.RETURN_CONDUCTOR] = None,
     temperature: Annotated[float, ask.TEMPERATURE] = ask.COLD,
@@ -91,8 +91,8 @@ def available_fault_current(
         temperature: of its conductors, -40 to 90 °C. motor_current: full-load current of running motors, A.
         voltage_factor: voltage over nominal, 0.9 to 1.15.
 
-    Returns: a Result; `values` hold available_ampere (rounded up to 10 A, with motors), three_phase, line_to_line,
-        line_to_ground at the terminals, the same with _at_end, line_to_ground_limit_at_end, motors, x_over_r_at_fault.
+    Returns: a Result; `values` hold available_ampere (rounded up to 10 A, with motors), place, motors; three_phase,
+        line_to_line, line_to_ground at the terminals, the same with _at_end; line_to_ground_limit_at_end. All in A.
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: sequence components; Chapter 9, Table 9; 110.9, 110.24; rules below `fault`.
 
@@ -132,6 +132,12 @@ def available_fault_current(
     motors = _motors(motor_current, working)
     place = "end" if run else "terminals"
     available = _rounded_up(currents[place].most + motors, working)
+    working.note(
+        say(
+            "Rate what opens a fault there for at least this ({section}).",
+            section=working.section(INTERRUPTING),
+        )
+    )
     note_the_limits(working, system, source, raceway, currents, limit)
     values = {"available_ampere": available, "place": place, "motors": motors}
     for where, flowing in currents.items():
@@ -142,21 +148,12 @@ def available_fault_current(
     return Answer(
         name=say("Available fault current"),
         headline=say("{current} A", current=shown_number(available)),
-        detail=_detail(place, working),
-        basis=INTERRUPTING,
+        detail=say("at the end of the run") if run else say("at the terminals"),
+        basis=None,
         said=f"{available}A",
         values=values,
         table=fault_table(currents, system),
     )
-
-
-def _detail(place: str, working: Working) -> Sentence:
-    section = working.section(INTERRUPTING)
-    if place == "end":
-        return say(
-            "at the end of the run. Rate what opens a fault there for at least this ({section}).", section=section
-        )
-    return say("at the terminals. Rate what opens a fault there for at least this ({section}).", section=section)
 
 
 def _motors(current: float, working: Working) -> float:

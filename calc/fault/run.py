@@ -48,7 +48,7 @@ def run_entered(
         ohm = each * length / sets
         working.step(
             say(
-                "Run of {length} ft, {sets} × {size} {metal} at {celsius} °C: {ohm} mΩ.",
+                "One conductor of the run, {length} ft of {sets} × {size} {metal} at {celsius} °C: {ohm} mΩ.",
                 length=shown_number(length),
                 sets=sets,
                 size=shown_size(size),

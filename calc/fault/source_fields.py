@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from calc.conductors.impedance import RESISTANCE_RULE
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.rulebook import rule
 from calc.units import read_quantity
-from calc.vocabulary import conductor_size, one_of, whole
+from calc.vocabulary import one_of, whole
 from calc.words import Sentence, say
 from calc.working import shown_number
 
@@ -33,6 +34,16 @@ def number(label: Sentence, hint: Sentence, enter: Sentence, unit: str = "", *, 
         return whole(value)
 
     return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}".strip(), rare=rare)
+
+
+def _conductor(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
+    listed = dict.fromkeys(row["size"] for row in rule(RESISTANCE_RULE, SHOWN_UNTIL_CHOSEN).rows)
+    enter = say(
+        "Enter a size from 14 AWG copper or 12 AWG aluminum to 1000 kcmil, for example 3/0 or 500 kcmil. Other sizes "
+        "have no listed impedance."
+    )
+    suggestions = tuple(shown_size(size) for size in listed)
+    return Field(label, hint, enter, read_size, show=shown_size, suggestions=suggestions, rare=rare)
 
 
 SYSTEM = one_of(
@@ -137,6 +148,7 @@ THREE_PHASE_CURRENT = number(
     say("Three phase: of all phases. Single phase: from line to line."),
     say("Enter a current from {low} to {high} A, for example 22000.", low=10, high=500_000),
     "A",
+    rare=False,
 )
 LINE_TO_GROUND_CURRENT = number(
     say("Current that is known from line to ground or neutral"),
@@ -153,20 +165,17 @@ SUBTRANSIENT = number(
     say("Subtransient reactance of the generator, %"),
     say("From its data sheet, often X''d; 0.12 per unit is 12 %."),
     say("Enter a reactance from {low} to {high} %, for example 12.", low=1, high=100),
+    rare=False,
 )
 ZERO_SEQUENCE = number(
     say("Zero-sequence reactance of the generator, %"),
     say("From its data sheet, often X0. Left out: none, which gives the most."),
     say("Enter a reactance from {low} to {high} %, for example 4.", low=0, high=100),
 )
-CONDUCTOR = Field(
-    say("Conductor of the run"),
-    say("One line conductor of one set. Left out: the answer is for the terminals."),
-    say("Enter a size from 14 AWG to 1000 kcmil, for example 3/0 or 500 kcmil."),
-    read_size,
-    show=shown_size,
+CONDUCTOR = _conductor(
+    say("Conductor of the run"), say("One line conductor of one set. Left out: the answer is for the terminals.")
 )
-RETURN_CONDUCTOR = conductor_size(
+RETURN_CONDUCTOR = _conductor(
     say("Conductor that carries a ground fault back"),
     say("Neutral or equipment grounding conductor of the same metal, one in each set. Left out: as large as a line."),
     rare=True,
