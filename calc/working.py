@@ -82,7 +82,7 @@ class Working:
 def shown_number(value: float) -> str:
     """Give a number as it is shown: thousands separated, no more digits than it has.
 
-    >>> shown_number(262500.0), shown_number(0.125)
-    ('262,500', '0.125')
+    >>> shown_number(262500.0), shown_number(0.125), shown_number(2.000001)
+    ('262,500', '0.125', '2')
     """
-    return f"{int(value):,}" if value == int(value) else f"{value:,.4f}".rstrip("0")
+    return f"{int(value):,}" if value == int(value) else f"{value:,.4f}".rstrip("0").rstrip(".")
