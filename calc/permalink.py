@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from urllib.parse import parse_qsl, quote
 
 from calc.declare import Result
@@ -48,4 +49,10 @@ def _given(result: Result) -> list[tuple[str, object]]:
 
 
 def _query(pairs: list[tuple[str, object]]) -> str:
-    return "&".join(f"{name}={quote(str(value), safe='/,')}" for name, value in pairs)
+    return "&".join(f"{name}={_quoted(str(value))}" for name, value in pairs)
+
+
+@lru_cache(maxsize=1000)
+def _quoted(text: str) -> str:
+    # Most values of most links are one of a few choices.
+    return quote(text, safe="/,")

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from calc import permalink
-from calc.declare import Calculator, Result
+from calc.declare import Calculator, Fix, Result
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
 
@@ -35,7 +37,7 @@ def plain_result(result: Result) -> dict:
         "inputs": dict(result.inputs),
         "outcome": result.outcome,
         "answer": answer,
-        "fix": [{"field": each.field, "label": str(each.label), "say": str(each.words)} for each in result.fix],
+        "fix": plain_fix(result.fix),
         "not_covered": {"why": str(outside.why), "look_in": str(outside.look_in)} if outside else None,
         "steps": [
             {
@@ -54,6 +56,11 @@ def plain_result(result: Result) -> dict:
         "said": said_before(result),
         "permalink": permalink.write(result) if result.outcome != "fix" else None,
     }
+
+
+def plain_fix(fix: Iterable[Fix]) -> list[dict]:
+    """Give fields to mend: the field, its label, what to enter."""
+    return [{"field": each.field, "label": str(each.label), "say": str(each.words)} for each in fix]
 
 
 def plain_citation(cited: Rule) -> dict:

@@ -45,6 +45,8 @@ def read_quantity(text: str, unit: str) -> float:
     if not written:
         raise ValueError(text)
     number = float(written[1].replace(",", ""))
+    if written[2] in (None, unit):
+        return number
     try:
         return convert(number, written[2] or unit, unit)
     except (AttributeError, TypeError):  # what pint's unknown unit and wrong dimension are

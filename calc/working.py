@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import cache
+from types import CodeType
 
 from calc.rulebook import Rule, rule
 from calc.words import Sentence, say
@@ -59,7 +61,7 @@ class Working:
 
         The formula is arithmetic in the names of `values`; what the reader sees is what is evaluated.
         """
-        value = eval(formula, {"__builtins__": {}}, values)  # noqa: S307 (formulas are literals of the calculators)
+        value = eval(_compiled(formula), {"__builtins__": {}}, values)  # noqa: S307 (formulas are literals)
         substituted = _NAME.sub(lambda name: shown_number(values[name[0]]), formula).replace("*", "×")
         numbers = f"{substituted} = {shown_number(value)} {unit}".strip()
         shown_formula = formula.replace("_", " ").replace("*", "×")
@@ -77,6 +79,11 @@ class Working:
     def unverified(self) -> list[str]:
         """Give the sections cited whose figures nobody confirmed in this edition."""
         return [cited.section for cited in self.citations if cited.mark == "memory"]
+
+
+@cache
+def _compiled(formula: str) -> CodeType:
+    return compile(formula, formula, "eval")
 
 
 def shown_number(value: float) -> str:

@@ -8,6 +8,8 @@ from html import escape
 from calc.declare import Calculator, Field
 from calc.editions import EDITIONS
 from calc.words import say
+from site_assets.build.many import many_html
+from site_assets.build.state_words import START_WORDS
 from site_assets.render.answer import text
 
 FEW_CHOICES = 3
@@ -17,7 +19,7 @@ NO_SCRIPTS = say(
 
 
 def form_html(calculator: Calculator, runtime: dict) -> str:
-    """Give the form of `calculator`; `runtime` tells its script where Python is: folder, library, total, lock."""
+    """Give the form of `calculator`, the place for its answer and the part for tables; `runtime` tells its script where Python is: folder, library, total, lock."""
     fields = calculator.fields.items()
     shown = "".join(_field(calculator, name, asked) for name, asked in fields if not asked.rare)
     rare = "".join(_field(calculator, name, asked) for name, asked in fields if asked.rare)
@@ -28,7 +30,7 @@ def form_html(calculator: Calculator, runtime: dict) -> str:
         f'data-runtime="{escape(json.dumps(runtime))}" novalidate>{shown}{rare}'
         f'<div class="form-actions"><button class="primary" type="submit">{text(calculator.submit)}</button>'
         f'<button class="quiet" type="reset">{text(say("Clear"))}</button></div>{_state()}</form>'
-        '<div class="result" data-result aria-live="off"></div>'
+        f'<div class="result" data-result aria-live="off"></div>{many_html(calculator)}'
         f'<p class="warning no-scripts">{text(NO_SCRIPTS)}</p>'
     )
 
@@ -79,18 +81,6 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
 
 
 def _state() -> str:
-    words = {
-        "loading": say("The calculator is starting: {percent} %.", percent="{percent}"),
-        "ready": say("The calculator is ready."),
-        "late": say(
-            "The calculator has not started. Nothing you entered is lost. Try again where the signal is better."
-        ),
-        "failed": say(
-            "The calculator could not start. Nothing you entered is lost. Try again where the signal is better."
-        ),
-        "again": say("Try again"),
-        "copied": say("Link copied"),
-        "copy-yourself": say("Copy this link yourself:"),
-    }
+    words = START_WORDS | {"copied": say("Link copied"), "copy-yourself": say("Copy this link yourself:")}
     attributes = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in words.items())
     return f'<p class="runtime-state" role="status" {attributes}></p>'

@@ -46,8 +46,23 @@ def calculators():
             assert got == outcome, f"{slug}?{query} ends as {got}, not {outcome}"
 
 
+def tables():
+    """Answer each calculator's example as a table in every encoding, and a table that cannot be used."""
+    from calc.catalogue import CALCULATORS
+    from calc.table import example_table
+    from site_assets.render.table_parts import table_parts
+
+    for slug, calculator in CALCULATORS.items():
+        for encoding in ("utf-8", "utf-8-sig", "utf-16"):
+            (part,) = table_parts(slug, example_table(calculator).encode(encoding), "", 50)
+            assert ",answer," in json.loads(part)["text"], f"{slug} in {encoding}"
+        (part,) = table_parts(slug, b"\0\xff", "", 50)
+        assert not json.loads(part)["text"]
+
+
 imported = asked_for()
 for each in [*imported, *globals().get("extras", [])]:
     attempt(each, lambda: importlib.import_module(each))
 attempt("the calculators", calculators)
+attempt("the tables", tables)
 json.dumps({"modules": sorted(sys.modules), "imported": imported, "missing": missing})

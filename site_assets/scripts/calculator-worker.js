@@ -1,7 +1,12 @@
-// Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}.
-// Out: {loaded, total} while fetching, {ready}, {id, reply}, {failed}.
+// Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} and {id, stop}.
+// Out: {loaded, total} while fetching, {ready}, {id, part} of a table, {id, reply}, {failed}.
 
-let python;
+const ROWS_AT_ONCE = 50; // between two of them the form is answered, progress told and a stop heard
+
+let pyodide;
+let python; // for one answer
+let tables; // for many
+const stopped = new Set();
 
 function countBytes(total) {
   // Pyodide fetches its own files; counting what passes is the only progress there is.
@@ -26,13 +31,30 @@ function countBytes(total) {
 async function start({ folder, library, total, lock }) {
   countBytes(total);
   const { loadPyodide } = await import(`${folder}pyodide.mjs`);
-  const pyodide = await loadPyodide({
+  pyodide = await loadPyodide({
     indexURL: folder,
     stdLibURL: library,
     packageBaseUrl: folder,
     lockFileContents: lock,
   });
   python = pyodide.pyimport("site_assets.render.reply");
+}
+
+async function answerTable({ id, slug, table }) {
+  tables ??= pyodide.pyimport("site_assets.render.table_parts");
+  const bytes = pyodide.toPy(new Uint8Array(table.bytes));
+  const parts = tables.table_parts(slug, bytes, table.edition, ROWS_AT_ONCE);
+  try {
+    for (const part of parts) {
+      postMessage({ id, part: JSON.parse(part) });
+      await new Promise((resolve) => setTimeout(resolve));
+      if (stopped.has(id)) break;
+    }
+  } finally {
+    parts.destroy();
+    bytes.destroy();
+  }
+  postMessage({ id, reply: { stopped: stopped.delete(id) } });
 }
 
 let started;
@@ -43,6 +65,11 @@ self.onmessage = async ({ data }) => {
       started = start(data.start);
       await started;
       postMessage({ ready: true });
+    } else if (data.stop) {
+      stopped.add(data.id);
+    } else if (data.table) {
+      await started;
+      await answerTable(data);
     } else {
       await started;
       postMessage({ id: data.id, reply: JSON.parse(python.reply(data.slug, data.query)) });

@@ -1,6 +1,7 @@
 // One calculator's form: what was typed goes to Python as a query, what Python says is shown.
 
-import { ask, startRuntime } from "./runtime.js";
+import { ask, runtimeOf, startRuntime } from "./runtime.js";
+import { showState } from "./runtime-state.js";
 
 const IDLE_WAIT = 3_000; // ms after load before the runtime starts by itself
 
@@ -12,7 +13,8 @@ export function startCalculator(form) {
   let latest = 0;
   let awaited = false; // an answer is shown or on its way
 
-  const start = () => startRuntime(runtimeOf(form), (news) => showState(state, news, retry));
+  const report = (news) => showState(state, news, retry);
+  const start = () => startRuntime(runtimeOf(form), report);
   const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
 
   async function submit(query, { moveFocus }) {
@@ -72,11 +74,6 @@ function linkedQuery(address, form) {
   return names.length === 0 || onlyChoosesEdition ? "" : address.search;
 }
 
-function runtimeOf(form) {
-  const runtime = JSON.parse(form.dataset.runtime);
-  return { ...runtime, folder: new URL(runtime.folder, location.href).href };
-}
-
 function namesOf(form) {
   return [...form.querySelectorAll("[data-field]")].map((field) => field.dataset.field);
 }
@@ -133,19 +130,6 @@ function stepNumber({ target }) {
   const next = (Number.parseInt(input.value, 10) || low) + Number(step.dataset.step);
   input.value = Math.min(high, Math.max(low, next));
   input.dispatchEvent(new Event("change", { bubbles: true }));
-}
-
-function showState(line, { state, part = 0 }, retry) {
-  line.dataset.state = state;
-  line.textContent = line.dataset[state].replace("{percent}", Math.round(part * 100));
-  if (state === "late" || state === "failed") {
-    const again = document.createElement("button");
-    again.type = "button";
-    again.className = "quiet";
-    again.textContent = line.dataset.again;
-    again.addEventListener("click", retry, { once: true });
-    line.append(" ", again);
-  }
 }
 
 async function act({ target }, state) {

@@ -6,7 +6,8 @@ let worker;
 let waiting = new Map();
 let nextId = 1;
 let silence;
-let report = () => {};
+const listeners = new Set();
+const report = (news) => { for (const listen of listeners) listen(news); };
 
 function expectSign() {
   clearTimeout(silence);
@@ -32,6 +33,8 @@ function receive({ data }) {
     clearTimeout(silence);
     report({ state: "ready" });
     document.dispatchEvent(new CustomEvent("calculator:ready"));
+  } else if (data.part) {
+    waiting.get(data.id)?.onPart(data.part);
   } else if (data.reply) {
     waiting.get(data.id)?.resolve(data.reply);
     waiting.delete(data.id);
@@ -40,8 +43,13 @@ function receive({ data }) {
   }
 }
 
+export function runtimeOf(form) {
+  const runtime = JSON.parse(form.dataset.runtime);
+  return { ...runtime, folder: new URL(runtime.folder, location.href).href };
+}
+
 export function startRuntime({ folder, library, total, lock }, onReport) {
-  report = onReport;
+  listeners.add(onReport);
   if (worker) return;
   document.dispatchEvent(new CustomEvent("calculator:starting"));
   report({ state: "loading", part: 0 });
@@ -58,4 +66,14 @@ export function ask(slug, query) {
     waiting.set(id, { resolve, reject });
     worker.postMessage({ id, slug, query });
   });
+}
+
+/* Asks for a whole table. `onPart` gets each piece of it; `done` is kept when all are there or it was stopped. */
+export function askTable(slug, table, onPart) {
+  const id = nextId++;
+  const done = new Promise((resolve, reject) => {
+    waiting.set(id, { resolve, reject, onPart });
+    worker.postMessage({ id, slug, table }, [table.bytes]);
+  });
+  return { done, stop: () => worker?.postMessage({ id, stop: true }) };
 }

@@ -16,6 +16,7 @@ from contextlib import contextmanager
 from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from importlib.metadata import distribution
+from io import BytesIO
 from pathlib import Path
 from threading import Thread
 
@@ -36,7 +37,7 @@ def main() -> None:
     """Measure and print the table."""
     with tempfile.TemporaryDirectory() as scratch:
         bench = make_bench(Path(scratch))
-        rows = [*starts(bench), *registries(), *sizes(), *visits()]
+        rows = [*starts(bench), *registries(), *sizes(), *visits(), *tables()]
     width = max(len(name) for name, *_ in rows)
     for name, value, budget in rows:
         print(f"{name:<{width}}  {value:>18}  {budget}")
@@ -165,6 +166,64 @@ def visits():
         asked = [path for path in server.requested if not path.endswith("service-worker.js")]
         browser.close()
     yield "requests of a second visit", str(len(asked)), "0"
+
+
+def tables():
+    """Time a row of a table in long tables against a row in a short one, in CPython and in the page."""
+    yield from growth("CPython", seconds_here, (10_000, 100_000))
+    with page_for_tables() as seconds_in_page:
+        yield from growth("the page", seconds_in_page, (10_000,))
+
+
+def growth(where: str, seconds, counts: tuple[int, ...]):
+    """Give the time of a row in tables of so many rows as a ratio to its time in one of 1,000."""
+    seconds(1_000)
+    short = statistics.median(seconds(1_000) for _ in range(ROUNDS)) / 1_000
+    for count in counts:
+        row = seconds(count) / count
+        name = f"a row of a table in {where}, {count:,} rows / 1,000 rows"
+        yield name, f"{row / short:.2f} ({1 / row:,.0f} rows/s)", "about 1"
+
+
+def table_of(count: int) -> str:
+    """Give a table in which no row is the same as the one before."""
+    sizes = ("4", "3/0", "500 kcmil", "250kcmil", "2000kcmil")
+    metals = ("copper", "aluminum")
+    rows = (f"Panel {each},{sizes[each % 5]},{each % 7 + 1},{metals[each % 2]}" for each in range(count))
+    return "\n".join(["label,conductor,sets,metal", *rows])
+
+
+def seconds_here(count: int) -> float:
+    """Time a whole table in CPython, from its bytes to its written rows."""
+    from calc import main_bonding_jumper
+    from calc.table import answer_table
+
+    stream = BytesIO(table_of(count).encode())
+    started = time.perf_counter()
+    table = answer_table(main_bonding_jumper, stream)
+    for row in table.rows:
+        table.line(row.values())
+    return time.perf_counter() - started
+
+
+@contextmanager
+def page_for_tables():
+    """Open a page and give the function that times a whole table in the page, from the click to the file that can be kept."""
+
+    def seconds(count: int) -> float:
+        page.locator("#many-text").evaluate("(typed, text) => { typed.value = text; }", table_of(count))
+        started = time.perf_counter()
+        page.click("[data-many-run]")
+        page.locator("[data-many-keep]:not([hidden])").wait_for(timeout=600_000)
+        return time.perf_counter() - started
+
+    with Server(SITE, base="/sub/") as server, sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=chromium(), args=browser_arguments())
+        page = browser.new_context(service_workers="block").new_page()
+        page.goto(f"{server.address}calculators/main-bonding-jumper.html")
+        page.click("[data-many] > summary")
+        yield seconds
+        browser.close()
 
 
 def browser_arguments() -> list[str]:

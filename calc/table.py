@@ -1,0 +1,250 @@
+"""A table in, a table out: each row is one run of a calculator, answered in columns after its own.
+
+The first row names the columns: fields of the calculator, `edition`, and one free column, `label`. Rows are
+read, answered and written one by one, so a table may be of any length.
+"""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from typing import BinaryIO
+
+from calc import permalink
+from calc.declare import MOST_UNKNOWN, Calculator, Fix, Result, echo
+from calc.rulebook import MARKS
+from calc.sheet import Row, Sheet, read_sheet
+from calc.words import Sentence, say
+from calc.working import MARK_WORDS, shown_number
+
+LABEL = "label"
+BEFORE_VALUES = ("line", "outcome", "answer")
+AFTER_VALUES = ("not_covered", "sections", "mark", "mark_words", "warnings", "fix", "link")
+UNREADABLE = "\N{REPLACEMENT CHARACTER}"
+
+
+class TableFault(Exception):
+    """A table whose first row cannot be used: the columns to mend."""
+
+    def __init__(self, fix: tuple[Fix, ...]):
+        super().__init__("; ".join(str(each.words) for each in fix))
+        self.fix = fix
+
+
+class _Passed:
+    """What the csv module writes is handed on."""
+
+    def write(self, text: str) -> str:
+        return text
+
+
+@dataclass(frozen=True)
+class AnsweredTable:
+    """A table being answered: `columns` are those read and those added, `rows` give the text of each, in order."""
+
+    columns: tuple[str, ...]
+    rows: Iterator[dict[str, str]]
+    separator: str
+    marked: bool
+
+    def first_line(self) -> str:
+        """Give the columns as a line of the written table, after the mark of UTF-8 when the table read had a mark."""
+        return ("\N{ZERO WIDTH NO-BREAK SPACE}" if self.marked else "") + self.line(self.columns)
+
+    def line(self, cells: Iterable[str]) -> str:
+        """Give cells as one line of the written table."""
+        return csv.writer(_Passed(), delimiter=self.separator).writerow(cells)
+
+
+def answer_table(calculator: Calculator, stream: BinaryIO, given: Iterable[tuple[str, str]] = ()) -> AnsweredTable:
+    """Give the table in a stream of bytes with every row answered.
+
+    given: names and texts of inputs for every row that leaves them blank. Raises: TableFault, before any row, for a
+    first row with a column that is unknown, repeated or missing. Rows that cannot be answered
+    end as `fix`, with the column and what to enter; columns of an earlier answer are made anew.
+
+    >>> from io import BytesIO
+    >>> from calc import main_bonding_jumper
+    >>> rows = answer_table(main_bonding_jumper, BytesIO(b"label,conductor\\nPanel A,500kcmil\\nB,5/0\\n")).rows
+    >>> [(row["line"], row["label"], row["outcome"], row["size"]) for row in rows]
+    [('2', 'Panel A', 'answer', '1/0'), ('3', 'B', 'fix', '')]
+    """
+    given = list(given)
+    values = value_columns(calculator)
+    added = (*BEFORE_VALUES, *values.values(), *AFTER_VALUES)
+    sheet = read_sheet(stream)
+    header = _header(calculator, sheet, added, [name for name, _ in given])
+    columns = tuple(name for name in header if name not in added)
+    return AnsweredTable(
+        columns=(*columns, *added),
+        rows=(_answered(calculator, header, columns, values, row, dict(given)) for row in sheet.rows),
+        separator=";" if sheet.separator == ";" else ",",
+        marked=sheet.marked,
+    )
+
+
+def counted(outcomes: Mapping[str, int]) -> Sentence:
+    """Give how many rows ended in which outcome, in words.
+
+    >>> print(counted({"answer": 2, "fix": 1}))
+    Answered: 2. To fix: 1. Not covered: 0.
+    """
+    answers, fix, outside = (shown_number(outcomes.get(name, 0)) for name in ("answer", "fix", "not_covered"))
+    return say("Answered: {answers}. To fix: {fix}. Not covered: {outside}.", answers=answers, fix=fix, outside=outside)
+
+
+def example_table(calculator: Calculator) -> str:
+    """Give a table to start from: the names of the columns and the calculator's own example.
+
+    >>> from calc import main_bonding_jumper
+    >>> print(example_table(main_bonding_jumper).splitlines()[0])
+    label,edition,conductor,sets,conductor_metal,metal
+    """
+    line = csv.writer(_Passed(), lineterminator="\n").writerow
+    return line([LABEL, *calculator.example]) + line([str(calculator.name), *calculator.example.values()])
+
+
+def value_columns(calculator: Calculator) -> dict[str, str]:
+    """Give the columns of the answer's plain values by the name of the value.
+
+    They are the values that the example gives, as it stands and with each other choice of each
+    field. A value named like another column gets `answer_` before its name.
+    """
+    taken = {LABEL, "edition", *calculator.fields, *BEFORE_VALUES, *AFTER_VALUES}
+    names: dict[str, None] = {}
+    for inputs in _variations(calculator):
+        answer = calculator.run(inputs.items()).answer
+        names |= {name: None for name, value in (answer.values if answer else {}).items() if _is_plain(value)}
+    return {name: f"answer_{name}" if name in taken else name for name in names}
+
+
+def _variations(calculator: Calculator) -> Iterator[dict[str, str]]:
+    yield dict(calculator.example)
+    for name, asked in calculator.fields.items():
+        for choice in asked.choices:
+            yield {**calculator.example, name: choice.value}
+
+
+def _is_plain(value: object) -> bool:
+    return isinstance(value, str | int | float | list | dict)
+
+
+def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given: list[str]) -> list[str]:
+    """Give the names of the columns read. Raises: TableFault."""
+    known = (LABEL, "edition", *calculator.fields)
+    row = next(sheet.rows, None)
+    header = [cell.strip() for cell in row.cells] if row else []
+    while header and not header[-1]:
+        header.pop()  # spreadsheets write empty columns too
+    if not set(header) & set(known):
+        raise TableFault(
+            (
+                Fix(
+                    echo(header[0]) if header else LABEL,
+                    say("First row"),
+                    say(
+                        "The table is text, and its first row names the columns. The columns are {names}.",
+                        names=", ".join(known),
+                    ),
+                ),
+            )
+        )
+    fix = {}
+    for place, name in enumerate(header):
+        if name in header[:place]:
+            fix[name] = say("This column is there twice. Keep one.")
+        elif not name:
+            fix[str(say("column {number}", number=place + 1))] = say("This column has no name in the first row.")
+        elif name not in (*known, *added) and len(fix) < MOST_UNKNOWN:
+            fix[name] = say("There is no column of this name. The columns are {names}.", names=", ".join(known))
+    for place, name in enumerate(given):
+        if name in given[:place]:
+            fix[name] = say("This is given twice. Give it once.")
+        elif name not in known[1:]:
+            fix[name] = say("There is no field of this name. The fields are {names}.", names=", ".join(known[1:]))
+    for name in calculator.fields:
+        if name not in calculator.defaults and name not in (*header, *given):
+            fix[name] = say("Every row needs it. Add the column, with this name in the first row.")
+    if fix:
+        raise TableFault(tuple(Fix(echo(name), echo(name), words) for name, words in fix.items()))
+    return header
+
+
+def _answered(calculator, header, columns, values, row: Row, given: Mapping[str, str]) -> dict[str, str]:
+    """Give one row of the answered table."""
+    typed = dict(zip(header, row.cells))
+    shown = {name: _harmless(typed.get(name, "")) for name in columns} | {"line": str(row.line)}
+    if fix := _unreadable(header, columns, row, typed):
+        return shown | _result_cells(values, "fix", fix=fix)
+    inputs = dict(given) | {name: typed[name].strip() for name in columns if name != LABEL and typed[name].strip()}
+    return shown | _cells_of(calculator.run(inputs.items()), values)
+
+
+def _unreadable(header: list[str], columns: tuple[str, ...], row: Row, typed: Mapping[str, str]) -> str:
+    """Give what must be mended before the row can be run, or ""."""
+    counts = {"cells": len(row.cells), "names": len(header)}
+    if row.fault:
+        return str(say("whole row: {words}", words=row.fault))
+    if len(row.cells) < len(header):
+        return str(
+            say(
+                "{column}: The row ends before it. It has {cells} of {names} cells. Write blank cells too.",
+                column=header[len(row.cells)],
+                **counts,
+            )
+        )
+    if any(cell.strip() for cell in row.cells[len(header) :]):
+        return str(
+            say(
+                "whole row: It has {cells} cells, the first row {names}. Put a cell that holds a separator between "
+                "quotation marks.",
+                **counts,
+            )
+        )
+    return " ".join(
+        str(say("{column}: A character here cannot be read. Type it again, and save the table as UTF-8.", column=name))
+        for name in columns
+        if UNREADABLE in typed[name] or "\0" in typed[name]
+    )
+
+
+def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
+    answer, outside, cited = result.answer, result.not_covered, result.working.citations
+    if result.outcome == "fix":
+        return _result_cells(values, "fix", fix=" ".join(f"{each.field}: {each.words}" for each in result.fix))
+    worst = max((rule.mark for rule in cited), key=MARKS.index, default="")
+    return _result_cells(
+        values,
+        result.outcome,
+        answer=f"{answer.headline} {answer.detail}" if answer else "",
+        **{column: _plain_text(answer.values.get(name)) for name, column in values.items() if answer},
+        not_covered=f"{outside.why} {outside.look_in}" if outside else "",
+        sections="; ".join(dict.fromkeys(rule.section for rule in cited)),
+        mark=worst,
+        mark_words=str(MARK_WORDS[worst]) if worst else "",
+        warnings=" ".join(str(words) for words in result.working.warnings),
+        link=permalink.write(result),
+    )
+
+
+def _result_cells(values: Mapping[str, str], outcome: str, **cells: str) -> dict[str, str]:
+    """Give the added columns in their order, but `line`; blank where nothing is said."""
+    names = (*BEFORE_VALUES[1:], *values.values(), *AFTER_VALUES)
+    return dict.fromkeys(names, "") | {"outcome": outcome} | cells
+
+
+def _plain_text(value: object) -> str:
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, dict):
+        return "; ".join(f"{name} {each}" for name, each in value.items())
+    if isinstance(value, list):
+        return "; ".join(map(str, value))
+    return str(value) if _is_plain(value) else ""
+
+
+def _harmless(text: str) -> str:
+    """Give the reader's text so that no spreadsheet takes it for a formula: an apostrophe goes before it."""
+    text = text.replace("\0", UNREADABLE)
+    return f"'{text}" if text.lstrip(" ")[:1] in ("=", "+", "-", "@", "\t", "\r") else text

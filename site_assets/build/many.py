@@ -1,0 +1,79 @@
+"""The part of a calculator's page that takes a whole table, as static HTML from the declaration."""
+
+from __future__ import annotations
+
+from html import escape
+
+from calc.declare import Calculator
+from calc.editions import EDITIONS
+from calc.table import LABEL, example_table
+from calc.words import Sentence, say
+from site_assets.build.state_words import START_WORDS
+from site_assets.render.answer import text
+
+STATE_WORDS = START_WORDS | {
+    "unreadable": say("This file cannot be read. Choose it again."),
+    "empty": say("There is nothing to work out. Paste a table or choose a file."),
+    "running": say("The rows are being worked out. The form above can be used meanwhile."),
+    "stopped": say("Stopped. The rows that are done are below."),
+    "refused": say("No row was worked out."),
+    "done": say("All rows are worked out."),
+}
+
+
+def many_html(calculator: Calculator) -> str:
+    """Give the fold-out of `calculator` for a pasted, chosen or dropped table."""
+    words = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in STATE_WORDS.items())
+    example = example_table(calculator)
+    return (
+        f'<details class="many" data-many="{calculator.slug}"><summary>{text(say("Many at once"))}</summary>'
+        f"{_paragraph(say('A table goes in and comes back with its answers. The first row names the columns.'))}"
+        f"{_columns(calculator)}"
+        f'<label for="many-file">{text(say("A file"))}</label>'
+        f'<p id="file-hint" class="hint">{text(_FILE_HINT)}</p>'
+        '<input id="many-file" type="file" aria-describedby="file-hint">'
+        f'<label for="many-text">{text(say("Or rows, pasted from a spreadsheet"))}</label>'
+        f'<p id="many-hint" class="hint">{text(_HINT)}</p>'
+        '<textarea id="many-text" rows="6" wrap="off" autocomplete="off" autocapitalize="off" spellcheck="false" '
+        'aria-describedby="many-hint"></textarea>'
+        '<div class="form-actions">'
+        f'<button type="button" class="primary" data-many-run>{text(say("Work out the rows"))}</button>'
+        f'<button type="button" class="quiet" data-many-example="{escape(example)}">{text(say("Put in an example"))}'
+        "</button></div>"
+        f'<p class="many-state" role="status" {words}></p>'
+        '<div class="many-progress" hidden>'
+        f'<progress max="1" value="0" aria-label="{text(say("Part of the rows that is done"))}"></progress>'
+        f'<span></span><button type="button" class="quiet" data-many-stop>{text(say("Stop"))}</button></div>'
+        f'<p><a class="button" data-many-keep download="{calculator.slug}-answers.csv" hidden>'
+        f"{text(say('Keep all answers as a CSV file'))}</a></p>"
+        '<div class="many-result" data-many-result></div></details>'
+    )
+
+
+_HINT = say(
+    "Blank cells count as left out. In the spreadsheet, make cells text first, so that 1/2 does not become a date."
+)
+_FILE_HINT = say("A CSV file in UTF-8, chosen here or dropped anywhere on this part. It stays on this device.")
+
+
+def _paragraph(words: Sentence) -> str:
+    return f"<p>{text(words)}</p>"
+
+
+def _columns(calculator: Calculator) -> str:
+    """Give the names that the first row may hold, and what goes below each."""
+    rows = [
+        (LABEL, say("Any name for the row, passed through.")),
+        ("edition", say("One of {editions}. Left out: the edition chosen on this page.", editions=", ".join(EDITIONS))),
+    ]
+    for name, asked in calculator.fields.items():
+        default = calculator.defaults.get(name)
+        words = {"label": asked.label, "enter": asked.enter, "default": default}
+        if name not in calculator.defaults:
+            rows.append((name, say("{label}. {enter} Every row needs it.", **words)))
+        elif default is None:
+            rows.append((name, say("{label}. {enter}", **words)))
+        else:
+            rows.append((name, say("{label}. {enter} Left out: {default}.", **words)))
+    listed = "".join(f"<dt><code>{name}</code></dt><dd>{text(words)}</dd>" for name, words in rows)
+    return f'<details class="columns"><summary>{text(say("Names of the columns"))}</summary><dl>{listed}</dl></details>'
