@@ -21,25 +21,27 @@ AMPERE = ("15", "20", "30", "40", "60", "70", "100", "110", "150", "200", "225",
           "800", "1000", "1200", "1600", "2000", "2500", "3000", "4000", "5000", "6000", "6001", "10000")  # fmt: skip
 FEET = ("0.5", "1", "2", "4", "5", "6", "6.5", "10", "100", "1000")
 PROBES = {
+    "devices": ("100A,225A", ("100", "15,20", "100A,225A", " 60 A , 400 A ", "1200,30", ",".join(["30"] * 20))),
     "length": ("6 ft", tuple(f"{feet} ft" for feet in FEET)),
     "ampere": ("30 A", AMPERE),
     "volt": ("277 V", ("1", "50", "120", "208", "250", "251", "277", "480 V", "1 kV", "1000", "1001", "100,000")),
     "kva": ("75 kVA", ("0.05", "3", "9", "15 kVA", "45", "75", "112.5", "300", "1,000 kva", "2500", "10000")),
     "area": ("0.7 in2", ("0", "0.2", "0.4", "0.7 in2", "1", "1.5", "2", "2.0001", "500 mm2", "100")),
-    "devices": ("100A,225A", ("100", "15,20", "100A,225A", " 60 A , 400 A ", "1200,30", ",".join(["30"] * 20))),
     "conductors": ("2x250kcmil", ("4", "3/0,1/0", "2x250kcmil", "2 X 250 MCM , #2", "1/0,2,2,14,30x2000", "18")),
     "case": ("main-bonding-jumper?conductor=3/0", ()),
 }
 HOSTILE = (
     "\0", "3/0\0", "3/0\0copper", "\u202e0/3", "\u202e", "\u200b", "👷", "1️⃣", "<script>alert(1)</script>",
-    "<img src=x onerror=alert(1)>", "'; drop table sizes; --", "{size}", "{", "}", "{0.__class__}", "%s", "%00", "%zz",
-    "../../rules", "-1", "-0", "+5", "1e400", "9e9", "1e-7", "nan", "inf", "-inf", "0x10", "1_000", "٢", "２", "½",
-    "²", "1" * 199, "9" * 201, "x" * 10_000, "3/0 " * 3_000, "5/0", "-4", "17", "2001", "4 5", "4;5", "4,,5", ",", ",,,",
-    "3//0", "1 ft 6 in", "6 parsecs", "6 s", "6 ft ft", "6 in in2", "6 lambda", "6 None", "6 __import__", "6 μA", "6 Ω",
-    "0", "0.0", "00000", "True", "None", "null", "undefined", "[]", "{}", "\ud800", "\ufeff3/0", "a\nb", "\t\r\n\v", "　",
-    "compare-editions?case=compare-editions", "main-bonding-jumper", "main-bonding-jumper?", "?", "#", "?conductor=3/0",
-    "main-bonding-jumper?conductor=3/0&conductor=3/0", "main-bonding-jumper?conductor=%00", "a?b&c=d&&=&e",
-    "main-bonding-jumper?conductor=%ud800&metal={metal}", "main-bonding-jumper?conductor%3D4%26metal=copper",
+    "<img src=x onerror=alert(1)>", "'; drop table sizes; --", "{size}", "{", "}", "{0.__class__}", "%s", "%00",
+    "%zz", "../../rules", "-1", "-0", "+5", "1e400", "9e9", "1e-7", "nan", "inf", "-inf", "0x10", "1_000", "٢",
+    "２", "½", "0.0000001 ft", "0.00001", "6.00001 ft", "²", "1" * 199, "9" * 201, "x" * 10_000, "3/0 " * 3_000,
+    "5/0", "-4", "17", "2001", "4 5", "4;5", "4,,5", ",", ",,,", "3//0", "1 ft 6 in", "6 parsecs", "6 s",
+    "6 ft ft", "6 in in2", "6 lambda", "6 None", "6 __import__", "6 μA", "6 Ω", "0", "0.0", "00000", "True",
+    "None", "null", "undefined", "[]", "{}", "\ud800", "\ufeff3/0", "a\nb", "\t\r\n\v", "　",
+    "compare-editions?case=compare-editions", "main-bonding-jumper", "main-bonding-jumper?", "?", "#",
+    "?conductor=3/0", "main-bonding-jumper?conductor=3/0&conductor=3/0", "main-bonding-jumper?conductor=%00",
+    "a?b&c=d&&=&e", "main-bonding-jumper?conductor=%ud800&metal={metal}",
+    "main-bonding-jumper?conductor%3D4%26metal=copper",
 )  # fmt: skip
 
 
@@ -98,8 +100,8 @@ def spellings(kind: str, text: str) -> tuple[str, ...]:
         return size_spellings(text)
     if kind == "ampere":
         number = text.removesuffix("A")
-        return (number, f"{number}A", f"{number} A", f" {number}  A ", f"{int(number):,} A", f"{number}.0", f"{number}amp",
-                f"{int(number) / 1000} kA")  # fmt: skip
+        return (number, f"{number}A", f"{number} A", f" {number}  A ", f"{int(number):,} A", f"{number}.0",
+                f"{number}amp", f"{int(number) / 1000} kA")  # fmt: skip
     if kind == "length":
         feet = float(text.split()[0])
         return (f"{feet}ft", f" {feet}  ft ", f"{feet * 12} in", f'{feet * 12:g}"', f"{feet}'", f"{feet:g} feet",
@@ -131,6 +133,10 @@ def size_spellings(label: str) -> tuple[str, ...]:
 def values(calculator: str, name: str) -> st.SearchStrategy[str]:
     """Give texts that a field takes, in any of their spellings."""
     kind = kind_of(calculator, name)
+    if kind == "case":
+        return st.sampled_from(others()).flatmap(
+            lambda single: inputs(single.slug).map(lambda typed: permalink.case_of(single.slug, list(typed.items())))
+        )
     return st.sampled_from(texts(calculator, name)).flatmap(
         lambda text: st.sampled_from((text, *spellings(kind, text)))
     )

@@ -7,15 +7,17 @@ anything crashed, and prints the inputs that did.
 import json
 import random
 import sys
+from concurrent.futures import ProcessPoolExecutor
 
 from calc import permalink
 from calc.catalogue import CALCULATORS
 from calc.declare import Calculator
 from calc.editions import EDITIONS
 from calc.plain import plain_result
-from tests.calc.strategies import HOSTILE, kind_of, spellings, texts
+from tests.calc.strategies import HOSTILE, kind_of, others, spellings, texts
 
 COUNT = 100_000
+SHOWN = 3
 OUTCOMES = ("answer", "fix", "not_covered")
 LETTERS = "0123456789/.,-+ xXaAftinkcmilMWG\0\u202e'\"<>{}%&?=;#²½٣"
 
@@ -24,20 +26,27 @@ def main(count: int) -> int:
     """Run the campaign; give the number of crashes."""
     print(f"{'calculator':<30}{'answers':>10}{'fix':>10}{'not covered':>13}{'crashes':>10}")
     crashes = 0
-    for calculator in CALCULATORS.values():
-        ends = dict.fromkeys((*OUTCOMES, "crash"), 0)
-        chance = random.Random(calculator.slug)
-        for number in range(count):
-            pairs = random_pairs(calculator, chance, hostile=number % 2 == 0)
-            try:
-                ends[run(calculator, pairs)] += 1
-            except Exception as crash:  # noqa: BLE001 (any exception at all is what is looked for)
-                ends["crash"] += 1
-                if ends["crash"] <= 3:
-                    print(f"{calculator.slug} {pairs!r:.500}: {type(crash).__name__}: {crash!s:.200}", file=sys.stderr)
-        print(f"{calculator.slug:<30}{ends['answer']:>10,}{ends['fix']:>10,}{ends['not_covered']:>13,}{ends['crash']:>10,}")
-        crashes += ends["crash"]
+    with ProcessPoolExecutor() as pool:
+        for slug, ends in zip(CALCULATORS, pool.map(ends_of, CALCULATORS, [count] * len(CALCULATORS)), strict=True):
+            answers, fix, outside, crashed = (ends[end] for end in (*OUTCOMES, "crash"))
+            print(f"{slug:<30}{answers:>10,}{fix:>10,}{outside:>13,}{crashed:>10,}", flush=True)
+            crashes += crashed
     return crashes
+
+
+def ends_of(slug: str, count: int) -> dict[str, int]:
+    """Give how many of `count` runs of a calculator ended in each way; print the first inputs that crashed."""
+    ends = dict.fromkeys((*OUTCOMES, "crash"), 0)
+    chance = random.Random(slug)
+    for number in range(count):
+        pairs = random_pairs(CALCULATORS[slug], chance, hostile=number % 2 == 0)
+        try:
+            ends[run(CALCULATORS[slug], pairs)] += 1
+        except Exception as crash:  # noqa: BLE001 (any exception at all is what is looked for)
+            ends["crash"] += 1
+            if ends["crash"] <= SHOWN:
+                print(f"{slug} {pairs!a:.2000}: {type(crash).__name__}: {crash!a:.200}", file=sys.stderr)
+    return ends
 
 
 def run(calculator: Calculator, pairs: list[tuple[str, str]]) -> str:
@@ -71,6 +80,10 @@ def random_pairs(calculator: Calculator, chance: random.Random, *, hostile: bool
 
 def valid_text(calculator: Calculator, name: str, chance: random.Random) -> str:
     """Give a text that the field takes, in any of its spellings."""
+    if kind_of(calculator.slug, name) == "case":
+        single = chance.choice(others())
+        pairs = random_pairs(single, chance, hostile=chance.random() < 0.1)
+        return permalink.case_of(single.slug, [pair for pair in pairs if "\ud800" not in "".join(pair)])
     text = chance.choice(texts(calculator.slug, name))
     return chance.choice((text, *spellings(kind_of(calculator.slug, name), text)))
 
