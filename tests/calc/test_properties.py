@@ -215,19 +215,25 @@ def parts(result):
     return found
 
 
-@drawn(400)
-@given(st.sampled_from(("supply-side-bonding-jumper", "grounded-conductor")), st.data())
-def test_the_part_of_one_raceway_is_no_larger_than_the_one_for_all(slug, data):
-    # A grounded conductor in parallel is 1/0 or larger, also where a single one would be smaller.
-    typed = data.draw(inputs(slug))
-    if slug == "supply-side-bonding-jumper":
-        shared, single = ({"arrangement": "one-per-raceway"}, {"arrangement": "single"})
-    else:
-        typed, shared, single = typed | {"load_size": "14"}, {}, {"raceways": "1"}
-    each, whole = (CALCULATORS[slug](**(typed | how)) for how in (shared, single))
-    if each.answer and whole.answer:
-        floor = area("1/0", each.edition) if slug == "grounded-conductor" else 0
-        assert each.answer.values["area_cmil"] <= max(whole.answer.values["area_cmil"], floor), typed
+@pytest.mark.parametrize("slug", ["supply-side-bonding-jumper", "grounded-conductor"])
+def test_the_part_of_one_raceway_is_no_larger_than_the_one_for_all(slug):
+    compared = []
+
+    @drawn(200)
+    @given(inputs(slug), st.sampled_from((2, 3, 5, 6, 10)), st.integers(1, 3))
+    def check(typed, raceways, in_each):
+        typed = typed | {"raceways": str(raceways), "sets": str(raceways * in_each)}
+        if slug == "supply-side-bonding-jumper":
+            floor, shared, single = 0, {"arrangement": "one-per-raceway"}, {"arrangement": "single"}
+        else:  # in parallel it is 1/0 or larger, also where a single one would be smaller
+            floor, shared, single = area("1/0", "2023"), {"load_size": "14"}, {"load_size": "14", "raceways": "1"}
+        each, whole = (CALCULATORS[slug](**(typed | how)) for how in (shared, single))
+        if each.answer and whole.answer:
+            compared.append(typed)
+            assert each.answer.values["area_cmil"] <= max(whole.answer.values["area_cmil"], floor)
+
+    check()
+    assert len(compared) > 30
 
 
 @every_calculator
