@@ -62,7 +62,7 @@ def answer_table(calculator: Calculator, stream: BinaryIO, given: Iterable[tuple
 
     given: names and texts of inputs for every row that leaves them blank. Raises: TableFault, before any row, for a
     first row with a column that is unknown, repeated or missing. Rows that cannot be answered
-    end as `fix`, with the column and what to enter; columns of an earlier answer are made anew.
+    end as `fix`, with the column and what to enter; a table that was answered before is answered anew.
 
     >>> from io import BytesIO
     >>> from calc import main_bonding_jumper
@@ -150,13 +150,15 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
                 ),
             )
         )
+    # A column of the reader's own must not be taken for one that an earlier answer added.
+    allowed = (*known, *added) if set(added) <= set(header) else known
     fix = {}
     for place, name in enumerate(header):
         if name in header[:place]:
             fix[name] = say("This column is there twice. Keep one.")
         elif not name:
             fix[str(say("column {number}", number=place + 1))] = say("This column has no name in the first row.")
-        elif name not in (*known, *added) and len(fix) < MOST_UNKNOWN:
+        elif name not in allowed and len(fix) < MOST_UNKNOWN:
             fix[name] = say("There is no column of this name. The columns are {names}.", names=", ".join(known))
     for place, name in enumerate(given):
         if name in given[:place]:

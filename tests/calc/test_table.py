@@ -2,9 +2,6 @@
 
 import csv
 import io
-import json
-import subprocess
-import sys
 import tracemalloc
 from pathlib import Path
 
@@ -39,11 +36,6 @@ def refused(table: str | bytes, given=()) -> dict[str, str]:
     with pytest.raises(TableFault) as fault:
         answered(table, given=given)
     return {each.field: str(each.words) for each in fault.value.fix}
-
-
-def run(*arguments: str, table: bytes = b"") -> subprocess.CompletedProcess:
-    command = [sys.executable, "-m", "calc", *arguments]
-    return subprocess.run(command, cwd=ROOT, input=table, capture_output=True)
 
 
 @pytest.mark.parametrize("slug", CALCULATORS)
@@ -214,6 +206,7 @@ def test_what_a_spreadsheet_would_take_for_a_formula_comes_out_harmless(text):
         ("3/0,2,copper\n", "3/0", "The columns are label, edition, conductor"),
         (b"PK\x03\x04\x14\x00\x06\x00\xff", "PK", "The table is text"),
         ("conductor,colour\n3/0,green\n", "colour", "There is no column of this name"),
+        ("conductor,size\n3/0,4\n", "size", "There is no column of this name"),
         ("conductor,said\n3/0,x\n", "said", "There is no column of this name"),
         ("conductor,sets,conductor\n3/0,1,3/0\n", "conductor", "This column is there twice"),
         ("conductor,,sets\n3/0,,1\n", "column 2", "no name"),
@@ -277,58 +270,3 @@ def test_memory_does_not_grow_with_rows():
 
     grown(100)
     assert grown(5_000) < 2 * grown(500)
-
-
-def test_the_command_line_writes_the_table_and_ends_with_2_when_a_row_is_to_fix():
-    done = run("main-bonding-jumper", "--table", "-", "edition=2020", table=b"label,conductor\nA,5/0\nB,3/0\n")
-    assert done.returncode == 2
-    assert done.stdout.decode() == "".join(
-        [
-            (
-                table := answer_table(JUMPER, io.BytesIO(b"label,conductor\nA,5/0\nB,3/0\n"), [("edition", "2020")])
-            ).first_line(),
-            *(table.line(row.values()) for row in table.rows),
-        ]
-    )
-    assert done.stderr.decode().strip() == "Answered: 1. To fix: 1. Not covered: 0."
-
-
-def test_the_command_line_ends_with_0_when_every_row_is_answered_or_not_covered(tmp_path):
-    file = tmp_path / "schedule.csv"
-    file.write_text("conductor,place\n3/0,\n3/0,feeder-panel\n", encoding="utf-8")
-    done = run("main-bonding-jumper", "--table", str(file))
-    assert done.returncode == 0
-    assert [row["outcome"] for row in csv.DictReader(io.StringIO(done.stdout.decode()))] == ["answer", "not_covered"]
-
-
-@pytest.mark.parametrize(
-    ("arguments", "field"),
-    [
-        (["--table"], "--table"),
-        (["--table", "no-such-file.csv"], "--table"),
-        (["--table", "."], "--table"),
-        (["--table", "-", "three"], "three"),
-        (["--table", "-"], "label"),
-        (["--table", "-", "conductor=3/0"], "label"),
-    ],
-)
-def test_a_table_that_cannot_be_used_ends_with_2_and_names_what_to_mend(arguments, field):
-    done = run("main-bonding-jumper", *arguments)
-    document = json.loads(done.stdout)
-    assert done.returncode == 2 and done.stderr == b""
-    assert field in [each["field"] for each in document["fix"]] and all(each["say"] for each in document["fix"])
-
-
-def test_a_reader_who_wants_no_more_rows_ends_it_quietly():
-    command = [sys.executable, "-m", "calc", "main-bonding-jumper", "--table", "-"]
-    with subprocess.Popen(
-        command, cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE
-    ) as process:
-        process.stdout.close()
-        try:
-            process.stdin.write(b"conductor\n" + b"3/0\n" * 1_000)
-            process.stdin.close()
-        except BrokenPipeError:
-            pass
-        assert process.stderr.read() == b""
-        assert process.wait(timeout=60) == 1

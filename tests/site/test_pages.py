@@ -7,6 +7,7 @@ from urllib.parse import unquote, urlsplit
 import pytest
 
 from calc import CALCULATORS, EDITIONS
+from calc.field import read_field
 from calc.rulebook import rule, rule_keys
 from tests.site.pages import SITE, Page, html_files
 
@@ -98,6 +99,8 @@ def test_every_calculator_and_every_value_of_its_choices_is_published():
         for field, asked in calculator.fields.items():
             if asked.choices:
                 assert published[slug][field] == [choice.value for choice in asked.choices]
+            if asked.several:
+                assert read_field(asked, ",".join(published[slug][field]))
 
 
 def test_the_table_of_figures_names_every_rule_with_its_section_in_every_edition():

@@ -1,0 +1,1 @@
+"""Fault currents, what opens, and the voltage of every metal part meanwhile."""

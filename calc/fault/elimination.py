@@ -1,0 +1,135 @@
+"""Voltages of the nodes of a network of admittances, and the inverse of a small full matrix.
+
+The nodes are taken out one by one: a node's star of admittances becomes a mesh between its neighbors. Nothing is
+subtracted on the way, so admittances of very different sizes keep all their digits.
+"""
+
+from __future__ import annotations
+
+import heapq
+import math
+from collections.abc import Mapping
+
+TINY = 1e-13
+REFINEMENTS = 2
+
+Admittances = dict[str, dict[str, complex]]
+
+
+class Singular(ValueError):
+    """Equations without a single solution; `node` is the unknown that cannot be told."""
+
+    def __init__(self, node: str = ""):
+        super().__init__(node)
+        self.node = node
+
+
+def inverse(rows: list[list[complex]]) -> list[list[complex]]:
+    """Give the inverse of a full matrix by elimination with the largest pivots. Raises: Singular.
+
+    >>> inverse([[2, 0], [0, 4]])
+    [[(0.5+0j), 0j], [0j, (0.25+0j)]]
+    """
+    size = len(rows)
+    left = [list(map(complex, row)) for row in rows]
+    right = [[complex(i == j) for j in range(size)] for i in range(size)]
+    largest = max(abs(value) for row in left for value in row)
+    for column in range(size):
+        pivot = max(range(column, size), key=lambda row: abs(left[row][column]))
+        if abs(left[pivot][column]) <= TINY * largest:
+            raise Singular
+        left[column], left[pivot] = left[pivot], left[column]
+        right[column], right[pivot] = right[pivot], right[column]
+        scale = 1 / left[column][column]
+        left[column] = [value * scale for value in left[column]]
+        right[column] = [value * scale for value in right[column]]
+        for row in range(size):
+            factor = left[row][column]
+            if row != column and factor:
+                left[row] = [value - factor * top for value, top in zip(left[row], left[column], strict=True)]
+                right[row] = [value - factor * top for value, top in zip(right[row], right[column], strict=True)]
+    return right
+
+
+def node_voltages(admittances: Admittances, injected: Mapping[str, complex], ground: str) -> dict[str, complex]:
+    """Give the voltage of each node against `ground`, volt.
+
+    admittances: siemens between two nodes, named from both sides; injected: ampere into a node.
+    Raises: Singular. The node with the fewest neighbors goes first, so memory grows with the branches there are.
+    Source: star-mesh transformation; refined with the current that is left over at each node.
+
+    >>> node_voltages({"a": {"E": 0.1}, "E": {"a": 0.1}}, {"a": 2.0}, "E")
+    {'E': 0j, 'a': (20+0j)}
+    """
+    stars, rest = _stars(admittances, ground)
+    core = _core_inverse(rest, ground)
+    voltages = _voltages(stars, core, injected, ground)
+    for _ in range(REFINEMENTS):
+        left_over = {node: _left_over(node, admittances[node], voltages, injected) for node in admittances}
+        correction = _voltages(stars, core, left_over, ground)
+        voltages = {node: voltage + correction[node] for node, voltage in voltages.items()}
+    return voltages
+
+
+def _left_over(node, star, voltages, injected) -> complex:
+    terms = [admittance * (voltages[other] - voltages[node]) for other, admittance in star.items()]
+    terms.append(complex(injected.get(node, 0)))
+    return complex(math.fsum(term.real for term in terms), math.fsum(term.imag for term in terms))
+
+
+def _stars(admittances: Admittances, ground: str) -> tuple[list[tuple[str, complex, dict[str, complex]]], Admittances]:
+    """Give (node, sum, star) of each node taken out, in that order, and what could not be taken out."""
+    mesh = {node: dict(star) for node, star in admittances.items()}
+    queue = [(len(star), node) for node, star in mesh.items() if node != ground]
+    heapq.heapify(queue)
+    stars = []
+    while queue:
+        count, node = heapq.heappop(queue)
+        if node not in mesh or len(mesh[node]) != count:
+            continue  # a later entry of the queue counts
+        star = mesh[node]
+        total = complex(math.fsum(y.real for y in star.values()), math.fsum(y.imag for y in star.values()))
+        if abs(total) <= TINY * max(map(abs, star.values()), default=0.0):
+            continue  # stays until a neighbor changes it
+        del mesh[node]
+        others = list(star.items())
+        for place, (one, admittance) in enumerate(others):
+            del mesh[one][node]
+            for other, further in others[:place]:
+                joined = mesh[one].get(other, 0j) + admittance * further / total
+                mesh[one][other] = mesh[other][one] = joined
+        for one, _ in others:
+            if one != ground:
+                heapq.heappush(queue, (len(mesh[one]), one))
+        stars.append((node, total, star))
+    return stars, mesh
+
+
+def _core_inverse(rest: Admittances, ground: str) -> tuple[list[str], list[list[complex]]]:
+    """Give the nodes that no star could take out, and the inverse of their matrix."""
+    nodes = [node for node in rest if node != ground]
+    if not nodes:
+        return [], []
+    rows = [
+        [sum(rest[row].values()) if row == column else -rest[row].get(column, 0j) for column in nodes] for row in nodes
+    ]
+    try:
+        return nodes, inverse(rows)
+    except Singular:
+        raise Singular(nodes[0]) from None
+
+
+def _voltages(stars, core, injected: Mapping[str, complex], ground: str) -> dict[str, complex]:
+    arriving = {node: complex(current) for node, current in injected.items()}
+    for node, total, star in stars:
+        current = arriving.get(node, 0j)
+        for other, admittance in star.items():
+            arriving[other] = arriving.get(other, 0j) + current * admittance / total
+    nodes, inverted = core
+    voltages = {ground: 0j}
+    for node, row in zip(nodes, inverted, strict=True):
+        voltages[node] = sum(each * arriving.get(other, 0j) for other, each in zip(nodes, row, strict=True))
+    for node, total, star in reversed(stars):
+        flowing = sum(admittance * voltages[other] for other, admittance in star.items())
+        voltages[node] = (arriving.get(node, 0j) + flowing) / total
+    return voltages

@@ -1,0 +1,121 @@
+"""What may be asked of the scene: where the fault is, which bond is missing, loose or one too many, who touches it."""
+
+from __future__ import annotations
+
+from calc.declare import Choice, Field
+from calc.units import read_quantity
+from calc.vocabulary import one_of, several_of, whole
+from calc.words import Sentence, say
+from calc.working import shown_number
+
+MOST_OHM = 100_000
+MOST_FEET = 2000
+
+PART_WORDS = {
+    "supply-raceway": say("Metal raceway ahead of the first disconnect"),
+    "service": say("Enclosure of the first disconnect"),
+    "panel": say("Panel"),
+    "machine": say("Machine"),
+    "buried-elbow": say("Buried metal elbow in plastic conduit"),
+}
+BOND_WORDS = {
+    "main-bonding-jumper": say("Main bonding jumper (at a transformer: system bonding jumper)"),
+    "supply-side-bonding-jumper": say("Supply-side bonding jumper of the raceway ahead"),
+    "feeder-return": say("Grounding path from the panel back to the first disconnect"),
+    "branch-return": say("Grounding path from the machine back to the panel"),
+    "supply-neutral": say("Neutral between source and first disconnect"),
+    "feeder-neutral": say("Neutral between first disconnect and panel"),
+}
+
+
+def quantity(label: Sentence, hint: Sentence, unit: str, low: float, high: float, example: str) -> Field:
+    """Give a rare field for a length, feet, or a resistance, ohm, from `low` to `high`."""
+
+    def read(text: str) -> float:
+        value = round(read_quantity(text, unit), 9)
+        if not low <= value <= high:
+            raise ValueError(text)
+        return whole(value)
+
+    enter = say(
+        "Enter a value from {low} to {high} {unit}, for example {example}.",
+        low=shown_number(low),
+        high=shown_number(high),
+        unit=unit,
+        example=example,
+    )
+    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=True)
+
+
+FAULT = one_of(
+    say("Where the hot conductor touches metal"),
+    say("One fault at a time."),
+    (Choice("none", say("Nowhere: no fault")), *(Choice(part, words) for part, words in PART_WORDS.items())),
+)
+MISSING = several_of(
+    say("Taken away"), say("Each one missing or broken."), tuple(Choice(*each) for each in BOND_WORDS.items())
+)
+LOOSE = several_of(
+    say("Loose"), say("There, but with some ohms in it."), tuple(Choice(*each) for each in BOND_WORDS.items()), rare=True
+)
+LOOSE_OHM = quantity(say("Ohms of a loose joint"), say("It counts for what is loose."), "ohm", 0.001, 1000, "1")
+ADDED = several_of(
+    say("One too many, or in the wrong place"),
+    say("Things found on site that should not be there."),
+    (
+        Choice("neutral-bond-at-panel", say("Neutral bonded to metal in the panel too")),
+        Choice("machine-electrode", say("A ground rod at the machine")),
+        Choice("electrode-on-enclosure", say("The electrode on the enclosure instead of the neutral")),
+    ),
+)
+TOUCHED = one_of(
+    say("Someone touches"),
+    say("Standing on the earth, far from the electrodes."),
+    (
+        Choice("none", say("Nobody")),
+        *(Choice(part, words) for part, words in PART_WORDS.items() if part != "buried-elbow"),
+    ),
+)
+FEEDER_PATH = one_of(
+    say("Grounding path of the feeder"),
+    say("From the panel back to the first disconnect."),
+    (
+        Choice("wire", say("A wire")),
+        Choice("raceway", say("The steel raceway alone")),
+        Choice("both", say("Wire and steel raceway")),
+    ),
+    rare=True,
+)
+BRANCH_PATH = one_of(
+    say("Grounding path of the machine"),
+    say("From the machine back to the panel."),
+    (
+        Choice("wire", say("A wire")),
+        Choice("flexible-raceway", say("A flexible raceway alone, without a jumper")),
+        Choice("both", say("Wire and flexible raceway")),
+    ),
+    rare=True,
+)
+SOURCE = one_of(
+    say("Source"),
+    say("The first disconnect is the service disconnect, or that of the transformer."),
+    (
+        Choice("utility", say("Utility, 120/240 V single phase")),
+        Choice("transformer", say("A transformer of its own, 208Y/120 V")),
+    ),
+)
+LOADS = one_of(
+    say("Other loads"),
+    say("About 20 A on one hot conductor and 5 A on the other."),
+    (Choice("on", say("On")), Choice("off", say("Off"))),
+    rare=True,
+)
+PERSON_OHM = quantity(
+    say("Resistance of that person"), say("1000 ohm is the usual figure; wet and barefoot 500."), "ohm", 100, MOST_OHM, "1000"
+)
+ELECTRODE_OHM = quantity(
+    say("Electrode at the first disconnect, to earth"), say("A rod in ordinary soil: tens of ohms."), "ohm", 0.1, 10_000, "25"
+)
+SUPPLY_LENGTH = quantity(say("Length of the supply"), say("One way."), "ft", 1, MOST_FEET, "75")
+FEEDER_LENGTH = quantity(say("Length of the feeder"), say("One way."), "ft", 1, MOST_FEET, "50")
+BRANCH_LENGTH = quantity(say("Length of the branch circuit"), say("One way."), "ft", 1, MOST_FEET, "50")
