@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from calc.words import Sentence
+from calc.words import Sentence, say
 
 
 @dataclass(frozen=True)
@@ -38,3 +38,10 @@ class Answer:
     said: str
     values: Mapping[str, object]
     table: Table | None = None
+
+    @property
+    def in_one_line(self) -> Sentence:
+        """The headline and what stands beside it; a colon goes between where that is a sentence of its own."""
+        if str(self.detail)[:1].isupper():
+            return say("{headline}: {detail}", headline=self.headline, detail=self.detail)
+        return say("{headline} {detail}", headline=self.headline, detail=self.detail)

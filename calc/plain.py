@@ -19,7 +19,7 @@ def plain_result(result: Result) -> dict:
     if result.answer:
         shown = {
             "name": str(result.answer.name),
-            "headline": f"{result.answer.headline} {result.answer.detail}",
+            "headline": str(result.answer.in_one_line),
             "said": result.answer.said,
         }
         answer = dict(result.answer.values) | shown

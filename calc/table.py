@@ -219,7 +219,7 @@ def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
     return _result_cells(
         values,
         result.outcome,
-        answer=f"{answer.headline} {answer.detail}" if answer else "",
+        answer=str(answer.in_one_line) if answer else "",
         **{column: _plain_text(answer.values.get(name)) for name, column in values.items() if answer},
         not_covered=f"{outside.why} {outside.look_in}" if outside else "",
         sections="; ".join(dict.fromkeys(rule.section for rule in cited)),

@@ -35,8 +35,8 @@ def convert(value: float, unit: str, wanted: str) -> float:
 def read_quantity(text: str, unit: str) -> float:
     """Give a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`.
 
-    A number without a unit counts in `unit`; a tiny one may be as links write it ("1e-07"). Raises: ValueError
-    when the text is no number with a unit of the same kind.
+    A number without a unit counts in `unit`; capitals ("200 AMPS", "6 FT") are read too, and a tiny number as links
+    write it ("1e-07"). Raises: ValueError when the text is no number with a unit of the same kind.
 
     >>> read_quantity("150 ft", "ft"), read_quantity("200", "A"), read_quantity("1e-07", "ft")
     (150.0, 200.0, 1e-07)
@@ -47,7 +47,9 @@ def read_quantity(text: str, unit: str) -> float:
     number = float(written[1].replace(",", ""))
     if written[2] in (None, unit):
         return number
-    try:
-        return convert(number, written[2] or unit, unit)
-    except (AttributeError, TypeError):  # what pint's unknown unit and wrong dimension are
-        raise ValueError(text) from None
+    for spelling in (written[2], written[2].lower()):
+        try:
+            return convert(number, spelling, unit)
+        except (AttributeError, TypeError):  # what pint's unknown unit and wrong dimension are
+            continue
+    raise ValueError(text)

@@ -46,15 +46,13 @@ def whole_number(label: Sentence, hint: Sentence, low: int, high: int, *, rare: 
 
 def one_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
     """Give a field for one of several values."""
-    enter = say("Choose one of {values}.", values=", ".join(choice.value for choice in choices))
+    enter = say("Choose one of {values}.", values=_values(choices))
     return Field(label, hint, enter, str, choices=choices, rare=rare)
 
 
 def several_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
     """Give a field for any of several values; it is read as their list, in the order of the choices."""
-    enter = say(
-        "Choose among {values}; write commas between several.", values=", ".join(choice.value for choice in choices)
-    )
+    enter = say("Choose at least one. In a link or table: {values}; commas between.", values=_values(choices))
     words = {choice.value: choice.label for choice in choices}
     return Field(
         label,
@@ -66,6 +64,10 @@ def several_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, 
         rare=rare,
         several=True,
     )
+
+
+def _values(choices: tuple[Choice, ...]) -> str:
+    return ", ".join(choice.value for choice in choices)
 
 
 def yes_or_no(label: Sentence, hint: Sentence, *, rare: bool = True) -> Field:
@@ -83,7 +85,7 @@ def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Fie
         return whole(ampere)
 
     enter = say("Enter a rating from 1 to {most} A, for example 200.", most=MOST_AMPERE)
-    return Field(label, hint, enter, read, show=lambda ampere: f"{shown_number(ampere)} A", rare=rare)
+    return Field(label, hint, enter, read, show=lambda ampere: f"{shown_number(ampere)} A", rare=rare, number=True)
 
 
 def whole(value: float) -> float:

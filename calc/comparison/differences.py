@@ -16,7 +16,7 @@ NONE = say("none")
 def shown_outcome(result: Result) -> Sentence:
     """Give a result in one sentence: the answer, or why the case is not covered."""
     if result.answer:
-        return say("{headline} {detail}", headline=result.answer.headline, detail=result.answer.detail)
+        return result.answer.in_one_line
     return say("Not covered. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
 
 
@@ -81,4 +81,8 @@ def _stated(rule: Rule | None, beside: Rule | None) -> Sentence:
 def _shown_row(row: dict) -> str:
     if len(row) == 1:
         return str(next(iter(row.values())))
-    return ", ".join(f"{column.replace('_', ' ')} {value}" for column, value in row.items())
+    return ", ".join(f"{column.replace('_', ' ')} {_shown_value(value)}" for column, value in row.items())
+
+
+def _shown_value(value: object) -> str:
+    return str(value).replace("kcmil", " kcmil")

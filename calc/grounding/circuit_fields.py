@@ -18,17 +18,17 @@ def _read_current(text: str) -> float:
 
 
 DEVICE = device_rating(
-    say("Overcurrent device ahead"),
-    say("The breaker or fuse that protects the circuit, for example 200 A. An adjustable one counts at its highest."),
+    say("Breaker or fuse ahead"),
+    say("Its rating, for example 200 A. An adjustable one counts at its highest."),
 )
 METAL = metal_of(say("Metal of the equipment grounding conductor"))
 INSTALLED = conductor_size(
     say("Hot conductor installed"),
-    say("Size of one ungrounded conductor of the circuit, for example 3/0. Leave it empty if it is not known."),
+    say("Size of one of them, for example 3/0. Leave it empty if it is not known."),
 )
 MINIMUM = conductor_size(
     say("Smallest hot conductor that would do"),
-    say("After the corrections for ambient temperature and bundling. Leave it empty if nothing is larger."),
+    say("Only where a larger one was run, as for voltage drop. Count ambient temperature and bundling in first."),
 )
 CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 INCREASE = one_of(

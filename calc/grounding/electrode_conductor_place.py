@@ -84,7 +84,7 @@ def name_the_place(place: str, system_grounding: str, other_conductors: str | No
         )
 
 
-def common_size(electrodes: list[str], ring: str, metal: str, working: Working) -> str:
+def common_size(electrodes: list[str], ring: str | None, metal: str, working: Working) -> str:
     """Give the size of the conductor that several derived systems share."""
     size = working.cite(COMMON).rows[0][ALUMINUM_COLUMN[metal]]
     working.step(

@@ -19,7 +19,7 @@ SMALLEST_RING = "grounding/ground_ring_smallest"
 SEVERAL = "grounding/electrode_conductor_to_several_electrodes"
 ELECTRODES = {
     "water-pipe": say("Metal underground water pipe"),
-    "structural-metal": say("Metal in-ground support structure or building steel"),
+    "structural-metal": say("Building steel or metal in-ground support"),
     "concrete-encased": say("Concrete-encased electrode"),
     "ring": say("Ground ring"),
     "rod": say("Rod"),
@@ -31,10 +31,11 @@ ELECTRODE_CHOICES = tuple(Choice(value, words) for value, words in ELECTRODES.it
 DRIVEN = ("rod", "pipe", "plate")
 
 
-def electrode_limit(electrode: str, ring: str, metal: str, working: Working) -> tuple[str, str] | None:
+def electrode_limit(electrode: str, ring: str | None, metal: str, working: Working) -> tuple[str, str] | None:
     """Give the largest size that `electrode` asks for and the rule that says so, or None where nothing limits it.
 
-    `ring` is the size of the ring's copper conductor. Raises: NotCovered for a ring that is too small to count.
+    `ring` is the size of the ring's copper conductor, None without one. Raises: NotCovered for a ring that is too
+    small to count.
     """
     if electrode in DRIVEN:
         return working.cite(ROD).rows[0][ALUMINUM_COLUMN[metal]], ROD
@@ -56,7 +57,9 @@ def electrode_limit(electrode: str, ring: str, metal: str, working: Working) -> 
     return (ring if electrode == "ring" else working.cite(CONCRETE).value), key
 
 
-def size_for_electrodes(table_size: str, electrodes: Iterable[str], ring: str, metal: str, working: Working) -> str:
+def size_for_electrodes(
+    table_size: str, electrodes: Iterable[str], ring: str | None, metal: str, working: Working
+) -> str:
     """Give the size that the electrodes on this conductor ask for: each at most its limit, together the largest."""
     needed = [_size_for_one(table_size, electrode, ring, metal, working) for electrode in electrodes]
     size = max(needed, key=lambda each: area(each, working.edition))
@@ -70,7 +73,7 @@ def size_for_electrodes(table_size: str, electrodes: Iterable[str], ring: str, m
     return size
 
 
-def _size_for_one(table_size: str, electrode: str, ring: str, metal: str, working: Working) -> str:
+def _size_for_one(table_size: str, electrode: str, ring: str | None, metal: str, working: Working) -> str:
     limit = electrode_limit(electrode, ring, metal, working)
     if limit is None or area(limit[0], working.edition) >= area(table_size, working.edition):
         return table_size

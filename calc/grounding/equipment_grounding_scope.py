@@ -38,7 +38,7 @@ def stay_with_whole_answers(
         needed(installed, "installed_conductor")
     if sets % raceways:
         raise NotCovered(
-            say("{sets} sets do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways),
+            say("Parallel sets ({sets}) do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways),
             say(
                 "Each raceway holds the same number of whole sets ({section}).",
                 section=working.section("conductors/parallel_minimum"),

@@ -34,11 +34,11 @@ RACEWAYS = whole_number(
     1,
     MOST_SETS,
 )
-CONDUCTOR_METAL = metal_of(say("Metal of the hot conductor"))
+CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 METAL = metal_of(say("Metal of the grounded conductor"))
 LOAD_SIZE = conductor_size(
-    say("Size the load needs"),
-    say("Of each grounded conductor, by the neutral load. It is not computed here. Leave it empty if it is not known."),
+    say("Size the neutral load needs"),
+    say("Of each grounded conductor. This handbook does not compute it. Leave it empty if it is not known."),
 )
 ENCLOSURES = whole_number(
     say("Disconnect enclosures"),
@@ -113,19 +113,21 @@ def grounded_conductor(
     return Answer(
         name=say("Grounded conductor"),
         headline=say("{size}", size=shown_size(size)),
-        detail=_detail(METAL_WORDS[metal], sets, raceways, corner),
+        detail=_detail(METAL_WORDS[metal], sets, raceways, corner, bool(load_size)),
         basis=RULES[place]["needed"],
         said=f"{size}-{metal}",
         values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "count": count},
     )
 
 
-def _detail(metal: Sentence, sets: int, raceways: int, corner: bool) -> Sentence:
+def _detail(metal: Sentence, sets: int, raceways: int, corner: bool, load_given: bool) -> Sentence:
     if corner and sets > 1:
         return say("{metal} or larger, one with each of the {sets} sets", metal=metal, sets=sets)
     if raceways > 1:
-        return say("{metal} or larger, one in each of {raceways} raceways or cables", metal=metal, raceways=raceways)
-    return say("{metal} or larger, with the hot conductors", metal=metal)
+        least = say("{metal} or larger, one in each of {raceways} raceways or cables", metal=metal, raceways=raceways)
+    else:
+        least = say("{metal} or larger, with the hot conductors", metal=metal)
+    return least if corner or load_given else say("{least}. The neutral load may need more", least=least)
 
 
 def _note_why_and_where(place: str, working: Working) -> None:

@@ -9,11 +9,11 @@ from calc.working import Working
 
 PLACE = one_of(
     say("Where the grounded conductor runs"),
-    say("The grounded conductor is mostly the neutral. At a service it is also the way back for a fault."),
+    say("At a transformer or generator the bond is its system bonding jumper, from the neutral to metal."),
     (
         Choice("service-disconnect", say("To a service disconnect")),
-        Choice("first-disconnect", say("From a transformer or generator with the bond in its first disconnect")),
-        Choice("source", say("From a transformer or generator with the bond at the source")),
+        Choice("first-disconnect", say("Transformer or generator, bond in its first disconnect")),
+        Choice("source", say("Transformer or generator, bond at the source")),
         Choice("feeder-panel", say("In a feeder: to a panel or another building")),
     ),
 )
@@ -108,7 +108,7 @@ def stay_with_equal_raceways(sets: int, raceways: int, working: Working) -> None
     """Raise NotCovered where `sets` conductors a phase do not share `raceways` raceways equally."""
     if sets % raceways:
         raise NotCovered(
-            say("{sets} sets do not share {raceways} raceways equally.", sets=sets, raceways=raceways),
+            say("Parallel sets ({sets}) do not share {raceways} raceways equally.", sets=sets, raceways=raceways),
             say(
                 "Look under parallel conductors ({section}): each raceway holds the same number of conductors. Check "
                 "the numbers of sets and raceways.",

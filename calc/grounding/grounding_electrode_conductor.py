@@ -6,7 +6,7 @@ from typing import Annotated
 
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Answer, Choice, calculator
+from calc.declare import Answer, Choice, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.grounding.electrode_conductor_notes import note_the_installation
 from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
@@ -16,7 +16,7 @@ from calc.grounding.supply_conductors import area_of, other_conductors, sets_of,
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.rulebook import rule
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of, one_of
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working
 
 MOST_OTHERS = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value - 1
@@ -25,16 +25,20 @@ CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),
     say("The one that feeds this disconnect or comes from this transformer, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 METAL = metal_of(say("Metal of the grounding electrode conductor"))
 ELECTRODE = one_of(say("Electrode"), say("Where the conductor ends."), ELECTRODE_CHOICES)
 CONTINUES_TO = one_of(
     say("It runs on to"),
-    say("Another electrode on the same conductor; the one that asks for most decides."),
+    say("Another electrode on the same conductor. The one that asks for most decides."),
     (Choice("none", say("No other electrode")), *ELECTRODE_CHOICES),
     rare=True,
 )
-RING = conductor_size(say("Size of the ground ring"), say("Its bare copper conductor. Only a ring uses it."))
+RING = conductor_size(
+    say("Size of the ground ring"),
+    say("Its bare copper conductor, for example 2 or 4/0. Needed only where the electrode is a ring."),
+    rare=True,
+)
 OTHERS = other_conductors(
     say("Conductors to the other disconnects or systems"),
     say("Where they share one grounding electrode conductor. The same metal as above."),
@@ -58,7 +62,7 @@ def grounding_electrode_conductor(
     metal: Annotated[str, METAL] = "copper",
     electrode: Annotated[str, ELECTRODE] = "water-pipe",
     continues_to: Annotated[str, CONTINUES_TO] = "none",
-    ring: Annotated[str, RING] = "2",
+    ring: Annotated[str | None, RING] = None,
     place: Annotated[str, PLACE] = "service-disconnect",
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
     other_conductors: Annotated[str | None, OTHERS] = None,
@@ -74,13 +78,13 @@ def grounding_electrode_conductor(
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         electrode, continues_to: "water-pipe", "structural-metal", "concrete-encased", "ring", "rod", "pipe",
             "plate" or "other"; continues_to also "none".
-        ring: size label of the ring's copper conductor.
+        ring: size label of the ring's copper conductor, needed where an electrode is a ring.
         place: where it starts. system_grounding: how the system is grounded.
         other_conductors: sets to the other disconnects or systems, "3/0,2x250kcmil", at most 5; None for no others.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, taps (size labels, the first for `conductor`).
-    Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
+    Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
     Source: Table 250.66, 250.66(A) to (C), 250.64(A) to (D) and (F), 250.30(A)(5) and (6), 250.32(E), 250.24.
 
     Example:
@@ -90,6 +94,8 @@ def grounding_electrode_conductor(
     """
     name_the_place(place, system_grounding, other_conductors, working)
     electrodes = [electrode] if continues_to == "none" else [electrode, continues_to]
+    if "ring" in electrodes:
+        needed(ring, "ring")
     supplies = [(sets, conductor), *sets_of(other_conductors)]
     shared = len(supplies) > 1 or place == SEVERAL_DERIVED
 
@@ -126,19 +132,21 @@ def grounding_electrode_conductor(
     return Answer(
         name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),
         headline=say("{size}", size=shown_size(size)),
-        detail=(
-            say(
-                "{metal} wire or larger; taps {taps}",
-                metal=METAL_WORDS[metal],
-                taps=", ".join(shown_size(tap) for tap in taps),
-            )
-            if shared
-            else say("{metal} wire or larger", metal=METAL_WORDS[metal])
-        ),
+        detail=_detail(metal, taps),
         basis="grounding/electrode_conductor_size",
         said=f"{size}-{metal}",
         values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "taps": taps},
     )
+
+
+def _detail(metal: str, taps: list[str]) -> Sentence:
+    words = METAL_WORDS[metal]
+    if not taps:
+        return say("{metal} wire or larger", metal=words)
+    if len(set(taps)) == 1:
+        return say("{metal} wire or larger; taps {tap} each", metal=words, tap=shown_size(taps[0]))
+    listed = ", ".join(shown_size(tap) for tap in taps)
+    return say("{metal} wire or larger; taps {taps}, in the order entered", metal=words, taps=listed)
 
 
 def _tap(total: float, common: str, conductor_metal: str, metal: str, edition: str) -> str:

@@ -27,7 +27,7 @@ def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
         "Write 2x250kcmil for two conductors in parallel.",
         most=most,
     )
-    return Field(label, hint, enter, read, rare=True)
+    return Field(label, hint, enter, read, show=_shown, rare=True)
 
 
 def sets_of(listed: str | None) -> list[tuple[int, str]]:
@@ -51,6 +51,10 @@ def area_of(sets: int, size: str, edition: str) -> int:
 def shown_set(sets: int, size: str) -> str:
     """Give a set as it is read out: "3/0 AWG", "2 × 250 kcmil"."""
     return f"{sets} × {shown_size(size)}" if sets > 1 else shown_size(size)
+
+
+def _shown(listed: str) -> str:
+    return ", ".join(shown_set(*each) for each in sets_of(listed))
 
 
 def _read_one(text: str) -> tuple[int, str]:

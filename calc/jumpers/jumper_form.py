@@ -21,13 +21,11 @@ FORM = one_of(
     say("What the jumper is"),
     say("A wire, a busbar, a strap, the green screw, or the jumper that came with listed equipment."),
     (*_FORMS, Choice("supplied", say("Supplied with the listed equipment"))),
-    rare=True,
 )
 FORM_OF_SYSTEM_JUMPER = one_of(
     say("What the jumper is"),
     say("A wire, a busbar, a strap or a green screw."),
     _FORMS,
-    rare=True,
 )
 
 

@@ -57,18 +57,27 @@ def note_the_route(size: str, routing: str, working: Working) -> None:
             )
         )
         return
-    smallest = working.cite(UNPROTECTED).value
-    sections = {"jumper": working.section(PROTECTION), "size": working.section(UNPROTECTED)}
-    if area(size, working.edition) < area(smallest, working.edition):
+    if not note_small_wire_outside(size, working):
         working.note(
             say(
-                "Outside and smaller than {smallest}: run it in a raceway or armor, as the section on electrode "
-                "conductors asks ({jumper}; {size}).",
-                smallest=shown_size(smallest),
-                **sections,
+                "Outside: fasten it, and protect it where it may be hit ({section}).",
+                section=working.section(PROTECTION),
             )
         )
-    else:
-        working.note(
-            say("Outside: fasten it, and protect it where it may be hit ({section}).", section=sections["jumper"])
+
+
+def note_small_wire_outside(size: str, working: Working) -> bool:
+    """Note that a wire of `size` outside is too small to run unprotected; give whether it is."""
+    smallest = working.cite(UNPROTECTED).value
+    if area(size, working.edition) >= area(smallest, working.edition):
+        return False
+    working.note(
+        say(
+            "Outside and smaller than {smallest}: run it in a raceway or armor, as the section on electrode "
+            "conductors asks ({jumper}; {size}).",
+            smallest=shown_size(smallest),
+            jumper=working.section(PROTECTION),
+            size=working.section(UNPROTECTED),
         )
+    )
+    return True

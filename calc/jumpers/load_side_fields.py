@@ -17,8 +17,8 @@ MOST_FEET = 1000
 _THOUSANDS = re.compile(r"(?<![\d.])\d,\d{3}(?!\d)")
 
 DEVICE = device_rating(
-    say("Overcurrent device ahead"),
-    say("The breaker or fuse that protects the circuit in the raceway. An adjustable one counts at its highest."),
+    say("Breaker or fuse ahead"),
+    say("Its rating, for example 200 A. An adjustable one counts at its highest."),
 )
 
 
@@ -42,50 +42,51 @@ def ratings_of(listed: str | None) -> list[float]:
 
 
 OTHERS = Field(
-    say("Devices of the other raceways on the same jumper"),
+    say("Breakers or fuses of other raceways on this jumper"),
     say("Where one jumper joins several raceways or cables without a break. Leave it empty for one raceway."),
     enter=say(
         "Enter up to {most} ratings with commas between, for example 100,225. Write 1200 without a comma.",
         most=MOST_OTHERS,
     ),
     read=_read_others,
+    rare=True,
 )
 METAL = metal_of(say("Metal of the jumper"))
 SIDE = one_of(
-    say("Where it is"),
-    say("The wires to a transformer are past a device. The wires from it, up to its first device, are ahead of one."),
+    say("Where the jumper is"),
+    say("The wires to a transformer are past a breaker or fuse. The wires from it, up to its first, are ahead."),
     (
-        Choice("load-side", say("Past an overcurrent device")),
-        Choice("supply-side", say("Ahead of the first overcurrent device: service, transformer, generator")),
+        Choice("load-side", say("Past a breaker or fuse")),
+        Choice("supply-side", say("Ahead of the first one: service, transformer, generator")),
     ),
 )
 JOINS = one_of(
     say("What it joins"),
-    say("The size is the same; what else holds is not."),
+    say("The size is the same; the rest of the rules is not."),
     (
-        Choice("raceway", say("Metal raceways, boxes or enclosures")),
-        Choice("flexible-raceway", say("The ends of a flexible metal raceway")),
-        Choice("expansion-fitting", say("The ends of an expansion fitting or telescoping section")),
+        Choice("raceway", say("Metal raceways or enclosures")),
+        Choice("flexible-raceway", say("Ends of a flexible metal raceway")),
+        Choice("expansion-fitting", say("Ends of an expansion fitting or telescoping section")),
         Choice("receptacle", say("A receptacle and its metal box")),
     ),
 )
 ROUTING = one_of(
     say("How it runs"),
-    say("At a pole: to an isolated piece of metal raceway or an elbow of an exposed riser outdoors."),
+    say("At a pole: to an isolated piece of metal raceway, or an elbow, on an exposed riser."),
     (
         Choice("inside", say("Inside the raceway or enclosure")),
         Choice("outside", say("Outside")),
-        Choice("outside-at-pole", say("Outside, at an outdoor pole with an exposed riser")),
+        Choice("outside-at-pole", say("Outside, at an outdoor pole")),
     ),
 )
 LENGTH = measured(
-    say("Length of the jumper"),
-    say("It counts outside only, and not at a pole."),
+    say("Length of the jumper outside"),
+    say("Needed only where it runs outside and not at a pole, for example 4 ft."),
     say("Enter a length from 0 to {most} ft, for example 4 ft or 1.2 m.", most=MOST_FEET),
     "ft",
     MOST_FEET,
 )
-ALONG = yes_or_no(say("It follows the raceway"), say("It counts outside only, and not at a pole."), rare=False)
+ALONG = yes_or_no(say("It follows the raceway"), say("It matters only outside, and not at a pole."), rare=False)
 INSTALLED = replace(circuit_fields.INSTALLED, rare=True)
 MINIMUM = replace(circuit_fields.MINIMUM, rare=True)
 CONDUCTOR_METAL = replace(circuit_fields.CONDUCTOR_METAL, rare=True)

@@ -22,7 +22,7 @@ CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),
     say("The one that feeds this enclosure, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 METAL = metal_of(say("Metal of the jumper"))
 CONDUCTOR_BASIS = one_of(
     say("The size entered is"),

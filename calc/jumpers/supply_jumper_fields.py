@@ -27,9 +27,9 @@ FORM = one_of(
 )
 RACEWAY = one_of(
     say("Kind of raceway"),
-    say("It decides where the raceway itself is to be the jumper."),
+    say("Needed only where the raceway itself is to be the jumper."),
     (
-        Choice(NOT_GIVEN, say("Not needed: the jumper is a wire or bus")),
+        Choice(NOT_GIVEN, say("Not needed for a wire or bus")),
         *(Choice(kind, KIND_WORDS[kind]) for kind in _KINDS),
     ),
 )
@@ -71,7 +71,7 @@ def stay_with_whole_sets(sets: int, raceways: int, working: Working) -> None:
     """Raise NotCovered where the sets do not divide evenly into the raceways."""
     if sets % raceways:
         raise NotCovered(
-            say("{sets} sets do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways),
+            say("Parallel sets ({sets}) do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways),
             say(
                 "Each raceway holds the same number of whole sets ({section}). Enter one raceway and its sets.",
                 section=working.section("conductors/parallel_minimum"),
@@ -102,7 +102,7 @@ def stay_within_the_length(run: str, length: float | None, working: Working) -> 
 def against_the_raceway(raceway: str, place: str, working: Working) -> Sentence | None:
     """Give why the raceway may not be the jumper, None where it may. Raises: Mend without its kind."""
     if raceway == NOT_GIVEN:
-        raise Mend("raceway")
+        raise Mend("raceway", say("Choose the kind of raceway that is to be the jumper."))
     if raceway == "nonmetallic-raceway":
         return say("A nonmetallic raceway is no path. It needs a wire.")
     if place == "generator-joined-neutral":

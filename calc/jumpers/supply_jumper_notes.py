@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc.jumpers.jumper_route import note_small_wire_outside
 from calc.jumpers.supply_jumper_fields import OUTSIDE_LONGEST
 from calc.naming.supply_jumper_place import AT_SERVICE
 from calc.words import say
@@ -78,8 +79,8 @@ def _note_service(place: str, system_grounding: str, working: Working) -> None:
         )
 
 
-def note_run(run: str, place: str, working: Working) -> None:
-    """Note how a wire or bus is run, fastened and protected."""
+def note_run(run: str, place: str, size: str, form: str, working: Working) -> None:
+    """Note how a wire or bus, in place of a wire of `size`, is run, fastened and protected."""
     section = working.section
     if run == "inside":
         working.note(
@@ -105,6 +106,8 @@ def note_run(run: str, place: str, working: Working) -> None:
                 section=section("jumpers/jumper_outside_at_poles"),
             )
         )
+    if run != "inside" and form != "busbar":
+        note_small_wire_outside(size, working)
     if run != "inside" and place == "separately-derived-system":
         working.warn(
             say(

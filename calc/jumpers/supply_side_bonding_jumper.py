@@ -24,7 +24,7 @@ CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),
     say("Ahead of the first fuse or breaker, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 METAL = metal_of(say("Metal of the jumper"))
 
 
@@ -114,7 +114,7 @@ def supply_side_bonding_jumper(
             metal=METAL_WORDS[metal],
         )
         return Answer(name, say("No wire needed"), detail, basis, "raceway", values)
-    note_run(run, place, working)
+    note_run(run, place, size, form, working)
     warn_of_aluminum_near_earth(metal, OF_BONDS, working)
     detail = _detail(form, place, size, metal, raceways, arrangement, working)
     if against:

@@ -30,11 +30,11 @@ CONDUCTOR = conductor_size(
 )
 SETS = whole_number(
     say("Parallel sets"),
-    say("Conductors side by side in each phase. One jumper at the source: count the sets to all enclosures."),
+    say("Conductors side by side in each phase. If the source feeds several disconnects, count the sets to all."),
     1,
     MOST_SETS,
 )
-CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 METAL = metal_of(say("Metal of the jumper"))
 ENCLOSURES = whole_number(
     say("Enclosures that the system supplies"),

@@ -39,14 +39,20 @@ FORM_WORDS = {
 }
 NOT_GIVEN = "not-given"
 
-PLACE = one_of(
+_PLACE = one_of(
     say("Where it is"),
     say("The place decides most. Pick the side of the overcurrent device that it is on."),
     tuple(Choice(value, words) for value, words in PLACE_WORDS.items()),
 )
 _PARTS = tuple(Choice(value, words) for value, words in PART_WORDS.items())
-FROM_PART = one_of(say("It joins"), say("Either end. The direction does not matter."), _PARTS)
-TO_PART = one_of(say("To"), say("The other end. For two of a kind choose the same again."), _PARTS)
+_ENTER_PART = say("Choose one of the parts in the list.")
+PLACE = replace(_PLACE, enter=say("Choose one of the places in the list."))
+FROM_PART = replace(
+    one_of(say("It joins"), say("Either end. The direction does not matter."), _PARTS), enter=_ENTER_PART
+)
+TO_PART = replace(
+    one_of(say("To"), say("The other end. For two of a kind choose the same again."), _PARTS), enter=_ENTER_PART
+)
 FORM = one_of(
     say("What it looks like"),
     say("The form does not change the name, but not every form will do."),

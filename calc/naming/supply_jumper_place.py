@@ -13,20 +13,18 @@ SUPPLY_JUMPER_PLACE = one_of(
     say("Where the jumper is"),
     say("Ahead of the first fuse or breaker it has this name. Past it, the part has another name."),
     (
-        Choice("service-raceway", say("At a service raceway, meter or enclosure ahead of the service disconnect")),
-        Choice("ahead-of-service-disconnects", say("In a meter or wireway ahead of several service disconnects")),
+        Choice("service-raceway", say("Service raceway, meter or other enclosure ahead of the service disconnect")),
+        Choice("ahead-of-service-disconnects", say("Meter or wireway ahead of several service disconnects")),
         Choice(
             "separately-derived-system",
-            say("From a transformer or generator that is a source of its own to its first disconnect"),
+            say("Transformer or generator that is a source of its own, to its first disconnect"),
         ),
         Choice(
             "generator-joined-neutral",
-            say(
-                "From a generator without a breaker, its neutral joined to that of the service, to the first disconnect"
-            ),
+            say("Generator without a breaker, neutral joined to that of the service, to the first disconnect"),
         ),
-        Choice("service-disconnect", say("In a service disconnect enclosure, from the neutral to metal")),
-        Choice("derived-neutral", say("At a transformer or generator, from its neutral to metal")),
+        Choice("service-disconnect", say("Neutral to metal in a service disconnect enclosure")),
+        Choice("derived-neutral", say("Neutral to metal at a transformer or generator")),
         Choice("feeder-or-branch", say("Past a fuse or breaker: a feeder, a branch circuit, another building")),
         Choice("generator-with-breaker", say("Past a breaker at the generator")),
     ),

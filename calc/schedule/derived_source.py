@@ -52,8 +52,7 @@ def add_derived_source(
         parts.size(
             "grounded-conductor",
             grounded_conductor,
-            {name: value for name, value in supply.items() if name in grounded_conductor.fields}
-            | {"place": AT_DISCONNECT, "raceways": raceways},
+            supply | {"metal": supply["conductor_metal"], "place": AT_DISCONNECT, "raceways": raceways},
             part=say("Grounded conductor (neutral), at least"),
             start=say("{source}: neutral", source=source),
             end=say("First disconnect: neutral bar"),

@@ -26,7 +26,7 @@ RACEWAYS = whole_number(
 )
 RACEWAY = one_of(
     say("Those raceways are"),
-    say("A flexible metal raceway needs a wire beside it as a nonmetallic one does."),
+    say("Metal ones are bonded on the supply side. A flexible one needs a wire beside it as a nonmetallic one does."),
     (
         Choice(METAL_RACEWAY, say("Metal")),
         Choice("nonmetallic", say("Nonmetallic, or a cable without metal")),
@@ -35,7 +35,11 @@ RACEWAY = one_of(
 ELECTRODES = several_of(
     say("Electrodes"), say("All that are present at the building are used and joined together."), ELECTRODE_CHOICES
 )
-RING = conductor_size(say("Size of the ground ring"), say("Its bare copper conductor. Only a ring uses it."), rare=True)
+RING = conductor_size(
+    say("Size of the ground ring"),
+    say("Its bare copper conductor. It counts only if you choose a ground ring."),
+    rare=True,
+)
 METAL_PARTS = several_of(
     say("Metal to be bonded"),
     say("What metal there is in or on the building, fed by these conductors."),

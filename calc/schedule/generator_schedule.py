@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Annotated
 
 from calc.declare import Answer, Choice, calculator, needed
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.schedule import fields
-from calc.schedule.derived_source import add_derived_source
-from calc.schedule.metal_parts import add_electrodes
+from calc.schedule.derived_source import AT_DISCONNECT, add_derived_source
+from calc.schedule.metal_parts import add_electrodes, add_metal_parts
 from calc.schedule.part_list import PartList
 from calc.vocabulary import conductor_size, device_rating, one_of
 from calc.words import say
@@ -17,15 +18,15 @@ from calc.working import Working
 
 NEUTRAL = one_of(
     say("The transfer switch and the neutral"),
-    say("A four-pole switch (three-pole for single phase) mostly switches it."),
+    say("A switch with one more pole than hot conductors mostly switches it. Its plate or drawing says so."),
     (
         Choice("switched", say("It switches the neutral")),
         Choice("joined", say("The neutral stays joined to that of the service")),
     ),
 )
 BREAKER = one_of(
-    say("Overcurrent device at the generator"),
-    say("A breaker or fuse on the set that protects the conductors leaving it."),
+    say("Breaker or fuse at the generator"),
+    say("An overcurrent device on the set that protects the conductors leaving it."),
     (
         Choice("yes", say("Yes")),
         Choice("no", say("No")),
@@ -34,10 +35,16 @@ BREAKER = one_of(
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor from the generator"), say("For example 3/0 or 500 kcmil.")
 )
-DEVICE = device_rating(say("Rating of that device"), say("Needed with an overcurrent device at the generator only."))
+DEVICE = device_rating(say("Rating of the breaker or fuse at the generator"), say("Leave it empty if there is none."))
+ELECTRODES = replace(
+    fields.ELECTRODES, hint=say("Needed with a switched neutral only: all that are present at the building, together.")
+)
+METAL_PARTS = replace(
+    fields.METAL_PARTS, hint=say("With a switched neutral: what metal there is in the area that the generator serves.")
+)
 BOND = one_of(
     say("The neutral is bonded to metal"),
-    say("It counts with a switched neutral only: at one of the two, never at both."),
+    say("With a switched neutral and no breaker or fuse at the generator: at one of the two, never at both."),
     (
         Choice("source", say("At the generator")),
         Choice("first-disconnect", say("In the first disconnect after it")),
@@ -64,14 +71,16 @@ def generator_schedule(
     working: Working,
     neutral: Annotated[str, NEUTRAL],
     breaker: Annotated[str, BREAKER],
+    device: Annotated[float | None, DEVICE] = None,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, fields.SETS] = 1,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
     metal: Annotated[str, fields.METAL] = "copper",
-    device: Annotated[float | None, DEVICE] = None,
     raceways: Annotated[int, fields.RACEWAYS] = 1,
-    electrodes: Annotated[str | None, fields.ELECTRODES] = None,
+    electrodes: Annotated[str | None, ELECTRODES] = None,
+    metal_parts: Annotated[str | None, METAL_PARTS] = None,
     place: Annotated[str, BOND] = "source",
+    piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
     ring: Annotated[str, fields.RING] = "2",
 ) -> Answer:
     """Give every bonding and grounding part of a permanently installed generator, and what must not be there.
@@ -86,7 +95,9 @@ def generator_schedule(
         sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         electrodes: as in service_schedule, needed with a switched neutral; ring: size label of the ring's conductor.
-        place: "source" or "first-disconnect", where a switched neutral is bonded.
+        metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; listed with a switched neutral.
+        piping_device: ampere, 1 to 10,000, then needed for "other-metal".
+        place: "source" or "first-disconnect", where a switched neutral is bonded; at the source with a device there.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.
@@ -108,6 +119,10 @@ def generator_schedule(
             say("The neutral is switched: the generator is a separately derived system."),
             cites=("grounding/generator_separately_derived",),
         )
+        if protected and place == AT_DISCONNECT:
+            working.warn(
+                say("With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect.")
+            )
         add_derived_source(
             parts, supply, "source" if protected else place, raceways, generator, device_at_source=protected
         )
@@ -146,10 +161,11 @@ def generator_schedule(
             why=say("No device is ahead of it, so the conductors decide its size."),
         )
     if neutral == "switched":
-        add_electrodes(
-            parts,
-            electrodes,
-            say("The point where the neutral is bonded to metal"),
-            supply | {"place": "separately-derived-system", "ring": ring},
-        )
+        bonded = say("The point where the neutral is bonded to metal")
+        add_electrodes(parts, electrodes, bonded, supply | {"place": "separately-derived-system", "ring": ring})
+        grounded_by = next((each for each in ("structural-metal", "water-pipe") if each in electrodes), "other")
+        frame = {"supply": "separately-derived-system", "electrode": grounded_by}
+        add_metal_parts(parts, metal_parts, bonded, "water-derived-system", frame, supply, None, piping_device)
+    elif metal_parts:
+        working.note(say("The neutral stays joined: the bonds of piping and steel to the service serve here too."))
     return parts.answer(say("Generator schedule"), say("for this generator"))

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from calc.declare import needed
-from calc.grounding.electrode_limit import ELECTRODES
+from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.schedule.part_list import PartList
 from calc.words import Sentence, say
+from calc.working import Working
+
+NEEDS_SECOND = "grounding/rod_needs_second"
+WATER_PIPE_NEEDS_SECOND = "grounding/water_pipe_needs_second"
 
 
 def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: dict) -> None:
@@ -19,7 +23,7 @@ def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: di
             f"grounding-electrode-conductor-{electrode}",
             grounding_electrode_conductor,
             inputs | {"electrode": electrode},
-            part=say("Grounding electrode conductor"),
+            part=say("Grounding electrode conductor: {electrode}", electrode=ELECTRODES[electrode]),
             start=start if electrode == listed[0] else say("The same place, or an electrode already connected"),
             end=ELECTRODES[electrode],
             why=say("Ties the system and all its metal to the earth."),
@@ -33,13 +37,40 @@ def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: di
                 size=parts.working.section("naming/electrode_bonding_jumper"),
             )
         )
-    if electrodes in ("rod", "pipe", "plate"):
-        parts.working.warn(
+    warn_of_a_lone_electrode(listed, parts.working)
+
+
+def warn_of_a_lone_electrode(electrodes: list[str], working: Working) -> None:
+    """Warn where one rod, pipe or plate, or a water pipe, is not enough by itself."""
+    water_pipe = "water-pipe" in electrodes
+    others = [electrode for electrode in electrodes if electrode != "water-pipe"]
+    if water_pipe and not others:
+        working.warn(
+            say(
+                "A water pipe is never the only electrode: add one of another kind ({section}).",
+                section=working.section(WATER_PIPE_NEEDS_SECOND),
+            )
+        )
+    if len(others) != 1 or others[0] not in DRIVEN:
+        return
+    ohm, section = working.cite(NEEDS_SECOND).value, working.section(NEEDS_SECOND)
+    if water_pipe:
+        working.warn(
+            say(
+                "Beside a water pipe too, one rod, pipe or plate needs a second one or {ohm} ohm or less to earth "
+                "({pipe}, {section}). Some authorities accept one: ask.",
+                ohm=ohm,
+                pipe=working.section(WATER_PIPE_NEEDS_SECOND),
+                section=section,
+            )
+        )
+    else:
+        working.warn(
             say(
                 "One rod, pipe or plate alone needs a second electrode unless it measures {ohm} ohm or less to earth "
                 "({section}).",
-                ohm=parts.working.cite("grounding/rod_needs_second").value,
-                section=parts.working.section("grounding/rod_needs_second"),
+                ohm=ohm,
+                section=section,
             )
         )
 
@@ -47,6 +78,7 @@ def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: di
 def add_metal_parts(
     parts: PartList,
     metal_parts: str | None,
+    start: Sentence,
     piping: str,
     frame: dict,
     supply: dict,
@@ -55,6 +87,7 @@ def add_metal_parts(
 ) -> None:
     """Add the bond of each of `metal_parts` ("water-pipe,other-metal").
 
+    start: where the bonds of water piping and structural metal begin.
     piping: what the calculator of piping calls the case; frame: what that of structural metal is told of it.
     supply: conductor, sets, conductor_metal, metal. device: ahead of the feeder, where there is one;
     piping_device: of the circuit near other piping.
@@ -67,7 +100,7 @@ def add_metal_parts(
             water_pipe_bonding,
             supply | {"piping": piping, "device": device},
             part=say("Bonding jumper to the water piping"),
-            start=say("Neutral or grounding bar, or a grounding electrode conductor of sufficient size"),
+            start=start,
             end=say("Metal water piping, where it can be reached"),
             why=why,
         )
@@ -77,7 +110,7 @@ def add_metal_parts(
             structural_metal_bonding,
             supply | frame,
             part=say("Bonding jumper to the structural metal"),
-            start=say("Neutral or grounding bar, or a grounding electrode conductor of sufficient size"),
+            start=start,
             end=say("Exposed structural metal, where it can be reached"),
             why=why,
         )

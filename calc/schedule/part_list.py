@@ -56,8 +56,10 @@ class PartList:
             self._warned.setdefault(str(words), (words, []))[1].append(part)
         section = self._shown_section(result)
         size = say("Not covered here")
-        if result.answer:
-            size = say("{headline} {detail}", headline=result.answer.headline, detail=result.answer.detail)
+        if result.answer and "size" in result.answer.values:
+            size = result.answer.in_one_line
+        elif result.answer:
+            size, why = result.answer.headline, result.answer.detail
         else:
             why = say("{why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
         cells = {"part": part, "size": size, "from": start, "to": end, "why": why, "section": section}

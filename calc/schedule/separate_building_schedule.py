@@ -15,28 +15,28 @@ from calc.working import Working
 
 SUPPLY = one_of(
     say("The building is supplied by"),
-    say("A multiwire branch circuit counts as one."),
+    say("Feeder: what ends in a panel there. A multiwire branch circuit counts as one circuit."),
     (
         Choice("feeder", say("A feeder, or more than one branch circuit")),
         Choice("single-branch-circuit", say("One branch circuit")),
     ),
 )
 WIRES = one_of(
-    say("That supply"),
-    say("Only what was installed under an older edition may lack the equipment grounding conductor."),
+    say("That supply and its equipment grounding conductor"),
+    say("The wire or metal raceway that grounds equipment. Only what an older edition allowed may lack it."),
     (
-        Choice("with-equipment-conductor", say("Has an equipment grounding conductor")),
-        Choice("existing-without", say("Is an old one without")),
+        Choice("with-equipment-conductor", say("It has one, or gets one")),
+        Choice("existing-without", say("It is an old supply without one")),
     ),
 )
 DEVICE = device_rating(say("Overcurrent device ahead"), say("In the building that the supply comes from."))
 CONDUCTOR = conductor_size(say("Largest ungrounded (hot) conductor of that supply"), say("For example 2 or 3/0."))
 METAL_PATH = yes_or_no(
     say("Metal runs between the two buildings"),
-    say("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. It counts for old supplies."),
+    say("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. For old supplies only."),
 )
 GROUND_FAULT_PROTECTION = yes_or_no(
-    say("Ground-fault protection of equipment ahead"), say("At the service. It counts for old supplies.")
+    say("Ground-fault protection of equipment ahead"), say("At the service or on the feeder. For old supplies only.")
 )
 
 
@@ -107,7 +107,7 @@ def separate_building_schedule(
             )
         )
     if old_way:
-        _add_old_way(parts, device, metal)
+        _add_old_way(parts, device, conductor_metal)
     else:
         _add_equipment_conductor(parts, device, metal, sets, raceways)
     spared = supply == "single-branch-circuit" and not old_way
@@ -128,7 +128,14 @@ def separate_building_schedule(
             feeding | {"place": "separate-building", "ring": ring},
         )
     add_metal_parts(
-        parts, metal_parts, "water-separate-building", {"supply": "feeder-or-branch"}, feeding, device, piping_device
+        parts,
+        metal_parts,
+        say("Grounding bar or enclosure of the building's disconnect"),
+        "water-separate-building",
+        {"supply": "feeder-or-branch"},
+        feeding,
+        device,
+        piping_device,
     )
     return parts.answer(say("Separate building schedule"), say("for this building"))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, calculator, needed
+from calc.declare import Answer, Mend, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.supply_conductors import other_conductors, sets_of
@@ -16,7 +16,7 @@ from calc.schedule import fields
 from calc.schedule.metal_parts import add_electrodes, add_metal_parts
 from calc.schedule.part_list import PartList
 from calc.vocabulary import conductor_size
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working
 
 MOST_DISCONNECTS = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
@@ -96,6 +96,10 @@ def service_schedule(
     supply = {"conductor": conductor, "sets": sets, **metals}
     grounding = {"system_grounding": system_grounding}
     served = sets_of(disconnects) or [(sets, conductor)]
+    if disconnects and len(served) == 1:
+        raise Mend(
+            "disconnects", say("Enter the conductors to two or more disconnects. For a single one leave it empty.")
+        )
     several = len(served) > 1
 
     _add_supply_side(parts, supply | grounding, raceways, raceway, several)
@@ -106,9 +110,7 @@ def service_schedule(
     add_electrodes(
         parts,
         electrodes,
-        say("Neutral bar of the service disconnect, or another point of the neutral ahead of it")
-        if not several
-        else say("Taps from each disconnect to one common conductor"),
+        _electrode_conductor_start(several, system_grounding),
         {
             "conductor": first[1],
             "sets": first[0],
@@ -118,7 +120,16 @@ def service_schedule(
             "other_conductors": ",".join(f"{count}x{size}" if count > 1 else size for count, size in others) or None,
         },
     )
-    add_metal_parts(parts, metal_parts, "water", {"supply": "service"}, supply, None, piping_device)
+    add_metal_parts(
+        parts,
+        metal_parts,
+        say("Service enclosure or neutral bar, or a grounding electrode conductor that is large enough"),
+        "water",
+        {"supply": "service"},
+        supply,
+        None,
+        piping_device,
+    )
     return parts.answer(say("Service schedule"), say("for this service"))
 
 
@@ -146,13 +157,20 @@ def _add_supply_side(parts: PartList, supply: dict, raceways: int, raceway: str,
 
 
 def _add_disconnect(parts: PartList, own: dict, number: int, count: int, raceways: int) -> None:
-    place = say("Service disconnect") if count == 1 else say("Service disconnect {number}", number=number)
-    key = "" if count == 1 else f"-{number}"
+    place, key = say("Service disconnect"), ""
+    neutral, jumper = say("Grounded conductor (neutral), at least"), say("Main bonding jumper")
+    if count > 1:
+        place, key = say("Service disconnect {number}", number=number), f"-{number}"
+        neutral = say("Grounded conductor (neutral) to disconnect {number}, at least", number=number)
+        jumper = say("Main bonding jumper in disconnect {number}", number=number)
     parts.size(
         f"grounded-conductor{key}",
         grounded_conductor,
-        _only(grounded_conductor, own | {"raceways": raceways, "place": "service-disconnect"}),
-        part=say("Grounded conductor (neutral), at least"),
+        _only(
+            grounded_conductor,
+            own | {"metal": own["conductor_metal"], "raceways": raceways, "place": "service-disconnect"},
+        ),
+        part=neutral,
         start=say("Utility"),
         end=say("{place}: neutral bar", place=place),
         why=say("It is the way back for a fault, whatever the neutral load."),
@@ -161,11 +179,21 @@ def _add_disconnect(parts: PartList, own: dict, number: int, count: int, raceway
         f"main-bonding-jumper{key}",
         main_bonding_jumper,
         own | {"enclosures": count},
-        part=say("Main bonding jumper"),
+        part=jumper,
         start=say("{place}: neutral bar", place=place),
         end=say("Its enclosure and the bar of the equipment grounding conductors"),
         why=say("Joins all the metal past it to the neutral, so that a fault opens the device."),
     )
+
+
+def _electrode_conductor_start(several: bool, system_grounding: str) -> Sentence:
+    if several:
+        return say("Taps from each disconnect to one common conductor")
+    if system_grounding == "ungrounded":
+        return say("Metal enclosure of the service conductors, up to and in the disconnect")
+    if system_grounding == "impedance-grounded":
+        return say("Grounded side of the impedance")
+    return say("Neutral bar of the service disconnect, or another point of the neutral ahead of it")
 
 
 def _only(calculator, inputs: dict) -> dict:

@@ -6,12 +6,12 @@ from typing import Annotated
 
 from calc.declare import Answer, Choice, calculator
 from calc.grounding.electrode_conductor_place import SEVERAL_DERIVED
-from calc.grounding.electrode_limit import ELECTRODE_CHOICES, ELECTRODES
+from calc.grounding.electrode_limit import DRIVEN, ELECTRODE_CHOICES, ELECTRODES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.schedule import fields
 from calc.schedule.derived_source import add_derived_source
-from calc.schedule.metal_parts import add_metal_parts
+from calc.schedule.metal_parts import add_metal_parts, warn_of_a_lone_electrode
 from calc.schedule.part_list import PartList
 from calc.schedule.secondary import (
     KVA,
@@ -126,6 +126,7 @@ def transformer_schedule(
         )
     add_derived_source(parts, supply, place, raceways, say("Transformer"))
     shared = common_conductor == "yes"
+    bonded = say("The point where the neutral is bonded to metal")
     parts.size(
         "grounding-electrode-conductor",
         grounding_electrode_conductor,
@@ -136,9 +137,7 @@ def transformer_schedule(
             "place": SEVERAL_DERIVED if shared else "separately-derived-system",
         },
         part=say("Grounding electrode conductor"),
-        start=say("The point where the neutral is bonded to metal, through a tap")
-        if shared
-        else say("The point where the neutral is bonded to metal"),
+        start=say("The point where the neutral is bonded to metal, through a tap") if shared else bonded,
         end=ELECTRODES[electrode],
         why=say("Ties the new neutral and its metal to the earth of the building."),
     )
@@ -146,12 +145,14 @@ def transformer_schedule(
         "supply": "common-electrode-conductor" if shared else "separately-derived-system",
         "electrode": electrode if electrode in ("structural-metal", "water-pipe") else "other",
     }
-    add_metal_parts(parts, metal_parts, "water-derived-system", frame, supply, None, piping_device)
+    if electrode in DRIVEN:
+        warn_of_a_lone_electrode([electrode], working)
+    add_metal_parts(parts, metal_parts, bonded, "water-derived-system", frame, supply, None, piping_device)
     parts.size(
         "equipment-grounding-conductor-secondary",
         equipment_grounding_conductor,
         {"device": device, "metal": metal},
-        part=say("Equipment grounding conductors past the first disconnect, by this device"),
+        part=say("Equipment grounding conductors past the first disconnect, where this device is the one ahead"),
         start=say("First disconnect"),
         end=say("Metal of what it feeds"),
         why=say("Past the first device the device decides the size, not the conductors."),

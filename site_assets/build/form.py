@@ -13,6 +13,7 @@ from site_assets.build.state_words import START_WORDS
 from site_assets.render.answer import text
 
 FEW_CHOICES = 3
+LONG_WORDS = 24  # of a choice: two of them do not stand side by side on a phone
 NO_SCRIPTS = say(
     "This browser runs no scripts, so the form cannot compute. The example and the steps below still hold."
 )
@@ -52,11 +53,12 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
         return (
             f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
-            f'{hint}{error}<div class="choices{' several' if asked.several else ''}">{options}</div></fieldset>'
+            f'{hint}{error}<div class="{_choices_class(asked)}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
-        options = "".join(
+        options = "" if name in calculator.defaults else f'<option value="" selected>{text(say("Choose"))}</option>'
+        options += "".join(
             f'<option value="{choice.value}"{" selected" if choice.value == default else ""}>{text(choice.label)}</option>'
             for choice in asked.choices
         )
@@ -72,12 +74,19 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
     else:
         listed = "".join(f'<option value="{escape(each)}"></option>' for each in asked.suggestions)
+        keys = ' inputmode="decimal"' if asked.number else ""
         control = (
-            f'<input id="field-{name}" name="{name}" type="text" list="list-{name}" autocomplete="off" '
+            f'<input id="field-{name}" name="{name}" type="text"{keys} list="list-{name}" autocomplete="off" '
             f'autocapitalize="off" spellcheck="false" value="{escape(default)}" {described}>'
             f'<datalist id="list-{name}">{listed}</datalist>'
         )
     return f'<div class="field" data-field="{name}">{label}{hint}{error}{control}</div>'
+
+
+def _choices_class(asked: Field) -> str:
+    if asked.several:
+        return "choices several"
+    return "choices long" if max(len(str(choice.label)) for choice in asked.choices) > LONG_WORDS else "choices"
 
 
 def _state() -> str:

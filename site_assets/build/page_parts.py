@@ -40,9 +40,10 @@ class PageParts:
 
 
 def calculators_list(*slugs: str) -> str:
-    """Give a Markdown list of calculators: their names, pages and purposes."""
+    """Give a Markdown list of calculators to press: their names, pages and purposes."""
     named = [CALCULATORS[slug] for slug in slugs]
-    return "\n".join(f"- [{each.name}](calculators/{each.slug}.md): {each.purpose}" for each in named)
+    rows = "\n".join(f"- [{each.name}](calculators/{each.slug}.md)<br>{each.purpose}" for each in named)
+    return f'<div class="to-press" markdown>\n\n{rows}\n\n</div>'
 
 
 def example(slug: str) -> str:

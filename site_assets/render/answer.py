@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 from urllib.parse import urlencode
 
@@ -46,13 +47,18 @@ def _answer(result: Result, buttons: str) -> str:
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
-        f'<p class="answer-size"><span class="size">{text(answer.headline)}</span> '
+        f'<p class="answer-size"><span class="size">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{text(answer.detail)}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
         f"{_entered(result)}{_warnings(result)}{_table(answer.table)}"
         f"{_list('answer-notes', result.working.notes)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
+
+
+def _unbroken(words: str) -> str:
+    """Give words whose sizes stay on one line: the number never stands apart from its unit."""
+    return re.sub(r"\S+ (?:AWG|kcmil)", r'<span class="whole">\g<0></span>', words)
 
 
 def _basis(result: Result) -> str:

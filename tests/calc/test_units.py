@@ -61,6 +61,11 @@ def test_a_circle_of_one_mil_is_a_circular_mil():
         ("1e-07", "ft", 0.0000001),
         ("25 mohm", "ohm", 0.025),
         ("5Ω", "ohm", 5),
+        ("200 AMPS", "A", 200),
+        ("200 Amp", "A", 200),
+        ("6 FT", "ft", 6),
+        ("46 M", "ft", 46 / 0.3048),
+        ("2 mA", "A", 0.002),
     ],
 )
 def test_written_quantities_are_read_in_the_unit_wanted(written, unit, value):

@@ -166,8 +166,12 @@ def test_parallel_hot_conductors_under_1_0_are_questioned(conductor, questioned)
 @pytest.mark.parametrize(
     ("inputs", "says"),
     [
-        ({}, "copper or larger, with the hot conductors"),
-        ({"sets": 4, "raceways": 2}, "copper or larger, one in each of 2 raceways or cables"),
+        ({}, "copper or larger, with the hot conductors. The neutral load may need more"),
+        ({"load_size": "2"}, "copper or larger, with the hot conductors"),
+        (
+            {"sets": 4, "raceways": 2},
+            "copper or larger, one in each of 2 raceways or cables. The neutral load may need more",
+        ),
         (
             {"sets": 4, "raceways": 2, "system_grounding": "corner-grounded"},
             "copper or larger, one with each of the 4 sets",

@@ -119,7 +119,7 @@ def test_a_rod_pipe_or_plate_alone_asks_for_no_more_than_6_copper_or_4_aluminum(
     ],
 )
 def test_a_conductor_that_runs_on_has_the_largest_size_asked_for(electrode, continues_to, expected):
-    result = run(conductor="500kcmil", sets=4, electrode=electrode, continues_to=continues_to)
+    result = run(conductor="500kcmil", sets=4, electrode=electrode, continues_to=continues_to, ring="2")
     assert result.answer.values["size"] == expected
     assert "250.64(F)" in [rule.section for rule in result.working.citations]
 
@@ -130,7 +130,25 @@ def test_the_ring_s_own_size_is_the_limit_and_the_table_where_it_is_smaller():
         "1/0",
         "3/0",
     ]
-    assert size(conductor="2", electrode="ring") == "8"
+    assert size(conductor="2", electrode="ring", ring="2") == "8"
+
+
+@pytest.mark.parametrize("inputs", [{"electrode": "ring"}, {"electrode": "rod", "continues_to": "ring"}])
+def test_a_ring_without_its_size_is_asked_for_because_a_guess_could_be_too_small(inputs):
+    outcome = run(conductor="500kcmil", sets=4, **inputs)
+    assert outcome.outcome == "fix" and [each.field for each in outcome.fix] == ["ring"]
+
+
+@pytest.mark.parametrize(
+    ("others", "says"),  # Table 250.66: 3/0 asks for 4 AWG, 2 x 250 for 1/0, 2 AWG for 8
+    [
+        (None, "copper wire or larger"),
+        ("3/0,3/0", "copper wire or larger; taps 4 AWG each"),
+        ("2x250kcmil,2", "copper wire or larger; taps 4 AWG, 1/0 AWG, 8 AWG, in the order entered"),
+    ],
+)
+def test_the_answer_says_the_size_of_each_tap(others, says):
+    assert str(run(conductor="3/0", other_conductors=others).answer.detail) == says
 
 
 def test_a_ring_smaller_than_2_is_no_ground_ring():
@@ -140,7 +158,7 @@ def test_a_ring_smaller_than_2_is_no_ground_ring():
 
 def test_concrete_and_ring_limits_are_not_given_to_aluminum():
     for electrode in ("concrete-encased", "ring"):
-        inputs = dict(conductor="500kcmil", sets=4, metal="aluminum", electrode=electrode)
+        inputs = dict(conductor="500kcmil", sets=4, metal="aluminum", electrode=electrode, ring="2")
         assert size(**inputs) == "250kcmil"
         assert "for copper only" in warnings(**inputs)
 
@@ -247,7 +265,7 @@ def test_a_larger_conductor_more_sets_or_another_disconnect_never_gives_a_smalle
     for edition, conductor_metal, metal, electrode in itertools.product(
         EDITIONS, METALS, METALS, ("water-pipe", "concrete-encased", "ring", "rod")
     ):
-        fixed = dict(conductor_metal=conductor_metal, metal=metal, electrode=electrode)
+        fixed = dict(conductor_metal=conductor_metal, metal=metal, electrode=electrode, ring="2")
         by_size = [AREAS[size(edition, conductor=label, **fixed)] for label in AREAS]
         by_sets = [AREAS[size(edition, conductor="3/0", sets=sets, **fixed)] for sets in range(1, 13)]
         others = [None, "2", "3/0", "3/0,3/0", "3/0,3/0,2x500kcmil"]
@@ -259,4 +277,4 @@ def test_a_larger_conductor_more_sets_or_another_disconnect_never_gives_a_smalle
 def test_no_electrode_ever_asks_for_more_than_the_water_pipe():
     for label, electrode, metal in itertools.product(AREAS, ("concrete-encased", "ring", "rod", "other"), METALS):
         whole = AREAS[size(conductor=label, metal=metal)]
-        assert AREAS[size(conductor=label, metal=metal, electrode=electrode)] <= whole
+        assert AREAS[size(conductor=label, metal=metal, electrode=electrode, ring="2")] <= whole

@@ -213,6 +213,20 @@ def test_the_notes_say_what_the_case_implies_on_site(inputs, says):
     assert says in notes(**inputs)
 
 
+@pytest.mark.parametrize(
+    ("conductor", "run", "named"),  # 8 AWG up to 2 AWG copper, 6 AWG above; 250.64(B)(3) asks of less than 6 AWG
+    [("2", "outside", True), ("2", "outside-at-pole", True), ("2", "inside", False), ("1", "outside", False)],
+)
+def test_a_wire_outside_smaller_than_6_runs_in_a_raceway_or_armor(conductor, run, named):
+    notes = [str(note) for note in answer(conductor=conductor, run=run).working.notes]
+    assert any("in a raceway or armor" in note and "250.64(B)(3)" in note for note in notes) == named
+
+
+def test_without_the_kind_of_raceway_the_words_ask_for_it_plainly():
+    (fix,) = answer(form="raceway").fix
+    assert fix.field == "raceway" and str(fix.words) == "Choose the kind of raceway that is to be the jumper."
+
+
 def test_outside_the_raceway_of_a_derived_system_the_authority_is_asked():
     assert "250.30(A)(2)" in warnings(place="separately-derived-system", run="outside")[0]
     assert warnings(run="outside") == []

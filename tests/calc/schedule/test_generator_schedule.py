@@ -53,6 +53,8 @@ def test_with_a_breaker_on_the_set_the_neutral_is_bonded_at_the_set():
         )
         row = next(row for row in result.answer.table.rows if str(row.cells["part"]) == "System bonding jumper")
         assert str(row.cells["from"]).startswith("Generator")
+        warned = [str(words) for words in result.working.warnings if "bond is at the generator" in str(words)]
+        assert bool(warned) is (place == "first-disconnect")
 
 
 def test_the_practice_behind_a_breaker_on_the_set_is_cited_as_practice():
@@ -60,3 +62,26 @@ def test_the_practice_behind_a_breaker_on_the_set_is_cited_as_practice():
     assert [cited.mark for cited in result.working.citations if cited.key == "grounding/generator_with_device"] == [
         "practice"
     ]
+
+
+def generator(**inputs):
+    inputs = dict(edition="2023", breaker="no", conductor="500kcmil", electrodes="rod") | inputs
+    return generator_schedule(**inputs)
+
+
+def test_piping_and_steel_are_bonded_to_a_generator_that_is_a_source_of_its_own():
+    """250.104(D)(1) and (D)(2), Table 250.102(C)(1): over 350 to 600 kcmil copper, 1/0 copper."""
+    sizes = generator(neutral="switched", metal_parts="water-pipe,structural-metal").answer.values["sizes"]
+    assert (sizes["water-pipe-bonding"], sizes["structural-metal-bonding"]) == ("1/0-copper", "1/0-copper")
+
+
+def test_steel_that_is_the_electrode_of_the_generator_needs_no_further_bond():
+    """250.104(D)(2) Exception No. 1."""
+    result = generator(neutral="switched", electrodes="structural-metal,rod", metal_parts="structural-metal")
+    assert result.answer.values["sizes"]["structural-metal-bonding"] == "no-bond"
+
+
+def test_with_a_joined_neutral_the_bonds_at_the_service_serve():
+    result = generator(neutral="joined", metal_parts="water-pipe")
+    assert "water-pipe-bonding" not in result.answer.values["sizes"]
+    assert any("serve here too" in str(words) for words in result.working.notes)

@@ -45,3 +45,29 @@ def test_only_the_old_way_bonds_the_neutral():
     for wires, bonded in (("with-equipment-conductor", False), ("existing-without", True)):
         result = separate_building_schedule(edition="2023", device="100", conductor="3", wires=wires, electrodes="rod")
         assert ("neutral-bond" not in result.answer.values["sizes"]) is bonded
+
+
+def test_the_old_neutral_is_sized_in_the_metal_of_the_hot_conductors():
+    """Table 250.122, 125 A (row of 200 A): 6 copper or 4 aluminum."""
+    result = separate_building_schedule(
+        edition="2023",
+        device="125",
+        conductor="1/0",
+        conductor_metal="aluminum",
+        wires="existing-without",
+        electrodes="rod",
+    )
+    assert result.answer.values["sizes"]["grounded-conductor"] == "4-aluminum"
+
+
+def test_no_bond_of_a_fed_building_starts_at_its_neutral():
+    """250.32(B)(1): the neutral is not bonded there."""
+    result = separate_building_schedule(
+        edition="2023", device="100", conductor="3", electrodes="rod", metal_parts="water-pipe,structural-metal"
+    )
+    starts = [
+        str(row.cells["from"])
+        for row in result.answer.table.rows
+        if "piping" in str(row.cells["part"]) or "structural" in str(row.cells["part"])
+    ]
+    assert len(starts) == 2 and not any("eutral" in start for start in starts)

@@ -97,3 +97,10 @@ def test_the_conductor_and_the_tap_are_those_of_the_source():
             assert any(f"conductor={case['conductor']}&" in row.link for row in rows)
         for tap in case.get("taps", ()):
             assert any(f"taps {tap} AWG" in str(row.cells["size"]) for row in rows)
+
+
+def test_one_rod_is_warned_of_and_the_electrodes_of_the_building_are_not():
+    """250.53(A)(2)."""
+    for electrode, warned in (("rod", True), ("plate", True), ("structural-metal", False), ("water-pipe", False)):
+        said = warnings(kva="75", device="225", electrode=electrode)
+        assert any("25 ohm" in words for words in said) is warned
