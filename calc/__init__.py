@@ -4,6 +4,7 @@ from calc.catalogue import CALCULATORS
 from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
 from calc.fault.available_fault_current import available_fault_current
+from calc.fault.ground_fault_loop import ground_fault_loop
 from calc.fault.longest_return_path import longest_return_path
 from calc.fault.device_clearing import device_clearing
 from calc.fault.jumper_withstand import jumper_withstand
@@ -36,6 +37,7 @@ __all__ = [
     "equipment_bonding_jumper",
     "equipment_grounding_conductor",
     "generator_schedule",
+    "ground_fault_loop",
     "grounded_conductor",
     "grounding_electrode_conductor",
     "jumper_withstand",

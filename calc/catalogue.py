@@ -2,6 +2,7 @@
 
 from calc.comparison.compare_editions import compare_editions
 from calc.fault.available_fault_current import available_fault_current
+from calc.fault.ground_fault_loop import ground_fault_loop
 from calc.fault.longest_return_path import longest_return_path
 from calc.fault.device_clearing import device_clearing
 from calc.fault.jumper_withstand import jumper_withstand
@@ -44,6 +45,7 @@ CALCULATORS = {
         buried_metal_elbow,
         knockouts_over_250_volts,
         available_fault_current,
+        ground_fault_loop,
         longest_return_path,
         device_clearing,
         jumper_withstand,
