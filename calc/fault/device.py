@@ -27,7 +27,10 @@ _HAIR = 1e-9  # a current divided by a rating may miss a multiple by its last di
 
 @dataclass(frozen=True)
 class Opening:
-    """How surely a device opens: one of VERDICTS, plain words, and the longest time, s, that its standard allows."""
+    """How surely a device opens: one of VERDICTS, plain words, and the longest time, s, that its standard allows.
+
+    For ground-fault protection of equipment that time is its delay; its disconnect adds its own.
+    """
 
     verdict: str
     words: Sentence

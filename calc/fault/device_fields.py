@@ -15,16 +15,21 @@ MOST_VOLT = 1000
 FINEST = 9  # decimals kept, so that 30 mA is 0.03 A
 
 
-def between(label: Sentence, hint: Sentence, enter: Sentence, unit: str, low: float, high: float, **more) -> Field:
-    """Give a field for a number from `low` to `high` in `unit`; other units of its kind are converted."""
+def between(
+    label: Sentence, hint: Sentence, enter: Sentence, unit: str, low: float, high: float, *, number=True, rare=False
+) -> Field:
+    """Give a field for a number from `low` to `high` in `unit`; other units of its kind are converted.
+
+    number: whether a phone shows its number keys; rare: whether it stands behind less common cases.
+    """
 
     def read(text: str) -> float:
-        number = round(read_quantity(text, unit), FINEST)
-        if not low <= number <= high:
+        value = round(read_quantity(text, unit), FINEST)
+        if not low <= value <= high:
             raise ValueError(text)
-        return whole(number)
+        return whole(value)
 
-    return Field(label, hint, enter, read, show=lambda number: f"{shown_number(number)} {unit}", **more)
+    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare, number=number)
 
 
 def _read_multiple(text: str) -> float:
@@ -74,6 +79,7 @@ INSTANTANEOUS_MULTIPLE = Field(
     ),
     read=_read_multiple,
     show=lambda multiple: f"{shown_number(multiple)} ×",
+    number=True,
 )
 VOLTAGE_TO_GROUND = between(
     say("Voltage to ground"),

@@ -42,6 +42,7 @@ CLEARING_TIME = between(
     "s",
     0.0001,
     MOST_SECOND,
+    number=False,
 )
 DEVICE_KIND = one_of(
     say("Kind of device"),
