@@ -6,7 +6,6 @@ line to line is twice `positive` and line to ground a third of twice `positive` 
 
 from __future__ import annotations
 
-import cmath
 import math
 from dataclasses import dataclass, replace
 
@@ -54,7 +53,7 @@ class Source:
 
 def line_to_ground_impedance(source: Source) -> complex:
     """Give the loop impedance of a fault to ground, ohm: the current is `voltage_to_ground` by its magnitude."""
-    if cmath.isinf(source.zero):
+    if math.isinf(abs(source.zero)):
         return complex(math.inf, 0)
     return (2 * source.positive + source.zero) / 3
 
@@ -205,7 +204,7 @@ _LEAST_TO_GROUND = {SPLIT: 1 / 4, WYE: 2 / 3, HIGH_LEG: 2 / 4, CORNER: 2}
 
 
 def _current(volt: float, impedance: complex) -> float:
-    return 0.0 if cmath.isinf(impedance) else volt / abs(impedance)
+    return volt / abs(impedance)
 
 
 def _ohm(supply: System, kva: float) -> float:
