@@ -3,6 +3,9 @@
 from calc.catalogue import CALCULATORS
 from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
+from calc.electrodes.electrode_resistance import electrode_resistance
+from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.earth_only_return import earth_only_return
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -27,6 +30,8 @@ __all__ = [
     "buried_metal_elbow",
     "compare_editions",
     "conductor_name",
+    "earth_only_return",
+    "electrode_resistance",
     "equipment_bonding_jumper",
     "equipment_grounding_conductor",
     "generator_schedule",
@@ -34,6 +39,7 @@ __all__ = [
     "grounding_electrode_conductor",
     "knockouts_over_250_volts",
     "main_bonding_jumper",
+    "measured_electrode",
     "raceway_as_grounding_path",
     "separate_building_schedule",
     "service_schedule",

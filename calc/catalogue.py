@@ -1,6 +1,9 @@
 """Every calculator by slug, in the order a reader meets them."""
 
 from calc.comparison.compare_editions import compare_editions
+from calc.electrodes.electrode_resistance import electrode_resistance
+from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.earth_only_return import earth_only_return
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -39,6 +42,9 @@ CALCULATORS = {
         raceway_as_grounding_path,
         buried_metal_elbow,
         knockouts_over_250_volts,
+        earth_only_return,
+        electrode_resistance,
+        measured_electrode,
         compare_editions,
     )
 }  # fmt: skip
