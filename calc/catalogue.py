@@ -7,6 +7,9 @@ from calc.fault.ground_fault_loop import ground_fault_loop
 from calc.fault.jumper_withstand import jumper_withstand
 from calc.fault.longest_return_path import longest_return_path
 from calc.fault.stray_neutral_current import stray_neutral_current
+from calc.electrodes.electrode_resistance import electrode_resistance
+from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.earth_only_return import earth_only_return
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -51,6 +54,9 @@ CALCULATORS = {
         stray_neutral_current,
         device_clearing,
         jumper_withstand,
+        earth_only_return,
+        electrode_resistance,
+        measured_electrode,
         compare_editions,
     )
 }  # fmt: skip
