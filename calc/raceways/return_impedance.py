@@ -4,7 +4,8 @@ The field of the wires inside ends in the wall, so the current that comes back c
 model is a round tube of constant permeability, solved exactly. Only what is inside counts: when all that goes
 out in the wires comes back in wires and raceway, the voltage along the inner face takes the place of the
 raceway's own, and the wires keep the impedance of their group. Between them no further coupling is left over
-(the field between two wires adds a few percent of the raceway's reactance at most and is left out).
+(the field between the wires and the wall is taken as in the wires' listed reactance, which in steel covers it
+unless a small wire lies in a large raceway).
 A current that leaves the raceway for another path (water pipe, earth) is not in this model.
 """
 
