@@ -5,7 +5,13 @@ from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
 from calc.fault.take_a_bond_away import take_a_bond_away
 from calc.fault.device_clearing import device_clearing
+from calc.fault.ground_fault_loop import ground_fault_loop
 from calc.fault.jumper_withstand import jumper_withstand
+from calc.fault.longest_return_path import longest_return_path
+from calc.fault.stray_neutral_current import stray_neutral_current
+from calc.electrodes.electrode_resistance import electrode_resistance
+from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.earth_only_return import earth_only_return
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -45,10 +51,15 @@ CALCULATORS = {
         buried_metal_elbow,
         knockouts_over_250_volts,
         available_fault_current,
+        ground_fault_loop,
         longest_return_path,
         take_a_bond_away,
+        stray_neutral_current,
         device_clearing,
         jumper_withstand,
+        earth_only_return,
+        electrode_resistance,
+        measured_electrode,
         compare_editions,
     )
 }  # fmt: skip

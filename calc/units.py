@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     import pint
 
-_WRITTEN = re.compile(r"([0-9][0-9,]*(?:\.[0-9]+)?|\.[0-9]+)\s*([A-Za-zΩ][A-Za-zΩ0-9]*)?")
+_WRITTEN = re.compile(r"([0-9][0-9,]*(?:\.[0-9]+)?(?:e-[0-9]+)?|\.[0-9]+)\s*([A-Za-zΩ][A-Za-zΩ0-9]*)?")
 
 
 @cache
@@ -35,11 +35,11 @@ def convert(value: float, unit: str, wanted: str) -> float:
 def read_quantity(text: str, unit: str) -> float:
     """Give a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`.
 
-    A number without a unit counts in `unit`; capitals ("200 AMPS", "6 FT") are read too.
-    Raises: ValueError when the text is no number with a unit of the same kind.
+    A number without a unit counts in `unit`; capitals ("200 AMPS", "6 FT") are read too, and a tiny number as links
+    write it ("1e-07"). Raises: ValueError when the text is no number with a unit of the same kind.
 
-    >>> read_quantity("150 ft", "ft"), read_quantity("200", "A")
-    (150.0, 200.0)
+    >>> read_quantity("150 ft", "ft"), read_quantity("200", "A"), read_quantity("1e-07", "ft")
+    (150.0, 200.0, 1e-07)
     """
     written = _WRITTEN.fullmatch(text.strip())
     if not written:
