@@ -72,4 +72,5 @@ class Answer:
         if str(self.detail)[:1].isupper():
             return say("{headline}: {detail}", headline=self.headline, detail=self.detail)
         return say("{headline} {detail}", headline=self.headline, detail=self.detail)
+
     charts: tuple[Chart, ...] = ()

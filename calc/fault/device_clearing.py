@@ -35,6 +35,7 @@ from calc.fault.device_limits import (
 )
 from calc.fault.device_notes import note_the_device, stay_with_one_device
 from calc.fault.loop_limit import loop_limit_step
+from calc.fault.time_current import time_current_chart
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -129,6 +130,7 @@ def device_clearing(
             "largest_loop_ohm": loop,
             "series": series,
         },
+        charts=(time_current_chart(say("Time and current of this device"), series),),
     )
 
 

@@ -45,7 +45,11 @@ def say_what_happens(
         )
     elif volt > 1:
         working.warn(
-            say("With no fault at all {volt} V to earth stay on {part}.", volt=shown(volt), part=PART_IN_SENTENCE[highest])
+            say(
+                "With no fault at all {volt} V to earth stay on {part}.",
+                volt=shown(volt),
+                part=PART_IN_SENTENCE[highest],
+            )
         )
     if touched != "none":
         milliampere = 1000 * abs(solved.currents["person"])

@@ -76,7 +76,6 @@ def time_current_of(seen: Seen, working: Working) -> Chart:
     return time_current_chart(title, series)
 
 
-
 def shown(value: float) -> str:
     """Give a number to three digits, no more than a model is good for.
 

@@ -106,11 +106,9 @@ def take_a_bond_away(
             "fault_ampere": ampere,
             "verdict": verdict,
             "device": seen.device if seen else "none",
-            "volts": {part: round(volt, 3) for part, volt in volts.items()},
+            "volts": {part: round(volt, 6) for part, volt in volts.items()},
             "currents": {
-                name: round(abs(current), 4)
-                for name, current in solved.currents.items()
-                if not name.startswith(INSIDE)
+                name: round(abs(current), 6) for name, current in solved.currents.items() if not name.startswith(INSIDE)
             },
         },
         table=_voltages(solved),

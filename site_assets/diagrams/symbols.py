@@ -116,7 +116,12 @@ def person(name: str, x: float, y: float, reach: float) -> drawsvg.DrawingElemen
     """Give a person, head at (x, y), 56 tall with the earth underfoot, one hand reaching left to `reach`."""
     group = drawsvg.Group(id=name, class_="person")
     group.append(drawsvg.Circle(x, y, 6))
-    for line in ((x, y + 6, x, y + 28), (x, y + 12, reach, y + 16), (x, y + 28, x - 7, y + 46), (x, y + 28, x + 7, y + 46)):
+    for line in (
+        (x, y + 6, x, y + 28),
+        (x, y + 12, reach, y + 16),
+        (x, y + 28, x - 7, y + 46),
+        (x, y + 28, x + 7, y + 46),
+    ):
         group.append(drawsvg.Line(*line))
     group.append(drawsvg.Line(x - 13, y + 48, x + 13, y + 48, class_="ground"))
     return group

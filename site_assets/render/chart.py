@@ -46,10 +46,7 @@ def _chart(chart: Chart) -> str:
 
 def _twin(chart: Chart) -> str:
     if chart.kind == "bars":
-        rows = [
-            _point(chart, name, up)
-            for name, (_, up) in zip(chart.names, chart.lines[0].points, strict=True)
-        ]
+        rows = [_point(chart, name, up) for name, (_, up) in zip(chart.names, chart.lines[0].points, strict=True)]
     else:
         rows = [_line(chart, place, line) for place, line in enumerate(chart.lines)]
     return "".join(f"<li>{_text(words)}</li>" for words in rows)

@@ -37,7 +37,7 @@ NOT_TOLD = ("supply-hot-b", "feeder-hot-a", "feeder-hot-b", "branch-hot", "load-
 
 
 def scene_parts(result: Result) -> dict | None:
-    """Give what the drawing shows: `marks` (attributes) and `words` by id, `names` to press, `twin`; None without one."""
+    """Give what the drawing shows: `marks` and `words` by id, `names` to press, `twin`; None where none is drawn."""
     if result.calculator.slug != SLUG or result.outcome != "answer":
         return None
     inputs, values = result.inputs, result.answer.values
@@ -45,7 +45,9 @@ def scene_parts(result: Result) -> dict | None:
     marks = {name: {"flow": str(flow(values["currents"].get(name, 0)))} for name in BRANCHES}
     for name, state in branch_states(inputs, states).items():
         marks[name]["state"] = state
-    words = {f"{name}-state": str(STATE_WORDS[each]) if each in SAID_IN_DRAWING else "" for name, each in states.items()}
+    words = {
+        f"{name}-state": str(STATE_WORDS[each]) if each in SAID_IN_DRAWING else "" for name, each in states.items()
+    }
     for part in PARTS:
         here = inputs["fault"] == part
         marks[part] = {"level": str(level(values["volts"][part]))}
