@@ -22,6 +22,7 @@ AHEAD = {
     "panel": ("feeder", "supply"),
 }
 BEST_FIRST = ("assured", "likely", "slow", "not-assured", "does-not-open")
+LEAST_SHOWN = 0.005
 OPENS = ("assured", "likely")
 SMALLEST_SHOWN = 100  # a current below this part of the rating is left out of the picture; its title tells it
 
@@ -79,7 +80,7 @@ def time_current_of(seen: Seen, working: Working) -> Chart:
 def shown(value: float) -> str:
     """Give a number to three digits, no more than a model is good for.
 
-    >>> shown(275.46), shown(0.00012), shown(1234.5)
+    >>> shown(275.46), shown(0.0009), shown(1234.5)
     ('275', '0', '1,230')
     """
-    return "0" if value < 0.0005 else shown_number(float(f"{value:.3g}"))
+    return "0" if value < LEAST_SHOWN else shown_number(float(f"{value:.3g}"))

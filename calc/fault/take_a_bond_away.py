@@ -94,12 +94,7 @@ def take_a_bond_away(
     return Answer(
         name=say("Take a bond away"),
         headline=_headline(fault, seen),
-        detail=say(
-            "{ampere} A of fault current; highest: {volt} V to earth on {part}",
-            ampere=shown(ampere),
-            volt=shown(volts[highest]),
-            part=PART_IN_SENTENCE[highest],
-        ),
+        detail=_detail(fault, ampere, volts, highest),
         basis=None,
         said=f"{verdict}-{shown(ampere).replace(',', '')}A-{shown(volts[highest])}V",
         values={
@@ -128,6 +123,13 @@ def _headline(fault: str, seen: Seen | None) -> Sentence:
     if seen.opening.verdict == "slow":
         return say("The {rating} A breaker opens, but late", rating=RATINGS[seen.device])
     return say("Nothing surely opens")
+
+
+def _detail(fault: str, ampere: float, volts: dict[str, float], highest: str) -> Sentence:
+    metal = say("highest: {volt} V to earth on {part}", volt=shown(volts[highest]), part=PART_IN_SENTENCE[highest])
+    if fault == "none":
+        return say("On metal, {metal}", metal=metal)
+    return say("{ampere} A of fault current; {metal}", ampere=shown(ampere), metal=metal)
 
 
 def _voltages(solved: Solution) -> Table:

@@ -83,6 +83,7 @@ def scene_html() -> str:
         f'<ul class="presets" data-presets>{"".join(_preset(each) for each in PRESETS)}</ul>'
         f'<figure class="drawing scene" id="drawing-{SLUG}" data-scene="{SLUG}">'
         f'<p class="scene-verdict" id="{SLUG}-drawing-verdict" role="status">{text(shown["words"]["verdict"])}</p>'
+        f'<p class="scene-look" data-scene-look></p>'
         f"{take_a_bond_away.svg()}<figcaption><p>{text(take_a_bond_away.CAPTION)}</p>"
         f'<div class="scene-twin" data-scene-twin>{shown["twin"]}</div></figcaption></figure>'
     )

@@ -29,7 +29,7 @@ CAPTION = say(
     "add what should not be there. Press a part to put the fault on it. A heavier line carries ten times the current; "
     "a part's outline grows from a hundredth, a tenth and a half of the source's 120 V."
 )
-METAL, NEUTRAL, HOT_B, HOT_A = 96, 190, 244, 290  # the four ways down
+METAL, NEUTRAL, HOT_B, HOT_A = 96, 190, 252, 290  # the four ways down
 # Parts first, so that the bonds drawn over them are pressed in their stead: x, y, width, height.
 PRESSED_PARTS = {
     "supply-raceway": (150, 84, 158, 104),
@@ -168,16 +168,16 @@ def names():
         label(say("source"), 8, 20),
         label(say("metal\nraceway"), 8, 100),
         label(say("supply-side\njumper"), 8, 160),
-        label(say("100 A"), 298, 240),
+        label(say("100 A"), 295, 240),
         label(say("60 A"), 298, 308),
         label(say("20 A"), 298, 508),
         label(say("main bonding\njumper"), 78, 243),
         label(say("disconnect"), 104, 308),
         label(say("rod"), 8, 324),
         label(say("grounding\npath"), 4, 372),
-        label(say("neutral"), 200, 372),
-        label(say("neutral"), 200, 130),
-        label(say("neutral bond"), 84, 454),
+        label(say("neutral"), 199, 372),
+        label(say("neutral"), 199, 130),
+        label(say("neutral bond"), 104, 454),
         label(say("panel"), 104, 530),
         label(say("grounding\npath"), 4, 604),
         label(say("buried\nelbow"), 312, 588),
@@ -208,7 +208,7 @@ def told(words: dict[str, str]):
         "service-ampere": (HOT_A - 8, 274, "ampere"),
         "panel-ampere": (HOT_A - 8, 440, "ampere"),
         "machine-ampere": (320, 716, "ampere"),
-        "buried-elbow-ampere": (HOT_A - 8, 594, "ampere"),
+        "buried-elbow-ampere": (HOT_A - 10, 582, "ampere"),
         "person-supply-raceway-current": (357, 182, "current"),
         "person-service-current": (357, 304, "current"),
         "person-panel-current": (357, 534, "current"),

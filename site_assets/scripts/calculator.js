@@ -32,7 +32,8 @@ export function startCalculator(form) {
     result.innerHTML = reply.html;
     showFieldErrors(form, reply.fix);
     // A link whose answer has changed stays as it came, so that the difference is seen again after a reload.
-    if (reply.query && !reply.differs) history.replaceState(null, "", `?${reply.query}${location.hash}`);
+    // Browsers take half a frame to change the address; the answer is painted first.
+    if (reply.query && !reply.differs) setTimeout(() => mine === latest && putQuery(reply.query));
     if (moveFocus) bringUp(result.querySelector("section"));
     document.dispatchEvent(new CustomEvent("calculator:answered", { detail: reply }));
   }
@@ -69,6 +70,10 @@ export function startCalculator(form) {
   } else {
     addEventListener("load", () => setTimeout(() => whenIdle(start), IDLE_WAIT));
   }
+}
+
+function putQuery(query) {
+  history.replaceState(null, "", `?${query}${location.hash}`);
 }
 
 function bringUp(section) {

@@ -1,24 +1,30 @@
-// Draws the charts that Python describes, with uPlot, when they come into view; the list beside each tells the same.
+// Draws the charts that Python describes, with uPlot; the list beside each tells the same.
 
 const HEIGHT = 260;
+const WIDEST = 620; // what paper holds
 const drawn = new Map(); // figure -> chart
-let library;
+let UPlot;
 
 export function startCharts() {
-  const seen = new IntersectionObserver((entries) => {
-    for (const { target, isIntersecting } of entries) if (isIntersecting) draw(target);
-  }, { rootMargin: "200px" });
-  const watch = () => {
-    for (const figure of drawn.keys()) if (!figure.isConnected) forget(figure);
-    for (const figure of document.querySelectorAll("[data-chart]")) if (!drawn.has(figure)) seen.observe(figure);
-  };
-  const again = (ink) => { for (const figure of [...drawn.keys()]) draw(figure, ink); };
-  watch();
-  document.addEventListener("calculator:answered", watch);
+  const again = (ink) => { for (const figure of [...drawn.keys()]) forget(figure); return draw(ink); };
+  draw();
+  // The answer's words are painted first.
+  document.addEventListener("calculator:answered", () => requestAnimationFrame(() => setTimeout(draw)));
+  // What was folded or of another edition has no width until it is shown.
+  document.addEventListener("toggle", () => draw(), true);
+  document.addEventListener("edition:change", () => draw());
   addEventListener("resize", () => again());
   addEventListener("beforeprint", () => again("black"));
   addEventListener("afterprint", () => again());
   new MutationObserver(() => again()).observe(document.body, { attributeFilter: ["data-md-color-scheme"] });
+}
+
+async function draw(ink) {
+  for (const figure of [...drawn.keys()]) if (!figure.isConnected) forget(figure);
+  const waiting = [...document.querySelectorAll("[data-chart]")].filter((figure) => !drawn.has(figure));
+  if (!waiting.length) return;
+  UPlot ??= (await import("../charts/uPlot.esm.js")).default;
+  for (const figure of waiting) if (figure.isConnected && !drawn.has(figure)) drawOne(figure, ink);
 }
 
 function forget(figure) {
@@ -26,22 +32,21 @@ function forget(figure) {
   drawn.delete(figure);
 }
 
-async function draw(figure, ink) {
-  library ??= import("../charts/uPlot.esm.js");
-  const { default: UPlot } = await library;
+function drawOne(figure, ink) {
   const place = figure.querySelector(".chart-canvas");
-  if (!place.clientWidth) return;
-  forget(figure);
+  const width = Math.min(place.clientWidth, WIDEST);
+  if (!width) return;
   const chart = JSON.parse(figure.dataset.chart);
   const look = getComputedStyle(figure);
   const color = ink ?? look.color;
-  const axis = { stroke: color, ticks: { stroke: color, width: 1 }, grid: { stroke: color, width: 0.25 }, font: `13px ${look.fontFamily}`, labelFont: `13px ${look.fontFamily}` };
-  const shared = { width: place.clientWidth, height: HEIGHT, legend: { show: false }, cursor: { show: false } };
-  const [options, data] = chart.kind === "bars" ? bars(UPlot, chart, axis, color) : logarithmic(chart, axis, color);
+  const font = `13px ${look.fontFamily}`;
+  const axis = { stroke: color, ticks: { stroke: color, width: 1 }, grid: { stroke: color, width: 0.25 }, font, labelFont: font };
+  const shared = { width, height: HEIGHT, legend: { show: false }, cursor: { show: false } };
+  const [options, data] = chart.kind === "bars" ? bars(chart, axis, color) : logarithmic(chart, axis, color);
   drawn.set(figure, new UPlot({ ...shared, ...options }, data, place));
 }
 
-function bars(UPlot, chart, axis, color) {
+function bars(chart, axis, color) {
   const points = chart.lines[0].points;
   const columns = [points.map(([across]) => across), points.map(([, up]) => up)];
   const most = Math.max(...columns[1], 1) * 1.1;

@@ -19,6 +19,7 @@ const box = (form, field, name) => form.querySelector(`[name="${field}"][value="
 
 export function startScene(figure) {
   const form = document.querySelector(`form[data-calculator="${figure.dataset.scene}"]`);
+  const look = figure.querySelector("[data-scene-look]");
   const drawn = (name) => document.getElementById(`${figure.dataset.scene}-drawing-${name}`);
 
   function ask(query) {
@@ -31,6 +32,7 @@ export function startScene(figure) {
     if (!kind) return;
     event.preventDefault();
     NEXT[kind](form, name);
+    look.textContent = "";
     ask();
   }
 
@@ -42,6 +44,7 @@ export function startScene(figure) {
     const link = event.target.closest("a");
     if (!link || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
     event.preventDefault();
+    look.textContent = link.nextElementSibling.textContent;
     ask(link.search);
     figure.scrollIntoView({ block: "start" });
   });
