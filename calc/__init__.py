@@ -3,6 +3,8 @@
 from calc.catalogue import CALCULATORS
 from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
+from calc.fault.available_fault_current import available_fault_current
+from calc.fault.longest_return_path import longest_return_path
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -24,6 +26,7 @@ from calc.schedule.transformer_schedule import transformer_schedule
 __all__ = [
     "CALCULATORS",
     "EDITIONS",
+    "available_fault_current",
     "buried_metal_elbow",
     "compare_editions",
     "conductor_name",
@@ -33,6 +36,7 @@ __all__ = [
     "grounded_conductor",
     "grounding_electrode_conductor",
     "knockouts_over_250_volts",
+    "longest_return_path",
     "main_bonding_jumper",
     "raceway_as_grounding_path",
     "separate_building_schedule",

@@ -1,6 +1,8 @@
 """Every calculator by slug, in the order a reader meets them."""
 
 from calc.comparison.compare_editions import compare_editions
+from calc.fault.available_fault_current import available_fault_current
+from calc.fault.longest_return_path import longest_return_path
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -39,6 +41,8 @@ CALCULATORS = {
         raceway_as_grounding_path,
         buried_metal_elbow,
         knockouts_over_250_volts,
+        available_fault_current,
+        longest_return_path,
         compare_editions,
     )
 }  # fmt: skip

@@ -9,6 +9,7 @@ from calc.words import Sentence, say
 
 LONGEST_TEXT = 200
 LONGEST_ECHO = 40
+MANY_CHOICES = 6
 
 
 @dataclass(frozen=True)
@@ -27,6 +28,7 @@ class Field:
     the value as it is read out.
     `rare` fields stand behind "less common cases". `several`: any of the choices together, with commas
     between; `read` gets them in the order of the choices. `longest`: characters that may be typed.
+    `number`: a bare number will do, so a phone shows its number keys.
     """
 
     label: Sentence
@@ -40,6 +42,7 @@ class Field:
     rare: bool = False
     several: bool = False
     longest: int = LONGEST_TEXT
+    number: bool = False
 
 
 def read_field(asked: Field, text: str) -> object:
@@ -64,8 +67,13 @@ def _in_order(choices: tuple[Choice, ...], text: str) -> str:
 def mend(asked: Field, text: str) -> Sentence:
     """Give the sentence that tells what to enter instead of `text`."""
     if not text.strip():
-        return asked.enter
+        return say("Choose one of those listed.") if _many(asked) else asked.enter
     return say("“{typed}” does not fit here. {enter}", typed=echo(text), enter=asked.enter)
+
+
+def _many(asked: Field) -> bool:
+    """Whether the values of a choice are too many to read out to someone who chose none."""
+    return len(asked.choices) > MANY_CHOICES and not asked.several
 
 
 def echo(text: str) -> str:

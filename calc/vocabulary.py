@@ -85,7 +85,7 @@ def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Fie
         return whole(ampere)
 
     enter = say("Enter a rating from 1 to {most} A, for example 200.", most=MOST_AMPERE)
-    return Field(label, hint, enter, read, show=lambda ampere: f"{shown_number(ampere)} A", rare=rare)
+    return Field(label, hint, enter, read, show=lambda ampere: f"{shown_number(ampere)} A", rare=rare, number=True)
 
 
 def whole(value: float) -> float:

@@ -46,10 +46,8 @@ def solve(
 
     branches: (name, from, to, impedance in ohm); zero ohm joins two nodes.
     sources: (name, from, to, emf in volt, impedance in ohm); the emf raises `from` above `to`.
-    couplings: (branch, branch, mutual impedance in ohm), dots at the `from` ends.
-    reference: the node of zero volt, remote earth by default.
-    Raises: NetworkFault, with names, for a name twice, no finite impedance, resistance below zero, an island, an
-    open source, zero ohms in a loop, or a circuit with no single answer.
+    couplings: (branch, branch, mutual impedance in ohm), dots at the `from` ends. reference: the node of zero volt.
+    Raises: NetworkFault, with names: a name twice, a bad value, an island, an open source, a loop of zero ohms.
     Source: nodal analysis; impedances of coupled branches inverted together.
 
     >>> solved = solve([("load", "a", "E", 10)], [("supply", "a", "E", 120, 2)])

@@ -56,7 +56,10 @@ MISSING = several_of(
     say("Taken away"), say("Each one missing or broken."), tuple(Choice(*each) for each in BOND_WORDS.items())
 )
 LOOSE = several_of(
-    say("Loose"), say("There, but with some ohms in it."), tuple(Choice(*each) for each in BOND_WORDS.items()), rare=True
+    say("Loose"),
+    say("There, but with some ohms in it."),
+    tuple(Choice(*each) for each in BOND_WORDS.items()),
+    rare=True,
 )
 LOOSE_OHM = quantity(say("Ohms of a loose joint"), say("It counts for what is loose."), "ohm", 0.001, 1000, "1")
 ADDED = several_of(
@@ -111,10 +114,20 @@ LOADS = one_of(
     rare=True,
 )
 PERSON_OHM = quantity(
-    say("Resistance of that person"), say("1000 ohm is the usual figure; wet and barefoot 500."), "ohm", 100, MOST_OHM, "1000"
+    say("Resistance of that person"),
+    say("1000 ohm is the usual figure; wet and barefoot 500."),
+    "ohm",
+    100,
+    MOST_OHM,
+    "1000",
 )
 ELECTRODE_OHM = quantity(
-    say("Electrode at the first disconnect, to earth"), say("A rod in ordinary soil: tens of ohms."), "ohm", 0.1, 10_000, "25"
+    say("Electrode at the first disconnect, to earth"),
+    say("A rod in ordinary soil: tens of ohms."),
+    "ohm",
+    0.1,
+    10_000,
+    "25",
 )
 SUPPLY_LENGTH = quantity(say("Length of the supply"), say("One way."), "ft", 1, MOST_FEET, "75")
 FEEDER_LENGTH = quantity(say("Length of the feeder"), say("One way."), "ft", 1, MOST_FEET, "50")

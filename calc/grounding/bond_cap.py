@@ -6,7 +6,9 @@ from calc.conductors.ampacity import ALUMINUM_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import NotCovered
+from calc.editions import EDITIONS
 from calc.jumpers.supply_side_size import supply_side_size
+from calc.rulebook import rule
 from calc.vocabulary import METAL_WORDS
 from calc.words import say
 from calc.working import Working
@@ -27,6 +29,7 @@ def capped_supply_side_size(
             raise
         size = None
     if cap == "none":
+        _note_later_cap(size, metal, working, cap_rule)
         return size
     if size and area(size, working.edition) <= area(cap, working.edition):
         return size
@@ -37,3 +40,20 @@ def capped_supply_side_size(
         (cap_rule,),
     )
     return cap
+
+
+def _note_later_cap(size: str, metal: str, working: Working, cap_rule: str) -> None:
+    """Note the first edition that states a cap, where `size` is larger than that."""
+    later = next(edition for edition in EDITIONS if rule(cap_rule, edition).rows[0][ALUMINUM_COLUMN[metal]] != "none")
+    cap = rule(cap_rule, later).rows[0][ALUMINUM_COLUMN[metal]]
+    if area(size, working.edition) > area(cap, working.edition):
+        working.note(
+            say(
+                "The {edition} edition states no upper size. From {later} on no more than {cap} {metal} is asked for; "
+                "ask the authority whether that will do.",
+                edition=working.edition,
+                later=later,
+                cap=shown_size(cap),
+                metal=METAL_WORDS[metal],
+            )
+        )

@@ -25,7 +25,7 @@ SUPPLY = one_of(
     (
         Choice("service", say("A building with a service")),
         Choice("feeder-or-branch", say("A building fed by a feeder or branch circuit")),
-        Choice("separately-derived-system", say("A transformer or generator that is a source of its own")),
+        Choice("separately-derived-system", say("Transformer or generator of its own")),
         Choice("common-electrode-conductor", say("Several such sources on one grounding electrode conductor")),
     ),
 )

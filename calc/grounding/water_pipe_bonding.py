@@ -20,25 +20,29 @@ from calc.working import Working
 BUILDING = "grounding/water_pipe_bond_separate_building"
 PIPING = one_of(
     say("Which piping"),
-    say("Water piping goes by what feeds the building or area. Other metal piping goes by one circuit."),
+    say(
+        "A unit counts where plastic pipe sets its metal piping apart. A feeder may be a branch circuit. A transformer "
+        "or generator of its own is a separately derived system."
+    ),
     (
-        Choice("water", say("Water piping of a building with a service")),
-        Choice("water-isolated-unit", say("Water piping of one unit, set apart by plastic pipe")),
-        Choice("water-separate-building", say("Water piping of a building fed by a feeder or branch circuit")),
-        Choice("water-derived-system", say("Water piping in the area of a separately derived system")),
-        Choice("other-metal", say("Gas or other metal piping that may become energized")),
+        Choice("water", say("Water: building with a service")),
+        Choice("water-isolated-unit", say("Water: one unit, plastic pipe before it")),
+        Choice("water-separate-building", say("Water: building fed by a feeder")),
+        Choice("water-derived-system", say("Water: near a transformer of its own")),
+        Choice("other-metal", say("Gas or other metal piping")),
     ),
 )
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),
-    say("Of the service, the derived system, or the feeder to the building. Other cases need the device instead."),
+    say("Of the service, the derived system, or the feeder to the building. Leave it empty for one unit or for gas."),
 )
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
 METAL = metal_of(say("Metal of the bonding jumper"))
 DEVICE = device_rating(
     say("Overcurrent device"),
     say(
-        "The one ahead of the unit's panel, of the feeder to the building, or of the circuit likely to reach the pipe."
+        "For one unit: the one ahead of its panel. For a building with a feeder: of that feeder. For gas: of the "
+        "circuit likely to reach the pipe. Else leave it empty."
     ),
 )
 

@@ -67,11 +67,15 @@ def buried_metal_elbow(
     connected = "raceways/service_raceway_connected" if circuit == "service" else "raceways/other_raceway_connected"
     working.step(say("Metal raceway parts are bonded, unless an exception spares them."), cites=(connected,))
     basis, reasons = reasons_to_bond(circuit, joined, cover, concrete, working)
-    _note_the_ground(cover, joined, working)
     if not reasons:
+        _note_the_ground(cover, joined, working)
         return Answer(NAME, say("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
     size = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, working)
+    jumper = NAME_WORDS[jumper_of(circuit)]
+    if size is not None:
+        working.note(say("The bond is the {jumper}, this size or larger.", jumper=jumper))
     note_the_bond(circuit, joined, working)
+    _note_the_ground(cover, joined, working)
     warn_of_aluminum_near_earth(metal, OF_BONDS, working)
     values = {
         "bond": True,
@@ -81,13 +85,12 @@ def buried_metal_elbow(
         "metal": metal,
         "area_cmil": size and area(size, working.edition),
     }
-    words = {"reasons": _joined(reasons), "jumper": NAME_WORDS[jumper_of(circuit)]}
+    why = _joined(reasons)
     if size is None:
-        detail = say("{reasons} The bond is the {jumper}. {how}", how=how_to_size(circuit), **words)
+        detail = say("{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit))
         return Answer(NAME, say("Bond it"), detail, basis, "bond", values)
     headline = say("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
-    detail = say("{reasons} The bond is the {jumper}, this size or larger.", **words)
-    return Answer(NAME, headline, detail, basis, f"bond-{size}-{metal}", values)
+    return Answer(NAME, headline, why, basis, f"bond-{size}-{metal}", values)
 
 
 def _spared(basis: str) -> Sentence:

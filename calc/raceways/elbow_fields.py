@@ -20,14 +20,14 @@ CIRCUIT = one_of(
 )
 COVER = measured(
     say("Cover over the elbow at its shallowest point"),
-    say("From the top of the metal to the top of finished grade or slab. Where it turns up, measure there."),
+    say("In inches, from the top of the metal to finished grade or slab. Where it turns up, measure there."),
     say("Enter a depth from 0 to {most} in, for example 18 in or 460 mm.", most=MOST_INCHES),
     "in",
     MOST_INCHES,
 )
 CONCRETE = measured(
     say("Concrete around the elbow where it is thinnest"),
-    say("On every side of the metal. Leave it empty if there is none."),
+    say("In inches, on every side of the metal. Leave it empty if there is none."),
     say("Enter a thickness from 0 to {most} in, for example 2 in or 50 mm.", most=MOST_INCHES),
     "in",
     MOST_INCHES,

@@ -79,6 +79,7 @@ VOLTAGE = Field(
     ),
     read=_read_volt,
     show=lambda volt: f"{shown_number(volt)} V",
+    number=True,
 )
 KNOCKOUT = one_of(
     say("The hole"),

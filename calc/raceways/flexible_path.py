@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from calc.declare import NotCovered
+from calc.declare import Mend
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -24,14 +24,11 @@ def inches(trade_size: str) -> Fraction:
 
 
 def device_and_size(raceway: str, trade_size: str, device: float, working: Working) -> list[Sentence]:
-    """Give the reasons against, from the device (A) and the trade size. Raises: NotCovered when the size is missing."""
+    """Give the reasons against, from the device (A) and the trade size. Raises: Mend when the size is missing."""
     rows = [row for row in working.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
     if "largest" in rows[0]:
         if trade_size == NOT_GIVEN:
-            raise NotCovered(
-                say("The trade size decides here, and none is chosen."),
-                say("Choose the trade size of the conduit."),
-            )
+            raise Mend("trade_size", say("It decides here. Choose the trade size of the conduit."))
         size = inches(trade_size)
         rows = [row for row in rows if inches(row["smallest"]) <= size <= inches(row["largest"])]
         if not rows:
@@ -49,13 +46,10 @@ def device_and_size(raceway: str, trade_size: str, device: float, working: Worki
     return [say("The device is {device} A, more than {most} A.", device=given, most=most)]
 
 
-def length_in_path(length: float, working: Working) -> list[Sentence]:
-    """Give the reason against, from the flexible length of all pieces in the path, ft. Raises: NotCovered at 0."""
-    if length == 0:
-        raise NotCovered(
-            say("The flexible length in the path decides here, and none is entered."),
-            say("Enter the length of all flexible pieces in the path, added."),
-        )
+def length_in_path(length: float | None, working: Working) -> list[Sentence]:
+    """Give the reason against, from the flexible length of all pieces in the path, ft. Raises: Mend without one."""
+    if not length:
+        raise Mend("length", say("It decides here. Enter all flexible pieces in the path, added, for example 4 ft."))
     limit = working.cite(LONGEST).value
     longest, given = shown_number(limit), shown_number(length)
     working.step(
@@ -94,7 +88,8 @@ def movement_and_core(raceway: str, flexibility: str, stainless: str, working: W
     against = []
     working.cite("raceways/flexibility_after_installation")
     if flexibility == "needed":
-        against.append(say("It takes up vibration or movement after installation."))
+        section = working.section("raceways/flexibility_after_installation")
+        against.append(say("It takes up vibration or movement after installation ({section}).", section=section))
     if stainless == "yes":
         if working.cite("raceways/stainless_steel").value == "not-named":
             working.warn(
@@ -105,5 +100,6 @@ def movement_and_core(raceway: str, flexibility: str, stainless: str, working: W
                 )
             )
         else:
-            against.append(say("It is stainless steel, or its core is."))
+            section = working.section("raceways/stainless_steel")
+            against.append(say("It is stainless steel, or its core is ({section}).", section=section))
     return against

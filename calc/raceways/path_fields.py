@@ -16,13 +16,13 @@ TRADE_SIZE = one_of(
     say("Trade size"),
     say("It decides for flexible conduit only."),
     (
-        Choice(NOT_GIVEN, say("Not needed: no flexible conduit")),
+        Choice(NOT_GIVEN, say("Not flexible conduit")),
         *(Choice(size, say("{size}", size=size)) for size in SIZES),
     ),
 )
 LENGTH = measured(
     say("Flexible length in the fault path"),
-    say("All flexible metal pieces in the same path, of every kind, added. 0 when there is none."),
+    say("In feet: all flexible metal pieces in the same path, added. It decides for flexible conduit only."),
     say("Enter a length from 0 to {most} ft, for example 6 ft or 1.8 m.", most=MOST_FEET),
     "ft",
     MOST_FEET,
@@ -41,11 +41,10 @@ FITTINGS = one_of(
     ),
 )
 LISTED = yes_or_no(
-    say("Listed or identified where its kind asks for that"),
+    say("Listed or identified for it"),
     say(
-        "Flexible conduit, wireway, gutter: listed. Surface raceway: listed for grounding. Metal-clad cable: "
-        "identified as equipment grounding conductor. Armored cable: a strip under the armor. Tray: identified and "
-        "marked."
+        "Flexible conduit, wireway, gutter, surface raceway: listed. Metal-clad cable, tray: identified for "
+        "grounding. Armored cable: with a strip under the armor."
     ),
 )
 SMALL_FLEXIBLE = yes_or_no(
@@ -58,7 +57,7 @@ TRAY_METAL = one_of(
 )
 TRAY_AREA = measured(
     say("Metal area of the tray"),
-    say("As marked on it, in²: both side rails together, or the one piece. 0 when there is no tray."),
+    say("As marked on it, in²: both side rails together, or the one piece. It decides for a tray only."),
     say("Enter an area from 0 to {most} in², for example 0.7.", most=MOST_SQUARE_INCH),
     "in2",
     MOST_SQUARE_INCH,

@@ -2,15 +2,27 @@
 
 from __future__ import annotations
 
-from calc.raceways.kind import FLEXIBLE
+from calc.raceways.kind import FLEXIBLE, NOT_LISTED
 from calc.words import say
 from calc.working import Working, shown_number
 
 
-def notes_on_path(raceway: str, working: Working) -> None:
-    """Note what holds for `raceway` whatever the answer: ordinances, joints, the path, voltage to ground."""
-    section = working.section
+def notes_on_path(raceway: str, listed: str | None, working: Working) -> None:
+    """Note what a yes for `raceway` leans on; `listed` is None where its listing was not asked about."""
+    if listed is None and raceway in NOT_LISTED:
+        working.note(say("It was taken as listed, identified or built as its kind must be: see less common cases."))
     working.note(say("A local ordinance may forbid it and ask for a wire in every raceway. Ask the authority."))
+    working.note(
+        say(
+            "Whatever the list permits, the path must carry the fault current and open the device ({section}).",
+            section=working.section("raceways/effective_path"),
+        )
+    )
+
+
+def notes_on_metal(raceway: str, working: Working) -> None:
+    """Note what holds for the metal of `raceway` whatever the answer: joints, voltage to ground."""
+    section = working.section
     if working.edition == "2026":
         working.warn(
             say(
@@ -26,12 +38,6 @@ def notes_on_path(raceway: str, working: Working) -> None:
             "Fittings approved for it, every joint tight ({joints}), paint removed at contacts ({continuity}).",
             joints=section("raceways/fittings_and_joints"),
             continuity=section("raceways/continuity"),
-        )
-    )
-    working.note(
-        say(
-            "Whatever the list permits, the path must carry the fault current and open the device ({section}).",
-            section=section("raceways/effective_path"),
         )
     )
     working.note(

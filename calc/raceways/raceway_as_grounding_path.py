@@ -11,7 +11,8 @@ from calc.grounding.size_by_device import size_by_device
 from calc.raceways import path_fields as ask
 from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
 from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY, named_in
-from calc.raceways.path_notes import notes_on_path, notes_on_wire
+from calc.raceways.listed import listing
+from calc.raceways.path_notes import notes_on_metal, notes_on_path, notes_on_wire
 from calc.raceways.tray_path import tray
 from calc.vocabulary import METAL_WORDS, metal_of
 from calc.words import Sentence, say
@@ -39,15 +40,15 @@ def raceway_as_grounding_path(
     raceway: Annotated[str, RACEWAY],
     device: Annotated[float, ask.DEVICE],
     trade_size: Annotated[str, ask.TRADE_SIZE] = NOT_GIVEN,
-    length: Annotated[float, ask.LENGTH] = 0,
+    length: Annotated[float | None, ask.LENGTH] = None,
     flexibility: Annotated[str, ask.FLEXIBILITY] = "not-needed",
     fittings: Annotated[str, ask.FITTINGS] = "listed",
     metal: Annotated[str, METAL] = "copper",
-    listed: Annotated[str, ask.LISTED] = "yes",
+    listed: Annotated[str | None, ask.LISTED] = None,
     small_flexible: Annotated[str, ask.SMALL_FLEXIBLE] = "no",
     stainless: Annotated[str, ask.STAINLESS] = "no",
     tray_metal: Annotated[str, ask.TRAY_METAL] = "steel",
-    tray_area: Annotated[float, ask.TRAY_AREA] = 0,
+    tray_area: Annotated[float | None, ask.TRAY_AREA] = None,
     qualified: Annotated[str, ask.QUALIFIED] = "no",
     side: Annotated[str, ask.SIDE] = "load-side",
     location: Annotated[str, ask.LOCATION] = "ordinary",
@@ -59,10 +60,12 @@ def raceway_as_grounding_path(
 
     Parameters:
         raceway: a kind, such as "flexible-metal-conduit". device: rating ahead, 1 to 10,000 A.
-        trade_size: "3/8" to "6", needed for flexible conduit. length: all flexible pieces in the path, ft.
+        trade_size: "3/8" to "6", length: all flexible pieces in the path, ft; needed for flexible conduit.
         flexibility: "not-needed" or "needed" after installation. fittings: "listed" or "not-listed".
-        listed, small_flexible, stainless, qualified: "yes" or "no".
-        tray_metal: "steel" or "aluminum". tray_area: in². metal: of the wire that is needed if it fails.
+        listed: "yes" or "no"; needed for metal-clad cable, else taken as "yes".
+        small_flexible, stainless, qualified: "yes" or "no".
+        tray_metal: "steel" or "aluminum". tray_area: in², needed for a tray.
+        metal: of the wire that is needed if it fails.
         side: "load-side" or "supply-side". location: "ordinary", "hazardous" or "patient-care".
 
     Returns: a Result; `values` hold may, reasons and, where it fails, size, metal, area_cmil.
@@ -94,13 +97,14 @@ def raceway_as_grounding_path(
     if fittings == "not-listed" and raceway != "nonmetallic-raceway":
         section = working.section("raceways/fittings_and_joints")
         against.append(say("Its fittings are not listed, loose or missing ({section}).", section=section))
-    if listed == "no" and raceway in NOT_LISTED:
-        against.append(NOT_LISTED[raceway])
+    if raceway in NOT_LISTED:
+        against += listing(raceway, listed)
     for reason in against:
         working.step(say("Against: {reason}", reason=reason))
-    notes_on_path(raceway, working)
+    notes_on_metal(raceway, working)
     name = say("Raceway as grounding path")
     if not against:
+        notes_on_path(raceway, listed, working)
         detail = say("{kind} may be the equipment grounding conductor here.", kind=KIND_WORDS[raceway])
         return Answer(name, say("Yes"), detail, basis, "may", {"may": True, "reasons": []})
     size = size_by_device(device, metal, working)
@@ -112,14 +116,12 @@ def raceway_as_grounding_path(
         "metal": metal,
         "area_cmil": area(size, working.edition),
     }
-    return Answer(name, say("No"), _needs(raceway, against, size, metal), basis, "may-not", values)
-
-
-def _needs(raceway: str, against: list[Sentence], size: str, metal: str) -> Sentence:
-    words = {"reasons": _joined(against), "size": shown_size(size), "metal": METAL_WORDS[metal]}
+    words = {"size": shown_size(size), "metal": METAL_WORDS[metal], "reasons": _joined(against)}
     if raceway in CABLES:
-        return say("{reasons} It needs to be a cable with a wire of {size} {metal} in it.", **words)
-    return say("{reasons} It needs a wire of {size} {metal}.", **words)
+        detail = say("Use a cable with a wire in it: {size} {metal}. {reasons}", **words)
+    else:
+        detail = say("Wire needed: {size} {metal}. {reasons}", **words)
+    return Answer(name, say("No"), detail, basis, "may-not", values)
 
 
 def _joined(sentences: list[Sentence]) -> Sentence:

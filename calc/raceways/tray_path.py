@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from calc.declare import NotCovered
+from calc.declare import Mend
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
 AREA = "raceways/tray_metal_area"
 
 
-def tray(tray_metal: str, tray_area: float, device: float, qualified: str, working: Working) -> list[Sentence]:
+def tray(tray_metal: str, tray_area: float | None, device: float, qualified: str, working: Working) -> list[Sentence]:
     """Give the reasons against a tray: its metal, "steel" or "aluminum"; its metal area, in²; the largest device, A.
 
-    Raises: NotCovered when the area is 0, not entered. Source: rules raceways/tray_*.
+    Raises: Mend when the area is missing or 0. Source: rules raceways/tray_*.
     """
     against = []
     working.cite("raceways/tray_supervision")
@@ -25,11 +25,8 @@ def tray(tray_metal: str, tray_area: float, device: float, qualified: str, worki
         last = shown_number(rows[-1]["through_ampere"])
         against.append(say("A tray of this metal is good for a device of {last} A at most.", last=last))
         return against
-    if tray_area == 0:
-        raise NotCovered(
-            say("The metal area of the tray decides here, and none is entered."),
-            say("Enter the area marked on the tray."),
-        )
+    if not tray_area:
+        raise Mend("tray_area", say("It decides here. Enter the area marked on the tray, for example 0.7."))
     least, given = shown_number(row[tray_metal]), shown_number(tray_area)
     working.step(
         say(

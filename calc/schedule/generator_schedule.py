@@ -81,7 +81,7 @@ def generator_schedule(
     metal_parts: Annotated[str | None, METAL_PARTS] = None,
     place: Annotated[str, BOND] = "source",
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
-    ring: Annotated[str, fields.RING] = "2",
+    ring: Annotated[str | None, fields.RING] = None,
 ) -> Answer:
     """Give every bonding and grounding part of a permanently installed generator, and what must not be there.
 
@@ -94,7 +94,7 @@ def generator_schedule(
         conductor: size label of the largest ungrounded conductor from the generator, "18" to "2000kcmil".
         sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
-        electrodes: as in service_schedule, needed with a switched neutral; ring: size label of the ring's conductor.
+        electrodes: as in service_schedule, needed with a switched neutral; ring: size label of a ring's conductor.
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; listed with a switched neutral.
         piping_device: ampere, 1 to 10,000, then needed for "other-metal".
         place: "source" or "first-disconnect", where a switched neutral is bonded; at the source with a device there.

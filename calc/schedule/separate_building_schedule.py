@@ -69,7 +69,7 @@ def separate_building_schedule(
     metal_path: Annotated[str, METAL_PATH] = "no",
     ground_fault_protection: Annotated[str, GROUND_FAULT_PROTECTION] = "no",
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
-    ring: Annotated[str, fields.RING] = "2",
+    ring: Annotated[str | None, fields.RING] = None,
 ) -> Answer:
     """Give every bonding and grounding part of a building fed by a feeder or branch circuit.
 
@@ -83,7 +83,7 @@ def separate_building_schedule(
         electrodes: as in service_schedule; needed but for one branch circuit with an equipment grounding conductor.
         metal_parts: as in service_schedule; piping_device: ampere, needed for "other-metal".
         metal_path, ground_fault_protection: "yes" or "no"; either forbids the old way of bonding the neutral.
-        ring: size label of the ring's copper conductor.
+        ring: size label of the ring's copper conductor, needed for a ring.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

@@ -59,7 +59,7 @@ def service_schedule(
     metal_parts: Annotated[str | None, fields.METAL_PARTS] = None,
     disconnects: Annotated[str | None, DISCONNECTS] = None,
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
-    ring: Annotated[str, fields.RING] = "2",
+    ring: Annotated[str | None, fields.RING] = None,
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
 ) -> Answer:
     """Give every bonding and grounding part of a service: part, size, from, to, why, section.
@@ -74,7 +74,7 @@ def service_schedule(
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         raceway: "metal" or "nonmetallic".
         electrodes: those present, with commas: "water-pipe", "structural-metal", "concrete-encased", "ring", "rod",
-            "pipe", "plate", "other". ring: size label of the ring's copper conductor.
+            "pipe", "plate", "other". ring: size label of the ring's copper conductor, needed for a ring.
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; piping_device: ampere, 1 to
             10,000, needed for "other-metal".
         disconnects: conductors to each of several enclosures, "3/0,2x250kcmil"; None for a single one.

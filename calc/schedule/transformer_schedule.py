@@ -78,7 +78,7 @@ def transformer_schedule(
     common_conductor: Annotated[str, fields.COMMON] = "no",
     primary_device: Annotated[float | None, PRIMARY_DEVICE] = None,
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
-    ring: Annotated[str, fields.RING] = "2",
+    ring: Annotated[str | None, fields.RING] = None,
 ) -> Answer:
     """Give every bonding and grounding part of one transformer, primary to first disconnect of the secondary.
 
@@ -93,7 +93,7 @@ def transformer_schedule(
         sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         place: "source" or "first-disconnect", where the neutral is bonded.
-        electrode: as in grounding_electrode_conductor; ring: size label of the ring's copper conductor.
+        electrode: as in grounding_electrode_conductor; ring: size label of a ring's conductor.
         common_conductor: "yes" where several sources share one grounding electrode conductor.
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; piping_device: ampere, needed for
             "other-metal". primary_device: ampere, where a wire-type equipment grounding conductor comes with it.

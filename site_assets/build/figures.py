@@ -2,15 +2,35 @@
 
 from __future__ import annotations
 
+from itertools import groupby
+
 from calc.editions import EDITIONS
 from calc.rulebook import changes, rule, rule_keys, sources
-from calc.words import say
+from calc.words import Sentence, say
+from site_assets.build.by_edition import section
 from site_assets.render.answer import mark_html, text
+
+ROOM_WORDS = {
+    "conductors": say("Conductors: sizes, areas, ampacities"),
+    "grounding": say("Grounding conductors, electrodes, pipes and steel"),
+    "jumpers": say("Bonding jumpers"),
+    "naming": say("Names, and what is outside"),
+    "raceways": say("Raceways, elbows and knockouts"),
+    "services": say("Services"),
+}
 
 
 def figures_table() -> str:
-    """Give every rule with its figures, and for each edition its place, mark and sources."""
-    return "".join(_rule(key) for key in rule_keys())
+    """Give every rule, folded and by room, with its figures and for each edition its place, mark and sources."""
+    rooms = {room: list(keys) for room, keys in groupby(rule_keys(), lambda key: key.split("/")[0])}
+    listed = "".join(
+        f'<li><a href="#room-{room}">{text(say("{room} ({count})", room=_room(room), count=len(keys)))}</a></li>'
+        for room, keys in rooms.items()
+    )
+    folded = "".join(
+        f'<h3 id="room-{room}">{text(_room(room))}</h3>{"".join(map(_rule, keys))}' for room, keys in rooms.items()
+    )
+    return f'<ul class="rooms">{listed}</ul>{folded}'
 
 
 def sources_table() -> str:
@@ -32,14 +52,19 @@ def changes_list() -> str:
     return f"<ul>{rows}</ul>"
 
 
+def _room(room: str) -> Sentence:
+    return ROOM_WORDS.get(room) or say("{room}", room=room.capitalize())
+
+
 def _rule(key: str) -> str:
     stated = rule(key, EDITIONS[-1])
     head = _row("th", say("Edition"), say("Where"), say("How it was checked"), say("Texts seen"))
     body = "".join(_edition(key, edition) for edition in EDITIONS)
     return (
-        f'<h3 id="{key.replace("/", "-")}">{text(stated.title)}</h3>'
-        f"<p>{text(say('Applies to: {applies}.', applies=stated.applies))}</p>"
-        f'{_figures(key)}<table class="facts"><thead>{head}</thead><tbody>{body}</tbody></table>'
+        f'<details class="rule"><summary><h4 id="{key.replace("/", "-")}">{text(stated.title)}</h4>'
+        f"<small>{section(key)}</small></summary>"
+        f"<div data-search-exclude><p>{text(say('Applies to: {applies}.', applies=stated.applies))}</p>"
+        f'{_figures(key)}<table class="facts"><thead>{head}</thead><tbody>{body}</tbody></table></div></details>'
     )
 
 
@@ -57,18 +82,30 @@ def _figures(key: str) -> str:
     for edition in EDITIONS:
         by_figures.setdefault(_shown_figures(rule(key, edition)), []).append(edition)
     return "".join(
-        f"<p>{text(say('Editions {editions}, {unit}: ', editions=', '.join(editions), unit=rule(key, editions[0]).unit or '-'))}{shown}</p>"
+        f"<p>{text(_figures_of(editions, rule(key, editions[0]).unit))}</p>{shown}"
         for shown, editions in by_figures.items()
         if shown
     )
 
 
+def _figures_of(editions: list[str], unit: str) -> Sentence:
+    if unit:
+        return say("{editions} ({unit}):", editions=", ".join(editions), unit=unit)
+    return say("{editions}:", editions=", ".join(editions))
+
+
 def _shown_figures(stated) -> str:
     if stated.value is not None:
-        return text(str(stated.value))
-    return "; ".join(
-        text(", ".join(f"{name.replace('_', ' ')} {value}" for name, value in row.items())) for row in stated.rows
+        return f"<ul><li>{_figure(stated.value)}</li></ul>"
+    rows = "".join(
+        f"<li>{', '.join(f'{text(name.replace("_", " "))} {_figure(value)}' for name, value in row.items())}</li>"
+        for row in stated.rows
     )
+    return f"<ul>{rows}</ul>" if rows else ""
+
+
+def _figure(value: object) -> str:
+    return text(str(value).replace("kcmil", " kcmil"))
 
 
 def _row(cell: str, *words: object) -> str:

@@ -74,8 +74,9 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
     else:
         listed = "".join(f'<option value="{escape(each)}"></option>' for each in asked.suggestions)
+        keys = ' inputmode="decimal"' if asked.number else ""
         control = (
-            f'<input id="field-{name}" name="{name}" type="text" list="list-{name}" autocomplete="off" '
+            f'<input id="field-{name}" name="{name}" type="text"{keys} list="list-{name}" autocomplete="off" '
             f'autocapitalize="off" spellcheck="false" value="{escape(default)}" {described}>'
             f'<datalist id="list-{name}">{listed}</datalist>'
         )

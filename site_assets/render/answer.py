@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 from urllib.parse import urlencode
 
 from calc import permalink
 from calc.answer import Row, Table
+from calc.catalogue import CALCULATORS
 from calc.declare import Field, Result
 from calc.editions import EDITIONS
 from calc.plain import plain_citation, said_before
@@ -46,13 +48,18 @@ def _answer(result: Result, buttons: str) -> str:
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
-        f'<p class="answer-size"><span class="size">{text(answer.headline)}</span> '
+        f'<p class="answer-size"><span class="size">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{text(answer.detail)}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
         f"{_entered(result)}{_warnings(result)}{_table(answer.table)}"
         f"{_list('answer-notes', result.working.notes)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
+
+
+def _unbroken(words: str) -> str:
+    """Give words whose sizes stay on one line: the number never stands apart from its unit."""
+    return re.sub(r"\S+ (?:AWG|kcmil)", r'<span class="whole">\g<0></span>', words)
 
 
 def _basis(result: Result) -> str:
@@ -101,9 +108,21 @@ def _not_covered(result: Result, buttons: str) -> str:
     return (
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
         f"<h2>{text(say('Not covered here'))}</h2>"
-        f'<p class="why">{text(outside.why)}</p><p class="look-in">{text(outside.look_in)}</p>'
+        f'<p class="why">{text(outside.why)}</p><p class="look-in">{text(outside.look_in)}</p>{_other_pages(result)}'
         f"{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
     )
+
+
+def _other_pages(result: Result) -> str:
+    """Give links to the calculators that the sentence on where to look names."""
+    look_in = str(result.not_covered.look_in).lower()
+    named = [
+        each
+        for each in CALCULATORS.values()
+        if str(each.name).lower() in look_in and each.slug != result.calculator.slug
+    ]
+    links = "".join(f'<a class="button quiet" href="{each.slug}.html">{text(each.name)}</a>' for each in named)
+    return f'<p class="answer-actions">{links}</p>' if links else ""
 
 
 def _said_earlier(result: Result) -> str:

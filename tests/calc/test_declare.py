@@ -3,6 +3,7 @@
 import pytest
 
 from calc import main_bonding_jumper
+from calc.catalogue import CALCULATORS
 from calc.field import LONGEST_ECHO
 
 
@@ -95,3 +96,8 @@ def test_written_and_typed_inputs_are_read_alike():
     written = main_bonding_jumper.run([("edition", "2023"), ("conductor", "500 MCM"), ("sets", "2")])
     typed = main_bonding_jumper(edition="2023", conductor="500kcmil", sets=2)
     assert written.inputs == typed.inputs and written.answer == typed.answer
+
+
+def test_a_long_choice_that_was_not_made_is_asked_for_without_reading_out_its_values():
+    result = CALCULATORS["raceway-as-grounding-path"](raceway="", device="20")
+    assert [(each.field, str(each.words)) for each in result.fix] == [("raceway", "Choose one of those listed.")]

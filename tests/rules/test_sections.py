@@ -4,6 +4,7 @@
 was seen: its sections are taken as in 2023 and marked unverified. One file a room stands in `sections`.
 """
 
+import re
 import tomllib
 from pathlib import Path
 
@@ -17,6 +18,7 @@ READ = {
     for file in sorted((Path(__file__).parent / "sections").glob("*.toml"))
     for name, places in tomllib.loads(file.read_text(encoding="utf-8")).items()
 }
+CODE = re.compile(r"\d\.\d|Table|Chapter|Article|Annex")
 
 
 def test_every_rule_has_its_sections_checked_here():
@@ -30,5 +32,6 @@ def test_sections_are_those_of_the_texts_read():
 
 
 @pytest.mark.parametrize("key", READ)
-def test_nothing_of_2026_is_called_confirmed(key):
-    assert rule(key, "2026").mark in ("memory", "practice")
+def test_nothing_that_the_2026_edition_prints_is_called_confirmed(key):
+    stated = rule(key, "2026")
+    assert stated.mark in ("memory", "practice") or not CODE.search(stated.section)

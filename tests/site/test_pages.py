@@ -121,3 +121,22 @@ def test_the_drawing_has_a_title_a_description_and_a_text_twin():
     assert {"main-bonding-jumper-drawing-title", "main-bonding-jumper-drawing-description"} <= page.ids
     assert "Without the jumper it stops here" in page.text
     assert [tag for tag, _ in page.elements].count("svg") > 0
+
+
+def test_a_choice_without_a_default_starts_with_none_made():
+    for slug, calculator in CALCULATORS.items():
+        page = Page(SITE / "calculators" / f"{slug}.html")
+        empty = [attributes for tag, attributes in page.elements if tag == "option" and attributes["value"] == ""]
+        asked = [
+            name
+            for name, field in calculator.fields.items()
+            if len(field.choices) > 3 and not field.several and name not in calculator.defaults
+        ]
+        assert len(empty) == len(asked) and all("selected" in attributes for attributes in empty)
+
+
+def test_a_field_for_a_bare_number_brings_up_the_number_keys():
+    for slug, calculator in CALCULATORS.items():
+        page = Page(SITE / "calculators" / f"{slug}.html")
+        keys = {each.get("name"): each.get("inputmode") for tag, each in page.elements if tag == "input"}
+        assert all(keys[name] == "decimal" for name, asked in calculator.fields.items() if asked.number)

@@ -126,8 +126,40 @@ def test_rigid_kinds_have_no_limit_on_the_device_but_need_their_fittings(edition
     "raceway", ["armored-cable", "metal-clad-cable", "metal-wireway", "auxiliary-gutter", "surface-metal-raceway"]
 )
 def test_kinds_that_need_a_listing_or_strip_fail_without_it(raceway):
-    assert check(raceway=raceway, device="20").said == "may"
+    assert check(raceway=raceway, device="20", listed="yes").said == "may"
     assert check(raceway=raceway, device="20", listed="no").said == "may-not"
+
+
+def test_metal_clad_cable_is_never_taken_as_identified_and_other_kinds_say_that_they_are():
+    for edition in EDITIONS:
+        (fix,) = check(edition, raceway="metal-clad-cable", device="20").fix
+        assert fix.field == "listed" and "interlocked armor is not identified" in str(fix.words)
+    for inputs, noted in ((dict(), True), (dict(listed="yes"), False)):
+        notes = check(raceway="surface-metal-raceway", device="20", **inputs).working.notes
+        assert any("taken as listed" in str(words) for words in notes) == noted
+
+
+@pytest.mark.parametrize(
+    ("inputs", "field"),
+    [
+        (flexible(trade_size="not-given"), "trade_size"),
+        (flexible(length="0"), "length"),
+        (flexible(length=""), "length"),
+        (dict(TRAY, device="60"), "tray_area"),
+        (dict(TRAY, device="60", tray_area="0"), "tray_area"),
+    ],
+)
+def test_what_decides_and_was_left_out_is_asked_for(inputs, field):
+    for edition in EDITIONS:
+        result = check(edition, **inputs)
+        assert result.outcome == "fix" and [fix.field for fix in result.fix] == [field]
+        assert "It decides here." in str(result.fix[0].words)
+
+
+def test_a_no_opens_with_the_wire_that_is_needed():
+    assert str(check(**flexible(device="30")).answer.detail).startswith("Wire needed: 10 AWG copper. ")
+    cable = check(raceway="armored-cable", device="20", listed="no").answer
+    assert str(cable.detail).startswith("Use a cable with a wire in it: 12 AWG copper. ")
 
 
 @pytest.mark.parametrize("raceway", ["nonmetallic-raceway", "mineral-insulated-steel"])
@@ -173,16 +205,13 @@ def test_a_wire_laid_in_a_tray_is_4_awg_at_least():
 @pytest.mark.parametrize(
     ("inputs", "why"),
     [
-        (flexible(trade_size="not-given"), "trade size decides"),
-        (flexible(length="0"), "flexible length in the path decides"),
-        (dict(TRAY, device="60"), "metal area of the tray decides"),
         (dict(raceway="electrical-metallic-tubing", device="20", side="supply-side"), "Ahead of the first"),
         (dict(raceway="electrical-metallic-tubing", device="20", location="hazardous"), "hazardous location"),
         (dict(raceway="electrical-metallic-tubing", device="20", location="patient-care"), "patient care space"),
         (dict(raceway="nonmetallic-raceway", device="6000.1"), "The table ends at 6,000 A"),
     ],
 )
-def test_what_is_missing_or_outside_is_not_covered_and_says_where_to_look(inputs, why):
+def test_what_is_outside_is_not_covered_and_says_where_to_look(inputs, why):
     for edition in EDITIONS:
         result = check(edition, **inputs)
         assert result.outcome == "not_covered" and why in str(result.not_covered.why)
@@ -210,10 +239,11 @@ def test_bad_input_is_sent_back_with_its_field(broken):
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
-def test_an_ordinance_is_always_noted_and_2026_warns_of_voltage_limits(edition):
+def test_a_yes_notes_the_ordinance_and_2026_always_warns_of_voltage_limits(edition):
     for inputs in (flexible(), flexible(device="30"), dict(raceway="electrical-metallic-tubing", device="20")):
-        working = check(edition, **inputs).working
-        assert any("ordinance may forbid" in str(words) for words in working.notes)
+        result = check(edition, **inputs)
+        working = result.working
+        assert any("ordinance may forbid" in str(words) for words in working.notes) == (result.said == "may")
         assert any("voltage limits" in str(words) for words in working.warnings) == (edition == "2026")
 
 

@@ -27,7 +27,9 @@ def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
 
 
 def warnings(**inputs):
-    return [str(words) for words in separate_building_schedule(edition="2023", **inputs).working.warnings]
+    result = separate_building_schedule(edition="2023", **inputs)
+    assert result.outcome == "answer"
+    return [str(words) for words in result.working.warnings]
 
 
 def test_the_old_way_is_refused_with_metal_between_the_buildings_or_ground_fault_protection():

@@ -24,6 +24,7 @@ def test_a_worked_case_has_the_sizes_of_its_source(pair):
         (dict(conductor="3/0", electrodes="fence"), "electrodes"),
         (dict(conductor="3/0", electrodes="rod", disconnects="3/0,x"), "disconnects"),
         (dict(conductor="500kcmil", electrodes="rod", disconnects="3/0"), "disconnects"),
+        (dict(conductor="500kcmil", electrodes="rod,ring"), "ring"),
     ],
 )
 def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
@@ -32,7 +33,9 @@ def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
 
 
 def warnings(**inputs):
-    return [str(words) for words in service_schedule(edition="2023", **inputs).working.warnings]
+    result = service_schedule(edition="2023", ring="2", **inputs)
+    assert result.outcome == "answer"
+    return [str(words) for words in result.working.warnings]
 
 
 def test_one_rod_is_warned_of_alone_and_beside_a_water_pipe():
@@ -75,7 +78,7 @@ def test_no_electrode_conductor_starts_at_a_neutral_that_is_not_there():
 
 def test_every_row_has_a_name_of_its_own():
     rows = service_schedule(
-        edition="2023", conductor="500kcmil", electrodes="rod,ring,water-pipe", disconnects="3/0,2"
+        edition="2023", conductor="500kcmil", electrodes="rod,ring,water-pipe", disconnects="3/0,2", ring="2"
     ).answer.table.rows
     assert len({str(row.cells["part"]) for row in rows}) == len(rows)
 

@@ -30,7 +30,9 @@ def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
 
 
 def warnings(**inputs):
-    return [str(words) for words in transformer_schedule(edition="2023", **inputs).working.warnings]
+    result = transformer_schedule(edition="2023", **inputs)
+    assert result.outcome == "answer"
+    return [str(words) for words in result.working.warnings]
 
 
 def test_a_secondary_conductor_just_under_its_device_is_warned_of_and_at_it_is_not():

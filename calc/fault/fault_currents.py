@@ -1,0 +1,100 @@
+"""The currents of the kinds of fault at one place, recorded as they are computed, and as a list."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from calc.answer import Row, Table
+from calc.fault.sources import (
+    SPLIT,
+    SYSTEMS,
+    UNGROUNDED,
+    Source,
+    line_to_ground_impedance,
+    line_to_line_impedance,
+)
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+MILLI = 1000
+
+
+@dataclass(frozen=True)
+class FaultCurrents:
+    """Ampere for each kind of fault; `three_phase` is None on a single-phase system."""
+
+    three_phase: float | None
+    line_to_line: float
+    line_to_ground: float
+
+    @property
+    def most(self) -> float:
+        """The largest of them."""
+        return max(self.three_phase or 0, self.line_to_line, self.line_to_ground)
+
+
+def fault_currents(
+    sources: list[Source], system: str, voltage_factor: float, place: Sentence, working: Working
+) -> FaultCurrents:
+    """Give the most that the sources may drive at a place, and record the loop and the division of each kind.
+
+    place: where, to begin a sentence. voltage_factor: the voltage as a multiple of the nominal one.
+    """
+
+    def current(kind: Sentence, volt: float, loops: list[complex]) -> float:
+        loop = min(loops, key=abs)
+        words = say("{place}, {kind}: {loop} mΩ.", place=place, kind=kind, loop=shown_impedance(loop))
+        return working.compute(
+            words,
+            "1000 * voltage_factor * voltage / milliohm",
+            "A",
+            voltage_factor=voltage_factor,
+            voltage=volt,
+            milliohm=MILLI * abs(loop),
+        )
+
+    kind = SYSTEMS[system].kind
+    volts = sources[0]
+    three_phase = None
+    if kind != SPLIT:
+        each_phase = volts.line_voltage / math.sqrt(3)
+        three_phase = current(say("three phase"), each_phase, [each.positive for each in sources])
+    line_to_line = current(say("line to line"), volts.line_voltage, [line_to_line_impedance(each) for each in sources])
+    if kind == UNGROUNDED:
+        working.step(say("{place}, line to ground: no way back, so next to nothing flows.", place=place), 0, "A")
+        return FaultCurrents(three_phase, line_to_line, 0.0)
+    loops = [line_to_ground_impedance(each) for each in sources]
+    return FaultCurrents(three_phase, line_to_line, current(to_ground_words(system), volts.voltage_to_ground, loops))
+
+
+def to_ground_words(system: str) -> Sentence:
+    """Give the name of a fault from one line to the grounded conductor."""
+    return say("line to neutral") if SYSTEMS[system].kind == SPLIT else say("line to ground")
+
+
+def fault_table(currents: Mapping[str, FaultCurrents], system: str) -> Table:
+    """Give the currents as a list: a row for each kind of fault, a column for each place."""
+    headings = {"fault": say("Fault"), "terminals": say("At the terminals"), "end": say("At the end of the run")}
+    kinds = {
+        "three_phase": say("Three phase"),
+        "line_to_line": say("Line to line"),
+        "line_to_ground": say("Line to neutral") if SYSTEMS[system].kind == SPLIT else say("Line to ground"),
+    }
+    rows = []
+    for kind, words in kinds.items():
+        flowing = {place: getattr(each, kind) for place, each in currents.items()}
+        if None not in flowing.values():
+            shown = {place: say("{current} A", current=shown_number(round(each))) for place, each in flowing.items()}
+            rows.append(Row({"fault": words} | shown))
+    return Table({key: words for key, words in headings.items() if key == "fault" or key in currents}, tuple(rows))
+
+
+def shown_impedance(ohm: complex) -> str:
+    """Give an impedance as it is shown, in milliohm: resistance and reactance.
+
+    >>> shown_impedance(0.0029 + 0.0048j)
+    '2.9 + j 4.8'
+    """
+    return f"{MILLI * ohm.real:.4g} + j {MILLI * ohm.imag:.4g}"

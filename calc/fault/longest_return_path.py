@@ -1,0 +1,186 @@
+"""The longest run at which a ground fault still brings the device the current that is asked for."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import calc.fault.return_path_fields as ask
+from calc.conductors.size import shown_size
+from calc.declare import Answer, calculator
+from calc.fault.caution import state_the_model
+from calc.fault.return_path import WHICH, driving_voltage, feet, paths
+from calc.words import say
+from calc.working import Working, shown_number
+
+PRACTICE = "fault/return_path_multiple"
+
+
+@calculator(
+    "longest-return-path",
+    name=say("Longest way back"),
+    purpose=say("How long a run may be so that a fault to metal still brings the device the current you ask for."),
+    submit=say("Find the length"),
+    example={
+        "edition": "2023",
+        "system": "120/240",
+        "device": "20A",
+        "conductor": "12",
+        "wiring": "electrical-metallic-tubing",
+        "trade_size": "1/2",
+    },
+)
+def longest_return_path(
+    *,
+    working: Working,
+    device: Annotated[float, ask.DEVICE],
+    conductor: Annotated[str, ask.CONDUCTOR],
+    system: Annotated[str, ask.SYSTEM] = ask.NOT_GIVEN,
+    voltage_to_ground: Annotated[float | None, ask.VOLTAGE] = None,
+    multiple: Annotated[float, ask.MULTIPLE] = ask.MULTIPLE_OF_PRACTICE,
+    conductor_metal: Annotated[str, ask.CONDUCTOR_METAL] = "copper",
+    wiring: Annotated[str, ask.WIRING] = "wire-in-nonmetallic",
+    return_conductor: Annotated[str | None, ask.RETURN_CONDUCTOR] = None,
+    metal: Annotated[str, ask.METAL] = "copper",
+    trade_size: Annotated[str, ask.TRADE_SIZE] = ask.NOT_GIVEN,
+    length: Annotated[float | None, ask.LENGTH] = None,
+    arc: Annotated[float, ask.ARC] = 0,
+    available: Annotated[float | None, ask.AVAILABLE] = None,
+) -> Answer:
+    """Give the shortest, the likely and the longest run at which a fault still brings the current asked for.
+
+    When: one hot conductor and one way back, grounded systems, 60 Hz, up to 1000 V to ground. Not for parallel
+    sets, ungrounded or impedance-grounded systems, flexible or aluminum raceway as the way back.
+
+    Parameters:
+        device: rating, ampere, 1 to 10,000. multiple: fault current over rating, 1 to 100.
+        conductor, return_conductor: size labels, "14" to "1000kcmil"; return_conductor only for a wire back.
+        system: such as "208Y/120"; voltage_to_ground: volt, 1 to 1000. One of them is needed; entered, it counts.
+        conductor_metal, metal: "copper" or "aluminum", of the hot conductor and of the wire back.
+        wiring: "wire-in-nonmetallic", "wire-in-steel", or the raceway that is the way back.
+        trade_size: "1/2" to "4", for a raceway. length: ft, a run to judge, or None.
+        arc: volt lost in the arc, 0 to 1000. available: ampere line to ground at the device, None for a stiff source.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold shortest_ft, likely_ft, longest_ft, current_ampere, within.
+    Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
+    Source: Chapter 9 Tables 4 and 9 (2017), physics of a steel tube, trade practice for multiple and arc.
+
+    Example:
+    >>> result = longest_return_path(
+    ...     edition="2023", voltage_to_ground=120, device=20, conductor="12", return_conductor="12"
+    ... )
+    >>> [result.answer.values[name] for name in ("shortest_ft", "likely_ft", "longest_ft")]
+    [284, 326, 357]
+    """
+    volt = driving_voltage(system, voltage_to_ground, working)
+    ampere = working.compute(
+        say("The fault current wanted: so many times the rating."),
+        "multiple * rating",
+        "A",
+        (PRACTICE,),
+        multiple=multiple,
+        rating=device,
+    )
+    source = 0.0
+    if available is not None:
+        source = working.compute(
+            say("What the source and the wires ahead hold back, added straight to the rest."),
+            "voltage / available",
+            "Ω",
+            voltage=volt,
+            available=available,
+        )
+    ways = paths(wiring, (conductor, conductor_metal), (return_conductor, metal), trade_size, working)
+    found = {}  # the source adds straight, not as a phasor, and the arc takes its voltage off first: never too long
+    for way in ways:
+        length_of_way = working.compute(
+            say(
+                "{which}: wires at {celsius} °C, out and back {ohm} Ω in 1000 ft.",
+                which=WHICH[way.which],
+                celsius=way.celsius,
+                ohm=shown_number(1000 * abs(way.ohm_per_foot)),
+            ),
+            "((voltage * share - arc) / current - source) / path * thousand",
+            "ft",
+            ("fault/wire_and_voltage_range",),
+            voltage=volt,
+            share=way.voltage_share,
+            arc=arc,
+            current=ampere,
+            source=source,
+            path=1000 * abs(way.ohm_per_foot),
+            thousand=1000,
+        )
+        found[way.which] = feet(length_of_way)
+    _warn(found, length, multiple, wiring, working)
+    state_the_model(working, _assumptions(wiring, arc, available))
+    return Answer(
+        name=say("Longest way back"),
+        headline=_headline(found),
+        detail=say(
+            "Likely {likely} ft, at the very best {high} ft, for {ampere} A through {size}.",
+            likely=shown_number(found["likely"]),
+            high=shown_number(found["high"]),
+            ampere=shown_number(ampere),
+            size=shown_size(conductor),
+        ),
+        basis=PRACTICE,
+        said=f"{found['low']}ft-{found['likely']}ft-{found['high']}ft",
+        values={
+            "shortest_ft": found["low"],
+            "likely_ft": found["likely"],
+            "longest_ft": found["high"],
+            "current_ampere": ampere,
+            "within": _within(found, length),
+        },
+    )
+
+
+def _headline(found: dict[str, int]):
+    if not found["high"]:
+        return say("Not at any length")
+    return say("Up to {feet} ft", feet=shown_number(found["low"])) if found["low"] else say("No length is sure")
+
+
+def _within(found: dict[str, int], length: float | None) -> str:
+    if length is None:
+        return "not-asked"
+    return "yes" if length <= found["low"] else "not-sure" if length <= found["high"] else "no"
+
+
+def _warn(found: dict[str, int], length: float | None, multiple: float, wiring: str, working: Working) -> None:
+    verdict = _within(found, length)
+    run = shown_number(length or 0)
+    if verdict == "yes":
+        working.note(say("Your {feet} ft is within the shortest of the three.", feet=run))
+    elif verdict == "not-sure":
+        working.warn(
+            say("Your {feet} ft is longer than the shortest. Whether the current comes is not sure. Measure.", feet=run)
+        )
+    elif verdict == "no":
+        working.warn(say("Your {feet} ft is too long. Even at the very best less current comes than asked.", feet=run))
+    if wiring in ask.RACEWAYS:
+        working.warn(say("One loose, painted or rusted fitting makes all three lengths void."))
+    usual = working.cite(PRACTICE).value
+    if multiple < usual:
+        working.warn(
+            say(
+                "Trade practice wants at least {usual} times the rating. With less, a device may take minutes.",
+                usual=usual,
+            )
+        )
+
+
+def _assumptions(wiring: str, arc: float, available: float | None) -> list:
+    made = [
+        say("one fault at the far end, out on one wire, back on one path, 60 Hz."),
+        say("the shortest length has hot wires and low voltage, the longest cold wires and full voltage."),
+        say("reaching this current does not say how fast the device opens."),
+    ]
+    if wiring in ask.RACEWAYS:
+        made.append(say("plain steel and tight joints each 10 ft; steel changes with the current, so a wide range."))
+    if not arc:
+        made.append(say("metal pressed to metal. An arc takes {volt} V by trade practice.", volt=ask.ARC_OF_PRACTICE))
+    if available is None:
+        made.append(say("a stiff source. A real one makes every length shorter."))
+    return made

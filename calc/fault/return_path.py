@@ -1,0 +1,96 @@
+"""Out and back of a ground fault: what drives it, and the impedance of each foot as low, likely and high."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from calc.conductors.impedance import impedance
+from calc.declare import Mend, NotCovered, needed
+from calc.fault.return_path_fields import NOT_GIVEN, UNGROUNDED, WIRE_IN
+from calc.raceways.entry_bonding import voltage_of_entry
+from calc.raceways.return_impedance import return_impedance
+from calc.words import Sentence, say
+from calc.working import Working
+
+RANGE_RULE = "fault/wire_and_voltage_range"
+RESISTANCE_RULE = "conductors/resistance_in_raceway"
+REACTANCE_RULE = "conductors/reactance_in_raceway"
+CONDUCTIVITY_RULE = "conductors/conductivity"
+# Its two usual legs stand to ground as those of 120/240; the lower voltage counts, for the lower current.
+LEGS_AS = {"240-high-leg-delta": "120/240"}
+WHICH = {"low": say("Shortest"), "likely": say("Likely"), "high": say("Longest")}
+
+
+@dataclass(frozen=True)
+class Path:
+    """Out and back for one of the three lengths: impedance for each foot of run, and share of the voltage there."""
+
+    which: str
+    celsius: float
+    voltage_share: float
+    ohm_per_foot: complex
+
+
+def driving_voltage(system: str, voltage_to_ground: float | None, working: Working) -> float:
+    """Give the voltage that drives the fault, volt. Raises: NotCovered for an ungrounded system, Mend without any."""
+    if system in UNGROUNDED:
+        raise NotCovered(
+            say("In an ungrounded system the first fault to metal brings almost no current. No device opens."),
+            say(
+                "{section}, and the detectors that such a system needs.",
+                section=working.section("naming/ungrounded_service"),
+            ),
+        )
+    if system in LEGS_AS:
+        working.note(say("The two legs of lower voltage to ground count. The high leg brings more current."))
+    return voltage_of_entry(LEGS_AS.get(system, system), voltage_to_ground, working)
+
+
+def paths(
+    wiring: str,
+    conductor: tuple[str, str],
+    return_conductor: tuple[str | None, str],
+    trade_size: str,
+    working: Working,
+) -> list[Path]:
+    """Give the three paths, the shortest length first; size and metal of each wire as a pair.
+
+    Raises: Mend for a size that this way back needs, NotCovered for a wire whose impedance is not listed.
+    """
+    around = WIRE_IN.get(wiring, "steel")
+    wires = [conductor]
+    backs: tuple[complex, ...] = (0j, 0j, 0j)
+    if wiring in WIRE_IN:
+        wires.append((needed(return_conductor[0], "return_conductor"), return_conductor[1]))
+    elif trade_size == NOT_GIVEN:
+        raise Mend("trade_size", say("Choose the trade size of the raceway."))
+    else:
+        backs = return_impedance(wiring, trade_size)
+        for key in ("raceways/tube_dimensions", "raceways/steel_as_return", "raceways/length_of_pipe"):
+            working.cite(key)
+    for key in (RESISTANCE_RULE, REACTANCE_RULE, CONDUCTIVITY_RULE):
+        working.cite(key)
+    found = []
+    for row, back in zip(working.cite(RANGE_RULE).rows, reversed(backs), strict=True):
+        out = sum(_listed(wire, around, row["celsius"], working) for wire in wires)
+        found.append(Path(row["length"], row["celsius"], row["voltage_share"], out + back))
+    return found
+
+
+def feet(length: float) -> int:
+    """Give a length in whole feet, never rounded up; 0 when the current never comes."""
+    return max(0, math.floor(length + 1e-6))
+
+
+def _listed(wire: tuple[str, str], around: str, celsius: float, working: Working) -> complex:
+    try:
+        return impedance(*wire, around, celsius)
+    except KeyError:
+        raise NotCovered(_unlisted(*wire), say("{section}", section=working.section(RESISTANCE_RULE))) from None
+
+
+def _unlisted(size: str, metal: str) -> Sentence:
+    if metal == "copper-clad-aluminum":
+        return say("No impedance of copper-clad aluminum is listed.")
+    return say("No impedance is listed for this size and metal. The list has 14 AWG to 1000 kcmil, with gaps.")
