@@ -5,6 +5,8 @@ from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
 from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
+from calc.fault.device_clearing import device_clearing
+from calc.fault.jumper_withstand import jumper_withstand
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -30,11 +32,13 @@ __all__ = [
     "buried_metal_elbow",
     "compare_editions",
     "conductor_name",
+    "device_clearing",
     "equipment_bonding_jumper",
     "equipment_grounding_conductor",
     "generator_schedule",
     "grounded_conductor",
     "grounding_electrode_conductor",
+    "jumper_withstand",
     "knockouts_over_250_volts",
     "longest_return_path",
     "main_bonding_jumper",

@@ -3,6 +3,8 @@
 from calc.comparison.compare_editions import compare_editions
 from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
+from calc.fault.device_clearing import device_clearing
+from calc.fault.jumper_withstand import jumper_withstand
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -43,6 +45,8 @@ CALCULATORS = {
         knockouts_over_250_volts,
         available_fault_current,
         longest_return_path,
+        device_clearing,
+        jumper_withstand,
         compare_editions,
     )
 }  # fmt: skip

@@ -1,0 +1,232 @@
+"""Whether a breaker, fuse or ground-fault device opens on a fault current, and how long it may take."""
+
+from __future__ import annotations
+
+from math import inf
+from typing import Annotated
+
+from calc.declare import Answer, calculator, needed
+from calc.fault import device_fields as ask
+from calc.fault.caution import state_the_model
+from calc.fault.device import (
+    ASSURED,
+    DOES_NOT_OPEN,
+    FIELD_TEST,
+    LIKELY,
+    NOT_ASSURED,
+    SLOW,
+    Opening,
+    inferred_second,
+    opening,
+    shown_time,
+)
+from calc.fault.device_band import device_band
+from calc.fault.device_limits import (
+    BREAKER,
+    EQUIPMENT_PROTECTION,
+    FAST_REGION,
+    HOUSEHOLD,
+    INSTANTANEOUS_TIME,
+    INTERRUPTER,
+    INTERRUPTER_RULE,
+    Limits,
+    limits,
+    rows,
+)
+from calc.fault.device_notes import note_the_device, stay_with_one_device
+from calc.fault.loop_limit import loop_limit_step
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+HEADLINES = {
+    DOES_NOT_OPEN: say("Does not open"),
+    NOT_ASSURED: say("Not sure to open"),
+    SLOW: say("Opens slowly"),
+    LIKELY: say("Probably opens"),
+    ASSURED: say("Opens"),
+}
+DISCONNECTION = "fault/disconnection_time"
+
+
+@calculator(
+    "device-clearing",
+    name=say("Opening of the device"),
+    purpose=say("Whether the breaker or fuse opens on a fault current, and how long its standard lets it take."),
+    submit=say("Check the device"),
+    example={"edition": "2023", "device": "20", "fault_current": "275", "voltage_to_ground": "120"},
+)
+def device_clearing(
+    *,
+    working: Working,
+    device_kind: Annotated[str, ask.DEVICE_KIND] = BREAKER,
+    device: Annotated[float | None, ask.DEVICE] = None,
+    fault_current: Annotated[float, ask.FAULT_CURRENT],
+    instantaneous_multiple: Annotated[float | None, ask.INSTANTANEOUS_MULTIPLE] = None,
+    voltage_to_ground: Annotated[float | None, ask.VOLTAGE_TO_GROUND] = None,
+    fuse_class: Annotated[str, ask.FUSE_CLASS] = "general",
+    estimate: Annotated[str, ask.ESTIMATE] = "no",
+) -> Answer:
+    """Give whether an overcurrent or ground-fault device opens on a fault current, and its longest time.
+
+    When: one device and the lowest fault current through it, 60 Hz, up to 1000 V. Not for electronic trip
+    units with settings of their own, relays, direct current: their curves alone speak.
+
+    Parameters:
+        device_kind: "inverse-time-breaker", "fuse", "fuse-time-delay", "iec-b", "iec-c", "iec-d",
+            "ground-fault-protection" or "ground-fault-interrupter".
+        device: rating, or setting of ground-fault protection, ampere; needed for all but the interrupter.
+        fault_current: ampere, 0.001 to 200,000. voltage_to_ground: volt, 1 to 1000, for the loop impedance.
+        instantaneous_multiple: of a breaker, from its own curve, 2 to 50 times its rating.
+        fuse_class: "general", "c", "cc" or "k". estimate: "yes" adds the engineering inference.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold verdict, multiple, fault_current, slowest_second,
+        estimate_second, largest_loop_ohm (each None where there is none) and series, for a picture.
+    Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
+    Source: UL 489, UL 248, UL 943, IEC 60898-1, 230.95(A); BS 7671 for the loop impedance.
+
+    Example:
+    >>> result = device_clearing(edition="2023", device="20", fault_current="40")
+    >>> result.answer.values["verdict"], result.answer.values["slowest_second"]
+    ('slow', 120)
+    """
+    rating = working.cite(INTERRUPTER_RULE).rows[0]["opens"] / 1000 if device_kind == INTERRUPTER else None
+    rating = rating or needed(device, "device")
+    stay_with_one_device(device_kind, rating, instantaneous_multiple, fuse_class, working)
+    multiple = working.compute(
+        say("The fault current as a multiple of the rating or setting."),
+        "fault_current / rating",
+        "×",
+        fault_current=fault_current,
+        rating=rating,
+    )
+    found = limits(device_kind, rating, instantaneous_multiple, fuse_class)
+    _show_the_points(found, device_kind, working)
+    result = opening(multiple, device_kind, rating, instantaneous_multiple, fuse_class)
+    working.step(result.words, *_time_of(result.slowest_second), cites=_basis_of_verdict(result.verdict, device_kind))
+    estimated = _estimate(multiple, rating, device_kind, working) if estimate == "yes" else None
+    loop = _loop(found, rating, device_kind, voltage_to_ground, working)
+    note_the_device(device_kind, rating, fuse_class, working)
+    state_the_model(
+        working,
+        (
+            say("the current stays what was entered until the device opens"),
+            say("the device is the one named, sound, and wired as its maker says"),
+        ),
+    )
+    series = device_band(found, device_kind, rating, fault_current, inferred=estimated is not None)
+    return Answer(
+        name=say("Opening of the device"),
+        headline=HEADLINES[result.verdict],
+        detail=_detail(result, device_kind),
+        basis=(found.opens or found.holds)[-1].rule,
+        said=result.verdict,
+        values={
+            "verdict": result.verdict,
+            "multiple": multiple,
+            "slowest_second": result.slowest_second,
+            "estimate_second": estimated,
+            "largest_loop_ohm": loop,
+            "series": series,
+        },
+    )
+
+
+def _detail(result: Opening, device_kind: str) -> Sentence:
+    if result.verdict == DOES_NOT_OPEN:
+        return say("It may carry this current for good")
+    if result.verdict == NOT_ASSURED:
+        return say("Nothing published requires it: count the fault as not cleared")
+    if result.verdict == ASSURED:
+        return _detail_of_assured(shown_time(result.slowest_second), device_kind)
+    if device_kind == EQUIPMENT_PROTECTION:
+        return say("The code does not limit its delay at this current")
+    if result.slowest_second is None:
+        return say("Only its published curve says when")
+    return say("Its standard allows {time}; only its curve says less", time=shown_time(result.slowest_second))
+
+
+def _detail_of_assured(time: Sentence, device_kind: str) -> Sentence:
+    if device_kind == BREAKER:
+        return say("At once by its curve, usually within {time}", time=time)
+    if device_kind == EQUIPMENT_PROTECTION:
+        return say("After a delay of {time} at most, and its own time to open", time=time)
+    return say("Within {time}", time=time)
+
+
+def _show_the_points(found: Limits, device_kind: str, working: Working) -> None:
+    for point in found.holds:
+        words = say(
+            "It may carry up to {multiple} times its rating or setting for good.", multiple=shown_number(point.multiple)
+        )
+        if point.second < inf:
+            words = say(
+                "Up to {multiple} times it stays closed for {time} at least.",
+                multiple=shown_number(point.multiple),
+                time=shown_time(point.second),
+            )
+        working.step(words, cites=(point.rule,))
+    for point in found.opens:
+        words = say(
+            "From {multiple} times on: {time} at most.",
+            multiple=shown_number(point.multiple),
+            time=shown_time(point.second),
+        )
+        if point.rule == INSTANTANEOUS_TIME:
+            words = say(
+                "From {multiple} times on its curve opens it at once: usually {time}.",
+                multiple=shown_number(point.multiple),
+                time=shown_time(point.second),
+            )
+        working.step(words, cites=(point.rule,))
+    if device_kind == INTERRUPTER:
+        working.step(say("Between these it is faster with more current."), cites=(INTERRUPTER_RULE,))
+
+
+def _basis_of_verdict(verdict: str, device_kind: str) -> tuple[str, ...]:
+    return (FAST_REGION,) if verdict == LIKELY and device_kind != EQUIPMENT_PROTECTION else ()
+
+
+def _time_of(second: float | None) -> tuple[object, str]:
+    return (None, "") if second is None else (float(f"{second:.3g}"), "s at most")
+
+
+def _estimate(multiple: float, rating: float, device_kind: str, working: Working) -> float | None:
+    second = inferred_second(multiple, rating) if device_kind == BREAKER else None
+    if second is None:
+        working.note(say("No estimate: it is made for breakers to 400 A, from three times their rating up."))
+        return None
+    row = next(row for row in rows(FIELD_TEST) if rating <= row["through_ampere"])
+    working.step(
+        say("Estimate, an engineering inference and no rating: the longest time of a field test, less by the square."),
+    )
+    working.compute(
+        say("It takes the heat for constant. The maker's curve counts, not this."),
+        "field_time * (field_multiple / multiple) * (field_multiple / multiple)",
+        "s",
+        (FIELD_TEST,),
+        field_time=row["second"],
+        field_multiple=row["multiple"],
+        multiple=multiple,
+    )
+    return second
+
+
+def _loop(found: Limits, rating, device_kind, voltage_to_ground, working: Working) -> float | None:
+    if device_kind not in (BREAKER, *HOUSEHOLD):
+        return None
+    if found.assured_from is None or voltage_to_ground is None:
+        return None
+    words = say("Largest impedance of the whole fault loop at which it opens at once.")
+    loop = loop_limit_step(voltage_to_ground, found.assured_from, rating, words, working)
+    if device_kind in HOUSEHOLD:
+        row = next((row for row in working.cite(DISCONNECTION).rows if voltage_to_ground <= row["through_volt"]), None)
+        if row:
+            working.note(
+                say(
+                    "Under IEC rules a final circuit at this voltage opens within {second} s ({section}).",
+                    second=row["second"],
+                    section=working.section(DISCONNECTION),
+                )
+            )
+    return loop

@@ -1,0 +1,106 @@
+"""What is asked about an overcurrent device and the fault it must clear."""
+
+from __future__ import annotations
+
+from calc.declare import Choice, Field
+from calc.fault.device_limits import BREAKER, EQUIPMENT_PROTECTION, FUSE, FUSE_TIME_DELAY, INTERRUPTER
+from calc.units import read_quantity
+from calc.vocabulary import device_rating, one_of, whole, yes_or_no
+from calc.words import Sentence, say
+from calc.working import shown_number
+
+LEAST_AMPERE, MOST_AMPERE = 0.001, 200_000
+LEAST_MULTIPLE, MOST_MULTIPLE = 2, 50
+MOST_VOLT = 1000
+FINEST = 9  # decimals kept, so that 30 mA is 0.03 A
+
+
+def between(
+    label: Sentence, hint: Sentence, enter: Sentence, unit: str, low: float, high: float, *, number=True, rare=False
+) -> Field:
+    """Give a field for a number from `low` to `high` in `unit`; other units of its kind are converted.
+
+    number: whether a phone shows its number keys; rare: whether it stands behind less common cases.
+    """
+
+    def read(text: str) -> float:
+        value = round(read_quantity(text, unit), FINEST)
+        if not low <= value <= high:
+            raise ValueError(text)
+        return whole(value)
+
+    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare, number=number)
+
+
+def _read_multiple(text: str) -> float:
+    multiple = float(text.strip().removesuffix("x"))
+    if not LEAST_MULTIPLE <= multiple <= MOST_MULTIPLE:
+        raise ValueError(text)
+    return whole(multiple)
+
+
+KIND_WORDS = {
+    BREAKER: say("Circuit breaker, inverse time"),
+    FUSE: say("Fuse without time delay"),
+    FUSE_TIME_DELAY: say("Time-delay fuse"),
+    "iec-b": say("IEC household breaker, type B"),
+    "iec-c": say("IEC household breaker, type C"),
+    "iec-d": say("IEC household breaker, type D"),
+    EQUIPMENT_PROTECTION: say("Ground-fault protection of equipment"),
+    INTERRUPTER: say("GFCI, class A"),
+}
+DEVICE_KIND = one_of(
+    say("Kind of device"),
+    say("The one that should open. IEC breakers carry their letter before the rating, like B16."),
+    tuple(Choice(kind, words) for kind, words in KIND_WORDS.items()),
+)
+DEVICE = device_rating(
+    say("Rating of the device"),
+    say("For ground-fault protection of equipment enter its setting. A GFCI needs none."),
+)
+FAULT_CURRENT = between(
+    say("Fault current"),
+    say("The lowest one the fault can drive: long hot conductors, weak source. For a GFCI the leak, such as 30 mA."),
+    say("Enter a current from 1 mA to {most} A, for example 275.", most=shown_number(MOST_AMPERE)),
+    "A",
+    LEAST_AMPERE,
+    MOST_AMPERE,
+)
+INSTANTANEOUS_MULTIPLE = Field(
+    say("Opens at once from"),
+    say(
+        "A multiple of the rating, from the right edge of the breaker's own published curve. Leave it empty "
+        "without the curve."
+    ),
+    say(
+        "Enter a multiple of the rating from {least} to {most}, for example 10.",
+        least=LEAST_MULTIPLE,
+        most=MOST_MULTIPLE,
+    ),
+    read=_read_multiple,
+    show=lambda multiple: f"{shown_number(multiple)} ×",
+    number=True,
+)
+VOLTAGE_TO_GROUND = between(
+    say("Voltage to ground"),
+    say("For the largest impedance of the fault loop. Leave it empty if that is not asked."),
+    say("Enter a voltage to ground from 1 to {most} V, for example 120.", most=shown_number(MOST_VOLT)),
+    "V",
+    1,
+    MOST_VOLT,
+)
+FUSE_CLASS = one_of(
+    say("Class of the fuse"),
+    say("It stands on the fuse. Some classes are judged at other points."),
+    (
+        Choice("general", say("Another class, such as G, H, J, R or T")),
+        Choice("c", say("Class C")),
+        Choice("cc", say("Class CC")),
+        Choice("k", say("Class K")),
+    ),
+    rare=True,
+)
+ESTIMATE = yes_or_no(
+    say("Add an estimate of the time"),
+    say("An engineering inference from a field test of breakers. It is no rating."),
+)

@@ -1,0 +1,96 @@
+"""The energy of a fault that heats a jumper, A²·s: from current and time, or as the maker of the device states it."""
+
+from __future__ import annotations
+
+from calc.declare import Mend, NotCovered
+from calc.fault.device import DOES_NOT_OPEN, opening, shown_time
+from calc.fault.device_limits import limits
+from calc.fault.device_notes import stay_with_one_device
+from calc.words import say
+from calc.working import Working, shown_number
+
+LONGEST, SHORTEST = "fault/adiabatic_longest", "fault/adiabatic_shortest"
+
+
+def time_to_open(
+    clearing_time: float | None,
+    device_kind: str,
+    device: float | None,
+    instantaneous_multiple: float | None,
+    fault_current: float,
+    working: Working,
+) -> float:
+    """Give the time, s, that the fault lasts: the one typed, else the longest that the device's standard allows.
+
+    Raises: Mend where neither is there or the standard allows more than the formulas hold for; NotCovered where
+    the device may carry the current for good.
+    """
+    if clearing_time is not None:
+        working.step(say("Time until the device opens, as entered."), clearing_time, "s")
+        return clearing_time
+    if device is None:
+        raise Mend("clearing_time")
+    stay_with_one_device(device_kind, device, instantaneous_multiple, "general", working)
+    multiple = working.compute(
+        say("The fault current as a multiple of the rating or setting."),
+        "fault_current / rating",
+        "×",
+        fault_current=fault_current,
+        rating=device,
+    )
+    result = opening(multiple, device_kind, device, instantaneous_multiple)
+    found = limits(device_kind, device, instantaneous_multiple)
+    bound = [point.rule for point in found.opens if point.second == result.slowest_second] or [found.holds[0].rule]
+    working.step(result.words, cites=(bound[-1],))
+    if result.verdict == DOES_NOT_OPEN:
+        raise NotCovered(
+            say("The device may carry this current for good. No jumper size makes up for that."),
+            say("Look under opening of the device, and mend the path of the fault current."),
+        )
+    longest = working.cite(LONGEST).value
+    if result.slowest_second is None:
+        raise Mend("clearing_time", say("No published time is known here. Enter the one of the device's curve."))
+    if result.slowest_second > longest:
+        raise Mend(
+            "clearing_time",
+            say(
+                "The standard of the device promises no better than {time} here. Enter the time of its own curve.",
+                time=shown_time(result.slowest_second),
+            ),
+        )
+    working.step(
+        say("Longest time that the standard of the device, or the curve entered, allows."), result.slowest_second, "s"
+    )
+    return result.slowest_second
+
+
+def fault_energy(fault_current: float, second: float, working: Working) -> float:
+    """Give the energy, A²·s, of a constant current over a time for which the formulas hold.
+
+    Raises: NotCovered for a longer time, Mend for a shorter one: then the maker's figure is needed.
+    """
+    longest, shortest = working.cite(LONGEST).value, working.cite(SHORTEST).value
+    if second > longest:
+        raise NotCovered(
+            say("The formulas hold to {longest} s; in {time} heat gets out.", longest=longest, time=shown_time(second)),
+            say("Look under opening of the device: a fault must be cleared faster than this."),
+        )
+    if second < shortest:
+        raise Mend(
+            "let_through",
+            say(
+                "It opens in less than {shortest} s. Enter the I²t that the device lets through, from its maker.",
+                shortest=shortest,
+            ),
+        )
+    working.step(
+        say("From {shortest} s to {longest} s the formulas hold.", shortest=shortest, longest=shown_number(longest)),
+        cites=(SHORTEST, LONGEST),
+    )
+    return working.compute(
+        say("Energy of the fault, current squared times time."),
+        "fault_current * fault_current * time",
+        "A²s",
+        fault_current=fault_current,
+        time=second,
+    )

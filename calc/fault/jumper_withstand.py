@@ -1,0 +1,196 @@
+"""Whether a bonding jumper survives a fault until the device opens, and the smallest one that does."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.conductors.area import AREA_RULE, area, next_listed_size
+from calc.conductors.size import shown_size
+from calc.declare import Answer, Mend, NotCovered, calculator
+from calc.fault import adiabatic
+from calc.fault import device_fields as ask_device
+from calc.fault import withstand_fields as ask
+from calc.fault.caution import state_the_model
+from calc.fault.device_limits import BREAKER
+from calc.fault.fault_energy import fault_energy, time_to_open
+from calc.vocabulary import METAL_WORDS
+from calc.words import say
+from calc.working import Working, shown_number
+
+LIMIT, START = "fault/withstand_limit", "fault/withstand_start"
+
+
+@calculator(
+    "jumper-withstand",
+    name=say("Jumper in a fault"),
+    purpose=say("Whether a bonding jumper survives a fault until the device opens, and the smallest one that does."),
+    submit=say("Check the jumper"),
+    example={"edition": "2023", "fault_current": "5000", "clearing_time": "0.1 s", "size": "4"},
+)
+def jumper_withstand(
+    *,
+    working: Working,
+    fault_current: Annotated[float, ask.FAULT_CURRENT],
+    clearing_time: Annotated[float | None, ask.CLEARING_TIME] = None,
+    device_kind: Annotated[str, ask.DEVICE_KIND] = BREAKER,
+    device: Annotated[float | None, ask.DEVICE] = None,
+    instantaneous_multiple: Annotated[float | None, ask_device.INSTANTANEOUS_MULTIPLE] = None,
+    size: Annotated[str | None, ask.SIZE] = None,
+    metal: Annotated[str, ask.METAL] = "copper",
+    limit: Annotated[str, ask.LIMIT] = "thermoplastic",
+    start_celsius: Annotated[float | None, ask.START] = None,
+    let_through: Annotated[float | None, ask.LET_THROUGH] = None,
+    formula: Annotated[str, ask.FORMULA] = ask.DAMAGE_CURVE,
+) -> Answer:
+    """Give the smallest jumper that survives a fault, or whether one size does.
+
+    When: one copper or aluminum wire and faults that last 0.1 to 5 s, or shorter ones whose energy the maker
+    states. Not for raceways, busbars, several wires in parallel, or the mechanical forces of a fault.
+
+    Parameters:
+        fault_current: through the jumper, ampere, 1 to 200,000.
+        clearing_time: second, typed; else device_kind, device (rating, ampere) and instantaneous_multiple give it.
+        size: size label to check, left out for the smallest that survives. metal: "copper" or "aluminum".
+        limit: "thermoplastic", "thermoset" or "bolted-joint". start_celsius: before the fault, °C, 0 to 240.
+        let_through: energy, A²·s, which counts alone where entered. formula: "damage-curve" or "factor-k".
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold size (the smallest that survives), metal, area_cmil, needed_cmil,
+        other_size (by the other formula), energy, time_second, checked_size, survives, end_celsius, melts_second.
+    Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
+    Source: ICEA P-32-382, IEC 60364-5-54; the fusing formula of Onderdonk.
+
+    Example:
+    >>> result = jumper_withstand(edition="2023", fault_current="5000", clearing_time="12 cycles")
+    >>> result.answer.values["size"], result.answer.values["other_size"]
+    ('3', '3')
+    """
+    if let_through is None:
+        second = time_to_open(clearing_time, device_kind, device, instantaneous_multiple, fault_current, working)
+        energy = fault_energy(fault_current, second, working)
+    else:
+        second, energy = None, let_through
+        working.step(say("Energy that the device lets through, as entered. It counts alone."), energy, "A²s")
+    start, end = _temperatures(start_celsius, limit, working)
+    needed = _needed_areas(energy, metal, start, end, working)
+    sizes = {name: next_listed_size(cmil, working.edition) for name, cmil in needed.items()}
+    smallest = sizes.pop(formula)
+    (other,) = sizes.values()
+    if smallest is None:
+        raise NotCovered(
+            say("{needed} cmil are needed. No single listed wire is that large.", needed=_shown(needed[formula])),
+            say("Look for a faster device, or ask the engineer of the equipment."),
+        )
+    working.step(
+        say(
+            "{formula} counts here. Next listed size up: {size}.",
+            formula=ask.FORMULA_WORDS[formula],
+            size=shown_size(smallest),
+        ),
+        shown_size(smallest),
+        "",
+        (AREA_RULE,),
+    )
+    _note_what_it_leaves(metal, working)
+    values = {
+        "size": smallest,
+        "metal": metal,
+        "area_cmil": area(smallest, working.edition),
+        "needed_cmil": needed[formula],
+        "other_size": other,
+        "energy": energy,
+        "time_second": second,
+    }
+    words = dict(metal=METAL_WORDS[metal], size=shown_size(smallest))
+    if size is None:
+        return Answer(
+            name=say("Smallest jumper that survives"),
+            headline=say("{size}", **words),
+            detail=say("{metal} wire or larger", **words),
+            basis=_rule_of(formula, metal),
+            said=f"{smallest}-{metal}",
+            values=values,
+        )
+    survives = area(size, working.edition) >= needed[formula]
+    checked = _checked(size, metal, energy, start, fault_current, formula, survives, working)
+    shown = dict(checked=shown_size(size), **words)
+    return Answer(
+        name=say("Jumper in a fault"),
+        headline=say("It survives") if survives else say("Too small"),
+        detail=say("{checked} {metal}; the smallest that survives is {size}", **shown),
+        basis=_rule_of(formula, metal),
+        said="survives" if survives else "too-small",
+        values=values | checked,
+    )
+
+
+def _temperatures(start_celsius: float | None, limit: str, working: Working) -> tuple[float, float]:
+    end = next(row["celsius"] for row in working.cite(LIMIT).rows if row["limit"] == limit)
+    start = working.cite(START).value if start_celsius is None else start_celsius
+    if start >= end:
+        raise Mend("start_celsius")
+    cites = (LIMIT, START) if start_celsius is None else (LIMIT,)
+    working.step(
+        say("It starts at {start} °C and may reach {end} °C.", start=shown_number(start), end=end), cites=cites
+    )
+    return start, end
+
+
+def _needed_areas(energy: float, metal: str, start: float, end: float, working: Working) -> dict[str, float]:
+    areas = {
+        ask.DAMAGE_CURVE: adiabatic.area_by_damage_curve(energy, metal, start, end),
+        ask.FACTOR_K: adiabatic.area_by_factor_k(energy, metal, start, end),
+    }
+    for formula, cmil in areas.items():
+        words = say("Smallest area by {formula}.", formula=ask.FORMULA_WORDS[formula])
+        working.step(words, round(cmil, 1), "cmil", (_rule_of(formula, metal),))
+    return areas
+
+
+def _checked(size, metal, energy, start, fault_current, formula, survives: bool, working: Working) -> dict[str, object]:
+    cmil = area(size, working.edition)
+    reached = melts = None
+    if survives:
+        end = adiabatic.end_by_damage_curve if formula == ask.DAMAGE_CURVE else adiabatic.end_by_factor_k
+        reached = end(energy, cmil, metal, start)
+        working.step(say("Temperature that {size} reaches.", size=shown_size(size)), round(reached, 1), "°C")
+    if metal == "copper":
+        melts = adiabatic.fusing_energy(cmil, start) / fault_current**2
+        working.step(
+            say("At this current {size} would melt in this time, if no heat got out.", size=shown_size(size)),
+            float(f"{melts:.3g}"),
+            "s",
+            (adiabatic.FUSING,),
+        )
+    return {
+        "checked_size": size,
+        "survives": "yes" if survives else "no",
+        "end_celsius": reached,
+        "melts_second": melts,
+    }
+
+
+def _rule_of(formula: str, metal: str) -> str:
+    return adiabatic.DAMAGE_CURVES[metal] if formula == ask.DAMAGE_CURVE else adiabatic.HEATING
+
+
+def _shown(cmil: float) -> str:
+    return shown_number(round(cmil))
+
+
+def _note_what_it_leaves(metal: str, working: Working) -> None:
+    working.note(
+        say(
+            "The tables of the code give a least size too. The larger of the two counts ({section}).",
+            section=working.section("grounding/effective_fault_path"),
+        )
+    )
+    working.note(say("A smaller current that lasts longer may heat more. Check that one too."))
+    state_the_model(
+        working,
+        (
+            say("all heat stays in one wire of {metal}, evenly", metal=METAL_WORDS[metal]),
+            say("the current stays what was entered, without the offset of its first cycles"),
+            say("every joint is sound"),
+        ),
+    )

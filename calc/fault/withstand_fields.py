@@ -1,0 +1,88 @@
+"""What is asked about a jumper and the fault it must survive."""
+
+from __future__ import annotations
+
+from calc.declare import Choice
+from calc.fault.device_fields import KIND_WORDS, MOST_AMPERE, between
+from calc.fault.device_limits import EQUIPMENT_PROTECTION, INTERRUPTER
+from calc.vocabulary import METAL_WORDS, conductor_size, device_rating, one_of
+from calc.words import say
+from calc.working import shown_number
+
+MOST_SECOND, MOST_ENERGY, MOST_CELSIUS = 100_000, 10**12, 240
+DAMAGE_CURVE, FACTOR_K = "damage-curve", "factor-k"
+# The code limits the delay of the first, not the time of its switch; short circuits are not for the second.
+NO_WHOLE_TIME = (EQUIPMENT_PROTECTION, INTERRUPTER)
+FORMULA_WORDS = {
+    DAMAGE_CURVE: say("ICEA P-32-382"),
+    FACTOR_K: say("Factor k of IEC 60364-5-54"),
+}
+
+FAULT_CURRENT = between(
+    say("Fault current"),
+    say("The highest available one through the jumper. Try the lowest one too, with its own time."),
+    say("Enter a current from 1 to {most} A, for example 5000.", most=shown_number(MOST_AMPERE)),
+    "A",
+    1,
+    MOST_AMPERE,
+)
+SIZE = conductor_size(
+    say("Size of the jumper"),
+    say("To check one, for example 6. Leave it empty to get the smallest that survives."),
+)
+METAL = one_of(
+    say("Metal of the jumper"),
+    say(""),
+    tuple(Choice(metal, METAL_WORDS[metal]) for metal in ("copper", "aluminum")),
+)
+CLEARING_TIME = between(
+    say("Time until the device opens"),
+    say("From its published curve at this current, for example 0.2 s or 12 cycles. Leave it empty to name the device."),
+    say("Enter a time, for example 0.2 s or 12 cycles, or name the device and its rating."),
+    "s",
+    0.0001,
+    MOST_SECOND,
+    number=False,
+)
+DEVICE_KIND = one_of(
+    say("Kind of device"),
+    say("It counts where no time is entered."),
+    tuple(Choice(kind, words) for kind, words in KIND_WORDS.items() if kind not in NO_WHOLE_TIME),
+)
+DEVICE = device_rating(
+    say("Rating of the device"),
+    say("Needed where no time is entered. Its standard then gives the longest time."),
+)
+LET_THROUGH = between(
+    say("Energy let through"),
+    say("I²t from the maker, in A²s. Needed for devices that open faster than the formulas hold."),
+    say("Enter the I²t of the device from 1 to {most} A²s, for example 50000.", most=shown_number(MOST_ENERGY)),
+    "A2s",
+    1,
+    MOST_ENERGY,
+    rare=True,
+)
+LIMIT = one_of(
+    say("What must not be overheated"),
+    say("The weakest thing that touches the jumper counts."),
+    (
+        Choice("thermoplastic", say("Thermoplastic insulation, such as THHN")),
+        Choice("thermoset", say("Thermoset insulation, such as XHHW")),
+        Choice("bolted-joint", say("Bare wire with bolted or pressed joints")),
+    ),
+)
+START = between(
+    say("Temperature before the fault"),
+    say("In °C. Leave it empty for a conductor that is warm from use."),
+    say("Enter a temperature in °C from 0 to {most}, below the highest one allowed.", most=MOST_CELSIUS),
+    "°C",
+    0,
+    MOST_CELSIUS,
+    rare=True,
+)
+FORMULA = one_of(
+    say("Formula that counts"),
+    say("Both are shown. Their constants differ a little."),
+    tuple(Choice(formula, words) for formula, words in FORMULA_WORDS.items()),
+    rare=True,
+)
