@@ -7,6 +7,9 @@ from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
 from calc.fault.device_clearing import device_clearing
 from calc.fault.jumper_withstand import jumper_withstand
+from calc.electrodes.electrode_resistance import electrode_resistance
+from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.earth_only_return import earth_only_return
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -33,6 +36,8 @@ __all__ = [
     "compare_editions",
     "conductor_name",
     "device_clearing",
+    "earth_only_return",
+    "electrode_resistance",
     "equipment_bonding_jumper",
     "equipment_grounding_conductor",
     "generator_schedule",
@@ -42,6 +47,7 @@ __all__ = [
     "knockouts_over_250_volts",
     "longest_return_path",
     "main_bonding_jumper",
+    "measured_electrode",
     "raceway_as_grounding_path",
     "separate_building_schedule",
     "service_schedule",

@@ -5,6 +5,9 @@ from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
 from calc.fault.device_clearing import device_clearing
 from calc.fault.jumper_withstand import jumper_withstand
+from calc.electrodes.electrode_resistance import electrode_resistance
+from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.earth_only_return import earth_only_return
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -47,6 +50,9 @@ CALCULATORS = {
         longest_return_path,
         device_clearing,
         jumper_withstand,
+        earth_only_return,
+        electrode_resistance,
+        measured_electrode,
         compare_editions,
     )
 }  # fmt: skip

@@ -1,0 +1,195 @@
+"""The shape of the electrode entered, once its measures are inside what the formulas hold for."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from calc.conductors.area import area
+from calc.declare import Mend, NotCovered, needed
+from calc.electrodes import shape
+from calc.electrodes.entered import shown
+from calc.units import convert
+from calc.words import Sentence, say
+from calc.working import Working
+
+ROUNDING = 1e-9
+LIMITS = "electrodes/formula_limits"
+TOGETHER = "electrodes/rods_together"
+
+
+@dataclass(frozen=True)
+class Measures:
+    """What was entered of the electrode: lengths in ft, diameter in inches, None where left out."""
+
+    electrode: str
+    length: float | None
+    diameter: float | None
+    conductor: str | None
+    rods: int
+    spacing: float | None
+    layout: str
+    depth: float | None
+    width: float | None
+    height: float | None
+
+
+@dataclass(frozen=True)
+class Shape:
+    """The shape of the metal, 1/m, and of the concrete around it, if any."""
+
+    metal: float
+    concrete: float | None = None
+
+
+def electrode_shape(asked: Measures, working: Working) -> Shape:
+    """Give the shape of the electrode and record it. Raises: Mend for what is missing, NotCovered past a limit."""
+    length = _metres(asked.length, "length")
+    if asked.rods > 1 and asked.electrode != "rod":
+        raise Mend("rods", say("Several electrodes are counted together only for rods and pipes. Enter 1 here."))
+    if asked.electrode == "rod":
+        return Shape(_rods(asked, length, working))
+    depth = _metres(asked.depth, "depth")
+    if asked.electrode == "plate":
+        return Shape(_plate(length, _metres(asked.width, "width"), depth, working))
+    radius = _radius(asked, working)
+    _stay_slender(length, radius, working)
+    _stay_buried(radius, depth)
+    if asked.electrode == "ring":
+        value = shape.ring(length, radius, depth)
+        working.step(say("Ohms of the ring in soil of 1 ohm·m: a circle and its mirror image."), value, "1/m")
+        return Shape(value)
+    value = shape.wire(length, radius, depth)
+    working.step(say("Ohms of the metal in soil of 1 ohm·m: a level line and its mirror image."), value, "1/m")
+    if asked.electrode == "buried-wire":
+        return Shape(value)
+    return Shape(value, _footing(asked, length, radius, depth, working))
+
+
+def _rods(asked: Measures, length: float, working: Working) -> float:
+    radius = convert(needed(asked.diameter, "diameter"), "in", "m") / 2
+    _stay_slender(length, radius, working)
+    alone = shape.rod(length, radius)
+    working.step(
+        say("Ohms of one rod in soil of 1 ohm·m: a line and its mirror image."),
+        alone,
+        "1/m",
+        cites=(LIMITS,),
+    )
+    if asked.rods == 1:
+        return alone
+    spacing = _metres(asked.spacing, "spacing")
+    least = _limit("spacing-by-diameter", working)
+    if _less(spacing, least * 2 * radius):
+        raise _past_limit(say("rods closer than {least} of their diameters", least=least))
+    together = shape.rods(length, radius, spacing, asked.rods, asked.layout)
+    working.step(
+        say(
+            "The same of {count} rods, each in the field of the others: {percent} percent of one rod.",
+            count=asked.rods,
+            percent=shown(100 * together / alone),
+        ),
+        together,
+        "1/m",
+    )
+    _compare_with_the_table(asked.rods, together / alone * asked.rods, working)
+    rule_spacing = working.cite("grounding/rod_spacing")
+    if asked.spacing < rule_spacing.value:
+        working.warn(
+            say(
+                "Rods that supplement each other stand at least {least} ft apart ({section}).",
+                least=rule_spacing.value,
+                section=rule_spacing.section,
+            )
+        )
+    return together
+
+
+def _compare_with_the_table(count: int, computed: float, working: Working) -> None:
+    row = next((row for row in working.cite(TOGETHER).rows if row["rods"] == count), None)
+    if row:
+        working.step(
+            say(
+                "For comparison: a published factor for {count} rods one rod length apart is {factor}. Computed with "
+                "the spacing entered it is {computed}.",
+                count=count,
+                factor=row["factor"],
+                computed=shown(computed),
+            ),
+            cites=(TOGETHER,),
+        )
+
+
+def _plate(length: float, width: float, depth: float, working: Working) -> float:
+    least = _limit("depth-by-radius", working)
+    if _less(depth, least * math.sqrt(length * width / math.pi)):
+        raise _past_limit(say("a plate nearer to the surface than the radius of a disc of its area"))
+    value = shape.plate(length * width, depth)
+    working.step(
+        say("Ohms of the plate in soil of 1 ohm·m: a disc of its area and its mirror image."),
+        value,
+        "1/m",
+        cites=(LIMITS,),
+    )
+    return value
+
+
+def _footing(asked: Measures, length: float, radius: float, depth: float, working: Working) -> float:
+    width, height = _metres(asked.width, "width"), _metres(asked.height, "height")
+    outside = math.sqrt(width * height / math.pi)
+    if outside <= radius:
+        raise Mend("width", say("The concrete is thinner than the metal in it. Enter its whole width and height."))
+    if _less(depth, height / 2):
+        raise Mend("depth", say("The footing would stand out of the earth. Enter the depth of its middle."))
+    _stay_slender(length, outside, working)
+    value = shape.wire(length, outside, depth)
+    working.step(
+        say(
+            "The same of the outside of the footing, taken as round, {ft} ft thick.",
+            ft=shown(convert(2 * outside, "m", "ft")),
+        ),
+        value,
+        "1/m",
+    )
+    return value
+
+
+def _radius(asked: Measures, working: Working) -> float:
+    if asked.diameter is None and asked.conductor is None:
+        raise Mend("diameter", say("Enter the diameter, or the size of the wire."))
+    if asked.diameter is not None:
+        return convert(asked.diameter, "in", "m") / 2
+    mils = math.sqrt(area(asked.conductor, working.edition))
+    working.step(say("Diameter of the wire, from its area."), mils / 1000, "in", cites=("conductors/area",))
+    return convert(mils, "mil", "m") / 2
+
+
+def _stay_slender(length: float, radius: float, working: Working) -> None:
+    least = _limit("length-by-diameter", working)
+    if _less(length, least * 2 * radius):
+        raise _past_limit(say("an electrode shorter than {least} of its diameters", least=least))
+
+
+def _stay_buried(radius: float, depth: float) -> None:
+    if depth <= radius:
+        raise Mend("depth", say("It would lie on the surface. Enter the depth of its middle, more than its thickness."))
+
+
+def _less(metres: float, least: float) -> bool:
+    """Tell whether a length is below a limit by more than conversion of units makes."""
+    return metres < least * (1 - ROUNDING)
+
+
+def _limit(limit: str, working: Working) -> float:
+    return next(row["least"] for row in working.cite(LIMITS).rows if row["limit"] == limit)
+
+
+def _past_limit(what: Sentence) -> NotCovered:
+    return NotCovered(
+        say("The formulas used here do not hold for {what}.", what=what),
+        say("Measure it, or have it solved in small pieces (look under “method of moments, grounding”)."),
+    )
+
+
+def _metres(feet: float | None, field: str) -> float:
+    return convert(needed(feet, field), "ft", "m")

@@ -1,0 +1,172 @@
+"""What a fall-of-potential test says of an electrode: its resistance, or why the readings prove nothing."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Annotated
+
+from calc.declare import Answer, Mend, calculator
+from calc.electrodes import measured_fields as ask
+from calc.electrodes.entered import said_number, shown
+from calc.electrodes.fall_of_potential import (
+    DISTURBED,
+    NO_PLATEAU,
+    NOT_ISOLATED,
+    PLATEAU,
+    TOO_NEAR,
+    Judged,
+    judged,
+    series_of,
+)
+from calc.words import Sentence, say
+from calc.working import Working
+
+NAME = say("Measured electrode")
+SECOND = "grounding/rod_needs_second"
+PLACE = "electrodes/potential_probe"
+WHAT_TO_DO = {
+    NOT_ISOLATED: say(
+        "It was still connected: the reading is that of everything joined to it, the utility's electrodes too. It "
+        "tells nothing of this electrode."
+    ),
+    TOO_NEAR: say("The current probe is too near for an electrode this large. Move it out and read again."),
+    DISTURBED: say(
+        "A reading falls where it should rise. Metal in the ground or stray current is near: take another direction."
+    ),
+    NO_PLATEAU: say("The readings do not hold level. Move the current probe farther out and read again."),
+}
+
+
+@calculator(
+    "measured-electrode",
+    name=NAME,
+    purpose=say(
+        "What fall-of-potential readings prove. First: isolate an electrode only with the service de-energized and its "
+        "conductor proven free of current."
+    ),
+    submit=say("Judge the readings"),
+    example={
+        "edition": "2023",
+        "isolated": "yes",
+        "dimension": "8ft",
+        "probe": "80ft",
+        "distances": "20,40,45,50,55,70",
+        "readings": "29.7,31.1,31.3,31.6,32,34.6",
+    },
+)
+def measured_electrode(
+    *,
+    working: Working,
+    isolated: Annotated[str, ask.ISOLATED] = "no",
+    kind: Annotated[str, ask.KIND] = "single",
+    dimension: Annotated[float, ask.DIMENSION],
+    probe: Annotated[float, ask.PROBE],
+    distances: Annotated[str, ask.DISTANCES],
+    readings: Annotated[str, ask.READINGS],
+) -> Answer:
+    """Judge a fall-of-potential test: whether the readings hold level around 62 percent, and at how many ohms.
+
+    When: an electrode apart from everything else, three points in one line. Not for clamp-on testers, for
+    electrodes that stay connected, or for large sites, whose probe would stand a street away.
+
+    Parameters:
+        isolated: "yes" or "no". kind: "single" rod, pipe or plate, or "other".
+        dimension: ft, the longest of the electrode, 0.1 to 10,000. probe: ft to the current probe, 1 to 10,000.
+        distances: ft to the potential probe, and readings: ohm at each, 3 to 50 of them, commas between.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "disturbed", "too-near",
+        "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft, spread_percent and
+        series for a picture (each key, words, points [ft, ohm]).
+    Raises: nothing; bad or too few readings end as `fix`.
+    Source: rules electrodes/potential_probe, plateau_window, plateau_spread, probe_distance; 250.53(A)(2) Exception.
+
+    Example:
+    >>> result = measured_electrode(
+    ...     isolated="yes", dimension=8, probe=80, distances="40,49.44,58", readings="20,20.5,21"
+    ... )
+    >>> result.said
+    'plateau-20.5-ohm'
+    """
+    _say_first_how_to_isolate(working)
+    taken = _in_order(distances, readings, probe)
+    found = judged(taken, probe, dimension, isolated == "yes", working)
+    headline, detail = _verdict(found, kind, working)
+    _note_what_it_is_worth(working)
+    proven = found.verdict == PLATEAU
+    return Answer(
+        name=NAME,
+        headline=headline,
+        detail=detail,
+        basis=SECOND if proven and kind == "single" else PLACE,
+        said=f"{PLATEAU}-{said_number(found.ohm)}-ohm" if proven else found.verdict,
+        values={
+            "verdict": found.verdict,
+            "ohm": found.ohm if proven else None,
+            "ohm_at_place": found.ohm,
+            "place_ft": found.place,
+            "spread_percent": found.spread,
+            "series": series_of(taken, found),
+        },
+    )
+
+
+def _say_first_how_to_isolate(working: Working) -> None:
+    working.warn(
+        say(
+            "Isolate an electrode for a test only with the service de-energized and its conductor proven free of "
+            "current. Opened live, it can put full voltage across your hands and on the metal."
+        )
+    )
+    working.warn(say("Put it back and check it before the service is energized again."))
+
+
+def _in_order(distances: str, readings: str, probe: float) -> list[tuple[float, float]]:
+    """Give (ft, ohm) by distance. Raises: Mend for lists of unlike length and for distances that cannot be."""
+    feet, ohms = ask.amounts(distances), ask.amounts(readings)
+    if len(feet) != len(ohms):
+        raise Mend("readings", say("There are {count} distances. Enter one reading for each.", count=len(feet)))
+    taken = sorted(zip(feet, ohms, strict=True))
+    if any(near == far for (near, _), (far, _) in pairwise(taken)):
+        raise Mend("distances", say("One distance stands here twice. Keep one reading for each."))
+    if taken[-1][0] >= probe:
+        raise Mend(
+            "distances",
+            say(
+                "The potential probe stands between electrode and current probe: below {probe} ft.", probe=shown(probe)
+            ),
+        )
+    return taken
+
+
+def _verdict(found: Judged, kind: str, working: Working) -> tuple[Sentence, Sentence]:
+    if found.verdict != PLATEAU:
+        return say("Not proven"), WHAT_TO_DO[found.verdict]
+    headline = say("{ohm} ohm", ohm=shown(found.ohm))
+    if kind != "single":
+        return headline, say("The readings hold level around {place} ft.", place=shown(found.place))
+    limit = working.cite(SECOND)
+    words = {"limit": limit.value, "section": limit.section}
+    if round(found.ohm, 9) <= limit.value:
+        return headline, say("At most {limit} ohm: a single rod, pipe or plate may stand alone ({section}).", **words)
+    return headline, say("Over {limit} ohm: add a second electrode ({section}).", **words)
+
+
+def _note_what_it_is_worth(working: Working) -> None:
+    season = working.cite("electrodes/season").rows[0]
+    working.note(
+        say(
+            "One test on one day: season, rain and frost move it {least} to {most} times.",
+            least=season["least"],
+            most=season["most"],
+        )
+    )
+    working.note(
+        say("The middle holds for a small electrode in even soil. In layered soil read at several probe distances.")
+    )
+    working.note(
+        say(
+            "A good reading says nothing of clearing a fault: the earth is never the fault path ({section}).",
+            section=working.section("naming/auxiliary_electrode"),
+        )
+    )
