@@ -52,8 +52,8 @@ def short_circuit_currents(supplies):
             warnings.simplefilter("ignore", FutureWarning)
             calc_sc(net, fault=fault, case="max", ip=False, ith=False, tk_s=1, lv_tol_percent=6)
         for answer, (terminals, end) in zip(found, places, strict=True):
-            answer["terminals"][kind] = 1000 * net.res_bus_sc.ikss_ka.at[terminals]
-            answer["end"][kind] = 1000 * net.res_bus_sc.ikss_ka.at[end]
+            answer["terminals"][kind] = float(1000 * net.res_bus_sc.ikss_ka.at[terminals])
+            answer["end"][kind] = float(1000 * net.res_bus_sc.ikss_ka.at[end])
     return found
 
 
