@@ -3,13 +3,15 @@
 from calc.catalogue import CALCULATORS
 from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
-from calc.fault.available_fault_current import available_fault_current
-from calc.fault.longest_return_path import longest_return_path
-from calc.fault.device_clearing import device_clearing
-from calc.fault.jumper_withstand import jumper_withstand
 from calc.electrodes.electrode_resistance import electrode_resistance
 from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.available_fault_current import available_fault_current
+from calc.fault.device_clearing import device_clearing
 from calc.fault.earth_only_return import earth_only_return
+from calc.fault.ground_fault_loop import ground_fault_loop
+from calc.fault.jumper_withstand import jumper_withstand
+from calc.fault.longest_return_path import longest_return_path
+from calc.fault.stray_neutral_current import stray_neutral_current
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -41,6 +43,7 @@ __all__ = [
     "equipment_bonding_jumper",
     "equipment_grounding_conductor",
     "generator_schedule",
+    "ground_fault_loop",
     "grounded_conductor",
     "grounding_electrode_conductor",
     "jumper_withstand",
@@ -51,6 +54,7 @@ __all__ = [
     "raceway_as_grounding_path",
     "separate_building_schedule",
     "service_schedule",
+    "stray_neutral_current",
     "structural_metal_bonding",
     "supply_side_bonding_jumper",
     "system_bonding_jumper",

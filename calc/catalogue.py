@@ -1,13 +1,15 @@
 """Every calculator by slug, in the order a reader meets them."""
 
 from calc.comparison.compare_editions import compare_editions
-from calc.fault.available_fault_current import available_fault_current
-from calc.fault.longest_return_path import longest_return_path
-from calc.fault.device_clearing import device_clearing
-from calc.fault.jumper_withstand import jumper_withstand
 from calc.electrodes.electrode_resistance import electrode_resistance
 from calc.electrodes.measured_electrode import measured_electrode
+from calc.fault.available_fault_current import available_fault_current
+from calc.fault.device_clearing import device_clearing
 from calc.fault.earth_only_return import earth_only_return
+from calc.fault.ground_fault_loop import ground_fault_loop
+from calc.fault.jumper_withstand import jumper_withstand
+from calc.fault.longest_return_path import longest_return_path
+from calc.fault.stray_neutral_current import stray_neutral_current
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -47,7 +49,9 @@ CALCULATORS = {
         buried_metal_elbow,
         knockouts_over_250_volts,
         available_fault_current,
+        ground_fault_loop,
         longest_return_path,
+        stray_neutral_current,
         device_clearing,
         jumper_withstand,
         earth_only_return,

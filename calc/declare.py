@@ -17,7 +17,7 @@ from calc.field import Choice, Field, echo, mend, read_field
 from calc.words import Sentence, say
 from calc.working import Working
 
-LONGEST_SAID = 1000
+LONGEST_SAID = 2000
 MOST_UNKNOWN = 5
 
 

@@ -49,7 +49,7 @@ def _given(result: Result) -> list[tuple[str, object]]:
 
 
 def _query(pairs: list[tuple[str, object]]) -> str:
-    return "&".join(f"{name}={_quoted(str(value))}" for name, value in pairs)
+    return "&".join(f"{_quoted(name)}={_quoted(str(value))}" for name, value in pairs)
 
 
 @lru_cache(maxsize=1000)

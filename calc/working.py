@@ -89,7 +89,7 @@ def _compiled(formula: str) -> CodeType:
 def shown_number(value: float) -> str:
     """Give a number as it is shown: thousands separated, no more digits than it has.
 
-    >>> shown_number(262500.0), shown_number(0.125), shown_number(5.00003)
-    ('262,500', '0.125', '5')
+    >>> shown_number(262500.0), shown_number(0.125), shown_number(2.000001)
+    ('262,500', '0.125', '2')
     """
     return f"{int(value):,}" if value == int(value) else f"{value:,.4f}".rstrip("0").rstrip(".")

@@ -21,7 +21,10 @@ def _read_case(text: str) -> str:
     slug, pairs = permalink.read_case(text)
     if slug == "compare-editions" or slug not in CALCULATORS:
         raise ValueError(text)
-    return permalink.case_of(slug, pairs)
+    case = permalink.case_of(slug, pairs)
+    if len(case) > LONGEST_LINK:  # written out it can be longer than it was typed, and the answer's link carries it
+        raise ValueError(text)
+    return case
 
 
 CASE = Field(

@@ -15,7 +15,7 @@ from calc.fault.sources import HIGH_LEG, SYSTEMS, at_end_of_run
 from calc.fault.sources import line_to_ground_current as current_to_ground
 from calc.rulebook import rule
 from calc.vocabulary import SETS
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working, shown_number
 
 INTERRUPTING = "fault/interrupting_rating"
@@ -132,6 +132,12 @@ def available_fault_current(
     motors = _motors(motor_current, working)
     place = "end" if run else "terminals"
     available = _rounded_up(currents[place].most + motors, working)
+    working.note(
+        say(
+            "Rate what opens a fault there for at least this ({section}).",
+            section=working.section(INTERRUPTING),
+        )
+    )
     note_the_limits(working, system, source, raceway, currents, limit)
     values = {"available_ampere": available, "place": place, "motors": motors}
     for where, flowing in currents.items():
@@ -142,21 +148,12 @@ def available_fault_current(
     return Answer(
         name=say("Available fault current"),
         headline=say("{current} A", current=shown_number(available)),
-        detail=_detail(place, working),
+        detail=say("at the end of the run") if run else say("at the terminals"),
         basis=None,
         said=f"{available}A",
         values=values,
         table=fault_table(currents, system),
     )
-
-
-def _detail(place: str, working: Working) -> Sentence:
-    section = working.section(INTERRUPTING)
-    if place == "end":
-        return say(
-            "at the end of the run. Rate what opens a fault there for at least this ({section}).", section=section
-        )
-    return say("at the terminals. Rate what opens a fault there for at least this ({section}).", section=section)
 
 
 def _motors(current: float, working: Working) -> float:

@@ -8,7 +8,7 @@ import calc.fault.return_path_fields as ask
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.fault.caution import state_the_model
-from calc.fault.return_path import WHICH, driving_voltage, feet, paths
+from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -112,6 +112,14 @@ def longest_return_path(
             thousand=1000,
         )
         found[way.which] = feet(length_of_way)
+    losses = ranked(ways, volt, arc, source, ampere)
+    if losses:
+        working.note(
+            say(
+                "What makes the shortest shorter than the likely one, the most first: {parts}.",
+                parts=", ".join(f"{PARTS[part]} ({shown_number(feet(lost))} ft)" for part, lost in losses),
+            )
+        )
     _warn(found, length, multiple, wiring, working)
     state_the_model(working, _assumptions(wiring, arc, available))
     return Answer(

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from calc.conductors.impedance import impedance
 from calc.declare import Mend, NotCovered, needed
 from calc.fault.return_path_fields import NOT_GIVEN, UNGROUNDED, WIRE_IN
 from calc.raceways.entry_bonding import voltage_of_entry
-from calc.raceways.return_impedance import return_impedance
+from calc.raceways.return_impedance import return_parts
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -19,6 +19,12 @@ REACTANCE_RULE = "conductors/reactance_in_raceway"
 CONDUCTIVITY_RULE = "conductors/conductivity"
 # Its two usual legs stand to ground as those of 120/240; the lower voltage counts, for the lower current.
 LEGS_AS = {"240-high-leg-delta": "120/240"}
+PARTS = {
+    "wires": say("hot wires"),
+    "voltage_share": say("low voltage"),
+    "steel": say("the steel at its worst"),
+    "joints": say("every joint at its worst"),
+}
 WHICH = {"low": say("Shortest"), "likely": say("Likely"), "high": say("Longest")}
 
 
@@ -29,7 +35,18 @@ class Path:
     which: str
     celsius: float
     voltage_share: float
-    ohm_per_foot: complex
+    wires: complex
+    steel: complex
+    joints: float
+
+    @property
+    def ohm_per_foot(self) -> complex:
+        """Give out and back together."""
+        return self.wires + self.steel + self.joints
+
+    def reach(self, volt: float, arc: float, source_ohm: float, ampere: float) -> float:
+        """Give the length, ft, at which `ampere` just flow; below 0 when they never do."""
+        return ((volt * self.voltage_share - arc) / ampere - source_ohm) / abs(self.ohm_per_foot)
 
 
 def driving_voltage(system: str, voltage_to_ground: float | None, working: Working) -> float:
@@ -60,13 +77,13 @@ def paths(
     """
     around = WIRE_IN.get(wiring, "steel")
     wires = [conductor]
-    backs: tuple[complex, ...] = (0j, 0j, 0j)
+    backs: tuple[tuple[complex, float], ...] = ((0j, 0.0),) * 3
     if wiring in WIRE_IN:
         wires.append((needed(return_conductor[0], "return_conductor"), return_conductor[1]))
     elif trade_size == NOT_GIVEN:
         raise Mend("trade_size", say("Choose the trade size of the raceway."))
     else:
-        backs = return_impedance(wiring, trade_size)
+        backs = return_parts(wiring, trade_size)
         for key in ("raceways/tube_dimensions", "raceways/steel_as_return", "raceways/length_of_pipe"):
             working.cite(key)
     for key in (RESISTANCE_RULE, REACTANCE_RULE, CONDUCTIVITY_RULE):
@@ -74,8 +91,19 @@ def paths(
     found = []
     for row, back in zip(working.cite(RANGE_RULE).rows, reversed(backs), strict=True):
         out = sum(_listed(wire, around, row["celsius"], working) for wire in wires)
-        found.append(Path(row["length"], row["celsius"], row["voltage_share"], out + back))
+        found.append(Path(row["length"], row["celsius"], row["voltage_share"], out, *back))
     return found
+
+
+def ranked(found: list[Path], volt: float, arc: float, source_ohm: float, ampere: float) -> list[tuple[str, float]]:
+    """Give what shortens the likely run, alone, as in the shortest one: part and feet lost, the most first."""
+    worst, likely = found[0], found[1]
+    reach = likely.reach(volt, arc, source_ohm, ampere)
+    lost = {
+        part: reach - replace(likely, **{part: getattr(worst, part)}).reach(volt, arc, source_ohm, ampere)
+        for part in PARTS
+    }
+    return sorted(((part, feet) for part, feet in lost.items() if feet > 0), key=lambda each: -each[1])
 
 
 def feet(length: float) -> int:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice, Field, Mend, NotCovered
+from calc.declare import Choice, Mend, NotCovered
 from calc.naming.supply_jumper_place import AT_SERVICE
 from calc.raceways.kind import FLEXIBLE, KIND_WORDS
-from calc.units import read_quantity
-from calc.vocabulary import MOST_SETS, one_of, whole, whole_number
+from calc.raceways.measured import measured
+from calc.vocabulary import MOST_SETS, one_of, whole_number
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -56,19 +56,13 @@ RUN = one_of(
 )
 
 
-def _read_feet(text: str) -> float:
-    feet = round(read_quantity(text, "ft"), 9)  # so that 72 in is 6 ft
-    if not 0 < feet <= MOST_FEET:
-        raise ValueError(text)
-    return whole(feet)
-
-
-LENGTH = Field(
+LENGTH = measured(
     say("Length of the jumper outside"),
     say("It counts where the jumper runs outside."),
     say("Enter a length up to {most} ft, for example 6 ft or 1.8 m.", most=MOST_FEET),
-    _read_feet,
-    show=lambda feet: f"{shown_number(feet)} ft",
+    "ft",
+    MOST_FEET,
+    zero=False,
     rare=True,
 )
 

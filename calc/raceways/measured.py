@@ -9,17 +9,19 @@ from calc.words import Sentence
 from calc.working import shown_number
 
 FINEST = 9  # decimals kept, so that 72 in is 6 ft
-MARKS = {'"': "in", "″": "in", "'": "ft", "′": "ft"}
 
 
-def measured(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most: int, *, rare: bool = False) -> Field:
-    """Give a field for a number from 0 to `most` in `unit`; other units and inch and foot marks are converted."""
+def measured(
+    label: Sentence, hint: Sentence, enter: Sentence, unit: str, most: int, *, zero: bool = True, rare: bool = False
+) -> Field:
+    """Give a field for a number up to `most` in `unit`; other units and inch and foot marks are converted.
+
+    `zero`: whether 0 is taken.
+    """
 
     def read(text: str) -> float:
-        for mark, name in MARKS.items():
-            text = text.replace(mark, name)
         value = round(read_quantity(text, unit), FINEST)
-        if not 0 <= value <= most:
+        if not 0 <= value <= most or (value == 0 and not zero):
             raise ValueError(text)
         return whole(value)
 

@@ -3,7 +3,9 @@
 The field of the wires inside ends in the wall, so the current that comes back crowds to the inner face. The
 model is a round tube of constant permeability, solved exactly. Only what is inside counts: when all that goes
 out in the wires comes back in wires and raceway, the voltage along the inner face takes the place of the
-raceway's own, and the wires keep the impedance of their group. Between them no further coupling is left over.
+raceway's own, and the wires keep the impedance of their group. Between them no further coupling is left over
+(the field between the wires and the wall is taken as in the wires' listed reactance, which in steel covers it
+unless a small wire lies in a large raceway).
 A current that leaves the raceway for another path (water pipe, earth) is not in this model.
 """
 
@@ -35,15 +37,22 @@ def return_impedance(kind: str, trade_size: str) -> tuple[complex, complex, comp
     >>> [f"{100 * ohm:.3f}" for ohm in return_impedance("electrical-metallic-tubing", "1/2")]
     ['0.076+0.010j', '0.104+0.031j', '0.169+0.080j']
     """
+    low, likely, high = (steel + joints for steel, joints in return_parts(kind, trade_size))
+    return low, likely, high
+
+
+def return_parts(kind: str, trade_size: str) -> tuple[tuple[complex, float], ...]:
+    """Give `return_impedance` in its parts: steel and joints, each low, likely, high. Raises: KeyError."""
     rows = rule(DIMENSIONS_RULE, SHOWN_UNTIL_CHOSEN).rows
     tube = {(row["raceway"], row["trade_size"]): row for row in rows}[kind, trade_size]
     piece = rule(PIECE_RULE, SHOWN_UNTIL_CHOSEN).value
-    low, likely, high = (
-        tube_impedance(tube["inside"], tube["outside"], steel["microohm_metre"], steel["permeability"])
-        + steel["joint_milliohm"] / 1000 / piece
+    return tuple(
+        (
+            tube_impedance(tube["inside"], tube["outside"], steel["microohm_metre"], steel["permeability"]),
+            steel["joint_milliohm"] / 1000 / piece,
+        )
         for steel in rule(STEEL_RULE, SHOWN_UNTIL_CHOSEN).rows
     )
-    return low, likely, high
 
 
 @cache

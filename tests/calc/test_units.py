@@ -58,6 +58,7 @@ def test_a_circle_of_one_mil_is_a_circular_mil():
         ("200", "A", 200),
         (" 1,000 ft ", "ft", 1000),
         (".5 in", "in", 0.5),
+        ("1e-07", "ft", 0.0000001),
         ("25 mohm", "ohm", 0.025),
         ("5Ω", "ohm", 5),
         ("200 AMPS", "A", 200),

@@ -2,6 +2,7 @@
 
 import pytest
 
+from calc import permalink
 from calc.catalogue import CALCULATORS
 from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
@@ -87,6 +88,7 @@ def test_a_whole_link_is_read_and_its_own_edition_and_answer_are_left_aside():
         ("main-bonding-jumper", "Enter a size"),
         ("main-bonding-jumper?conductor=5/0", "Enter a size"),
         ("main-bonding-jumper?conductor=3/0&conductor=3/0", "twice"),
+        ("main-bonding-jumper?conductor%3D3/0%26metal=copper", "Enter a size"),
     ],
 )
 def test_a_link_that_does_not_compute_says_why(case, says):
@@ -97,3 +99,23 @@ def test_a_link_that_does_not_compute_says_why(case, says):
 def test_the_same_edition_twice_is_to_be_fixed():
     result = compare_editions(edition="2020", against="2020", case="main-bonding-jumper?conductor=3/0")
     assert [each.field for each in result.fix] == ["against"]
+
+
+def test_a_link_that_grows_too_long_for_a_link_of_its_own_is_not_taken():
+    spaces = "+" * 190  # each is written as %20
+    long = f"main-bonding-jumper?conductor=3/0{spaces}&sets={spaces}1"
+    assert len(long) < 500
+    assert [each.field for each in compare_editions(edition="2023", against="2017", case=long).fix] == ["case"]
+
+
+def test_the_link_of_the_longest_list_is_read_back():
+    case = (
+        "service-schedule?conductor=1000kcmil&sets=8&raceways=8&raceway=nonmetallic&conductor_metal=aluminum"
+        "&metal=copper-clad-aluminum&electrodes=water-pipe,structural-metal,concrete-encased,ring,rod,pipe,plate,other"
+        "&metal_parts=water-pipe,structural-metal,other-metal&disconnects=1000,1000,1000,1000,1000,1000"
+        "&piping_device=1000&ring=250"
+    )
+    result = compare_editions(edition="2017", against="2020", case=case)
+    assert len(result.said) > 1000
+    again = compare_editions.run(permalink.read(permalink.write(result).partition("?")[2]))
+    assert again.answer == result.answer and again.said_before == result.said

@@ -159,6 +159,14 @@ def test_a_raceway_says_that_a_loose_fitting_makes_the_lengths_void():
     assert "loose" not in warnings()
 
 
+def test_what_shortens_the_run_is_ranked():
+    """Two wires: hot against warm takes 8 percent, low voltage 5. A large raceway: its joints take the most."""
+    assert "hot wires (26 ft), low voltage (16 ft)." in notes()
+    large = notes(**raceway(RMC, "4", conductor="500kcmil", device=400, voltage_to_ground=277))
+    assert "the most first: every joint at its worst" in large and "the steel at its worst" in large
+    assert "the most first: the steel at its worst" in notes(**raceway(RMC, "1/2", conductor="4", device=60))
+
+
 def test_less_than_practice_is_answered_with_a_warning():
     assert "may take minutes" in warnings(multiple=4.99)
     assert "may take minutes" not in warnings(multiple=5)

@@ -4,7 +4,7 @@ import itertools
 
 import pytest
 
-from calc import EDITIONS, raceway_as_grounding_path
+from calc import EDITIONS, permalink, raceway_as_grounding_path
 from tests.cases.read import cases, named
 
 CASES = "raceways/raceway_as_grounding_path"
@@ -259,3 +259,15 @@ def test_a_larger_device_or_length_never_turns_a_no_into_a_yes_or_the_wire_small
         may = [each.values["may"] for each in answers]
         wires = [each.values["area_cmil"] for each in answers if not each.values["may"]]
         assert may == sorted(may, reverse=True) and wires == sorted(wires)
+
+
+@pytest.mark.parametrize("length", ["0.0000001 ft", "0.00004", "0.001 in"])
+def test_a_link_restores_a_tiny_length(length):
+    result = check(**flexible(length=length))
+    again = raceway_as_grounding_path.run(permalink.read(permalink.write(result).partition("?")[2]))
+    assert result.answer and again.inputs == result.inputs and again.answer == result.answer
+
+
+def test_a_length_a_hair_over_the_limit_is_shown_without_a_bare_point():
+    detail = str(check(**flexible(length="6.00001ft")).answer.detail)
+    assert "more than 6 ft" in detail and ". ft" not in detail

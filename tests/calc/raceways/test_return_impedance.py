@@ -7,6 +7,7 @@ import math
 import pytest
 
 from calc.conductors.impedance import impedance
+from calc.fault.network import solve
 from calc.raceways.return_impedance import return_impedance, tube_impedance
 
 EMT, IMC, RMC = "electrical-metallic-tubing", "intermediate-metal-conduit", "rigid-metal-conduit"
@@ -93,3 +94,23 @@ def test_the_published_length_of_half_inch_tubing_is_in_the_range_and_near_the_l
 def test_a_raceway_that_is_not_listed_is_refused(kind, trade_size):
     with pytest.raises(KeyError):
         return_impedance(kind, trade_size)
+
+
+def test_with_all_current_coming_back_inside_no_coupling_is_left_between_wires_and_raceway():
+    """The whole matrix of hot wire, grounding wire and tube, each to a distant reference, against three plain branches.
+
+    Tube faces (Schelkunoff): inner, transfer, outer; around: the field outside; between: the field that both wires share.
+    """
+    inner, transfer, outer, around = 0.036 + 0.040j, 0.011 - 0.013j, 0.037 + 0.041j, 0.09j
+    hot, ground, between = 0.02 + 0.011j, 0.05 + 0.012j, 0.004j
+    common = inner + outer - 2 * transfer + around
+    shared = outer - transfer + around
+    sources = [("source", "hot", "panel", 120, 0.001)]
+    ends = (("wire", "hot", "fault"), ("ground", "fault", "panel"), ("tube", "fault", "panel"))
+    full = [(*end, ohm) for end, ohm in zip(ends, (hot + common, ground + common, outer + around))]
+    couplings = [("wire", "ground", -(between + common)), ("wire", "tube", -shared), ("ground", "tube", shared)]
+    plain = [(*end, ohm) for end, ohm in zip(ends, (hot - between, ground - between, inner + between))]
+    whole = solve(full, sources, couplings, reference="panel").currents
+    simple = solve(plain, sources, reference="panel").currents
+    for name in ("wire", "ground", "tube"):
+        assert whole[name] == pytest.approx(simple[name], rel=1e-9)

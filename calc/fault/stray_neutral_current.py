@@ -1,0 +1,231 @@
+"""Neutral current that runs over metal: a second bond at a panel, or two houses on one metal water main."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.answer import Answer, Row, Table
+from calc.conductors.impedance import impedance
+from calc.declare import Choice, NotCovered, calculator
+from calc.fault.caution import state_the_model
+from calc.fault.network import Solution, solve
+from calc.fault.return_path import CONDUCTIVITY_RULE, REACTANCE_RULE, RESISTANCE_RULE
+from calc.fault.return_path_fields import number
+from calc.vocabulary import conductor_size, metal_of, one_of, yes_or_no
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+VOLT = 120
+BOND = 0.001  # ohm, a bond in an enclosure
+HOT = 75
+WHERE = one_of(
+    say("Where neutral current finds metal"),
+    say(""),
+    (
+        Choice("second-bond", say("Neutral bonded to metal in a panel past the service")),
+        Choice("shared-water-main", say("Two houses on one transformer and one metal water main")),
+    ),
+)
+LOAD = number(say("Current of the load"), say("What returns on the neutral, for example 20."), "A", 0.1, 2000)
+NEUTRAL = conductor_size(say("Neutral"), say("Of the feeder to the panel, or of each house's service."))
+METAL = metal_of(say("Metal of the conductors"))
+LENGTH = number(say("Length"), say("Of the feeder, or of each service. One way."), "ft", 1, 5000)
+GROUNDING = conductor_size(
+    say("Equipment grounding conductor"), say("Beside that neutral. It counts for a second bond in a panel.")
+)
+PIPE = number(
+    say("Resistance of a metal pipe or raceway in parallel"),
+    say("0 for none. Between two houses: of the water main, for example 0.01."),
+    "ohm",
+    0,
+    1000,
+)
+OPEN = yes_or_no(
+    say("That neutral is broken upstream"),
+    say("Then all of it runs over metal. In two houses: the neutral of the house with the load."),
+    rare=False,
+)
+
+
+@calculator(
+    "stray-neutral-current",
+    name=say("Stray neutral current"),
+    purpose=say("How much neutral current runs over grounding conductors, raceways and pipes, and why no one notices."),
+    submit=say("Find the current"),
+    example={
+        "edition": "2023",
+        "load": "20",
+        "neutral": "4",
+        "length": "100 ft",
+        "grounding_conductor": "8",
+        "pipe": "0.05",
+    },
+)
+def stray_neutral_current(
+    *,
+    working: Working,
+    load: Annotated[float, LOAD],
+    neutral: Annotated[str, NEUTRAL],
+    length: Annotated[float, LENGTH],
+    where: Annotated[str, WHERE] = "second-bond",
+    grounding_conductor: Annotated[str | None, GROUNDING] = None,
+    pipe: Annotated[float, PIPE] = 0,
+    neutral_open: Annotated[str, OPEN] = "no",
+    metal: Annotated[str, METAL] = "copper",
+) -> Answer:
+    """Give the neutral current that runs over metal, and the voltage that metal shows.
+
+    When: a 120 V load, one second bond in a panel, or two houses that share a transformer and a metal water main.
+
+    Parameters:
+        load: ampere, 0.1 to 2000. neutral, grounding_conductor: size labels, "14" to "1000kcmil".
+        length: feet one way, 1 to 5000. metal: "copper" or "aluminum", of both conductors.
+        where: "second-bond" or "shared-water-main". pipe: ohm, 0 to 1000, 0 for none.
+        neutral_open: "yes" with that neutral broken.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold metal_ampere, neutral_ampere, grounding_ampere,
+        pipe_ampere, metal_volt.
+    Raises: nothing; bad input ends as `fix`, a case without a metal path as `not_covered`.
+    Source: nodal analysis, calc.fault.network; Chapter 9 Table 9; 250.6, 250.24, 250.142.
+
+    Example:
+    >>> result = stray_neutral_current(
+    ...     edition="2023", load=20, neutral="4", length=100, grounding_conductor="8", pipe=0.05
+    ... )
+    >>> round(result.answer.values["metal_ampere"], 1), round(result.answer.values["neutral_ampere"], 1)
+    (10.0, 10.0)
+    """
+    for key in (RESISTANCE_RULE, REACTANCE_RULE, CONDUCTIVITY_RULE):
+        working.cite(key)
+    houses = where == "shared-water-main"
+    if not pipe and (houses or grounding_conductor is None):
+        raise NotCovered(
+            say("Without a grounding conductor or a pipe there is no metal for the current to run over."),
+            say("Enter the equipment grounding conductor, or the resistance of the pipe."),
+        )
+
+    def ohm(size: str) -> complex:
+        try:
+            return impedance(size, metal, "nonmetallic", HOT) * length
+        except KeyError:
+            raise NotCovered(
+                say("No impedance is listed for this size and metal. The list has 14 AWG to 1000 kcmil, with gaps."),
+                say("{section}", section=working.section(RESISTANCE_RULE)),
+            ) from None
+
+    broken = neutral_open == "yes"
+    circuit = _two_houses if houses else _second_bond
+    grounding = ohm(grounding_conductor) if grounding_conductor and not houses else None
+    solved = circuit(VOLT / load, ohm(neutral), grounding, pipe, broken)
+    currents = {name: abs(solved.currents.get(name, 0)) for name in ("load", "neutral", "grounding", "pipe", "bond")}
+    metal_volt = abs(solved.voltages["metal"])
+    working.step(
+        say(
+            "Of {load} A, {neutral} A returns on the neutral and {metal} A over metal. As phasors they add up; their "
+            "magnitudes need not.",
+            load=_shown(currents["load"]),
+            neutral=_shown(currents["neutral"]),
+            metal=_shown(currents["bond"]),
+        ),
+        currents["bond"],
+        "A",
+        ("grounding/no_neutral_bond_on_load_side",),
+    )
+    _warn(broken, metal_volt, houses, working)
+    state_the_model(working, _assumptions(houses))
+    return Answer(
+        name=say("Stray neutral current"),
+        headline=say("{ampere} A on metal", ampere=_shown(currents["bond"])),
+        detail=say(
+            "of {load} A, with only {volt} V on the metal", load=_shown(currents["load"]), volt=_shown(metal_volt)
+        ),
+        basis=None,
+        said=f"{_shown(currents['bond']).replace(',', '')}A-{_shown(metal_volt)}V",
+        values={
+            "metal_ampere": currents["bond"],
+            "neutral_ampere": currents["neutral"],
+            "grounding_ampere": currents["grounding"],
+            "pipe_ampere": currents["pipe"],
+            "metal_volt": metal_volt,
+        },
+        table=_table(currents, houses),
+    )
+
+
+def _second_bond(load: float, neutral: complex, grounding: complex | None, pipe: float, broken: bool) -> Solution:
+    branches = [("load", "hot", "panel-neutral", load), ("bond", "panel-neutral", "metal", BOND)]
+    if not broken:
+        branches.append(("neutral", "panel-neutral", "E", neutral))
+    if grounding is not None:
+        branches.append(("grounding", "metal", "E", grounding))
+    if pipe:
+        branches.append(("pipe", "metal", "E", pipe))
+    return solve(branches, [("supply", "hot", "E", VOLT, 0)])
+
+
+def _two_houses(load: float, neutral: complex, _: complex | None, pipe: float, broken: bool) -> Solution:
+    """The house with the load bonds its neutral to the main; the neighbor's bond and neutral lead back."""
+    branches = [
+        ("load", "hot", "own-neutral", load),
+        ("bond", "own-neutral", "metal", BOND),
+        ("pipe", "metal", "neighbor-metal", pipe),
+        ("neighbor-bond", "neighbor-metal", "neighbor-neutral", BOND),
+        ("neighbor-neutral", "neighbor-neutral", "E", neutral),
+    ]
+    if not broken:
+        branches.append(("neutral", "own-neutral", "E", neutral))
+    return solve(branches, [("supply", "hot", "E", VOLT, 0)])
+
+
+def _warn(broken: bool, metal_volt: float, houses: bool, working: Working) -> None:
+    if broken:
+        working.warn(
+            say(
+                "The neutral is broken and everything still works: all its current runs over metal, which shows only "
+                "{volt} V. A voltage check misses it; a clamp meter around the pipe or grounding conductor does not.",
+                volt=_shown(metal_volt),
+            )
+        )
+    if houses:
+        working.warn(
+            say(
+                "Whoever opens this water main may stand between the two ends of it. Measure the current first, and "
+                "bridge the gap before the pipe is cut."
+            )
+        )
+    else:
+        working.note(
+            say(
+                "Take the second bond out: past the service the neutral stays apart from metal ({section}).",
+                section=working.section("grounding/no_neutral_bond_on_load_side"),
+            )
+        )
+
+
+def _table(currents: dict[str, float], houses: bool) -> Table:
+    words = {
+        "neutral": say("Neutral"),
+        "grounding": say("Equipment grounding conductor"),
+        "pipe": say("Water main and the neighbor's neutral") if houses else say("Pipe or raceway"),
+    }
+    rows = [
+        Row({"path": words[name], "current": say("{ampere} A", ampere=_shown(currents[name]))})
+        for name in words
+        if not (houses and name == "grounding")
+    ]
+    return Table({"path": say("Path"), "current": say("Current")}, tuple(rows))
+
+
+def _shown(value: float) -> str:
+    return shown_number(float(f"{value:.3g}")) if value >= 0.0005 else "0"
+
+
+def _assumptions(houses: bool) -> list[Sentence]:
+    return [
+        say("A 120 V load of plain resistance; conductors at 75 °C in nonmetallic raceway."),
+        say("Each bond has one milliohm; the earth carries nothing worth counting."),
+        say("Both houses have alike service neutrals.")
+        if houses
+        else say("Hot conductors are left out; they share nothing."),
+    ]
