@@ -1,7 +1,9 @@
-"""Electrical bonding and grounding, computed: pure Python that knows no web page."""
+"""Electrical bonding and grounding, computed: pure Python that knows no web page.
+
+Each calculator is here under its name, `from calc import main_bonding_jumper`, and is loaded when it is asked for.
+"""
 
 from calc.catalogue import CALCULATORS
-from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
 from calc.fault.available_fault_current import available_fault_current
 from calc.fault.longest_return_path import longest_return_path
@@ -64,3 +66,12 @@ __all__ = [
     "transformer_schedule",
     "water_pipe_bonding",
 ]
+
+__all__ = ["CALCULATORS", "EDITIONS", *sorted(slug.replace("-", "_") for slug in CALCULATORS)]  # noqa: PLE0604
+
+
+def __getattr__(name: str):
+    slug = name.replace("_", "-")
+    if slug in CALCULATORS:
+        return CALCULATORS[slug]
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

@@ -9,8 +9,9 @@ if sys.version_info < (3, 11):
     sys.exit("Stopped: python3 is older than 3.11. Start this with Python 3.11 or newer.")
 
 from site_assets.setup.browser import browser_variables
-from site_assets.setup.environment import prepare
+from site_assets.setup.environment import FOR_THE_SITE, FOR_THE_TESTS, prepare
 from site_assets.setup.places import ROOT, SITE, WINDOWS, environment_python, variables
+from site_assets.setup.simulator import simulator_variables
 
 
 def main(arguments):
@@ -25,14 +26,14 @@ def main(arguments):
     if rest and chosen.command != "test":
         parser.error(f"unknown: {' '.join(rest)}")
 
-    prepare()
+    prepare(FOR_THE_TESTS if chosen.command == "test" else FOR_THE_SITE)
     if chosen.command == "build":
         return build()
     if chosen.command == "serve":
         return build() or become("site_assets.build.serve", SITE, "--port", chosen.port)
-    browser = browser_variables()
+    programs = {**browser_variables(), **simulator_variables()}
     # By file: the pinned pytest-xdist does not see groups under the pinned pytest.
-    return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **browser)
+    return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **programs)
 
 
 def build():

@@ -6,6 +6,7 @@ from typing import Annotated
 
 from calc import permalink
 from calc.answer import Answer, Row, Table
+from calc.catalogue import CALCULATORS
 from calc.comparison.differences import differing_rules, differing_warnings, list_rows, shown_outcome
 from calc.declare import EDITION_FIELD, Field, Mend, Result, calculator, unverified
 from calc.vocabulary import one_of
@@ -16,8 +17,6 @@ LONGEST_LINK = 1000
 
 
 def _read_case(text: str) -> str:
-    from calc.catalogue import CALCULATORS  # the catalogue lists this calculator too
-
     slug, pairs = permalink.read_case(text)
     if slug == "compare-editions" or slug not in CALCULATORS:
         raise ValueError(text)
@@ -101,8 +100,6 @@ def compare_editions(
 
 
 def _answered(case: str, edition: str) -> Result:
-    from calc.catalogue import CALCULATORS  # the catalogue lists this calculator too
-
     slug, pairs = permalink.read_case(case)
     result = CALCULATORS[slug].work([*pairs, ("edition", edition)])
     if result.outcome == "fix":

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 
 from calc.declare import Field
@@ -11,6 +12,8 @@ from calc.words import Sentence, say
 from calc.working import shown_number
 
 FINEST = 9  # decimals kept, so that 72 in is 6 ft
+SMALLEST = 1e-4  # above 0; a smaller one would not read back as it is written in a link
+FIGURES = 3
 MARKS = {'"': "in", "″": "in", "'": "ft", "′": "ft"}
 OHM_METRE = "ohmm"
 SHOWN_UNITS = {OHM_METRE: "ohm·m"}
@@ -26,7 +29,7 @@ def entered(
 
     def read(text: str) -> float:
         value = round(read_amount(text, unit), FINEST)
-        if not low <= value <= high:
+        if not low <= value <= high or 0 < value < SMALLEST:
             raise ValueError(text)
         return whole(value)
 
@@ -37,7 +40,15 @@ def entered(
         unit=shown_unit,
         example=example,
     )
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {shown_unit}", rare=rare)
+    return Field(
+        label,
+        hint,
+        enter,
+        read,
+        show=lambda value: f"{shown_number(value)} {shown_unit}",
+        rare=rare,
+        number=unit != "in",  # inches come as fractions, and number keys have no stroke
+    )
 
 
 def read_amount(text: str, unit: str) -> float:
@@ -60,10 +71,13 @@ def read_amount(text: str, unit: str) -> float:
 def shown(value: float) -> str:
     """Give a computed value with three figures: no electrode is known better.
 
-    >>> shown(39.915), shown(1.0), shown(64231.0)
-    ('39.9', '1', '64,200')
+    >>> shown(39.915), shown(1.0), shown(64231.0), shown(0.0000234)
+    ('39.9', '1', '64,200', '0.0000234')
     """
-    return shown_number(float(f"{value:.3g}"))
+    rounded = float(f"{value:.{FIGURES}g}")
+    if not 0 < rounded < 1:
+        return shown_number(rounded)
+    return f"{rounded:.{FIGURES - 1 - math.floor(math.log10(rounded))}f}".rstrip("0")
 
 
 def said_number(value: float) -> str:

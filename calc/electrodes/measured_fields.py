@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import entered, read_amount
+from calc.electrodes.entered import SMALLEST, entered, read_amount
 from calc.field import Field
 from calc.vocabulary import one_of, whole, yes_or_no
 from calc.words import Sentence, say
@@ -19,7 +19,7 @@ def list_of(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most: f
 
     def read(text: str) -> str:
         values = [read_amount(each, unit) for each in text.replace(";", ",").split(",")]
-        if not FEWEST <= len(values) <= MOST or not all(0 < value <= most for value in values):
+        if not FEWEST <= len(values) <= MOST or not all(SMALLEST <= value <= most for value in values):
             raise ValueError(text)
         return ",".join(str(whole(round(value, 9))) for value in values)
 

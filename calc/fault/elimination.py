@@ -1,19 +1,22 @@
 """Voltages of the nodes of a network of admittances, and the inverse of a small full matrix.
 
 The nodes are taken out one by one: a node's star of admittances becomes a mesh between its neighbors. Nothing is
-subtracted on the way, so admittances of very different sizes keep all their digits.
+subtracted on the way, so admittances of very different sizes keep all their digits. Currents that are driven stay
+between pairs of nodes: what is driven inside a part of the circuit can then not seem to leave it.
 """
 
 from __future__ import annotations
 
 import heapq
 import math
+from collections import defaultdict
 from collections.abc import Mapping
 
 TINY = 1e-13
 REFINEMENTS = 2
 
 Admittances = dict[str, dict[str, complex]]
+Driven = Mapping[tuple[str, str], complex]
 
 
 class Singular(ValueError):
@@ -51,30 +54,34 @@ def inverse(rows: list[list[complex]]) -> list[list[complex]]:
     return right
 
 
-def node_voltages(admittances: Admittances, injected: Mapping[str, complex], ground: str) -> dict[str, complex]:
+def node_voltages(admittances: Admittances, driven: Driven, ground: str) -> dict[str, complex]:
     """Give the voltage of each node against `ground`, volt.
 
-    admittances: siemens between two nodes, named from both sides; injected: ampere into a node.
+    admittances: siemens between two nodes, named from both sides; driven: ampere into the first of two nodes from
+    the second, beside what their admittance carries.
     Raises: Singular. The node with the fewest neighbors goes first, so memory grows with the branches there are.
     Source: star-mesh transformation; refined with the current that is left over at each node.
 
-    >>> node_voltages({"a": {"E": 0.1}, "E": {"a": 0.1}}, {"a": 2.0}, "E")
+    >>> node_voltages({"a": {"E": 0.1}, "E": {"a": 0.1}}, {("a", "E"): 2.0}, "E")
     {'E': 0j, 'a': (20+0j)}
     """
     stars, rest = _stars(admittances, ground)
     core = _core_inverse(rest, ground)
-    voltages = _voltages(stars, core, injected, ground)
+    voltages = _voltages(stars, core, driven, ground)
     for _ in range(REFINEMENTS):
-        left_over = {node: _left_over(node, admittances[node], voltages, injected) for node in admittances}
-        correction = _voltages(stars, core, left_over, ground)
+        correction = _voltages(stars, core, _left_over(admittances, voltages, driven), ground)
         voltages = {node: voltage + correction[node] for node, voltage in voltages.items()}
     return voltages
 
 
-def _left_over(node, star, voltages, injected) -> complex:
-    terms = [admittance * (voltages[other] - voltages[node]) for other, admittance in star.items()]
-    terms.append(complex(injected.get(node, 0)))
-    return complex(math.fsum(term.real for term in terms), math.fsum(term.imag for term in terms))
+def _left_over(admittances: Admittances, voltages: Mapping[str, complex], driven: Driven) -> Driven:
+    """Give the current between each pair of nodes; a solution would bring as much into each node as out of it."""
+    left = dict(driven)
+    for node, star in admittances.items():
+        for other, admittance in star.items():
+            if node < other:
+                left[node, other] = left.get((node, other), 0j) + admittance * (voltages[other] - voltages[node])
+    return left
 
 
 def _stars(admittances: Admittances, ground: str) -> tuple[list[tuple[str, complex, dict[str, complex]]], Admittances]:
@@ -119,17 +126,32 @@ def _core_inverse(rest: Admittances, ground: str) -> tuple[list[str], list[list[
         raise Singular(nodes[0]) from None
 
 
-def _voltages(stars, core, injected: Mapping[str, complex], ground: str) -> dict[str, complex]:
-    arriving = {node: complex(current) for node, current in injected.items()}
+def _voltages(stars, core, driven: Driven, ground: str) -> dict[str, complex]:
+    into: dict[str, dict[str, complex]] = defaultdict(dict)
+
+    def drive(node: str, other: str, current: complex) -> None:
+        into[node][other] = into[node].get(other, 0j) + current
+        into[other][node] = into[other].get(node, 0j) - current
+
+    for (node, other), current in driven.items():
+        drive(node, other, complex(current))
+    arriving = {}
     for node, total, star in stars:
-        current = arriving.get(node, 0j)
-        for other, admittance in star.items():
-            arriving[other] = arriving.get(other, 0j) + current * admittance / total
+        currents = into.pop(node, {})
+        arriving[node] = sum(currents.values())
+        others = list(star.keys() | currents.keys())
+        for other in currents:
+            del into[other][node]
+        for place, one in enumerate(others):
+            for other in others[:place]:
+                if one in currents or other in currents:
+                    crossed = star.get(one, 0j) * currents.get(other, 0j) - star.get(other, 0j) * currents.get(one, 0j)
+                    drive(one, other, crossed / total)
     nodes, inverted = core
     voltages = {ground: 0j}
     for node, row in zip(nodes, inverted, strict=True):
-        voltages[node] = sum(each * arriving.get(other, 0j) for other, each in zip(nodes, row, strict=True))
+        voltages[node] = sum(each * sum(into[other].values()) for other, each in zip(nodes, row, strict=True))
     for node, total, star in reversed(stars):
         flowing = sum(admittance * voltages[other] for other, admittance in star.items())
-        voltages[node] = (arriving.get(node, 0j) + flowing) / total
+        voltages[node] = (arriving[node] + flowing) / total
     return voltages

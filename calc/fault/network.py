@@ -62,19 +62,18 @@ def solve(
     admittances = _admittances(finite, couplings)
 
     mesh: dict[str, dict[str, complex]] = defaultdict(dict)
-    injected: dict[str, complex] = defaultdict(complex)
+    driven: dict[tuple[str, str], complex] = defaultdict(complex)
     ends = {name: (start, end) for name, start, end, _ in finite}
     for (first, second), admittance in admittances.items():
-        _stamp(mesh, injected, potential, ends[first], ends[second], admittance)
+        _stamp(mesh, driven, potential, ends[first], ends[second], admittance)
     for _, start, end, emf, impedance in real:
-        _stamp(mesh, injected, potential, (start, end), (start, end), 1 / impedance)
-        injected[potential.root(start)] += emf / impedance
-        injected[potential.root(end)] -= emf / impedance
+        _stamp(mesh, driven, potential, (start, end), (start, end), 1 / impedance)
+        driven[potential.root(start), potential.root(end)] += emf / impedance
     for root in potential.roots():
         mesh[root]  # a node alone is a node too
     ground = potential.root(reference)
     try:
-        of_root = node_voltages(dict(mesh), injected, ground)
+        of_root = node_voltages(dict(mesh), driven, ground)
     except Singular as stuck:
         raise NetworkFault(
             say("The circuit has no single answer at {node}: its impedances cancel there.", node=stuck.node)
@@ -97,7 +96,7 @@ def solve(
     return Solution(voltages, {name: currents[name] for name in order})
 
 
-def _stamp(mesh, injected, potential, own_ends, other_ends, admittance) -> None:
+def _stamp(mesh, driven, potential, own_ends, other_ends, admittance) -> None:
     """Add the current that the voltage between `other_ends` drives from the first of `own_ends` to the second.
 
     Between a branch and itself, or two coupled ones, that is admittances between pairs of nodes: no node's own sum
@@ -105,12 +104,13 @@ def _stamp(mesh, injected, potential, own_ends, other_ends, admittance) -> None:
     """
     for own, own_sign in zip(own_ends, (1, -1), strict=True):
         for other, other_sign in zip(other_ends, (1, -1), strict=True):
-            signed = admittance * own_sign * other_sign
             row, column = potential.root(own), potential.root(other)
             if row != column:
-                mesh[row][column] = mesh[row].get(column, 0j) - signed
+                mesh[row][column] = mesh[row].get(column, 0j) - admittance * own_sign * other_sign
                 mesh[column].setdefault(row, 0j)
-            injected[row] -= signed * potential.above_root(other)
+    first, second = map(potential.root, own_ends)
+    lift = potential.above_root(other_ends[0]) - potential.above_root(other_ends[1])
+    driven[first, second] -= admittance * lift
 
 
 def _admittances(branches: list[Branch], couplings: list[Coupling]) -> dict[tuple[str, str], complex]:

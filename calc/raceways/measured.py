@@ -9,7 +9,6 @@ from calc.words import Sentence
 from calc.working import shown_number
 
 FINEST = 9  # decimals kept, so that 72 in is 6 ft
-MARKS = {'"': "in", "″": "in", "'": "ft", "′": "ft"}
 
 
 def measured(
@@ -21,8 +20,6 @@ def measured(
     """
 
     def read(text: str) -> float:
-        for mark, name in MARKS.items():
-            text = text.replace(mark, name)
         value = round(read_quantity(text, unit), FINEST)
         if not 0 <= value <= most or (value == 0 and not zero):
             raise ValueError(text)

@@ -3,8 +3,9 @@
 import os
 import shutil
 
+from site_assets.setup.debian import debian_command, installs
 from site_assets.setup.places import WINDOWS, environment_python
-from site_assets.setup.steps import debian_command, is_root, printed, say, stop, succeeds, typed
+from site_assets.setup.steps import is_root, printed, say, stop, succeeds, typed
 
 NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome", "msedge")
 FIXED_PLACES = (
@@ -58,13 +59,7 @@ def from_playwright():
 
 def from_debian():
     """Debian's own Chromium, where we may install it; else None."""
-    if not (is_root() and shutil.which("apt-get")):
-        return None
-    quiet = {"DEBIAN_FRONTEND": "noninteractive"}
-    if not succeeds(["apt-get", "-q", "update"], **quiet):
-        return None
-    succeeds(["apt-get", "-q", "install", "-y", "chromium"], **quiet)
-    return present()
+    return present() if installs("chromium") else None
 
 
 def chromium_command():

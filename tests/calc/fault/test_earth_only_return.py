@@ -142,3 +142,15 @@ def test_more_ohms_never_bring_more_current_and_no_input_crashes(electrode, sour
     more = earth(electrode_ohm=electrode, source_ohm=f"{float(source) + 1}", voltage_to_ground=volt, device=device)
     assert more.answer.values["ampere"] < one["ampere"]
     assert one["metal_volt"] <= volt * (1 + 1e-9)
+
+
+@pytest.mark.parametrize(("source", "outcome"), [("0", "answer"), ("0.00009", "fix"), ("0.0001", "answer")])
+def test_the_smallest_resistance_still_reads_back_from_its_link(source, outcome):
+    result = earth(source_ohm=source)
+    assert result.outcome == outcome
+    if outcome == "answer":
+        assert earth_only_return.run(read(write(result).partition("?")[2])).answer == result.answer
+
+
+def test_a_current_of_microamperes_is_shown_as_a_number():
+    assert str(earth(voltage_to_ground="1", electrode_ohm="1000000").answer.headline).startswith("0.000001 A")
