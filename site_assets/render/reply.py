@@ -6,9 +6,11 @@ import json
 
 from calc import permalink
 from calc.catalogue import CALCULATORS
+from calc.declare import Result
 from calc.plain import said_before
 from site_assets.render.answer import result_html
-from site_assets.render.scene import scene_parts
+
+DRAWN = "take-a-bond-away"
 
 
 def reply(slug: str, query: str) -> str:
@@ -22,8 +24,16 @@ def reply(slug: str, query: str) -> str:
             "outcome": result.outcome,
             "html": result_html(result),
             "fix": {each.field: str(each.words) for each in result.fix},
-            "scene": scene_parts(result),
+            "scene": _scene(result),
             "differs": said_before(result) is not None,
             "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
         }
     )
+
+
+def _scene(result: Result) -> dict | None:
+    if result.calculator.slug != DRAWN:
+        return None
+    from site_assets.render.scene import scene_parts  # no other page needs its circuit
+
+    return scene_parts(result)
