@@ -8,15 +8,17 @@ from calc import permalink
 from calc.catalogue import CALCULATORS
 from calc.declare import Result
 from calc.plain import said_before
+from calc.words import Sentence, say
 from site_assets.render.answer import result_html
 
 DRAWN = "take-a-bond-away"
 
 
 def reply(slug: str, query: str) -> str:
-    """Give JSON for the page: outcome, html, words for each field to fix, the query that restores it, and `scene`.
+    """Give JSON for the page: outcome, html, words for each field to fix, the query that restores it, and more.
 
-    scene: what the drawing shows, null where there is no drawing.
+    updated: what to say beside the form when the answer changed out of sight. scene: what the drawing shows, null
+    where there is no drawing.
     """
     result = CALCULATORS[slug].run(permalink.read(query))
     return json.dumps(
@@ -24,11 +26,20 @@ def reply(slug: str, query: str) -> str:
             "outcome": result.outcome,
             "html": result_html(result),
             "fix": {each.field: str(each.words) for each in result.fix},
+            "updated": str(_updated(result)),
             "scene": _scene(result),
             "differs": said_before(result) is not None,
             "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
         }
     )
+
+
+def _updated(result: Result) -> Sentence:
+    if result.outcome == "fix":
+        return say("Updated: something is to be fixed.")
+    if result.outcome == "not_covered":
+        return say("Updated: not covered here.")
+    return say("Updated: {headline}", headline=result.answer.headline)
 
 
 def _scene(result: Result) -> dict | None:

@@ -35,6 +35,7 @@ export function startCalculator(form) {
     // Browsers take half a frame to change the address; the answer is painted first.
     if (reply.query && !reply.differs) setTimeout(() => mine === latest && putQuery(reply.query));
     if (moveFocus) bringUp(result.querySelector("section"));
+    else state.textContent = reply.updated;
     document.dispatchEvent(new CustomEvent("calculator:answered", { detail: reply }));
   }
 
