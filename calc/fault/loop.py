@@ -10,7 +10,7 @@ from calc.declare import NotCovered
 from calc.fault.network import solve
 from calc.fault.ranges import Between
 from calc.fault.return_path import CONDUCTIVITY_RULE, RANGE_RULE, REACTANCE_RULE, RESISTANCE_RULE
-from calc.raceways.return_impedance import return_impedance
+from calc.raceways.return_impedance import between, return_impedance
 from calc.words import say
 from calc.working import Working
 
@@ -72,9 +72,7 @@ def loop_results(loop: Loop, at: Mapping[str, float]) -> dict[str, float]:
         joint = 0 if loop.raceway else loop.joint
         branches.append(("wire", "machine", "E", impedance(*loop.back, around, at["celsius"]) * loop.feet + joint))
     if loop.raceway:
-        low, likely, high = return_impedance(*loop.raceway)
-        place = at["steel"]
-        steel = low + (likely - low) * place if place <= 1 else likely + (high - likely) * (place - 1)
+        steel = between(return_impedance(*loop.raceway), at["steel"])
         branches.append(("raceway", "machine", "E", steel * loop.feet + loop.joint))
     solved = solve(branches, [("supply", "source", "E", at["volt"], loop.source_ohm)])
     current = solved.currents["out"]

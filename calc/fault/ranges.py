@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import itertools
 import random
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
+Evaluate = Callable[[dict[str, float]], dict[str, float]]
 SAMPLES = 200
 SEED = 20
 
@@ -28,7 +29,7 @@ class Ranged:
     influence: Mapping[str, tuple[tuple[str, float], ...]]
 
 
-def ranged(inputs: Mapping[str, Between], evaluate: Callable[[dict[str, float]], dict[str, float]]) -> Ranged:
+def ranged(inputs: Mapping[str, Between], evaluate: Evaluate) -> Ranged:
     """Give the results of `evaluate` at every corner of `inputs`, widened by seeded samples from inside.
 
     Corners alone are no bound: in a network with reactance the extreme may lie between them, so samples that fall
@@ -38,21 +39,34 @@ def ranged(inputs: Mapping[str, Between], evaluate: Callable[[dict[str, float]],
     >>> found.results["ampere"]
     Between(low=3.0, likely=6.0, high=12.0)
     """
+    *_, found = ranged_in_steps(inputs, evaluate, at_once=SAMPLES)
+    return found
+
+
+def ranged_in_steps(inputs: Mapping[str, Between], evaluate: Evaluate, at_once: int) -> Iterator[Ranged | None]:
+    """Give None after each `at_once` evaluations, so that the work can be given up between them, and `ranged` last."""
     likely = {name: between.likely for name, between in inputs.items()}
     moving = {name: between for name, between in inputs.items() if between.low != between.high}
     center = evaluate(likely)
     found = [center]
-    for corner in itertools.product(*((between.low, between.high) for between in moving.values())):
-        found.append(evaluate(likely | dict(zip(moving, corner, strict=True))))
-    chance = random.Random(SEED)
-    for _ in range(SAMPLES if moving else 0):
-        drawn = {name: chance.triangular(each.low, each.high, each.likely) for name, each in moving.items()}
-        found.append(evaluate(likely | drawn))
+    for place in _places(moving):
+        found.append(evaluate(likely | place))
+        if len(found) % at_once == 0:
+            yield None
     results = {
         name: Between(min(each[name] for each in found), value, max(each[name] for each in found))
         for name, value in center.items()
     }
-    return Ranged(results, _influence(moving, likely, evaluate, center))
+    yield Ranged(results, _influence(moving, likely, evaluate, center))
+
+
+def _places(moving: Mapping[str, Between]) -> Iterator[dict[str, float]]:
+    """Give each corner of the inputs that move, then the samples."""
+    for corner in itertools.product(*((between.low, between.high) for between in moving.values())):
+        yield dict(zip(moving, corner, strict=True))
+    chance = random.Random(SEED)
+    for _ in range(SAMPLES if moving else 0):
+        yield {name: chance.triangular(each.low, each.high, each.likely) for name, each in moving.items()}
 
 
 def _influence(moving, likely, evaluate, center) -> dict[str, tuple[tuple[str, float], ...]]:

@@ -5,10 +5,12 @@ from __future__ import annotations
 from calc.conductors.impedance import impedance
 from calc.fault.scene import GOOD_JOINT, Scene
 from calc.fault.sources import line_to_ground_impedance, split_phase_source, transformer_source
-from calc.raceways.return_impedance import return_impedance
+from calc.raceways.return_impedance import between, return_impedance
 from calc.rulebook import rule
 
 HOT = 75  # °C: conductors in use let the least current through
+VOLT = 120
+MOST_STEEL = 2
 SIZES = {
     "supply": ("2/0", "aluminum"),
     "feeder": ("6", "copper"),
@@ -45,8 +47,14 @@ def scene_of(
     branch_length: float,
     edition: str,
     degrees: float = HOT,
+    volt: float = VOLT,
+    steel: float = MOST_STEEL,
 ) -> Scene:
-    """Give the scene for values of the fields in `calc.fault.scene_fields`; degrees: conductor temperature, °C."""
+    """Give the scene for values of the fields in `calc.fault.scene_fields`.
+
+    degrees: conductor temperature, °C; volt: at the source; steel: place of a raceway between its low (0), likely (1)
+    and high (2) impedance. The defaults let the least current through.
+    """
     gone, shaky, extra = (set(each.split(",")) if each else set() for each in (missing, loose, added))
     supplied = split_phase_source(**UTILITY) if source == "utility" else transformer_source(**TRANSFORMER)
 
@@ -67,7 +75,7 @@ def scene_of(
         "main-bonding-jumper": GOOD_JOINT,
         "supply-side-bonding-jumper": GOOD_JOINT,
         "feeder-grounding-conductor": run("feeder-grounding-conductor", feeder_length),
-        "feeder-raceway": return_impedance(*FEEDER_RACEWAY)[2] * feeder_length,
+        "feeder-raceway": between(return_impedance(*FEEDER_RACEWAY), steel) * feeder_length,
         "branch-grounding-conductor": run("branch-grounding-conductor", branch_length),
         "flexible-raceway": rule("fault/flexible_raceway_resistance", edition).value,
         "neutral-bond-at-panel": GOOD_JOINT if "neutral-bond-at-panel" in extra else None,
@@ -88,7 +96,7 @@ def scene_of(
         for branch in _branches_of(name, whole):
             whole[branch] = None
     return Scene(
-        volt=120,
+        volt=volt,
         source=line_to_ground_impedance(supplied),
         degrees=DEGREES[source],
         runs={name: whole[name] for name in runs},

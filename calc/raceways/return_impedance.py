@@ -41,6 +41,16 @@ def return_impedance(kind: str, trade_size: str) -> tuple[complex, complex, comp
     return low, likely, high
 
 
+def between(three: tuple[complex, complex, complex], place: float) -> complex:
+    """Give what lies between low (place 0), likely (1) and high (2).
+
+    >>> between((1, 2, 4), 0.5), between((1, 2, 4), 1.5)
+    (1.5, 3.0)
+    """
+    low, likely, high = three
+    return low + (likely - low) * place if place <= 1 else likely + (high - likely) * (place - 1)
+
+
 def return_parts(kind: str, trade_size: str) -> tuple[tuple[complex, float], ...]:
     """Give `return_impedance` in its parts: steel and joints, each low, likely, high. Raises: KeyError."""
     rows = rule(DIMENSIONS_RULE, SHOWN_UNTIL_CHOSEN).rows

@@ -22,6 +22,10 @@ class Preset:
     inputs: dict[str, str]
 
 
+RANGES = say(
+    "How far this may move: wires between cold and hot, a source at the low end of its voltage, an electrode in wet "
+    "or dry soil, steel good or poor."
+)
 PRESETS = (
     Preset(
         say("All bonds in place"),
@@ -85,7 +89,9 @@ def scene_html() -> str:
         f'<p class="scene-verdict" id="{SLUG}-drawing-verdict" role="status">{text(shown["words"]["verdict"])}</p>'
         f'<p class="scene-look" data-scene-look></p>'
         f"{take_a_bond_away.svg()}<figcaption><p>{text(take_a_bond_away.CAPTION)}</p>"
-        f'<div class="scene-twin" data-scene-twin>{shown["twin"]}</div></figcaption></figure>'
+        f'<div class="scene-twin" data-scene-twin>{shown["twin"]}</div>'
+        f'<div class="scene-ranges" data-scene-ranges hidden><p>{text(RANGES)}</p><div></div></div>'
+        "</figcaption></figure>"
     )
 
 

@@ -51,6 +51,14 @@ def calculators():
             assert got in outcomes, f"{slug}?{query} ends as {got}, not {outcomes}"
 
 
+def ranges():
+    """Ask how far the drawn circuit may move."""
+    from site_assets.render.scene_range_parts import scene_range_parts
+
+    *_, last = scene_range_parts("take-a-bond-away", "edition=2023&fault=machine", 50)
+    assert "<li>" in json.loads(last)["html"]
+
+
 def tables():
     """Answer each calculator's example as a table in every encoding, and a table that cannot be used."""
     from calc.catalogue import CALCULATORS
@@ -70,4 +78,5 @@ for each in [*imported, *globals().get("extras", [])]:
     attempt(each, lambda: importlib.import_module(each))
 attempt("the calculators", calculators)
 attempt("the tables", tables)
+attempt("the ranges", ranges)
 json.dumps({"modules": sorted(sys.modules), "imported": imported, "missing": missing})

@@ -1,11 +1,13 @@
-// Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} and {id, stop}.
-// Out: {loaded, total} while fetching, {ready}, {id, part} of a table, {id, reply}, {failed}.
+// Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} or
+// {id, slug, ranges}, which {id, stop} ends. Out: {loaded, total} while fetching, {ready}, {id, part}, {id, reply}, {failed}.
 
 const ROWS_AT_ONCE = 50; // between two of them the form is answered, progress told and a stop heard
+const CIRCUITS_AT_ONCE = 8; // a few take less than a frame
 
 let pyodide;
 let python; // for one answer
 let tables; // for many
+let ranges; // for how far a drawn circuit may move
 const stopped = new Set();
 
 function countBytes(total) {
@@ -43,7 +45,19 @@ async function start({ folder, library, total, lock }) {
 async function answerTable({ id, slug, table }) {
   tables ??= pyodide.pyimport("site_assets.render.table_parts");
   const bytes = pyodide.toPy(new Uint8Array(table.bytes));
-  const parts = tables.table_parts(slug, bytes, table.edition, ROWS_AT_ONCE);
+  try {
+    await give(id, tables.table_parts(slug, bytes, table.edition, ROWS_AT_ONCE));
+  } finally {
+    bytes.destroy();
+  }
+}
+
+async function answerRanges({ id, slug, ranges: query }) {
+  ranges ??= pyodide.pyimport("site_assets.render.scene_range_parts");
+  await give(id, ranges.scene_range_parts(slug, query, CIRCUITS_AT_ONCE));
+}
+
+async function give(id, parts) {
   try {
     for (const part of parts) {
       postMessage({ id, part: JSON.parse(part) });
@@ -52,7 +66,6 @@ async function answerTable({ id, slug, table }) {
     }
   } finally {
     parts.destroy();
-    bytes.destroy();
   }
   postMessage({ id, reply: { stopped: stopped.delete(id) } });
 }
@@ -70,6 +83,9 @@ self.onmessage = async ({ data }) => {
     } else if (data.table) {
       await started;
       await answerTable(data);
+    } else if (data.ranges !== undefined) {
+      await started;
+      await answerRanges(data);
     } else {
       await started;
       postMessage({ id: data.id, reply: JSON.parse(python.reply(data.slug, data.query)) });

@@ -70,10 +70,19 @@ export function ask(slug, query) {
 
 /* Asks for a whole table. `onPart` gets each piece of it; `done` is kept when all are there or it was stopped. */
 export function askTable(slug, table, onPart) {
+  return askParts({ slug, table }, [table.bytes], onPart);
+}
+
+/* Asks how far an answer may move, the same way. */
+export function askRanges(slug, ranges, onPart) {
+  return askParts({ slug, ranges }, [], onPart);
+}
+
+function askParts(message, moved, onPart) {
   const id = nextId++;
   const done = new Promise((resolve, reject) => {
     waiting.set(id, { resolve, reject, onPart });
-    worker.postMessage({ id, slug, table }, [table.bytes]);
+    worker.postMessage({ id, ...message }, moved);
   });
   return { done, stop: () => worker?.postMessage({ id, stop: true }) };
 }

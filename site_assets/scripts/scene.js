@@ -1,4 +1,9 @@
 // A drawing whose parts can be pressed: a press changes the form and asks; what Python answers marks the drawing.
+// How far the answer may move follows when nothing else is asked, and is given up at the next press.
+
+import { askRanges } from "./runtime.js";
+
+const QUIET = 300; // ms without another press
 
 const NEXT = {
   bond: (form, name) => {
@@ -22,7 +27,28 @@ export function startScene(figure) {
   const look = figure.querySelector("[data-scene-look]");
   const drawn = (name) => document.getElementById(`${figure.dataset.scene}-drawing-${name}`);
 
+  const ranges = figure.querySelector("[data-scene-ranges]");
+  let pause;
+  let asked;
+
+  function giveUpRanges() {
+    clearTimeout(pause);
+    asked?.stop();
+    asked = undefined;
+    ranges.hidden = true;
+  }
+
+  function seekRanges(query) {
+    asked = askRanges(figure.dataset.scene, query, ({ html }) => {
+      if (!html) return;
+      ranges.querySelector("div").innerHTML = html;
+      ranges.hidden = false;
+    });
+    asked.done.catch(() => {}); // the line below the form says why
+  }
+
   function ask(query) {
+    giveUpRanges();
     figure.dataset.outdated = "";
     form.dispatchEvent(new CustomEvent("calculator:ask", { detail: { query } }));
   }
@@ -49,7 +75,9 @@ export function startScene(figure) {
     figure.scrollIntoView({ block: "start" });
   });
   document.addEventListener("calculator:answered", ({ detail }) => {
+    giveUpRanges();
     if (!detail.scene) return;
+    pause = setTimeout(seekRanges, QUIET, detail.query);
     delete figure.dataset.outdated;
     for (const [name, marks] of Object.entries(detail.scene.marks)) Object.assign(drawn(name).dataset, marks);
     for (const [name, words] of Object.entries(detail.scene.words)) drawn(name).textContent = words;

@@ -1,5 +1,6 @@
 """The drawing in the browser: presses by touch and keyboard, cases without a reload, words as in CPython, charts."""
 
+import json
 import re
 
 import pytest
@@ -9,6 +10,7 @@ from calc import take_a_bond_away
 from site_assets.build.scene_figure import PRESETS
 from site_assets.render.answer import result_html
 from site_assets.render.scene import scene_parts
+from site_assets.render.scene_range_parts import scene_range_parts
 
 SLUG = "take-a-bond-away"
 PAGE = f"calculators/{SLUG}.html"
@@ -177,3 +179,16 @@ def test_without_scripts_the_drawing_its_list_and_what_to_look_at_stand_there(br
     expect(page.locator("[data-scene-twin]")).to_contain_text("A hot conductor touches the machine: 373 A.")
     expect(page.get_by_text("Look at the elbow")).to_be_visible()
     context.close()
+
+
+def test_ranges_follow_the_answer_as_in_cpython_and_are_taken_back_at_the_next_press(page, site):
+    open_page(page, site, "?edition=2023&fault=machine")
+    ranges = page.locator("[data-scene-ranges]")
+    expect(ranges).to_be_visible(timeout=START)
+    *_, last = scene_range_parts(SLUG, "edition=2023&fault=machine", 8)
+    shown = page.locator("[data-scene-ranges] li").all_inner_texts()
+    assert f"<ul>{''.join(f'<li>{words}</li>' for words in shown)}</ul>" == json.loads(last)["html"]
+    to_press(page, "main-bonding-jumper").click()
+    expect(ranges).to_be_hidden()
+    expect(ranges).to_be_visible(timeout=START)
+    expect(ranges).to_contain_text("114 to 120 V")
