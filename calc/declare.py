@@ -9,9 +9,9 @@ from __future__ import annotations
 import inspect
 import typing
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
-from calc.answer import Answer
+from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
 from calc.words import Sentence, say
@@ -116,7 +116,8 @@ class Calculator:
         if fix:
             return Result(outcome="fix", fix=tuple(fix), **result)
         try:
-            return Result(outcome="answer", answer=self.function(working=working, **inputs), **result)
+            answer = self.function(working=working, **inputs)
+            return Result(outcome="answer", answer=replace(answer, values=steady(answer.values)), **result)
         except Mend as mending:
             asked = self.fields[mending.field]
             fix = Fix(mending.field, asked.label, mending.words or asked.enter)

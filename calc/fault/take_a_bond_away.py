@@ -154,7 +154,7 @@ def _bars(volts: dict[str, float]) -> Chart:
         say("Voltage of each metal part to earth"),
         say("Metal part"),
         say("Volt to earth"),
-        say("{across}: {up} V"),
+        say("{across}: {up} V", across="{across}", up="{up}"),
         (Line(say("Volt to earth"), points),),
         tuple(PART_IN_PICTURE[part] for part in volts),
     )

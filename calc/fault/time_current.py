@@ -16,5 +16,5 @@ def time_current_chart(title: Sentence, series: Iterable[Mapping]) -> Chart:
     ((275, 0.01), (275, 10000))
     """
     lines = tuple(Line(each["words"], tuple(tuple(point) for point in each["points"])) for each in series)
-    point = say("{across} A, {up} s")
+    point = say("{across} A, {up} s", across="{across}", up="{up}")
     return Chart("time-current", "logarithmic", title, say("Current, A"), say("Time, s"), point, lines)

@@ -11,10 +11,10 @@ from calc.working import shown_number
 
 # How lines differ without colour: the words that name a line begin with its stroke.
 STROKES = (
-    (say("Solid line: {words}."), []),
-    (say("Dashed line: {words}."), [8, 5]),
-    (say("Dotted line: {words}."), [2, 4]),
-    (say("Dashes and dots: {words}."), [10, 4, 2, 4]),
+    (say("Solid line: {words}.", words="{words}"), []),
+    (say("Dashed line: {words}.", words="{words}"), [8, 5]),
+    (say("Dotted line: {words}.", words="{words}"), [2, 4]),
+    (say("Dashes and dots: {words}.", words="{words}"), [10, 4, 2, 4]),
 )
 
 

@@ -13,7 +13,7 @@ for (const [group, listed] of Object.entries(GROUPS)) {
   for (const [path, [integrity, bytes]] of Object.entries(listed)) {
     const address = new URL(path.split('/').map(encodeURIComponent).join('/'), SCOPE).href;
     // The type goes along because equal bytes may be served as two types.
-    const key = keptAs({ hash: integrity, type: path.split('.').pop() });
+    const key = keptAs({ hash: integrity, type: /\.(\w+)$/.exec(path)?.[1] ?? '' });
     FILES.set(path, { path, group, integrity, bytes, address, key });
   }
 }
