@@ -71,10 +71,6 @@ def table(calculator: Calculator, file: str, pairs: list[tuple[str, str]]) -> in
         sys.stdout.buffer.flush()
     except TableFault as fault:
         return show({"schema": SCHEMA, "outcome": "fix", "fix": plain_fix(fault.fix)}, 2)
-    except BrokenPipeError:
-        # Whoever read the rows wants no more of them; Python would say so once more when it ends.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 1
     print(counted(counts), file=sys.stderr)
     return 2 if counts["fix"] else 0
 
@@ -97,6 +93,12 @@ if __name__ == "__main__":
     # What cannot be encoded becomes a JSON escape.
     sys.stdout.reconfigure(encoding="utf-8", errors="backslashreplace")
     try:
-        sys.exit(main(sys.argv[1:]))
+        code = main(sys.argv[1:])
+        sys.stdout.flush()
+        sys.exit(code)
+    except BrokenPipeError:
+        # Whoever reads wants no more; Python would say so once more when it ends.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(1)
     except KeyboardInterrupt:
         sys.exit(130)

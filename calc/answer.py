@@ -34,7 +34,8 @@ class Line:
 
 @dataclass(frozen=True)
 class Chart:
-    """A picture of numbers. kind: "bars", one line of one point for each name, or "logarithmic", both ways.
+    """A picture of numbers. kind: "bars", one line of one point for each name; "logarithmic", both ways; or
+    "straight", both ways from zero.
 
     `across` and `up` name the axes with their units; `names` stand beside the bars. `point` tells one point, as
     {across} and {up}.

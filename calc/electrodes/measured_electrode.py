@@ -5,7 +5,8 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Annotated
 
-from calc.declare import Answer, Mend, calculator
+from calc.answer import Answer, Chart, Line
+from calc.declare import Mend, calculator
 from calc.electrodes import measured_fields as ask
 from calc.electrodes.entered import said_number, shown
 from calc.electrodes.fall_of_potential import (
@@ -108,6 +109,22 @@ def measured_electrode(
             "spread_percent": found.spread,
             "series": series_of(taken, found),
         },
+        charts=(_picture(taken, found),),
+    )
+
+
+def _picture(taken: list[tuple[float, float]], found: Judged) -> Chart:
+    lines = tuple(
+        Line(each["words"], tuple(tuple(point) for point in each["points"])) for each in series_of(taken, found)
+    )
+    return Chart(
+        "fall-of-potential",
+        "straight",
+        say("Readings over the distance of the potential probe"),
+        say("Distance, ft"),
+        say("Reading, ohm"),
+        say("{across} ft, {up} ohm", across="{across}", up="{up}"),
+        lines,
     )
 
 

@@ -42,7 +42,7 @@ function drawOne(figure, ink) {
   const font = `13px ${look.fontFamily}`;
   const axis = { stroke: color, ticks: { stroke: color, width: 1 }, grid: { stroke: color, width: 0.25 }, font, labelFont: font };
   const shared = { width, height: HEIGHT, legend: { show: false }, cursor: { show: false } };
-  const [options, data] = chart.kind === "bars" ? bars(chart, axis, color) : logarithmic(chart, axis, color);
+  const [options, data] = chart.kind === "bars" ? bars(chart, axis, color) : lines(chart, axis, color);
   drawn.set(figure, new UPlot({ ...shared, ...options }, data, place));
 }
 
@@ -61,19 +61,22 @@ function bars(chart, axis, color) {
   }, columns];
 }
 
-function logarithmic(chart, axis, color) {
+function lines(chart, axis, color) {
   const scale = (each) => ({ time: false, distr: 3, log: 10, range: (_, low, high) => [floor(low), ceil(high)], auto: each });
   const decades = (_, splits) => splits.map((at) => (Number.isInteger(Math.round(Math.log10(at) * 1e9) / 1e9) ? at : null));
   const plain = (_, splits) => splits.map((at) => (at === null ? "" : String(at)));
   const scaled = { ...axis, filter: decades, values: plain, ticks: { ...axis.ticks, filter: decades } };
   const line = ({ words, dash }) => ({ label: words, stroke: color, width: 3, dash, points: { show: false }, facets: FACETS });
+  const straight = { time: false, auto: true, range: (_, low, high) => [0, high * 1.05] };
+  const logarithmic = chart.kind === "logarithmic";
+  const ruled = logarithmic ? scaled : axis;
   return [{
     mode: 2,
-    scales: { x: scale(true), y: scale(true) },
+    scales: logarithmic ? { x: scale(true), y: scale(true) } : { x: straight, y: straight },
     series: [null, ...chart.lines.map((each) => ({ ...line(each), paths: path }))],
     axes: [
-      { ...scaled, label: chart.across },
-      { ...scaled, label: chart.up, size: 68 },
+      { ...ruled, label: chart.across },
+      { ...ruled, label: chart.up, size: 68 },
     ],
   }, [null, ...chart.lines.map(({ points }) => [points.map(([across]) => across), points.map(([, up]) => up)])]];
 }

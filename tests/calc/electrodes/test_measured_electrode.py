@@ -204,3 +204,10 @@ def test_the_smallest_reading_still_reads_back_from_its_link(reading, outcome):
     if outcome == "answer":
         again = measured_electrode.run(read(write(result).partition("?")[2]))
         assert again.answer == result.answer and "0." in str(again.answer.headline)
+
+
+def test_the_picture_has_every_reading_at_its_distance():
+    result = measured_electrode(isolated="yes", dimension=8, probe=80, distances="40,49.44,58", readings="20,20.5,21")
+    (chart,) = result.answer.charts
+    assert chart.kind == "straight"
+    assert chart.lines[0].points == ((40, 20), (49.44, 20.5), (58, 21))
