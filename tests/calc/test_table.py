@@ -269,4 +269,5 @@ def test_memory_does_not_grow_with_rows():
         return peak
 
     grown(100)
-    assert grown(5_000) < 2 * grown(500)
+    a_kept_row = 1_000  # bytes at the least; what waits for the collector is far less for each row
+    assert grown(5_000) - grown(500) < 4_500 * a_kept_row / 10
