@@ -16,6 +16,7 @@ METAL_WORDS = {
     "copper-clad-aluminum": say("copper-clad aluminum"),
 }
 MOST_AMPERE = 10_000
+FINEST = 9  # decimals kept, so that 72 in is 6 ft and 30 mA is 0.03 A
 _METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
 
 
@@ -73,6 +74,32 @@ def _values(choices: tuple[Choice, ...]) -> str:
 def yes_or_no(label: Sentence, hint: Sentence, *, rare: bool = True) -> Field:
     """Give a field that is answered "yes" or "no"."""
     return one_of(label, hint, (Choice("yes", say("Yes")), Choice("no", say("No"))), rare=rare)
+
+
+def amount(
+    label: Sentence,
+    hint: Sentence,
+    enter: Sentence,
+    unit: str,
+    low: float,
+    high: float,
+    *,
+    zero: bool = True,
+    number: bool = True,
+    rare: bool = False,
+) -> Field:
+    """Give a field for an amount from `low` to `high` in `unit`; other units of its kind are converted.
+
+    zero: whether 0 is taken; number: whether a phone shows its number keys.
+    """
+
+    def read(text: str) -> float:
+        value = round(read_quantity(text, unit), FINEST)
+        if not low <= value <= high or (value == 0 and not zero):
+            raise ValueError(text)
+        return whole(value)
+
+    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare, number=number)
 
 
 def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:

@@ -86,6 +86,15 @@ def _compiled(formula: str) -> CodeType:
     return compile(formula, formula, "eval")
 
 
+def three_figures(value: float, least: float = 0.0005) -> str:
+    """Give a number to three digits, no more than a model is good for; 0 below `least`.
+
+    >>> three_figures(275.46), three_figures(0.0004), three_figures(1234.5)
+    ('275', '0', '1,230')
+    """
+    return "0" if value < least else shown_number(float(f"{value:.3g}"))
+
+
 def shown_number(value: float) -> str:
     """Give a number as it is shown: thousands separated, no more digits than it has.
 

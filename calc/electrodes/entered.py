@@ -7,14 +7,12 @@ import re
 
 from calc.declare import Field
 from calc.units import read_quantity
-from calc.vocabulary import whole
+from calc.vocabulary import FINEST, whole
 from calc.words import Sentence, say
 from calc.working import shown_number
 
-FINEST = 9  # decimals kept, so that 72 in is 6 ft
 SMALLEST = 1e-4  # above 0; a smaller one would not read back as it is written in a link
 FIGURES = 3
-MARKS = {'"': "in", "″": "in", "'": "ft", "′": "ft"}
 OHM_METRE = "ohmm"
 SHOWN_UNITS = {OHM_METRE: "ohm·m"}
 _FRACTION = re.compile(r"(?:(\d{1,3})[ -])?(\d{1,3})/(\d{1,3})(.*)")
@@ -58,8 +56,6 @@ def read_amount(text: str, unit: str) -> float:
     (0.625, 1.25, 76.62)
     """
     text = text.strip()
-    for mark, name in MARKS.items():
-        text = text.replace(mark, name)
     if fraction := _FRACTION.fullmatch(text):
         whole_part, above, below, rest = fraction.groups()
         if int(below) == 0:

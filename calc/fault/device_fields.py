@@ -4,32 +4,13 @@ from __future__ import annotations
 
 from calc.declare import Choice, Field
 from calc.fault.device_limits import BREAKER, EQUIPMENT_PROTECTION, FUSE, FUSE_TIME_DELAY, INTERRUPTER
-from calc.units import read_quantity
-from calc.vocabulary import device_rating, one_of, whole, yes_or_no
-from calc.words import Sentence, say
+from calc.vocabulary import amount, device_rating, one_of, whole, yes_or_no
+from calc.words import say
 from calc.working import shown_number
 
 LEAST_AMPERE, MOST_AMPERE = 0.001, 200_000
 LEAST_MULTIPLE, MOST_MULTIPLE = 2, 50
 MOST_VOLT = 1000
-FINEST = 9  # decimals kept, so that 30 mA is 0.03 A
-
-
-def between(
-    label: Sentence, hint: Sentence, enter: Sentence, unit: str, low: float, high: float, *, number=True, rare=False
-) -> Field:
-    """Give a field for a number from `low` to `high` in `unit`; other units of its kind are converted.
-
-    number: whether a phone shows its number keys; rare: whether it stands behind less common cases.
-    """
-
-    def read(text: str) -> float:
-        value = round(read_quantity(text, unit), FINEST)
-        if not low <= value <= high:
-            raise ValueError(text)
-        return whole(value)
-
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare, number=number)
 
 
 def _read_multiple(text: str) -> float:
@@ -58,7 +39,7 @@ DEVICE = device_rating(
     say("Rating of the device"),
     say("For ground-fault protection of equipment enter its setting. A GFCI needs none."),
 )
-FAULT_CURRENT = between(
+FAULT_CURRENT = amount(
     say("Fault current"),
     say("The lowest one the fault can drive: long hot conductors, weak source. For a GFCI the leak, such as 30 mA."),
     say("Enter a current from 1 mA to {most} A, for example 275.", most=shown_number(MOST_AMPERE)),
@@ -81,7 +62,7 @@ INSTANTANEOUS_MULTIPLE = Field(
     show=lambda multiple: f"{shown_number(multiple)} ×",
     number=True,
 )
-VOLTAGE_TO_GROUND = between(
+VOLTAGE_TO_GROUND = amount(
     say("Voltage to ground"),
     say("For the largest impedance of the fault loop. Leave it empty if that is not asked."),
     say("Enter a voltage to ground from 1 to {most} V, for example 120.", most=shown_number(MOST_VOLT)),

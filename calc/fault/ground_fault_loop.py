@@ -16,7 +16,7 @@ from calc.fault.loop import Loop, loop_of, loop_results
 from calc.fault.ranges import Ranged, ranged
 from calc.fault.return_path import driving_voltage
 from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.working import Working, shown_number, three_figures
 
 INPUT_WORDS = {
     "volt": say("voltage of the source"),
@@ -112,8 +112,8 @@ def ground_fault_loop(
     working.step(
         say(
             "For opening the lowest current counts: {ampere} A is {multiple} times {device} A. {words}",
-            ampere=_shown(current.low),
-            multiple=_shown(current.low / device),
+            ampere=three_figures(current.low),
+            multiple=three_figures(current.low / device),
             device=shown_number(device),
             words=seen.words,
         )
@@ -126,12 +126,12 @@ def ground_fault_loop(
         headline=_headline(seen.verdict),
         detail=say(
             "{low} A at least, {high} A at most; up to {touch} V on the metal meanwhile",
-            low=_shown(current.low),
-            high=_shown(current.high),
-            touch=_shown(touch.high),
+            low=three_figures(current.low),
+            high=three_figures(current.high),
+            touch=three_figures(touch.high),
         ),
         basis=None,
-        said=f"{seen.verdict}-{_shown(current.low).replace(',', '')}A-{_shown(touch.high).replace(',', '')}V",
+        said=f"{seen.verdict}-{three_figures(current.low)}A-{three_figures(touch.high)}V".replace(",", ""),
         values={
             "lowest_ampere": current.low,
             "likely_ampere": current.likely,
@@ -177,12 +177,15 @@ def _warn(verdict: str, touch: float, joint: float, working: Working) -> None:
         working.warn(
             say(
                 "Nothing requires the device to open. Up to {touch} V stays on the metal until someone finds it.",
-                touch=_shown(touch),
+                touch=three_figures(touch),
             )
         )
     elif verdict == "slow":
         working.warn(
-            say("The device may take minutes or hours. Up to {touch} V is on the metal meanwhile.", touch=_shown(touch))
+            say(
+                "The device may take minutes or hours. Up to {touch} V is on the metal meanwhile.",
+                touch=three_figures(touch),
+            )
         )
     if joint:
         working.warn(say("A loose joint has no fixed resistance: it heats, opens, arcs. Make it tight and measure."))
@@ -195,9 +198,9 @@ def _table(found: Ranged, loop: Loop) -> Table:
         Row(
             {
                 "what": words[name],
-                "low": say("{value} {unit}", value=_shown(found.results[name].low), unit=unit[name]),
-                "likely": say("{value} {unit}", value=_shown(found.results[name].likely), unit=unit[name]),
-                "high": say("{value} {unit}", value=_shown(found.results[name].high), unit=unit[name]),
+                "low": say("{value} {unit}", value=three_figures(found.results[name].low), unit=unit[name]),
+                "likely": say("{value} {unit}", value=three_figures(found.results[name].likely), unit=unit[name]),
+                "high": say("{value} {unit}", value=three_figures(found.results[name].high), unit=unit[name]),
             }
         )
         for name in ("ampere", "touch")
@@ -209,7 +212,7 @@ def _table(found: Ranged, loop: Loop) -> Table:
                 Row(
                     {"what": label}
                     | {
-                        key: say("{percent} %", percent=_shown(100 * value))
+                        key: say("{percent} %", percent=three_figures(100 * value))
                         for key, value in (("low", between.low), ("likely", between.likely), ("high", between.high))
                     }
                 )
@@ -217,10 +220,6 @@ def _table(found: Ranged, loop: Loop) -> Table:
     return Table(
         {"what": say("What"), "low": say("Lowest"), "likely": say("Likely"), "high": say("Highest")}, tuple(rows)
     )
-
-
-def _shown(value: float) -> str:
-    return shown_number(float(f"{value:.3g}")) if value >= 0.0005 else "0"
 
 
 def _assumptions(available: float | None) -> list[Sentence]:

@@ -8,8 +8,7 @@ from calc.raceways.entry_fields import NOT_GIVEN, SYSTEM_WORDS, SYSTEMS
 from calc.raceways.kind import KIND_WORDS
 from calc.raceways.return_impedance import DIMENSIONS_RULE
 from calc.rulebook import rule
-from calc.units import read_quantity
-from calc.vocabulary import conductor_size, device_rating, metal_of, one_of, whole
+from calc.vocabulary import FINEST, amount, conductor_size, device_rating, metal_of, one_of, whole
 from calc.words import Sentence, say
 from calc.working import shown_number
 
@@ -25,20 +24,17 @@ UNGROUNDED = tuple(system for system in SYSTEMS if "ungrounded" in system)
 
 def number(label: Sentence, hint: Sentence, unit: str, low: float, high: float, *, rare: bool = False) -> Field:
     """Give a field for a number from `low` to `high` in `unit`, "" for a plain number."""
+    ends = {"low": shown_number(low), "high": shown_number(high)}
+    if unit:
+        enter = say("Enter a number from {low} to {high} {unit}.", unit=unit, **ends)
+        return amount(label, hint, enter, unit, low, high, number=False, rare=rare)
 
     def read(text: str) -> float:
-        value = read_quantity(text, unit) if unit else float(text) if _plain(text) else high + 1
-        if not low <= value <= high:
+        if not (_plain(text) and low <= float(text) <= high):
             raise ValueError(text)
-        return whole(round(value, 9))
+        return whole(round(float(text), FINEST))
 
-    ends = {"low": shown_number(low), "high": shown_number(high), "unit": unit}
-    enter = (
-        say("Enter a number from {low} to {high} {unit}.", **ends)
-        if unit
-        else say("Enter a number from {low} to {high}.", low=ends["low"], high=ends["high"])
-    )
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}".strip(), rare=rare)
+    return Field(label, hint, say("Enter a number from {low} to {high}.", **ends), read, show=shown_number, rare=rare)
 
 
 def _plain(text: str) -> bool:

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from calc.declare import Choice, Field
 from calc.fault.scene_words import ADDED_WORDS, BOND_WORDS, PART_WORDS
-from calc.units import read_quantity
-from calc.vocabulary import one_of, several_of, whole
+from calc.vocabulary import amount, one_of, several_of
 from calc.words import Sentence, say
 from calc.working import shown_number
 
@@ -16,12 +15,6 @@ MOST_FEET = 2000
 def quantity(label: Sentence, hint: Sentence, unit: str, low: float, high: float, example: str) -> Field:
     """Give a rare field for a length, feet, or a resistance, ohm, from `low` to `high`."""
 
-    def read(text: str) -> float:
-        value = round(read_quantity(text, unit), 9)
-        if not low <= value <= high:
-            raise ValueError(text)
-        return whole(value)
-
     enter = say(
         "Enter a value from {low} to {high} {unit}, for example {example}.",
         low=shown_number(low),
@@ -29,7 +22,7 @@ def quantity(label: Sentence, hint: Sentence, unit: str, low: float, high: float
         unit=unit,
         example=example,
     )
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=True)
+    return amount(label, hint, enter, unit, low, high, number=False, rare=True)
 
 
 FAULT = one_of(

@@ -13,7 +13,7 @@ from calc.fault.scene_of import RATINGS
 from calc.fault.scene_words import DEVICE_WORDS
 from calc.fault.time_current import time_current_chart
 from calc.words import say
-from calc.working import Working, shown_number
+from calc.working import Working, three_figures
 
 HOT_OF = {"branch": "branch-hot", "feeder": "feeder-hot-a", "supply": "supply-hot-a"}
 AHEAD = {
@@ -83,4 +83,4 @@ def shown(value: float) -> str:
     >>> shown(275.46), shown(0.0009), shown(1234.5)
     ('275', '0', '1,230')
     """
-    return "0" if value < LEAST_SHOWN else shown_number(float(f"{value:.3g}"))
+    return three_figures(value, LEAST_SHOWN)

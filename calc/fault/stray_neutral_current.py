@@ -13,7 +13,7 @@ from calc.fault.return_path import CONDUCTIVITY_RULE, REACTANCE_RULE, RESISTANCE
 from calc.fault.return_path_fields import number
 from calc.vocabulary import conductor_size, metal_of, one_of, yes_or_no
 from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.working import Working, three_figures
 
 VOLT = 120
 BOND = 0.001  # ohm, a bond in an enclosure
@@ -124,9 +124,9 @@ def stray_neutral_current(
         say(
             "Of {load} A, {neutral} A returns on the neutral and {metal} A over metal. As phasors they add up; their "
             "magnitudes need not.",
-            load=_shown(currents["load"]),
-            neutral=_shown(currents["neutral"]),
-            metal=_shown(currents["bond"]),
+            load=three_figures(currents["load"]),
+            neutral=three_figures(currents["neutral"]),
+            metal=three_figures(currents["bond"]),
         ),
         currents["bond"],
         "A",
@@ -136,12 +136,14 @@ def stray_neutral_current(
     state_the_model(working, _assumptions(houses))
     return Answer(
         name=say("Stray neutral current"),
-        headline=say("{ampere} A on metal", ampere=_shown(currents["bond"])),
+        headline=say("{ampere} A on metal", ampere=three_figures(currents["bond"])),
         detail=say(
-            "of {load} A, with only {volt} V on the metal", load=_shown(currents["load"]), volt=_shown(metal_volt)
+            "of {load} A, with only {volt} V on the metal",
+            load=three_figures(currents["load"]),
+            volt=three_figures(metal_volt),
         ),
         basis=None,
-        said=f"{_shown(currents['bond']).replace(',', '')}A-{_shown(metal_volt)}V",
+        said=f"{three_figures(currents['bond']).replace(',', '')}A-{three_figures(metal_volt)}V",
         values={
             "metal_ampere": currents["bond"],
             "neutral_ampere": currents["neutral"],
@@ -184,7 +186,7 @@ def _warn(broken: bool, metal_volt: float, houses: bool, working: Working) -> No
             say(
                 "The neutral is broken and everything still works: all its current runs over metal, which shows only "
                 "{volt} V. A voltage check misses it; a clamp meter around the pipe or grounding conductor does not.",
-                volt=_shown(metal_volt),
+                volt=three_figures(metal_volt),
             )
         )
     if houses:
@@ -210,15 +212,11 @@ def _table(currents: dict[str, float], houses: bool) -> Table:
         "pipe": say("Water main and the neighbor's neutral") if houses else say("Pipe or raceway"),
     }
     rows = [
-        Row({"path": words[name], "current": say("{ampere} A", ampere=_shown(currents[name]))})
+        Row({"path": words[name], "current": say("{ampere} A", ampere=three_figures(currents[name]))})
         for name in words
         if not (houses and name == "grounding")
     ]
     return Table({"path": say("Path"), "current": say("Current")}, tuple(rows))
-
-
-def _shown(value: float) -> str:
-    return shown_number(float(f"{value:.3g}")) if value >= 0.0005 else "0"
 
 
 def _assumptions(houses: bool) -> list[Sentence]:

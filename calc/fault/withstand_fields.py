@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.fault.device_fields import KIND_WORDS, MOST_AMPERE, between
+from calc.fault.device_fields import KIND_WORDS, MOST_AMPERE
 from calc.fault.device_limits import EQUIPMENT_PROTECTION, INTERRUPTER
-from calc.vocabulary import METAL_WORDS, conductor_size, device_rating, one_of
+from calc.vocabulary import METAL_WORDS, amount, conductor_size, device_rating, one_of
 from calc.words import say
 from calc.working import shown_number
 
@@ -18,7 +18,7 @@ FORMULA_WORDS = {
     FACTOR_K: say("Factor k of IEC 60364-5-54"),
 }
 
-FAULT_CURRENT = between(
+FAULT_CURRENT = amount(
     say("Fault current"),
     say("The highest available one through the jumper. Try the lowest one too, with its own time."),
     say("Enter a current from 1 to {most} A, for example 5000.", most=shown_number(MOST_AMPERE)),
@@ -35,7 +35,7 @@ METAL = one_of(
     say(""),
     tuple(Choice(metal, METAL_WORDS[metal]) for metal in ("copper", "aluminum")),
 )
-CLEARING_TIME = between(
+CLEARING_TIME = amount(
     say("Time until the device opens"),
     say("From its published curve at this current, for example 0.2 s or 12 cycles. Leave it empty to name the device."),
     say("Enter a time, for example 0.2 s or 12 cycles, or name the device and its rating."),
@@ -53,7 +53,7 @@ DEVICE = device_rating(
     say("Rating of the device"),
     say("Needed where no time is entered. Its standard then gives the longest time."),
 )
-LET_THROUGH = between(
+LET_THROUGH = amount(
     say("Energy let through"),
     say("I²t from the maker, in A²s. Needed for devices that open faster than the formulas hold."),
     say("Enter the I²t of the device from 1 to {most} A²s, for example 50000.", most=shown_number(MOST_ENERGY)),
@@ -71,7 +71,7 @@ LIMIT = one_of(
         Choice("bolted-joint", say("Bare wire with bolted or pressed joints")),
     ),
 )
-START = between(
+START = amount(
     say("Temperature before the fault"),
     say("In °C. Leave it empty for a conductor that is warm from use."),
     say("Enter a temperature in °C from 0 to {most}, below the highest one allowed.", most=MOST_CELSIUS),

@@ -3,12 +3,8 @@
 from __future__ import annotations
 
 from calc.declare import Field
-from calc.units import read_quantity
-from calc.vocabulary import whole
+from calc.vocabulary import amount
 from calc.words import Sentence
-from calc.working import shown_number
-
-FINEST = 9  # decimals kept, so that 72 in is 6 ft
 
 
 def measured(
@@ -18,11 +14,4 @@ def measured(
 
     `zero`: whether 0 is taken.
     """
-
-    def read(text: str) -> float:
-        value = round(read_quantity(text, unit), FINEST)
-        if not 0 <= value <= most or (value == 0 and not zero):
-            raise ValueError(text)
-        return whole(value)
-
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare)
+    return amount(label, hint, enter, unit, 0, most, zero=zero, number=False, rare=rare)
