@@ -1,18 +1,42 @@
-"""Drawings, one a file, made at build time. Each has a title, a description and a text twin."""
+"""Drawings, one a file, made at build time. Each has a title, a description and a text twin.
+
+A drawing's file is named like its slug. It holds `svg()`, `CAPTION` and `TWIN`, the drawing told
+in words, one sentence a step. When the steps follow a current, the drawing has a `path_step` for each.
+"""
 
 from __future__ import annotations
 
-from site_assets.diagrams import main_bonding_jumper
+from importlib import import_module
+from pathlib import Path
+
+from calc.words import say
 from site_assets.render.answer import text
 
-_DRAWINGS = {"main-bonding-jumper": main_bonding_jumper}
+NO_DRAWINGS = {"__init__", "symbols", "surroundings"}
+
+
+def drawing_slugs() -> list[str]:
+    """Give the slug of every drawing, sorted."""
+    files = sorted(Path(__file__).parent.glob("*.py"))
+    return [file.stem.replace("_", "-") for file in files if file.stem not in NO_DRAWINGS]
 
 
 def drawing(slug: str) -> str:
     """Give a drawing as a figure: the picture, its caption, and the same told in words."""
-    made = _DRAWINGS[slug]
+    made = import_module(f"site_assets.diagrams.{slug.replace('-', '_')}")
+    picture = made.svg()
     twin = "".join(f"<li>{text(words)}</li>" for words in made.TWIN)
+    steps = _stepper() if 'class="path-step"' in picture else ""
     return (
-        f'<figure class="drawing" id="drawing-{slug}">{made.svg()}<figcaption>{text(made.CAPTION)}'
+        f'<figure class="drawing" id="drawing-{slug}">{picture}{steps}<figcaption>{text(made.CAPTION)}'
         f'<ol class="drawing-twin">{twin}</ol></figcaption></figure>'
     )
+
+
+def _stepper() -> str:
+    """Give the buttons that follow the current step by step; steps.js shows them, since they need scripts."""
+    buttons = "".join(
+        f'<button type="button" data-step-by="{by}">{text(words)}</button>'
+        for by, words in ((-1, say("Back")), (1, say("Follow the current")))
+    )
+    return f'<div class="drawing-steps" hidden>{buttons}<p aria-live="polite"></p></div>'

@@ -141,6 +141,12 @@ def pressed(kind: str, name: str, words: Sentence, x: float, y: float, width: fl
     return drawsvg.Rectangle(x, y, width, height, rx=6, class_="press", role="button", tabindex=0, **marked)
 
 
+def path_step(number: int, *points: tuple[float, float]) -> drawsvg.DrawingElement:
+    """Give the stretch of the current's way that step `number` of the text twin tells; seen only while stepped to."""
+    line = [coordinate for point in points for coordinate in point]
+    return drawsvg.Lines(*line, close=False, id=f"path-{number}", class_="path-step")
+
+
 def step_mark(number: int, x: float, y: float) -> drawsvg.DrawingElement:
     """Give the numbered mark of one step of the fault's way round."""
     group = drawsvg.Group(id=f"step-{number}", class_="step-mark")
