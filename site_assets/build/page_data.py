@@ -12,7 +12,7 @@ from pathlib import Path
 
 from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
-from calc.rulebook import rule
+from calc.rulebook import RuleError, rule
 from site_assets.build.cautions import CAUTIONS
 
 DOCS = Path(__file__).parents[2] / "docs"
@@ -137,6 +137,13 @@ def _check(page: str, row: dict) -> Check:
     return Check(page=page, **row | {"sections": tuple(row.get("sections", ()))})
 
 
+def _stated(page: str, key: str, edition: str) -> None:
+    try:
+        rule(key, edition)
+    except RuleError as error:
+        raise PageDataError(f"{page}.toml: {error}") from error
+
+
 def _exercise(row: dict) -> Exercise:
     inputs = tuple((name, str(value)) for name, value in row.pop("inputs", {}).items())
     return Exercise(**row | {"steps": tuple(row.get("steps", ())), "inputs": inputs})
@@ -151,7 +158,7 @@ def _hold_to_shape(data: PageData) -> None:
             raise PageDataError(f"{data.page}.toml: the check {check.id} names no section")
         for key in check.sections:
             for edition in EDITIONS:
-                rule(key, edition)
+                _stated(data.page, key, edition)
     for caution in data.cautions:
         if caution not in CAUTIONS:
             raise PageDataError(f"{data.page}.toml: knows no caution {caution!r}, only {', '.join(CAUTIONS)}")
