@@ -15,6 +15,7 @@ ROOM_WORDS = {
     "grounding": say("Grounding conductors, electrodes, pipes and steel"),
     "jumpers": say("Bonding jumpers"),
     "naming": say("Names, and what is outside"),
+    "places": say("Places: pools, farms, docks, boxes and more"),
     "raceways": say("Raceways, elbows and knockouts"),
     "services": say("Services"),
 }
