@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from urllib.parse import urlencode
 
 from calc.catalogue import CALCULATORS
+from site_assets.build.book_index import index_of_sections, index_of_words
 from site_assets.build.by_edition import by_edition, section
 from site_assets.build.checks import checks_html, exercise_html, notes_html
 from site_assets.build.edition_changes import edition_changes_html
@@ -51,6 +52,8 @@ class PageParts:
             "exercise": lambda: exercise_html(page_data(self.page), self.to_top),
             "drawing": drawing,
             "glossary": glossary_html,
+            "index_of_sections": index_of_sections,
+            "index_of_words": index_of_words,
             "edition_changes": edition_changes_html,
             "scene": scene_html,
             "figures_table": figures_table,
