@@ -2,68 +2,65 @@
 
 from __future__ import annotations
 
-from itertools import groupby
-
 from calc.rulebook import Rule, rule, rule_keys
-from calc.words import say
-from site_assets.build.figures import figures_of_rule, room_name
+from calc.words import Sentence, say
+from site_assets.build.figures import figures_of_rule
 from site_assets.render.answer import mark_html, text
 
 
 def edition_changes_html(older: str, newer: str) -> str:
-    """Give every rule whose place or figures differ between two editions, by room, and how many do not differ."""
-    keys = rule_keys()
-    changed = [key for key in keys if _differs(rule(key, older), rule(key, newer))]
-    rooms = "".join(
-        f"<h2 id={room}>{text(room_name(room))}</h2>{''.join(_change(key, older, newer) for key in listed)}"
-        for room, listed in groupby(changed, lambda key: key.split("/")[0])
-    )
+    """Give every rule whose figures, conditions or place differ between two editions, and how many do not differ."""
+    pairs = [(rule(key, older), rule(key, newer)) for key in rule_keys()]
+    changed = [pair for pair in pairs if _says_otherwise(*pair)]
+    moved = [pair for pair in pairs if pair not in changed and pair[0].section != pair[1].section]
     words = say(
-        "{changed} of {all} rules of this handbook moved or changed from {older} to {newer}. The others stand where they "
-        "stood, with the same figures.",
+        "Of the {all} rules of this handbook {changed} say something else in {newer} than in {older}, and {moved} only "
+        "moved to another number. The others stand where they stood.",
+        all=len(pairs),
         changed=len(changed),
-        all=len(keys),
+        moved=len(moved),
         older=older,
         newer=newer,
     )
-    return f"<p>{text(words)}</p>{_unread(keys, newer)}{rooms}"
+    return (
+        f"<p>{text(words)}</p>{_unread(pairs, newer)}"
+        f"{_group('changed', say('What it says changed'), changed)}{_group('moved', say('Only the number changed'), moved)}"
+    )
 
 
-def _unread(keys: list[str], newer: str) -> str:
-    unread = sum(rule(key, newer).mark == "memory" for key in keys)
+def _says_otherwise(before: Rule, after: Rule) -> bool:
+    """Tell whether figures differ, or a text that was seen carries a note of its own."""
+    figures = (str(before.value), str(before.rows)) != (str(after.value), str(after.rows))
+    noted = str(after.note) not in ("", str(before.note)) and after.mark != "memory"
+    return figures or noted
+
+
+def _unread(pairs: list[tuple[Rule, Rule]], newer: str) -> str:
+    unread = sum(after.mark == "memory" for _, after in pairs)
     if not unread:
         return ""
     words = say(
-        "{unread} of them are unverified for {newer}: its text was not seen. Read the book before you rely on one.",
+        "{unread} rules are unverified for {newer}: its text was not seen. Open the book before you rely on one.",
         unread=unread,
         newer=newer,
     )
     return f'<p class="warning">{text(words)}</p>'
 
 
-def _differs(before: Rule, after: Rule) -> bool:
-    return (before.section, str(before.value), str(before.rows)) != (after.section, str(after.value), str(after.rows))
+def _group(anchor: str, words: Sentence, pairs: list[tuple[Rule, Rule]]) -> str:
+    if not pairs:
+        return ""
+    return f'<h2 id="{anchor}">{text(words)}</h2>{"".join(_change(*pair) for pair in pairs)}'
 
 
-def _change(key: str, older: str, newer: str) -> str:
-    before, after = rule(key, older), rule(key, newer)
-    rows = ""
-    if before.section != after.section:
-        rows += _row(say("Where"), before.section, after.section)
-    was, now = figures_of_rule(before), figures_of_rule(after)
-    if was != now:
-        rows += f"<tr><th>{text(say('Figures'))}</th><td>{was}</td><td>{now}</td></tr>"
-    notes = "".join(f"<p>{text(each.edition)}: {text(each.note)}</p>" for each in (before, after) if str(each.note))
-    head = f"<tr><th></th><th>{text(older)} {_mark(before)}</th><th>{text(newer)} {_mark(after)}</th></tr>"
-    return (
-        f'<h3 id="{key.replace("/", "-")}">{text(after.title)}</h3>'
-        f'<table class="facts"><thead>{head}</thead><tbody>{rows}</tbody></table>{notes}'
-    )
+def _change(before: Rule, after: Rule) -> str:
+    figures_differ = figures_of_rule(before) != figures_of_rule(after)
+    lines = "".join(f"<li>{_stated(each, figures=figures_differ)}</li>" for each in (before, after))
+    return f'<h3 id="{after.key.replace("/", "-")}">{text(after.title)}</h3><ul>{lines}</ul>'
 
 
-def _row(words, before: str, after: str) -> str:
-    return f"<tr><th>{text(words)}</th><td>{text(before)}</td><td>{text(after)}</td></tr>"
-
-
-def _mark(stated: Rule) -> str:
-    return mark_html(stated.mark) if stated.mark != "confirmed" else ""
+def _stated(each: Rule, *, figures: bool) -> str:
+    place = text(say("{edition}: {section}", edition=each.edition, section=each.section))
+    mark = f" {mark_html(each.mark)}" if each.mark != "confirmed" else ""
+    note = f" {text(each.note)}" if str(each.note) else ""
+    return f"{place}{mark}{note}{figures_of_rule(each) if figures else ''}"

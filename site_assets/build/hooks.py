@@ -13,6 +13,7 @@ from mkdocs.utils import get_relative_url
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.words import say
 from site_assets.build.cautions import CAUTIONS
+from site_assets.build.glossary import with_first_mentions_explained
 from site_assets.build.kit import Kit, prepare_kit
 from site_assets.build.page_data import ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
@@ -57,6 +58,11 @@ def on_page_markdown(markdown, page, config, files):
         return environment.from_string(framed(name, markdown)).render(parts.calls())
     except PageDataError as error:
         raise PluginError(str(error)) from error
+
+
+def on_page_content(html, page, config, files):
+    """Explain the first mention of each term."""
+    return with_first_mentions_explained(page.file.src_uri.removesuffix(".md"), html)
 
 
 def on_page_context(context, page, config, nav):

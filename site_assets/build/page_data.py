@@ -120,7 +120,11 @@ def linked_pages() -> dict[str, list[str]]:
 
 @cache
 def title_of(page: str) -> str:
-    """Give the name of a page: of a calculator, a part, a place or another page of `docs`. Raises: PageDataError."""
+    """Give the name of a page: of a calculator, a part, a place or another page of `docs`.
+
+    A page that is not there gets its address for a name; the link to it then fails the build.
+    Raises: PageDataError, for a calculator that is not there.
+    """
     if page.startswith("calculators/"):
         slug = page.removeprefix("calculators/")
         if slug not in CALCULATORS:
@@ -128,9 +132,9 @@ def title_of(page: str) -> str:
         return str(CALCULATORS[slug].name)
     file = DOCS / f"{page}.md"
     if not file.is_file():
-        raise PageDataError(f"{page}: there is no such page")
-    first = file.read_text(encoding="utf-8").lstrip().splitlines()[0]
-    return first.removeprefix("# ").partition(" {")[0]
+        return page
+    heading = next(line for line in file.read_text(encoding="utf-8").splitlines() if line.startswith("# "))
+    return heading.removeprefix("# ").partition(" {")[0]
 
 
 def _check(page: str, row: dict) -> Check:

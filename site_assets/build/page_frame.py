@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.words import say
+from site_assets.build.glossary import other_names
 from site_assets.build.page_data import ROOMS, linked_pages, page_data, title_of
 from site_assets.render.answer import text
 
@@ -17,10 +18,14 @@ def framed(page: str, markdown: str) -> str:
 
 
 def _also_called(page: str) -> str:
-    called = page_data(page).also_called
-    if not called:
-        return ""
-    return f'<p class="also-called">{text(say("Also called: {names}", names=", ".join(called)))}</p>\n'
+    english, spanish = other_names(page)
+    called = list(dict.fromkeys([*page_data(page).also_called, *english]))
+    lines = [say("Also called: {names}", names=", ".join(called))] if called else []
+    rows = [f"<p class=also-called>{text(words)}</p>" for words in lines]
+    if spanish:
+        names = f'<span lang="es">{text(", ".join(spanish))}</span>'
+        rows.append(f"<p class=also-called>{text(say('Spanish:'))} {names}</p>")
+    return "".join(f"{row}\n" for row in rows)
 
 
 def _see_also(page: str) -> str:

@@ -7,11 +7,14 @@ from dataclasses import dataclass
 from urllib.parse import urlencode
 
 from calc.catalogue import CALCULATORS
+from site_assets.build.book_index import index_of_sections, index_of_words
 from site_assets.build.by_edition import by_edition, section
 from site_assets.build.checks import checks_html, exercise_html, notes_html
+from site_assets.build.edition_changes import edition_changes_html
 from site_assets.build.figure import figure
 from site_assets.build.figures import changes_list, figures_table, sources_table
 from site_assets.build.form import form_html
+from site_assets.build.glossary import glossary_html, words_of_form
 from site_assets.build.kit import Kit
 from site_assets.build.page_data import PageDataError, page_data, title_of
 from site_assets.build.scene_figure import scene_html
@@ -48,6 +51,10 @@ class PageParts:
             "notes": lambda: notes_html(page_data(self.page), self.to_top),
             "exercise": lambda: exercise_html(page_data(self.page), self.to_top),
             "drawing": drawing,
+            "glossary": glossary_html,
+            "index_of_sections": index_of_sections,
+            "index_of_words": index_of_words,
+            "edition_changes": edition_changes_html,
             "scene": scene_html,
             "figures_table": figures_table,
             "sources_table": sources_table,
@@ -56,7 +63,8 @@ class PageParts:
 
     def calculator(self, slug: str) -> str:
         """Give the form of a calculator and the place for its answer."""
-        return form_html(CALCULATORS[slug], self.kit.for_scripts(self.kit_url))
+        asked = CALCULATORS[slug]
+        return form_html(asked, self.kit.for_scripts(self.kit_url)) + words_of_form(asked, self.to_top)
 
     def case(self, slug: str, words: str, **inputs: object) -> str:
         """Give a link to a calculator with these inputs. Raises: PageDataError, when it cannot read them."""
