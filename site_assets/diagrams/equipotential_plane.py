@@ -37,11 +37,11 @@ def svg() -> str:
     )
     picture.extend(
         [
-            label(say("hands and feet:\none voltage"), 172, 32, "middle", "strong"),
+            label(say("hands and feet:\none voltage"), 172, 84, "middle", "strong"),
             concrete("slab", 8, 192, 344, 48),
             mesh("mesh", 22, 338, 220),
-            metal("post", 92, 84, 14, 108),
-            label(say("metal\npost"), 84, 104, "end"),
+            metal("post", 92, 24, 14, 168),
+            label(say("metal\npost"), 84, 44, "end"),
             enclosure("pump", 238, 130, 78, 61),
             label(say("pump,\nmetal case"), 240, 104),
             standing("person", 172, 192, (107, 134), (238, 148)),
@@ -51,7 +51,7 @@ def svg() -> str:
             clamp("pump-lug", 302, 168),
             conductor("pump-bond", "equipment-grounding", (309, 168), (336, 168), (336, 220)),
             dot(336, 220),
-            label(say("bonding\nconductor"), 50, 148, "end"),
+            label(say("bonding\nconductor"), 8, 140),
             pointer("to-mesh", (86, 276), (86, 222)),
             label(say("wire mesh in the concrete slab"), 76, 290),
             mesh_from_above("mesh-above", 20, 314, 120, 96, 24),

@@ -5,7 +5,7 @@ Every symbol is a group with an id and classes; its lines are told apart by surr
 
 from __future__ import annotations
 
-from math import copysign, hypot
+from math import copysign, cos, degrees, hypot, radians, sin
 
 import drawsvg
 
@@ -109,13 +109,16 @@ def pipe(name: str, kind: str, width: float, *points: Point) -> drawsvg.DrawingE
     return group
 
 
-def bend(name: str, kind: str, width: float, start: Point, corner: Point, end: Point) -> drawsvg.DrawingElement:
-    """Give a pipe that sweeps from `start` round `corner` to `end`; kinds as for `pipe`."""
-    wall = {"steel": 3, "flexible": 3, "nonmetallic": 1.5, "plain": 2.5}[kind]
-    group = drawsvg.Group(id=name, class_=f"pipe {kind}")
-    for part, across in (("wall", width), ("bore", width - 2 * wall)):
-        group.append(drawsvg.Path(class_=part, stroke_width=across).M(*start).Q(*corner, *end))
-    return group
+def swept(start: Point, corner: Point, end: Point) -> list[Point]:
+    """Give the points of a line that sweeps from `start` round `corner` to `end`."""
+    shares = [step / 16 for step in range(17)]
+    return [
+        tuple(
+            round((1 - t) ** 2 * a + 2 * t * (1 - t) * b + t * t * c, 2)
+            for a, b, c in zip(start, corner, end, strict=True)
+        )
+        for t in shares
+    ]
 
 
 def clamp(name: str, x: float, y: float, width: float = 14) -> drawsvg.DrawingElement:
@@ -223,7 +226,45 @@ def ring(name: str, x: float, y: float, half: float) -> drawsvg.DrawingElement:
 
 def sleeve(name: str, x: float, y: float, width: float, *, level: bool = False) -> list[drawsvg.DrawingElement]:
     """Give a coupling or connector around a raceway `width` across at (x, y). level: the raceway runs level."""
-    near, far = -width / 2 - 6, width / 2 - 1
+    near, far = -width / 2 - 6.5, width / 2 - 0.5
     if level:
-        return [solid(f"{name}-above", x - 9, y + near, 18, 7), solid(f"{name}-below", x - 9, y + far, 18, 7)]
-    return [solid(f"{name}-left", x + near, y - 9, 7, 18), solid(f"{name}-right", x + far, y - 9, 7, 18)]
+        return [solid(f"{name}-above", x - 8, y + near, 16, 7), solid(f"{name}-below", x - 8, y + far, 16, 7)]
+    return [solid(f"{name}-left", x + near, y - 8, 7, 16), solid(f"{name}-right", x + far, y - 8, 7, 16)]
+
+
+def receptacle(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give a receptacle on its yoke, 40 by 84, its left top corner at (x, y)."""
+    group = drawsvg.Group(id=name, class_="surrounding receptacle")
+    group.append(drawsvg.Rectangle(x, y, 40, 84, rx=6, class_="edge"))
+    for top in (y + 24, y + 60):
+        group.append(drawsvg.Circle(x + 20, top, 14, class_="edge"))
+        group.append(_line((x + 15, top - 8), (x + 15, top - 1)))
+        group.append(_line((x + 25, top - 7), (x + 25, top - 2)))
+        group.append(drawsvg.Circle(x + 20, top + 6, 2, class_="edge"))
+    return group
+
+
+def slit(name: str, x: float, y: float, radius: float, turned: float) -> drawsvg.DrawingElement:
+    """Give the slit of a knockout around (x, y), seen face-on, with two small ties, `turned` degrees round."""
+    group = drawsvg.Group(id=name, class_="surrounding")
+    tie = degrees(7 / radius)
+    for half in (0, 180):
+        ends = [radians(turned + half + at) for at in (tie, 180 - tie)]
+        first, last = [(x + radius * cos(angle), y + radius * sin(angle)) for angle in ends]
+        group.append(drawsvg.Path(class_="edge").M(*first).A(radius, radius, 0, 0, 1, *last))
+    return group
+
+
+def motor(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give a motor, a circle of radius 24 around (x, y) with its letter."""
+    group = drawsvg.Group(id=name, class_="surrounding")
+    group.append(drawsvg.Circle(x, y, 24, class_="edge"))
+    group.append(drawsvg.Text("M", 16, x, y + 6, text_anchor="middle"))
+    return group
+
+
+def hole(name: str, x: float, y: float, radius: float) -> drawsvg.DrawingElement:
+    """Give a round hole, seen face-on."""
+    group = drawsvg.Group(id=name, class_="surrounding")
+    group.append(drawsvg.Circle(x, y, radius, class_="edge"))
+    return group
