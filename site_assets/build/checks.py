@@ -26,7 +26,7 @@ def notes_html(data: PageData, to_top: str) -> str:
     listed = [*(check_at(address) for address in data.first_checks), *data.checks]
     notes = "".join(_note(check, to_top) for check in listed)
     words = say("Notes to copy. Change what differs on site. The section and the link are those of the edition in force.")
-    return f'<p>{text(words)}</p><div class="notes">{notes}</div>'
+    return f'<p class="notes-intro">{text(words)}</p><div class="notes">{notes}</div>'
 
 
 def exercise_html(data: PageData, to_top: str) -> str:
