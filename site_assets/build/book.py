@@ -68,20 +68,18 @@ def _footer(edition: str, path: str) -> str:
 
 
 def _bound(sheets: dict[str, tuple[str, PdfReader]]) -> PdfWriter:
-    """Bind the sheets, with an outline, and with links that lead to the sheet instead of the server."""
+    """Bind the sheets, with an outline, and with links that lead to the sheet of a page; others go."""
     writer = PdfWriter()
     first = {}
     for address, (title, reader) in sheets.items():
         first[address] = len(writer.pages)
         writer.append(reader, outline_item=title, import_outline=False)
     for number, sheet in enumerate(writer.pages):
-        for annotation in sheet.get("/Annots", []):
-            placed = annotation.get_object()
-            target = first.get(str(placed.get("/A", {}).get("/URI", "")).partition("#")[0].partition("?")[0])
+        links = [link.get_object() for link in sheet.pop("/Annots", [])]
+        for link in links:
+            target = first.get(str(link.get("/A", {}).get("/URI", "")).partition("#")[0].partition("?")[0])
             if target is not None:
-                del placed["/A"]
-                placed.update(Link(rect=placed["/Rect"], target_page_index=target, fit=Fit.fit()))
-                placed["/Dest"][0] = writer.pages[target].indirect_reference
+                writer.add_annotation(number, Link(rect=link["/Rect"], target_page_index=target, fit=Fit.fit()))
     writer.compress_identical_objects()
     return writer
 
