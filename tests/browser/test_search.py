@@ -6,7 +6,7 @@ import tomllib
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import expect, sync_playwright
 
 from site_assets.build.serve import Server
 
@@ -20,11 +20,14 @@ FIRST = 3
 
 def found(page, typed: str) -> list[str]:
     """Give the pages that a search finds, best first, without their ending."""
-    page.fill("input[name=query]", typed)
-    page.wait_for_function(
-        "() => /\\d|No/.test(document.querySelector('.md-search-result__meta').textContent)", timeout=10_000
-    )
-    page.wait_for_timeout(250)  # the list is redrawn a moment after the count
+    meta = page.locator(".md-search-result__meta")
+    box = page.locator("input[name=query]")
+    box.fill("")
+    box.press("Backspace")  # the search listens to keys
+    expect(meta).to_contain_text("start searching")
+    box.fill(typed)
+    box.press("End")
+    expect(meta).not_to_contain_text("start searching")
     links = page.eval_on_selector_all(
         ".md-search-result__item > a", "links => links.map((link) => new URL(link.href).pathname)"
     )
