@@ -19,6 +19,7 @@ from site_assets.build.page_data import ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.policy import PolicyError, apply_policy
+from site_assets.build.search_settings import search_settings
 from site_assets.build.precache import write_service_worker
 
 ASSETS = Path(__file__).parent.parent
@@ -60,6 +61,7 @@ def on_env(env, config, files):
 def on_page_markdown(markdown, page, config, files):
     """Fill the calls in a page's Markdown: `{{ calculator("main-bonding-jumper") }}` and the like."""
     name = page.file.src_uri.removesuffix(".md")
+    page.meta = search_settings(name) | page.meta
     parts = PageParts(name, get_relative_url(kit.folder, page.url), kit, menu)
     environment = jinja2.Environment(undefined=jinja2.StrictUndefined, autoescape=False)
     try:

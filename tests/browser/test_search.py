@@ -31,7 +31,7 @@ def found(page, typed: str) -> list[str]:
     links = page.eval_on_selector_all(
         ".md-search-result__item > a", "links => links.map((link) => new URL(link.href).pathname)"
     )
-    return [link.partition("/handbook/here/")[2].removesuffix(".html") for link in links]
+    return list(dict.fromkeys(link.partition("/handbook/here/")[2].removesuffix(".html") for link in links))
 
 
 @pytest.fixture(scope="module")
