@@ -38,6 +38,7 @@ LISTED = (
     "fault/earth-only-return",
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
+    "planes/pool-bonding-plan",
     "comparison/compare-editions",
 )
 

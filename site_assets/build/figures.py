@@ -17,6 +17,7 @@ ROOM_WORDS = {
     "jumpers": say("Bonding jumpers"),
     "naming": say("Names, and what is outside"),
     "places": say("Places: pools, farms, docks, boxes and more"),
+    "planes": say("Planes of one voltage: pools, livestock, water"),
     "raceways": say("Raceways, elbows and knockouts"),
     "services": say("Services"),
 }
