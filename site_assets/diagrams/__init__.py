@@ -12,7 +12,7 @@ from pathlib import Path
 from calc.words import say
 from site_assets.render.answer import text
 
-NO_DRAWINGS = {"__init__", "symbols", "surroundings"}
+NO_DRAWINGS = {"__init__", "symbols", "apparatus", "surroundings"}
 
 
 def drawing_slugs() -> list[str]:
