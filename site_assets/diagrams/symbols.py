@@ -54,7 +54,7 @@ def bar(name: str, kind: str, x: float, y: float, width: float) -> drawsvg.Drawi
     """Give a terminal bar with screws."""
     group = drawsvg.Group(id=name, class_=f"bar {kind}")
     group.append(drawsvg.Rectangle(x, y, width, 14, rx=2, class_="metal"))
-    for offset in range(10, int(width), 16):
+    for offset in range(10, int(width) - 6, 16):
         group.append(drawsvg.Circle(x + offset, y + 7, 3, class_="screw"))
     return group
 
