@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from itertools import groupby
 
 from calc.editions import EDITIONS
-from calc.rulebook import changes, rule, rule_keys, sources
+from calc.rulebook import Rule, changes, rule, rule_keys, sources
 from calc.words import Sentence, say
 from site_assets.build.by_edition import section
 from site_assets.render.answer import mark_html, text
@@ -15,6 +16,7 @@ ROOM_WORDS = {
     "grounding": say("Grounding conductors, electrodes, pipes and steel"),
     "jumpers": say("Bonding jumpers"),
     "naming": say("Names, and what is outside"),
+    "places": say("Places: pools, farms, docks, boxes and more"),
     "raceways": say("Raceways, elbows and knockouts"),
     "services": say("Services"),
 }
@@ -24,11 +26,11 @@ def figures_table() -> str:
     """Give every rule, folded and by room, with its figures and for each edition its place, mark and sources."""
     rooms = {room: list(keys) for room, keys in groupby(rule_keys(), lambda key: key.split("/")[0])}
     listed = "".join(
-        f'<li><a href="#room-{room}">{text(say("{room} ({count})", room=_room(room), count=len(keys)))}</a></li>'
+        f'<li><a href="#room-{room}">{text(say("{room} ({count})", room=room_name(room), count=len(keys)))}</a></li>'
         for room, keys in rooms.items()
     )
     folded = "".join(
-        f'<h3 id="room-{room}">{text(_room(room))}</h3>{"".join(map(_rule, keys))}' for room, keys in rooms.items()
+        f'<h3 id="room-{room}">{text(room_name(room))}</h3>{"".join(map(_rule, keys))}' for room, keys in rooms.items()
     )
     return f'<ul class="rooms">{listed}</ul>{folded}'
 
@@ -52,7 +54,8 @@ def changes_list() -> str:
     return f"<ul>{rows}</ul>"
 
 
-def _room(room: str) -> Sentence:
+def room_name(room: str) -> Sentence:
+    """Give the words for a room of the rules."""
     return ROOM_WORDS.get(room) or say("{room}", room=room.capitalize())
 
 
@@ -80,7 +83,7 @@ def _figures(key: str) -> str:
     """Give the figures of a rule: once where all editions agree, else for each edition."""
     by_figures: dict[str, list[str]] = {}
     for edition in EDITIONS:
-        by_figures.setdefault(_shown_figures(rule(key, edition)), []).append(edition)
+        by_figures.setdefault(figures_of_rule(rule(key, edition)), []).append(edition)
     return "".join(
         f"<p>{text(_figures_of(editions, rule(key, editions[0]).unit))}</p>{shown}"
         for shown, editions in by_figures.items()
@@ -94,7 +97,8 @@ def _figures_of(editions: list[str], unit: str) -> Sentence:
     return say("{editions}:", editions=", ".join(editions))
 
 
-def _shown_figures(stated) -> str:
+def figures_of_rule(stated: Rule) -> str:
+    """Give the figures of a rule in one edition as a list; nothing when it only names a section."""
     if stated.value is not None:
         return f"<ul><li>{_figure(stated.value)}</li></ul>"
     rows = "".join(
@@ -105,7 +109,8 @@ def _shown_figures(stated) -> str:
 
 
 def _figure(value: object) -> str:
-    return text(str(value).replace("kcmil", " kcmil"))
+    shown = str(value).replace("kcmil", " kcmil")
+    return text(shown.replace("-", " ") if re.fullmatch(r"[a-z]+(-[a-z]+)+", shown) else shown)
 
 
 def _row(cell: str, *words: object) -> str:

@@ -12,7 +12,11 @@ from mkdocs.utils import get_relative_url
 
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.words import say
+from site_assets.build.cautions import CAUTIONS
+from site_assets.build.glossary import with_first_mentions_explained
 from site_assets.build.kit import Kit, prepare_kit
+from site_assets.build.page_data import ROOMS, PageDataError, page_data
+from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.policy import PolicyError, apply_policy
 from site_assets.build.precache import write_service_worker
@@ -47,14 +51,28 @@ def on_env(env, config, files):
 
 def on_page_markdown(markdown, page, config, files):
     """Fill the calls in a page's Markdown: `{{ calculator("main-bonding-jumper") }}` and the like."""
-    parts = PageParts(get_relative_url(kit.folder, page.url), kit)
+    name = page.file.src_uri.removesuffix(".md")
+    parts = PageParts(name, get_relative_url(kit.folder, page.url), kit)
     environment = jinja2.Environment(undefined=jinja2.StrictUndefined, autoescape=False)
-    return environment.from_string(markdown).render(parts.calls())
+    try:
+        return environment.from_string(framed(name, markdown)).render(parts.calls())
+    except PageDataError as error:
+        raise PluginError(str(error)) from error
+
+
+def on_page_content(html, page, config, files):
+    """Explain the first mention of each term."""
+    return with_first_mentions_explained(page.file.src_uri.removesuffix(".md"), html)
 
 
 def on_page_context(context, page, config, nav):
-    """Tell the page where the kit is."""
-    return context | {"kit": get_relative_url(kit.folder, page.url)}
+    """Tell the page where the kit is, and which cautions belong to its place."""
+    name = page.file.src_uri.removesuffix(".md")
+    cautions = page_data(name).cautions if name.partition("/")[0] in ROOMS else ()
+    return context | {
+        "kit": get_relative_url(kit.folder, page.url),
+        "cautions": [str(CAUTIONS[caution]) for caution in cautions],
+    }
 
 
 def on_template_context(context, template_name, config):

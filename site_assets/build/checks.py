@@ -1,0 +1,90 @@
+"""Field checks, correction notes and the exercise of a page, from the data beside it."""
+
+from __future__ import annotations
+
+from urllib.parse import urlencode
+
+from calc.catalogue import CALCULATORS
+from calc.editions import EDITIONS
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.rulebook import rule
+from calc.words import say
+from site_assets.build.by_edition import by_edition, section
+from site_assets.build.page_data import Check, PageData, check_at, title_of
+from site_assets.render.answer import text
+
+
+def checks_html(data: PageData, to_top: str) -> str:
+    """Give the checks of a page, folded, what matters most first. `to_top` leads from the page to the top folder."""
+    elsewhere = "".join(_check(check_at(address), to_top, at_home=False) for address in data.first_checks)
+    own = "".join(_check(check, to_top, at_home=True) for check in data.checks)
+    return f'<div class="checks">{elsewhere}{own}</div>'
+
+
+def notes_html(data: PageData, to_top: str) -> str:
+    """Give a correction note to copy for every check of a page."""
+    listed = [*(check_at(address) for address in data.first_checks), *data.checks]
+    notes = "".join(_note(check, to_top) for check in listed)
+    words = say("Notes to copy. Change what differs on site. The section and the link are those of the edition in force.")
+    return f'<p class="notes-intro">{text(words)}</p><div class="notes">{notes}</div>'
+
+
+def exercise_html(data: PageData, to_top: str) -> str:
+    """Give the exercise of a page, its worked answer folded."""
+    asked = data.exercise
+    steps = "".join(f"<li>{text(step)}</li>" for step in asked.steps)
+    numbers = ""
+    if asked.calculator:
+        address = f"{to_top}calculators/{asked.calculator}.html?{urlencode(dict(asked.inputs) | {'said': asked.said})}"
+        words = say("Open it in the calculator: {name}", name=CALCULATORS[asked.calculator].name)
+        numbers = f'<p><a href="{text(address)}">{text(words)}</a></p>'
+    return (
+        f'<div class="exercise"><p>{text(asked.question)}</p><details><summary>{text(say("Show the worked answer"))}'
+        f"</summary><ol>{steps}</ol><p><strong>{text(asked.answer)}</strong></p>{numbers}</details></div>"
+    )
+
+
+def _check(check: Check, to_top: str, *, at_home: bool) -> str:
+    rows = [
+        (say("Look for"), text(check.look_for)),
+        (say("Measure"), text(check.measure)),
+        (say("Pass when"), text(check.pass_when)),
+        (say("Why"), text(check.why)),
+        (say("Make it right"), text(check.make_right)),
+        (say("Section"), "; ".join(section(key) for key in check.sections)),
+    ]
+    told = "".join(f"<dt>{text(words)}</dt><dd>{told}</dd>" for words, told in rows if told)
+    home = ""
+    if not at_home:
+        words = say("From: {page}", page=title_of(check.page))
+        home = f'<p><a href="{_link(check, to_top)}">{text(words)}</a></p>'
+    anchor = f' id="check-{check.id}"' if at_home else ""
+    return f'<details class="check"{anchor}><summary>{text(check.name)}</summary><dl>{told}</dl>{home}</details>'
+
+
+def _note(check: Check, to_top: str) -> str:
+    lines = "".join(
+        f"<p>{text(say('{part}: {words}', part=part, words=words))}</p>"
+        for part, words in ((say("Observed"), check.observed), (say("Required"), check.required))
+    )
+    where = f"<p>{by_edition(lambda edition: text(_where(check, edition)))}</p>"
+    not_chosen = say("Edition not chosen: {edition} shown", edition=SHOWN_UNTIL_CHOSEN)
+    copy, copied = text(say("Copy note")), text(say("Note copied"))
+    return (
+        f'<details class="note"><summary>{text(check.name)}</summary><div data-note>{lines}{where}'
+        f'<p class="edition-note" data-when="not-chosen">{text(not_chosen)}</p></div>'
+        f'<p><button type="button" class="quiet" data-copy-note="{_link(check, to_top)}" '
+        f'data-copied="{copied}">{copy}</button></p></details>'
+    )
+
+
+def _where(check: Check, edition: str):
+    places = "; ".join(dict.fromkeys(rule(key, edition).section for key in check.sections))
+    unverified = any(rule(key, edition).mark == "memory" for key in check.sections)
+    if unverified:
+        return say("{edition} edition: {places}. Unverified: read the book first.", edition=edition, places=places)
+    return say("{edition} edition: {places}.", edition=edition, places=places)
+
+
+def _link(check: Check, to_top: str) -> str:
+    return f"{to_top}{check.page}.html#check-{check.id}"

@@ -1,0 +1,175 @@
+"""The data beside a page of a part or a place: what people call it, its cautions, checks and exercise.
+
+`docs/parts/main-bonding-jumper.toml` belongs to the page `parts/main-bonding-jumper`.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+
+from calc.catalogue import CALCULATORS
+from calc.editions import EDITIONS
+from calc.rulebook import RuleError, rule
+from site_assets.build.cautions import CAUTIONS
+
+DOCS = Path(__file__).parents[2] / "docs"
+ROOMS = ("parts", "places")
+
+
+class PageDataError(Exception):
+    """The data of a page leaves something unsaid; the message names the page and what is wrong."""
+
+
+@dataclass(frozen=True)
+class Check:
+    """One field check. `sections` are the keys of the rules it holds the work to; `measure` may be empty."""
+
+    page: str
+    id: str
+    name: str
+    look_for: str
+    pass_when: str
+    why: str
+    make_right: str
+    sections: tuple[str, ...]
+    observed: str
+    required: str
+    measure: str = ""
+
+    @property
+    def address(self) -> str:
+        """Its name among all checks, and its link: page and anchor."""
+        return f"{self.page}#{self.id}"
+
+
+@dataclass(frozen=True)
+class Exercise:
+    """A question with its worked answer; `calculator` on `inputs` answers `said`, where a calculator can."""
+
+    question: str
+    steps: tuple[str, ...]
+    answer: str
+    calculator: str = ""
+    inputs: tuple[tuple[str, str], ...] = ()
+    said: str = ""
+
+
+@dataclass(frozen=True)
+class PageData:
+    """All that stands beside one page. `first_checks` are addresses of other pages' checks that come first here."""
+
+    page: str
+    also_called: tuple[str, ...]
+    cautions: tuple[str, ...]
+    see_also: tuple[str, ...]
+    first_checks: tuple[str, ...]
+    checks: tuple[Check, ...]
+    exercise: Exercise | None
+
+
+def pages(*rooms: str) -> list[str]:
+    """Give the parts and the places that have a page, "parts/bonding" and so on, sorted within their room."""
+    return [
+        file.relative_to(DOCS).with_suffix("").as_posix()
+        for room in rooms or ROOMS
+        for file in sorted((DOCS / room).glob("*.md"))
+    ]
+
+
+@cache
+def page_data(page: str) -> PageData:
+    """Give the data of a page. Raises: PageDataError, when it is missing or breaks its shape."""
+    file = DOCS / f"{page}.toml"
+    try:
+        written = tomllib.loads(file.read_text(encoding="utf-8"))
+        checks = tuple(_check(page, row) for row in written.pop("check", []))
+        exercise = _exercise(written.pop("exercise")) if "exercise" in written else None
+        listed = {name: tuple(written.pop(name, ())) for name in ("also_called", "cautions", "see_also", "first_checks")}
+    except (FileNotFoundError, tomllib.TOMLDecodeError, TypeError) as error:
+        raise PageDataError(f"{page}.toml: {error}") from error
+    if written:
+        raise PageDataError(f"{page}.toml: does not know {', '.join(written)}")
+    data = PageData(page=page, checks=checks, exercise=exercise, **listed)
+    _hold_to_shape(data)
+    return data
+
+
+def check_at(address: str) -> Check:
+    """Give the check of an address like "parts/main-bonding-jumper#in-place". Raises: PageDataError."""
+    page, _, wanted = address.partition("#")
+    for check in page_data(page).checks:
+        if check.id == wanted:
+            return check
+    raise PageDataError(f"{address}: there is no such check")
+
+
+@cache
+def linked_pages() -> dict[str, list[str]]:
+    """Give for every page the pages to see also: what it names, then whatever names it."""
+    linked = {page: list(page_data(page).see_also) for page in pages()}
+    for page in pages():
+        for other in page_data(page).see_also:
+            back = linked.setdefault(other, [])
+            if page not in back:
+                back.append(page)
+    return linked
+
+
+@cache
+def title_of(page: str) -> str:
+    """Give the name of a page: of a calculator, a part, a place or another page of `docs`.
+
+    A page that is not there gets its address for a name; the link to it then fails the build.
+    Raises: PageDataError, for a calculator that is not there.
+    """
+    if page.startswith("calculators/"):
+        slug = page.removeprefix("calculators/")
+        if slug not in CALCULATORS:
+            raise PageDataError(f"{page}: there is no such calculator")
+        return str(CALCULATORS[slug].name)
+    file = DOCS / f"{page}.md"
+    if not file.is_file():
+        return page
+    heading = next(line for line in file.read_text(encoding="utf-8").splitlines() if line.startswith("# "))
+    return heading.removeprefix("# ").partition(" {")[0]
+
+
+def _check(page: str, row: dict) -> Check:
+    return Check(page=page, **row | {"sections": tuple(row.get("sections", ()))})
+
+
+def _stated(page: str, key: str, edition: str) -> None:
+    try:
+        rule(key, edition)
+    except RuleError as error:
+        raise PageDataError(f"{page}.toml: {error}") from error
+
+
+def _exercise(row: dict) -> Exercise:
+    inputs = tuple((name, str(value)) for name, value in row.pop("inputs", {}).items())
+    return Exercise(**row | {"steps": tuple(row.get("steps", ())), "inputs": inputs})
+
+
+def _hold_to_shape(data: PageData) -> None:
+    ids = [check.id for check in data.checks]
+    if len(set(ids)) != len(ids):
+        raise PageDataError(f"{data.page}.toml: gives an id of a check twice")
+    for check in data.checks:
+        if not check.sections:
+            raise PageDataError(f"{data.page}.toml: the check {check.id} names no section")
+        for key in check.sections:
+            for edition in EDITIONS:
+                _stated(data.page, key, edition)
+    for caution in data.cautions:
+        if caution not in CAUTIONS:
+            raise PageDataError(f"{data.page}.toml: knows no caution {caution!r}, only {', '.join(CAUTIONS)}")
+    for other in data.see_also:
+        title_of(other)
+    asked = data.exercise
+    if asked and asked.calculator:
+        result = CALCULATORS[asked.calculator](**dict(asked.inputs))
+        if result.said != asked.said:
+            raise PageDataError(f"{data.page}.toml: the exercise says {asked.said!r}, computed is {result.said!r}")

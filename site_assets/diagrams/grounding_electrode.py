@@ -1,0 +1,112 @@
+"""The grounding electrodes of a building, joined to one another and to the neutral bar of the service."""
+
+from __future__ import annotations
+
+from calc.words import say
+from site_assets.diagrams.surroundings import (
+    buried_wire,
+    clamp,
+    concrete,
+    ground_line,
+    metal,
+    outline,
+    pipe,
+    ring,
+    rod,
+)
+from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure, finished, label
+
+SLUG = "grounding-electrode"
+CAPTION = say(
+    "Every electrode that is there is joined to the others, and one conductor runs from them to the service. A "
+    "drawing only: never take a real electrode conductor off."
+)
+TWIN = (
+    say("The neutral of the service comes from the utility and lands on the neutral bar."),
+    say("The main bonding jumper joins the neutral bar to the enclosure."),
+    say("The grounding electrode conductor runs from the neutral bar down to the electrodes."),
+    say(
+        "Bonding jumpers join all the electrodes: two rods, the bar in the concrete footing, the steel column, the "
+        "metal water pipe that lies in earth, and the ring of bare wire."
+    ),
+    say("None of them is left alone, and none has a way to the service apart from the others."),
+    say("They hold the neutral near the voltage of the earth. They are not the way back of a fault."),
+)
+
+
+def svg() -> str:
+    """Give the drawing as SVG."""
+    picture = canvas(
+        SLUG,
+        360,
+        420,
+        say("Grounding electrodes of a building"),
+        say(
+            "Rods, a bar in the concrete footing, a steel column, a water pipe and a ring are joined. One grounding "
+            "electrode conductor runs from them to the neutral bar in the service enclosure."
+        ),
+    )
+    picture.extend(
+        [
+            outline("house", (84, 212), (84, 66), (206, 20), (340, 66), (340, 212), kind="faint"),
+            ground_line("earth-left", 4, 84, 212),
+            ground_line("earth-right", 340, 356, 212),
+            *service(),
+            *electrodes(),
+            *joints(),
+        ]
+    )
+    return finished(picture, SLUG)
+
+
+def service():
+    """Give the service enclosure with its neutral bar and main bonding jumper."""
+    return [
+        enclosure("service-enclosure", 94, 84, 142, 76),
+        label(say("service"), 206, 78, "middle"),
+        conductor("service-neutral", "grounded", (6, 60), (168, 60), (168, 92)),
+        label(say("neutral of\nthe service"), 6, 32),
+        conductor("main-bonding-jumper", "bonding", (142, 100), (142, 160)),
+        bar("neutral-bar", "grounded", 100, 92, 78),
+        label(say("neutral\nbar"), 184, 100),
+        label(say("main\nbonding\njumper"), 154, 125, kind="strong"),
+    ]
+
+
+def electrodes():
+    """Give the electrodes."""
+    return [
+        concrete("footing", 92, 246, 108, 44),
+        buried_wire("footing-bar", (98, 268), (194, 268)),
+        label(say("bar in the\nconcrete footing"), 96, 306),
+        rod("first-rod", 38, 206, 318),
+        rod("second-rod", 64, 206, 318),
+        label(say("rods"), 51, 334, "middle"),
+        metal("column", 264, 110, 14, 102),
+        label(say("steel\ncolumn"), 270, 88, "middle"),
+        pipe("water-pipe", "plain", 14, (310, 96), (310, 284), (354, 284)),
+        label(say("water pipe"), 298, 262, "end"),
+        ring("ring", 182, 366, 168),
+        label(say("ring of bare wire"), 182, 371, "middle"),
+    ]
+
+
+def joints():
+    """Give the grounding electrode conductor and the jumpers between the electrodes."""
+    return [
+        conductor("grounding-electrode-conductor", "electrode", (110, 106), (110, 196)),
+        conductor("jumpers", "electrode", (14, 196), (310, 196)),
+        conductor("to-ring", "electrode", (14, 196), (14, 366)),
+        conductor("to-first-rod", "electrode", (38, 196), (38, 214)),
+        conductor("to-second-rod", "electrode", (64, 196), (64, 214)),
+        conductor("to-footing", "electrode", (124, 196), (124, 268)),
+        *(dot(x, 196) for x in (38, 64, 110, 124)),
+        dot(124, 268),
+        dot(14, 366),
+        clamp("first-rod-clamp", 38, 218),
+        clamp("second-rod-clamp", 64, 218),
+        clamp("column-clamp", 271, 196, 20),
+        clamp("pipe-clamp", 310, 196, 20),
+        label(say("grounding electrode\nconductor"), 118, 176),
+        label(say("bonding jumpers\njoin them all"), 134, 216),
+    ]

@@ -1,0 +1,36 @@
+// Follows the current through a drawing, one step a press: the stretch, its number, and its sentence of the text twin.
+
+export function startSteps() {
+  for (const figure of document.querySelectorAll("figure.drawing")) {
+    const controls = figure.querySelector(".drawing-steps");
+    if (controls) startFigure(figure, controls);
+  }
+}
+
+function startFigure(figure, controls) {
+  const sentences = [...figure.querySelectorAll(".drawing-twin > li")];
+  const [back, on] = controls.querySelectorAll("[data-step-by]");
+  const told = controls.querySelector("p");
+  let step = 0; // none is shown
+
+  const show = () => {
+    for (const part of figure.querySelectorAll(".path-step, .step-mark")) {
+      const own = Number(part.id.slice(part.id.lastIndexOf("-") + 1));
+      part.classList.toggle("reached", own <= step);
+      part.classList.toggle("now", own === step);
+    }
+    sentences.forEach((sentence, place) => sentence.toggleAttribute("aria-current", place + 1 === step));
+    told.textContent = step ? `${step}. ${sentences[step - 1].textContent}` : "";
+    back.disabled = step === 0;
+    on.disabled = step === sentences.length;
+  };
+
+  controls.addEventListener("click", ({ target }) => {
+    const by = target.closest("[data-step-by]")?.dataset.stepBy;
+    if (!by) return;
+    step = Math.min(sentences.length, Math.max(0, step + Number(by)));
+    show();
+  });
+  controls.hidden = false;
+  show();
+}
