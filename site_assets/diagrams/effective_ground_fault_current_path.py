@@ -21,8 +21,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "effective-ground-fault-current-path"
 CAPTION = say(
-    "The way round through metal carries a large current, and the breaker opens. The earth joins the same two ends but "
-    "carries almost nothing. A drawing only: never open a real bond to see."
+    "The way round through metal carries a large current, and the breaker opens. The earth joins the same two ends "
+    "but carries almost nothing. A drawing only: never open a real bond to see."
 )
 TWIN = (
     say("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
@@ -31,11 +31,12 @@ TWIN = (
     say("The equipment grounding conductor carries the current back to the service."),
     say("The main bonding jumper carries it over to the neutral bar."),
     say(
-        "Source again: the neutral takes it back to the transformer. Every part of this loop is metal: the breaker opens."
+        "Source again: the neutral takes it back to the transformer. Every part of this loop is metal: the breaker "
+        "opens."
     ),
     say(
-        "The earth: from the electrode of the building through soil to the electrode of the transformer. Soil is a poor "
-        "conductor. Almost nothing flows here, and it opens no breaker."
+        "The earth: from the electrode of the building through soil to the electrode of the transformer. Soil is a "
+        "poor conductor. Almost nothing flows here, and it opens no breaker."
     ),
 )
 
@@ -49,7 +50,8 @@ def svg() -> str:
         say("Effective ground-fault current path, and the earth beside it"),
         say(
             "A loop of metal runs from the transformer through the breaker, the fault, the equipment grounding "
-            "conductor, the main bonding jumper and the neutral. A dotted way through the earth lies outside the loop."
+            "conductor, the main bonding jumper and the neutral. A dotted way through the earth lies outside the "
+            "loop."
         ),
     )
     picture.extend([*loop(), *earth_way(), *fault_way()])

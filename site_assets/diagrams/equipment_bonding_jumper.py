@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.words import say
+from site_assets.diagrams.surroundings import pointer
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -14,7 +15,6 @@ from site_assets.diagrams.symbols import (
     fitting,
     joint,
     label,
-    leader,
     path_step,
     raceway,
     step_mark,
@@ -22,8 +22,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "equipment-bonding-jumper"
 CAPTION = say(
-    "The steel raceway is the grounding path. The flexible piece breaks it, so a jumper carries the path past. A drawing "
-    "only: never lift a real jumper to see."
+    "The steel raceway is the grounding path. The flexible piece breaks it, so a jumper carries the path past. A "
+    "drawing only: never lift a real jumper to see."
 )
 TWIN = (
     say("From the source, current comes on the hot (ungrounded) conductor through the breaker to the machine."),
@@ -48,8 +48,8 @@ def svg() -> str:
         500,
         say("Equipment bonding jumper along a flexible raceway"),
         say(
-            "A steel raceway leaves a panel and ends in a flexible piece at a machine. The jumper joins the fitting at "
-            "the end of the steel to the case of the machine, outside the flexible piece."
+            "A steel raceway leaves a panel and ends in a flexible piece at a machine. The jumper joins the fitting "
+            "at the end of the steel to the case of the machine, outside the flexible piece."
         ),
     )
     picture.extend([*panel(), *run(), *fault_way()])
@@ -69,7 +69,7 @@ def panel():
         conductor("feeder-hot", "ungrounded", (210, 6), (210, 66)),
         breaker("breaker", 210, 66),
         label(say("breaker"), 260, 92),
-        leader("breaker-leader", (254, 88), (214, 88)),
+        pointer("breaker-leader", (254, 88), (214, 88)),
         bar("grounding-bar", "equipment-grounding", 40, 146, 64),
         label(say("grounding\nbar"), 110, 152),
         conductor("panel-bond", "equipment-grounding", (54, 160), (54, 200)),
@@ -95,7 +95,7 @@ def run():
         fault("fault", 290, 440, 36),
         label(say("machine"), 164, 466),
         label(say("hot conductor"), 254, 232),
-        leader("hot-leader", (252, 228), (212, 228)),
+        pointer("hot-leader", (252, 228), (212, 228)),
     ]
 
 

@@ -22,16 +22,16 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "equipment-grounding-conductor"
 CAPTION = say(
-    "The equipment grounding conductor runs with the hot conductor, from the machine to the grounding bar. The breaker "
-    "ahead sets its size. A drawing only: never open a real one to see."
+    "The equipment grounding conductor runs with the hot conductor, from the machine to the grounding bar. The "
+    "breaker ahead sets its size. A drawing only: never open a real one to see."
 )
 TWIN = (
     say("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
     say("It passes the breaker and runs in the raceway to the machine."),
     say("Fault: inside the machine the hot conductor touches the metal case."),
     say(
-        "The equipment grounding conductor, in the same raceway, carries the current back to the grounding bar. Without "
-        "it the case stays live and the breaker stays closed."
+        "The equipment grounding conductor, in the same raceway, carries the current back to the grounding bar. "
+        "Without it the case stays live and the breaker stays closed."
     ),
     say("The main bonding jumper, in the service disconnect, carries it over to the neutral bar."),
     say("Source again: the neutral takes it back to the transformer. The breaker opens."),
@@ -46,8 +46,8 @@ def svg() -> str:
         480,
         say("Equipment grounding conductor from a machine to its panel"),
         say(
-            "The conductor joins the metal case of the machine to the grounding bar in the service panel. It shares a "
-            "plastic raceway with the hot conductor of the circuit."
+            "The conductor joins the metal case of the machine to the grounding bar in the service panel. It shares "
+            "a plastic raceway with the hot conductor of the circuit."
         ),
     )
     picture.extend([*panel(), *circuit(), *fault_way()])

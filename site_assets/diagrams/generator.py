@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from calc.words import say
-from site_assets.diagrams.apparatus import (
-    changeover,
-    generator,
-)
+from site_assets.diagrams.apparatus import changeover, generator
+from site_assets.diagrams.surroundings import never, pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -14,18 +12,16 @@ from site_assets.diagrams.symbols import (
     breaker,
     canvas,
     conductor,
-    cross,
     enclosure,
     finished,
     joint,
     label,
-    leader,
 )
 
 SLUG = "generator"
 CAPTION = say(
-    "Above: the transfer switch opens the neutral too, so the generator has a jumper of its own. Below: the neutral runs "
-    "through solid, so there is none. Electrodes are left out."
+    "Above: the transfer switch opens the neutral too, so the generator has a jumper of its own. Below: the neutral "
+    "runs through solid, so there is none. Electrodes are left out."
 )
 TWIN = (
     say("Above, left: the service has its main bonding jumper between neutral bar and grounding bar."),
@@ -51,8 +47,8 @@ def svg() -> str:
         672,
         say("Generator with switched neutral and with solid neutral"),
         say(
-            "Two pictures, one above the other. Above, the transfer switch has a pole for the neutral and the generator "
-            "has a system bonding jumper. Below, the neutral is not switched and the jumper is crossed out."
+            "Two pictures, one above the other. Above, the transfer switch has a pole for the neutral and the "
+            "generator has a system bonding jumper. Below, the neutral is not switched and the jumper is crossed out."
         ),
     )
     picture.extend([*switched(), border("between", (4, 340), (356, 340)), *solid()])
@@ -137,7 +133,7 @@ def switched():
         conductor("load-neutral", "grounded", (150, top + 226), (150, top + 258)),
         conductor("system-bonding-jumper", "bonding", (286, top + 72), (286, top + 102)),
         label(say("system\nbonding\njumper"), 267, top + 152, kind="strong"),
-        leader("jumper-leader", (265, top + 142), (265, top + 88), (284, top + 88)),
+        pointer("jumper-leader", (265, top + 142), (265, top + 88), (284, top + 88)),
     ]
 
 
@@ -159,7 +155,6 @@ def solid():
         ),
         conductor("solid-neutral-2", "grounded", (272, top + 65), (254, top + 65), (254, top + 182), (150, top + 182)),
         joint("neutral-joint", 150, top + 182),
-        conductor("jumper-not-made", "apart", (286, top + 74), (286, top + 102)),
-        cross("no-jumper", 286, top + 87),
+        never("jumper-not-made", 286, top + 87, (286, top + 74), (286, top + 102)),
         label(say("no\njumper"), 268, top + 154, kind="strong"),
     ]

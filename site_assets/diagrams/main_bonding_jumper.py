@@ -20,8 +20,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "main-bonding-jumper"
 CAPTION = say(
-    "Where the main bonding jumper is, and how a fault gets back to its source. A drawing only: never open a "
-    "real bond to see."
+    "Where the main bonding jumper is, and how a fault gets back to its source. A drawing only: never open a real "
+    "bond to see."
 )
 TWIN = (
     say("Source: the utility transformer pushes current out on the ungrounded conductor."),
@@ -29,14 +29,12 @@ TWIN = (
     say("Fault: inside the machine the conductor touches the metal case."),
     say("Return: the equipment grounding conductor carries it back to the equipment grounding bar."),
     say(
-        "The main bonding jumper carries it over to the neutral bar. Without the jumper it stops here, the "
-        "breaker stays "
-        "closed and every metal part stays live."
+        "The main bonding jumper carries it over to the neutral bar. Without the jumper it stops here, the breaker "
+        "stays closed and every metal part stays live."
     ),
     say(
-        "Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now "
-        "the current is "
-        "large, and the breaker opens."
+        "Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now the "
+        "current is large, and the breaker opens."
     ),
 )
 
@@ -49,8 +47,8 @@ def svg() -> str:
         474,
         say("Main bonding jumper in a service disconnect enclosure"),
         say(
-            "The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The "
-            "numbered way of a fault runs from the source through the machine and back over the jumper."
+            "The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The numbered way "
+            "of a fault runs from the source through the machine and back over the jumper."
         ),
     )
     parts = [

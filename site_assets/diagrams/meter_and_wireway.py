@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from calc.words import say
-from site_assets.diagrams.apparatus import (
-    meter,
-)
+from site_assets.diagrams.apparatus import meter
+from site_assets.diagrams.surroundings import pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -16,14 +15,13 @@ from site_assets.diagrams.symbols import (
     finished,
     joint,
     label,
-    leader,
     raceway,
 )
 
 SLUG = "meter-and-wireway"
 CAPTION = say(
-    "Three disconnects in separate enclosures: each has its own main bonding jumper. Meter and wireway stand ahead of "
-    "every breaker and are bonded to the neutral. Electrodes are left out."
+    "Three disconnects in separate enclosures: each has its own main bonding jumper. Meter and wireway stand ahead "
+    "of every breaker and are bonded to the neutral. Electrodes are left out."
 )
 TWIN = (
     say("From above come the hot (ungrounded) service conductor and the neutral. One hot is drawn for all."),
@@ -44,8 +42,8 @@ def svg() -> str:
         500,
         say("Meter, wireway and three service disconnects"),
         say(
-            "The meter feeds a metal wireway. Three disconnects hang below it. Each has a neutral bar, a grounding bar "
-            "and a main bonding jumper between them."
+            "The meter feeds a metal wireway. Three disconnects hang below it. Each has a neutral bar, a grounding "
+            "bar and a main bonding jumper between them."
         ),
     )
     picture.extend([*meter_and_wireway(), *(part for left in (8, 128, 248) for part in disconnect(left)), *names()])
@@ -103,12 +101,12 @@ def names():
         label(say("hot"), 206, 22),
         label(say("meter"), 250, 84),
         label(say("supply-side\nbonding jumper"), 8, 80),
-        leader("meter-leader", (117, 94), (140, 94)),
-        leader("wireway-leader", (60, 102), (60, 224)),
+        pointer("meter-leader", (117, 94), (140, 94)),
+        pointer("wireway-leader", (60, 102), (60, 224)),
         label(say("wireway"), 222, 197),
         label(say("main\nbonding\njumper"), 35, 354),
         label(say("neutral\nbar"), 279, 299),
         label(say("grounding bar"), 8, 490),
-        leader("grounding-leader", (42, 478), (42, 402)),
+        pointer("grounding-leader", (42, 478), (42, 402)),
         label(say("to the loads"), 128, 490),
     ]

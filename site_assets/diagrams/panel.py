@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from calc.words import say
+from site_assets.diagrams.surroundings import never
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
     breaker,
     canvas,
     conductor,
-    cross,
     enclosure,
     finished,
     insulator,
@@ -21,12 +21,13 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "panel"
 CAPTION = say(
-    "In a panel beyond the service, the neutral bar stands apart from the metal. The bonding screw stays out. A drawing "
-    "only: never take out a real screw on a live panel."
+    "In a panel beyond the service, the neutral bar stands apart from the metal. The bonding screw stays out. A "
+    "drawing only: never take out a real screw on a live panel."
 )
 TWIN = (
     say(
-        "The feeder from the service brings hot (ungrounded) conductors, a neutral and an equipment grounding conductor."
+        "The feeder from the service brings hot (ungrounded) conductors, a neutral and an equipment grounding "
+        "conductor."
     ),
     say("The neutral ends on the neutral bar. The bar stands on insulators, apart from the metal of the panel."),
     say("The bonding screw that came with the panel is not put in. It would join the neutral bar to the metal."),
@@ -44,8 +45,8 @@ def svg() -> str:
         470,
         say("A panel fed from the service"),
         say(
-            "The neutral bar stands on insulators and its bonding screw is crossed out. The grounding bar is joined to "
-            "the enclosure and to the equipment grounding conductor of the feeder."
+            "The neutral bar stands on insulators and its bonding screw is crossed out. The grounding bar is joined "
+            "to the enclosure and to the equipment grounding conductor of the feeder."
         ),
     )
     picture.extend([*feeder(), *bars(), *branches()])
@@ -76,7 +77,7 @@ def bars():
         bar("neutral-bar", "grounded", 120, 134, 132),
         label(say("neutral bar"), 186, 126),
         screw("bonding-screw", 180, 172),
-        cross("no-screw", 180, 172),
+        never("no-screw", 180, 172),
         label(say("bonding screw:\nleave it out"), 124, 202, kind="strong"),
         bar("grounding-bar", "equipment-grounding", 44, 250, 120),
         label(say("grounding\nbar"), 62, 282),

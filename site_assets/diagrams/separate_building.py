@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from calc.words import say
-from site_assets.diagrams.apparatus import (
-    building,
-)
+from site_assets.diagrams.apparatus import building
+from site_assets.diagrams.surroundings import never
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
     breaker,
     canvas,
     conductor,
-    cross,
     earth,
     enclosure,
     finished,
@@ -22,8 +20,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "separate-building"
 CAPTION = say(
-    "Neutral and metal are joined in the first building only. The feeder brings an equipment grounding conductor along. "
-    "The second building has an electrode of its own, tied to its grounding bar."
+    "Neutral and metal are joined in the first building only. The feeder brings an equipment grounding conductor "
+    "along. The second building has an electrode of its own, tied to its grounding bar."
 )
 TWIN = (
     say(
@@ -49,8 +47,8 @@ def svg() -> str:
         430,
         say("A feeder to a separate building"),
         say(
-            "Two buildings side by side, a feeder under the earth between them. The first has the main bonding jumper. "
-            "In the second, a crossed-out link shows that neutral and metal stay apart."
+            "Two buildings side by side, a feeder under the earth between them. The first has the main bonding "
+            "jumper. In the second, a crossed-out link shows that neutral and metal stay apart."
         ),
     )
     picture.extend([*first_building(), *feeder(), *second_building()])
@@ -102,8 +100,7 @@ def second_building():
         label(say("loads"), 333, 296, "middle"),
         bar("second-neutral-bar", "grounded", 222, 122, 60),
         label(say("neutral bar"), 226, 114),
-        conductor("neutral-link-not-made", "apart", (266, 138), (266, 196)),
-        cross("no-link", 266, 166),
+        never("neutral-link-not-made", 266, 166, (266, 138), (266, 196)),
         label(say("not\njoined"), 282, 162, kind="strong"),
         bar("second-grounding-bar", "equipment-grounding", 242, 196, 76),
         conductor("second-bond", "equipment-grounding", (274, 210), (274, 252)),

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from calc.words import say
-from site_assets.diagrams.apparatus import (
-    transformer,
-)
+from site_assets.diagrams.apparatus import transformer
+from site_assets.diagrams.surroundings import never, pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -13,19 +12,17 @@ from site_assets.diagrams.symbols import (
     breaker,
     canvas,
     conductor,
-    cross,
     earth,
     enclosure,
     finished,
     joint,
     label,
-    leader,
 )
 
 SLUG = "separately-derived-system"
 CAPTION = say(
-    "No circuit conductor of the first system goes on into the second. Only bonding and grounding link them, so the new "
-    "neutral needs a system bonding jumper of its own."
+    "No circuit conductor of the first system goes on into the second. Only bonding and grounding link them, so the "
+    "new neutral needs a system bonding jumper of its own."
 )
 TWIN = (
     say("Left, the first system: the service, where the main bonding jumper joins its neutral to metal."),
@@ -85,7 +82,7 @@ def second_system():
         label(say("transformer"), 250, 218),
         transformer("transformer", 154, 248, 4),
         label(say("No conductor\npasses the core."), 200, 178),
-        leader("core-leader", (214, 200), (174, 262)),
+        pointer("core-leader", (214, 200), (174, 262)),
         conductor("hot-conductor", "ungrounded", (188, 248), (326, 248), (326, 470)),
         conductor("neutral-from-winding", "grounded", (188, 312), (188, 326)),
         bar("neutral-bar", "grounded", 180, 326, 60),
@@ -107,14 +104,13 @@ def first_disconnect():
     return [
         conductor("supply-side-bonding-jumper", "bonding", (224, 406), (224, 520)),
         label(say("supply-side\nbonding jumper"), 8, 556),
-        leader("supply-side-leader", (114, 552), (219, 500)),
+        pointer("supply-side-leader", (114, 552), (219, 500)),
         enclosure("first-disconnect", 184, 456, 162, 106),
         breaker("first-breaker", 326, 470),
         conductor("load-hot", "ungrounded", (326, 510), (326, 572)),
         arrow("load-arrow", 326, 584, "down"),
         bar("disconnect-neutral-bar", "grounded", 276, 520, 42),
         bar("disconnect-grounding-bar", "equipment-grounding", 194, 520, 42),
-        conductor("neutral-link-not-made", "apart", (238, 527), (276, 527)),
-        cross("no-link", 257, 527),
+        never("neutral-link-not-made", 257, 527, (238, 527), (276, 527)),
         label(say("first disconnect"), 186, 580),
     ]

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from calc.words import say
-from site_assets.diagrams.apparatus import (
-    meter,
-)
+from site_assets.diagrams.apparatus import meter
+from site_assets.diagrams.surroundings import pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -17,7 +16,6 @@ from site_assets.diagrams.symbols import (
     finished,
     joint,
     label,
-    leader,
     raceway,
 )
 
@@ -85,7 +83,7 @@ def disconnect():
         label(say("neutral\nbar"), 82, 278),
         conductor("main-bonding-jumper", "bonding", (112, 314), (112, 362)),
         label(say("main bonding\njumper"), 240, 314),
-        leader("jumper-leader", (236, 324), (120, 324)),
+        pointer("jumper-leader", (236, 324), (120, 324)),
         bar("grounding-bar", "equipment-grounding", 96, 362, 60),
         conductor("enclosure-bond", "equipment-grounding", (108, 376), (108, 412)),
         joint("enclosure-joint", 108, 412),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.words import say
+from site_assets.diagrams.surroundings import pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -15,14 +16,13 @@ from site_assets.diagrams.symbols import (
     finished,
     joint,
     label,
-    leader,
     raceway,
 )
 
 SLUG = "service-disconnect"
 CAPTION = say(
-    "The line runs at the first overcurrent device. Above it, parts go by the size of the supply conductors. Below it, "
-    "they go by the breaker ahead. Neutral and metal meet only above."
+    "The line runs at the first overcurrent device. Above it, parts go by the size of the supply conductors. Below "
+    "it, they go by the breaker ahead. Neutral and metal meet only above."
 )
 TWIN = (
     say("From above come the service conductors, hot (ungrounded) and neutral, in a metal raceway."),
@@ -43,8 +43,8 @@ def svg() -> str:
         470,
         say("Service disconnect: the line between supply side and load side"),
         say(
-            "A thought line crosses the enclosure just below the breaker. The supply-side bonding jumper and the main "
-            "bonding jumper stand above it. The equipment grounding conductor leaves below it."
+            "A thought line crosses the enclosure just below the breaker. The supply-side bonding jumper and the "
+            "main bonding jumper stand above it. The equipment grounding conductor leaves below it."
         ),
     )
     picture.extend([*supply_side(), *load_side()])
@@ -65,13 +65,13 @@ def supply_side():
         conductor("bushing-lug", "bonding", (135, 132), (135, 151)),
         joint("enclosure-lug", 226, 146),
         label(say("service\nconductors"), 236, 92),
-        leader("service-leader", (232, 92), (114, 92)),
+        pointer("service-leader", (232, 92), (114, 92)),
         label(say("supply-side\nbonding jumper"), 236, 148),
         bar("neutral-bar", "grounded", 88, 196, 128),
         label(say("neutral bar"), 116, 186),
         conductor("main-bonding-jumper", "bonding", (194, 210), (194, 246)),
         label(say("main bonding\njumper"), 236, 222),
-        leader("jumper-leader", (232, 226), (202, 226)),
+        pointer("jumper-leader", (232, 226), (202, 226)),
         label(say("first\novercurrent\ndevice"), 60, 232),
         breaker("service-breaker", 50, 220),
     ]
@@ -95,5 +95,5 @@ def load_side():
         label(say("load side"), 236, 302, kind="strong"),
         label(say("size: by the\nbreaker ahead"), 236, 322),
         label(say("equipment\ngrounding\nconductor"), 236, 372),
-        leader("grounding-leader", (232, 384), (208, 384)),
+        pointer("grounding-leader", (232, 384), (208, 384)),
     ]

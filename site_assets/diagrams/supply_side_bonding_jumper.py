@@ -31,8 +31,8 @@ TWIN = (
     say("The hot conductor enters the wireway. No breaker of the building stands ahead of it."),
     say("Fault: in the wireway the hot conductor touches the metal wall."),
     say(
-        "The supply-side bonding jumper carries the current from the wireway to the grounding bar of a disconnect. It "
-        "goes by the size of the supply conductors, since no breaker here limits the current."
+        "The supply-side bonding jumper carries the current from the wireway to the grounding bar of a disconnect. "
+        "It goes by the size of the supply conductors, since no breaker here limits the current."
     ),
     say("The main bonding jumper carries it over to the neutral bar."),
     say("Source again: the neutral takes it back to the transformer. Only the device of the utility can open."),
@@ -47,8 +47,8 @@ def svg() -> str:
         474,
         say("Supply-side bonding jumpers at a metal wireway"),
         say(
-            "One jumper joins the bushing of the metal raceway to the wireway. One joins the wireway to the grounding "
-            "bar of the first service disconnect. Each disconnect has its own main bonding jumper."
+            "One jumper joins the bushing of the metal raceway to the wireway. One joins the wireway to the "
+            "grounding bar of the first service disconnect. Each disconnect has its own main bonding jumper."
         ),
     )
     picture.extend([*supply(), *disconnects(), *fault_way()])

@@ -39,8 +39,8 @@ def finished(drawing: drawsvg.Drawing, slug: str) -> str:
 def conductor(name: str, kind: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
     """Give a conductor through `points`.
 
-    kind: ungrounded, grounded, equipment-grounding, bonding, electrode; "apart" is a link that must not be made,
-    "wrong" one that was made all the same, "poor" a way through the earth.
+    kind: ungrounded, grounded, equipment-grounding, bonding, electrode; "wrong" is a link that should not be there,
+    "poor" a way through the earth.
     """
     line = [coordinate for point in points for coordinate in point]
     group = drawsvg.Group(id=name, class_=f"conductor {kind}")
@@ -142,14 +142,6 @@ def joint(name: str, x: float, y: float) -> drawsvg.DrawingElement:
     return drawsvg.Circle(x, y, 4, id=name, class_="joint")
 
 
-def cross(name: str, x: float, y: float) -> drawsvg.DrawingElement:
-    """Give the cross, 20 wide around (x, y), over a link that must not be made."""
-    group = drawsvg.Group(id=name, class_="cross")
-    group.append(drawsvg.Line(x - 10, y - 10, x + 10, y + 10))
-    group.append(drawsvg.Line(x + 10, y - 10, x - 10, y + 10))
-    return group
-
-
 def raceway(name: str, kind: str, width: float, *points: tuple[float, float]) -> drawsvg.DrawingElement:
     """Give a raceway along `points`; what it holds is drawn after it. kind: metal, flexible, nonmetallic."""
     inside = width - (3 if kind == "nonmetallic" else 5)
@@ -182,14 +174,6 @@ def arrow(name: str, x: float, y: float, way: str, size: float = 8) -> drawsvg.D
 def border(name: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
     """Give the thought line that parts one side from another."""
     return drawsvg.Lines(*[number for point in points for number in point], close=False, id=name, class_="border")
-
-
-def leader(name: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
-    """Give the thin line from a label to the part it names; it ends in a small dot."""
-    group = drawsvg.Group(id=name, class_="leader")
-    group.append(drawsvg.Lines(*[number for point in points for number in point], close=False))
-    group.append(drawsvg.Circle(*points[-1], 2.2))
-    return group
 
 
 def bushing(name: str, x: float, y: float, width: float) -> drawsvg.DrawingElement:

@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 from calc.words import say
-from site_assets.diagrams.apparatus import (
-    delta,
-    wye,
-)
+from site_assets.diagrams.apparatus import delta, wye
+from site_assets.diagrams.surroundings import never
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
     breaker,
     canvas,
     conductor,
-    cross,
     earth,
     enclosure,
     fault,
@@ -51,8 +48,8 @@ def svg() -> str:
         570,
         say("System bonding jumper in a transformer"),
         say(
-            "The jumper joins the neutral bar and the grounding bar inside the transformer. In the first disconnect the "
-            "neutral bar stays apart from metal. Numbers follow a fault from the winding to the machine and back."
+            "The jumper joins the neutral bar and the grounding bar inside the transformer. In the first disconnect "
+            "the neutral bar stays apart from metal. Numbers follow a fault from the winding to the machine and back."
         ),
     )
     picture.extend([*transformer_parts(), *disconnect_parts(), *fault_way()])
@@ -96,8 +93,7 @@ def disconnect_parts():
         enclosure("first-disconnect", 64, 304, 284, 128),
         label(say("first\ndisconnect"), 144, 324),
         *(breaker(f"pole-{x}", x, 318) for x in (280, 304, 328)),
-        conductor("neutral-link-not-made", "apart", (146, 391), (198, 391)),
-        cross("no-link", 172, 391),
+        never("neutral-link-not-made", 172, 391, (146, 391), (198, 391)),
         bar("disconnect-neutral-bar", "grounded", 198, 384, 66),
         bar("disconnect-grounding-bar", "equipment-grounding", 76, 384, 70),
         conductor("disconnect-enclosure-bond", "equipment-grounding", (92, 398), (92, 432)),

@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 from calc.words import say
-from site_assets.diagrams.apparatus import (
-    steel_column,
-    transformer,
-)
+from site_assets.diagrams.apparatus import steel_column, transformer
+from site_assets.diagrams.surroundings import never
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
     breaker,
     canvas,
     conductor,
-    cross,
     earth,
     enclosure,
     finished,
@@ -31,7 +28,8 @@ TWIN = (
     say("A feeder brings two hot (ungrounded) conductors to the primary winding of the transformer."),
     say("The equipment grounding conductor of this feeder ends on the transformer enclosure."),
     say(
-        "The secondary winding has a hot conductor at its top and the new neutral at its bottom. One hot is drawn for all."
+        "The secondary winding has a hot conductor at its top and the new neutral at its bottom. One hot is drawn "
+        "for all."
     ),
     say("The system bonding jumper joins the neutral bar to the grounding bar and so to the enclosure."),
     say("From the neutral bar the grounding electrode conductor goes to the steel of the building."),
@@ -111,8 +109,7 @@ def panel():
         label(say("main\nbreaker"), 296, 366, "end"),
         bar("panel-neutral-bar", "grounded", 276, 424, 36),
         bar("panel-grounding-bar", "equipment-grounding", 168, 424, 76),
-        conductor("neutral-link-not-made", "apart", (246, 431), (276, 431)),
-        cross("no-link", 261, 431),
+        never("neutral-link-not-made", 261, 431, (246, 431), (276, 431)),
         label(say("not joined"), 234, 462),
         conductor("panel-bond", "equipment-grounding", (180, 438), (180, 474)),
         joint("panel-joint", 180, 474),
