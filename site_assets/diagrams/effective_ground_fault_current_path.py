@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from calc.words import say
+from site_assets.diagrams.surroundings import ground_line, rod
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
     canvas,
     conductor,
-    earth,
     enclosure,
     fault,
     finished,
@@ -46,7 +46,7 @@ def svg() -> str:
     picture = canvas(
         SLUG,
         360,
-        546,
+        566,
         say("Effective ground-fault current path, and the earth beside it"),
         say(
             "A loop of metal runs from the transformer through the breaker, the fault, the equipment grounding "
@@ -90,14 +90,15 @@ def loop():
 def earth_way():
     """Give both electrodes and the poor way through the soil between them."""
     return [
-        conductor("source-electrode-conductor", "electrode", (104, 86), (28, 86), (28, 466)),
+        conductor("source-electrode-conductor", "electrode", (104, 86), (28, 86), (28, 462)),
         joint("source-electrode-joint", 104, 86),
-        conductor("service-electrode-conductor", "electrode", (92, 236), (92, 466)),
-        earth("source-electrode", 28, 466),
-        earth("service-electrode", 92, 466),
-        conductor("earth-way", "poor", (92, 486), (84, 504), (60, 510), (36, 504), (28, 486)),
-        label(say("earth: a poor way,\nalmost no current"), 116, 496),
-        label(say("electrodes"), 116, 466),
+        conductor("service-electrode-conductor", "electrode", (92, 236), (92, 462)),
+        ground_line("earth-surface", 6, 354, 466),
+        rod("source-electrode", 28, 458, 510),
+        rod("service-electrode", 92, 458, 510),
+        conductor("earth-way", "poor", (92, 510), (84, 526), (60, 532), (36, 526), (28, 510)),
+        label(say("earth: a poor way,\nalmost no current"), 108, 520),
+        label(say("electrodes"), 108, 494),
     ]
 
 
@@ -110,12 +111,12 @@ def fault_way():
         path_step(4, (166, 406), (144, 406), (144, 281)),
         path_step(5, (144, 281), (132, 281), (132, 229)),
         path_step(6, (132, 229), (104, 229), (104, 86), (130, 86)),
-        path_step(7, (92, 229), (92, 486), (84, 504), (60, 510), (36, 504), (28, 486), (28, 86), (104, 86)),
+        path_step(7, (92, 229), (92, 510), (84, 526), (60, 532), (36, 526), (28, 510), (28, 86), (104, 86)),
         step_mark(1, 204, 22),
         step_mark(2, 276, 340),
         step_mark(3, 328, 412),
         step_mark(4, 144, 386),
         step_mark(5, 114, 256),
         step_mark(6, 104, 190),
-        step_mark(7, 60, 526),
+        step_mark(7, 60, 548),
     ]

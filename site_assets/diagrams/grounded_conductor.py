@@ -122,7 +122,7 @@ def fault_way():
         path_step(5, (86, 319), (92, 319), (92, 257)),
         path_step(6, (92, 257), (104, 257), (104, 68), (130, 68)),
         step_mark(1, 214, 20),
-        step_mark(2, 296, 396),
+        step_mark(2, 296, 316),
         step_mark(3, 345, 462),
         step_mark(4, 86, 420),
         step_mark(5, 72, 290),

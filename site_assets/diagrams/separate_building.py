@@ -4,19 +4,8 @@ from __future__ import annotations
 
 from calc.words import say
 from site_assets.diagrams.apparatus import building
-from site_assets.diagrams.surroundings import never
-from site_assets.diagrams.symbols import (
-    arrow,
-    bar,
-    breaker,
-    canvas,
-    conductor,
-    earth,
-    enclosure,
-    finished,
-    joint,
-    label,
-)
+from site_assets.diagrams.surroundings import ground_line, never, rod
+from site_assets.diagrams.symbols import arrow, bar, breaker, canvas, conductor, enclosure, finished, joint, label
 
 SLUG = "separate-building"
 CAPTION = say(
@@ -44,7 +33,7 @@ def svg() -> str:
     picture = canvas(
         SLUG,
         360,
-        430,
+        420,
         say("A feeder to a separate building"),
         say(
             "Two buildings side by side, a feeder under the earth between them. The first has the main bonding "
@@ -71,15 +60,16 @@ def first_building():
         bar("service-grounding-bar", "equipment-grounding", 42, 196, 66),
         conductor("service-bond", "equipment-grounding", (56, 210), (56, 252)),
         joint("service-joint", 56, 252),
-        conductor("first-electrode-conductor", "electrode", (36, 136), (36, 372)),
-        earth("first-electrode", 36, 372),
-        label(say("electrode"), 8, 410),
+        conductor("first-electrode-conductor", "electrode", (36, 136), (36, 316)),
+        rod("first-electrode", 36, 306, 372),
+        label(say("electrode"), 8, 392),
     ]
 
 
 def feeder():
     """Give the feeder under the earth."""
     return [
+        ground_line("earth-surface", 4, 356, 312),
         conductor("feeder-hot", "ungrounded", (142, 136), (142, 336), (212, 336), (212, 82), (334, 82), (334, 96)),
         conductor("feeder-neutral", "grounded", (94, 129), (122, 129), (122, 350), (232, 350), (232, 136)),
         conductor("feeder-grounding", "equipment-grounding", (98, 210), (98, 364), (252, 364), (252, 210)),
@@ -105,7 +95,7 @@ def second_building():
         bar("second-grounding-bar", "equipment-grounding", 242, 196, 76),
         conductor("second-bond", "equipment-grounding", (274, 210), (274, 252)),
         joint("second-joint", 274, 252),
-        conductor("second-electrode-conductor", "electrode", (306, 210), (306, 372)),
-        earth("second-electrode", 306, 372),
-        label(say("its own\nelectrode"), 274, 408),
+        conductor("second-electrode-conductor", "electrode", (306, 210), (306, 316)),
+        rod("second-electrode", 306, 306, 372),
+        label(say("its own\nelectrode"), 274, 392),
     ]

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from calc.words import say
 from site_assets.diagrams.apparatus import meter
-from site_assets.diagrams.surroundings import pointer
+from site_assets.diagrams.surroundings import clamp, ground_line, pointer, rod
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
     breaker,
     canvas,
     conductor,
-    earth,
     enclosure,
     finished,
     joint,
@@ -42,7 +41,7 @@ def svg() -> str:
     picture = canvas(
         SLUG,
         360,
-        570,
+        594,
         say("A whole service with its bonding and grounding"),
         say(
             "From top to bottom: mast, meter, service disconnect with main bonding jumper, grounding electrode "
@@ -97,14 +96,15 @@ def disconnect():
 def electrodes():
     """Give the rod, the water pipe and the conductors to them."""
     return [
-        conductor("conductor-to-rod", "electrode", (48, 314), (48, 520)),
-        earth("ground-rod", 48, 520),
-        label(say("ground rod"), 22, 556),
-        raceway("water-pipe", "metal", 24, (166, 522), (352, 522)),
-        conductor("conductor-to-pipe", "electrode", (64, 314), (64, 478), (256, 478), (256, 510)),
-        joint("pipe-clamp", 256, 510),
-        label(say("metal water pipe"), 190, 556),
-        label(say("grounding electrode\nconductors"), 74, 498),
+        conductor("conductor-to-rod", "electrode", (48, 314), (48, 526)),
+        ground_line("earth-surface", 6, 354, 534),
+        rod("ground-rod", 48, 524, 578),
+        label(say("ground rod"), 60, 562),
+        raceway("water-pipe", "metal", 22, (164, 574), (324, 574), (324, 492)),
+        conductor("conductor-to-pipe", "electrode", (64, 314), (64, 486), (292, 486), (292, 510), (313, 510)),
+        clamp("pipe-clamp", 312, 510),
+        label(say("metal water pipe"), 166, 557),
+        label(say("grounding electrode\nconductors"), 74, 506),
     ]
 
 
@@ -112,8 +112,8 @@ def other_systems():
     """Give the intersystem bonding termination."""
     return [
         bar("intersystem-termination", "equipment-grounding", 246, 408, 62),
-        conductor("termination-conductor", "equipment-grounding", (256, 422), (256, 478)),
-        joint("termination-joint", 256, 478),
+        conductor("termination-conductor", "equipment-grounding", (256, 422), (256, 486)),
+        joint("termination-joint", 256, 486),
         conductor("phone-bond", "equipment-grounding", (276, 408), (276, 384), (340, 384)),
         conductor("cable-bond", "equipment-grounding", (298, 408), (298, 396), (340, 396)),
         label(say("to phone and\ncable systems"), 250, 358),
