@@ -51,7 +51,7 @@ def _check(check: Check, to_top: str, *, at_home: bool) -> str:
         (say("Pass when"), text(check.pass_when)),
         (say("Why"), text(check.why)),
         (say("Make it right"), text(check.make_right)),
-        (say("Section"), "; ".join(section(key) for key in check.sections)),
+        (say("Section"), section(*check.sections)),
     ]
     told = "".join(f"<dt>{text(words)}</dt><dd>{told}</dd>" for words, told in rows if told)
     home = ""
