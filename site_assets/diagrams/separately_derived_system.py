@@ -67,6 +67,8 @@ def first_system():
         conductor("main-bonding-jumper", "bonding", (34, 126), (34, 176)),
         label(say("main\nbonding\njumper"), 44, 142),
         bar("service-grounding-bar", "equipment-grounding", 20, 176, 60),
+        conductor("service-bond", "equipment-grounding", (30, 190), (30, 204)),
+        joint("service-joint", 30, 204),
         conductor("primary-1", "ungrounded", (116, 116), (116, 312), (154, 312)),
         conductor("primary-2", "ungrounded", (146, 116), (146, 248), (154, 248)),
         conductor("feeder-grounding-conductor", "equipment-grounding", (70, 190), (70, 350), (96, 350)),
@@ -111,6 +113,8 @@ def first_disconnect():
         arrow("load-arrow", 326, 584, "down"),
         bar("disconnect-neutral-bar", "grounded", 276, 520, 42),
         bar("disconnect-grounding-bar", "equipment-grounding", 194, 520, 42),
+        conductor("disconnect-bond", "equipment-grounding", (204, 534), (204, 562)),
+        joint("disconnect-joint", 204, 562),
         never("neutral-link-not-made", 257, 527, (238, 527), (276, 527)),
         label(say("first disconnect"), 186, 580),
     ]
