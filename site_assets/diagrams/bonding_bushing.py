@@ -73,7 +73,9 @@ def fittings():
     return [
         *made,
         *pipes,
-        conductor("jumper", "equipment-grounding", (250, WALL - 21), (270, WALL - 21), (270, 114), (208, 114), (208, 76)),
+        conductor(
+            "jumper", "equipment-grounding", (250, WALL - 21), (270, WALL - 21), (270, 114), (208, 114), (208, 76)
+        ),
         clamp("bushing-lug", 256, WALL - 21),
         label(say("jumper"), 278, 130),
     ]
