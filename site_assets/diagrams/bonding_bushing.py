@@ -29,7 +29,8 @@ def svg() -> str:
         350,
         say("A raceway entering an enclosure"),
         say(
-            "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by side."
+            "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by "
+            "side."
         ),
     )
     picture.extend([*wall(), *fittings(), *names()])

@@ -22,15 +22,16 @@ from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure,
 SLUG = "dock"
 REACH = rule("places/dock_plane_reach", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
 CAPTION = say(
-    "Only grounding and bonding are drawn. The metal of the dock is joined to the shore panel, and so is the mesh under "
-    "whoever works at the panel. Never open a real bond at the water's edge."
+    "Only grounding and bonding are drawn. The metal of the dock is joined to the shore panel, and so is the mesh "
+    "under whoever works at the panel. Never open a real bond at the water's edge."
 )
 TWIN = (
     say("The panel stands on shore, with its grounding bar."),
     say("An insulated equipment grounding conductor runs from the grounding bar to the outlet on the dock."),
     say("A bonding conductor runs from the grounding bar to the metal frame of the dock."),
     say(
-        "The metal ladder and the metal piles are fixed to the frame, and so the metal that touches the water is joined."
+        "The metal ladder and the metal piles are fixed to the frame, and so the metal that touches the water is "
+        "joined."
     ),
     say(
         "Mesh lies under the ground around the panel and reaches {reach} in out from it. It is joined to the grounding "
@@ -61,7 +62,7 @@ def shore():
     """Give the shore with the panel, the mesh around it and the person at it."""
     return [
         ground_line("ground", 4, 186, GROUND),
-        outline("bank", (186, GROUND), (206, 352), (356, 366)),
+        outline("bank", (186, GROUND), (194, 352), (356, 366)),
         outline("panel-leg-left", (26, 150), (26, GROUND), kind="faint"),
         outline("panel-leg-right", (80, 150), (80, GROUND), kind="faint"),
         enclosure("shore-panel", 14, 70, 78, 80),
@@ -80,7 +81,7 @@ def dock():
         metal("frame", 176, GROUND - 12, 176, 12),
         pipe("ladder", "plain", 7, (342, 150), (342, 320)),
         enclosure("outlet", 202, 132, 34, 56),
-        water("water", 196, 352, 254, 300),
+        water("water", 193, 352, 254, 300),
     ]
 
 

@@ -14,8 +14,8 @@ SLUG = "farm"
 SIZE = rule("places/livestock_plane_conductor", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
 FLOOR = 214
 CAPTION = say(
-    "Mesh underfoot, stall pipes and water bowl are joined, so hooves and mouth meet one voltage. A drawing only: never "
-    "open a real bond to see."
+    "Mesh underfoot, stall pipes and water bowl are joined, so hooves and mouth meet one voltage. A drawing only: "
+    "never open a real bond to see."
 )
 TWIN = (
     say("A cow stands on a concrete floor with wire mesh in it, and drinks from a metal water bowl."),
@@ -37,8 +37,8 @@ def svg() -> str:
         370,
         say("Equipotential plane under livestock"),
         say(
-            "A cow stands on mesh in a concrete floor and drinks from a bowl. Mesh, stall pipes, water pipe and bowl are "
-            "joined to one another and to the grounding electrodes."
+            "A cow stands on mesh in a concrete floor and drinks from a bowl. Mesh, stall pipes, water pipe and bowl "
+            "are joined to one another and to the grounding electrodes."
         ),
     )
     picture.extend([*stall(), cow("cow", 96, FLOOR), *bonds(), *names()])

@@ -13,13 +13,14 @@ from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, fini
 SLUG = "pool"
 SIZE = rule("places/pool_bonding_conductor", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
 CAPTION = say(
-    "Shell steel, deck, ladder, light, pump and water all have one voltage. A drawing only: never open a real bond at a "
-    "pool."
+    "Shell steel, deck, ladder, light, pump and water all have one voltage. A drawing only: never open a real bond at "
+    "a pool."
 )
 TWIN = (
     say("The pool is cut through. Steel bars in the concrete shell run up both sides and along the bottom."),
     say(
-        "The mesh in the deck on both sides of the pool is joined to the steel of the shell, at four points around the pool."
+        "The mesh in the deck on both sides of the pool is joined to the steel of the shell, at four points around the "
+        "pool."
     ),
     say("The ladder, the metal post and the pump are joined to the mesh in the deck."),
     say("The metal niche of the underwater light is joined to them too."),
@@ -37,8 +38,8 @@ def svg() -> str:
         440,
         say("Bonding at a pool"),
         say(
-            "A pool cut through. The steel of the shell, the mesh in the deck, a ladder, the niche of a light, a pump, a "
-            "metal post and the water are all joined."
+            "A pool cut through. The steel of the shell, the mesh in the deck, a ladder, the niche of a light, a pump, "
+            "a metal post and the water are all joined."
         ),
     )
     picture.extend([*basin(), *deck(), *metal_parts(), *bonds(), *names()])

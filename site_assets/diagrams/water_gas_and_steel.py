@@ -32,8 +32,8 @@ def svg() -> str:
         430,
         say("Bonds of water pipe, gas pipe and steel"),
         say(
-            "The service has jumpers to the water pipe and to a steel column. A jumper goes around the water meter. The "
-            "gas pipe is bonded by the equipment grounding conductor of the furnace circuit."
+            "The service has jumpers to the water pipe and to a steel column. A jumper goes around the water meter. "
+            "The gas pipe is bonded by the equipment grounding conductor of the furnace circuit."
         ),
     )
     picture.extend([*building(), *service(), *water_pipe(), *gas_pipe(), *column()])
