@@ -26,7 +26,7 @@ def notes_html(data: PageData, to_top: str) -> str:
     listed = [*(check_at(address) for address in data.first_checks), *data.checks]
     notes = "".join(_note(check, to_top) for check in listed)
     words = say("Notes to copy. Change what differs on site. The section and the link are those of the edition in force.")
-    return f'<p>{text(words)}</p><div class="notes">{notes}</div>'
+    return f'<p class="notes-intro">{text(words)}</p><div class="notes">{notes}</div>'
 
 
 def exercise_html(data: PageData, to_top: str) -> str:
@@ -51,7 +51,7 @@ def _check(check: Check, to_top: str, *, at_home: bool) -> str:
         (say("Pass when"), text(check.pass_when)),
         (say("Why"), text(check.why)),
         (say("Make it right"), text(check.make_right)),
-        (say("Section"), "; ".join(section(key) for key in check.sections)),
+        (say("Section"), section(*check.sections)),
     ]
     told = "".join(f"<dt>{text(words)}</dt><dd>{told}</dd>" for words, told in rows if told)
     home = ""

@@ -7,15 +7,21 @@ from calc.words import Sentence, say
 from site_assets.build.figures import figures_of_rule
 from site_assets.render.answer import mark_html, text
 
+# Practice and physics do not change with an edition.
+OF_THE_CODE = ("confirmed", "memory")
+NOT_SEEN = "No text of the {edition} edition was seen"
+
 
 def edition_changes_html(older: str, newer: str) -> str:
     """Give every rule whose figures, conditions or place differ between two editions, and how many do not differ."""
-    pairs = [(rule(key, older), rule(key, newer)) for key in rule_keys()]
+    stated = [(rule(key, older), rule(key, newer)) for key in rule_keys()]
+    pairs = [pair for pair in stated if any(each.mark in OF_THE_CODE for each in pair)]
     changed = [pair for pair in pairs if _says_otherwise(*pair)]
     moved = [pair for pair in pairs if pair not in changed and pair[0].section != pair[1].section]
+    reported = [pair for pair in pairs if pair not in [*changed, *moved] and _is_reported(*pair)]
     words = say(
         "Of the {all} rules of this handbook {changed} say something else in {newer} than in {older}, and {moved} only "
-        "moved to another number. The others stand where they stood.",
+        "moved to another number. For the others no difference is known.",
         all=len(pairs),
         changed=len(changed),
         moved=len(moved),
@@ -24,7 +30,9 @@ def edition_changes_html(older: str, newer: str) -> str:
     )
     return (
         f"<p>{text(words)}</p>{_unread(pairs, newer)}"
-        f"{_group('changed', say('What it says changed'), changed)}{_group('moved', say('Only the number changed'), moved)}"
+        f"{_group('changed', say('What it says changed'), changed)}"
+        f"{_group('reported', say('Reported, not seen in the book'), reported)}"
+        f"{_group('moved', say('Only the number changed'), moved)}"
     )
 
 
@@ -33,6 +41,13 @@ def _says_otherwise(before: Rule, after: Rule) -> bool:
     figures = (str(before.value), str(before.rows)) != (str(after.value), str(after.rows))
     noted = str(after.note) not in ("", str(before.note)) and after.mark != "memory"
     return figures or noted
+
+
+def _is_reported(before: Rule, after: Rule) -> bool:
+    """Tell whether an unread edition's note says more than that it was not read."""
+    unread = NOT_SEEN.format(edition=after.edition)
+    more = str(after.note).replace(f"{unread}; taken as in {before.edition}", "").replace(unread, "").strip(" .;")
+    return after.mark == "memory" and bool(more) and str(after.note) != str(before.note)
 
 
 def _unread(pairs: list[tuple[Rule, Rule]], newer: str) -> str:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from calc.rulebook import Rule, rule
-from site_assets.build.by_edition import by_edition
+from site_assets.build.by_edition import by_edition, short_mark
 from site_assets.build.page_data import PageDataError
-from site_assets.render.answer import mark_html, text
+from site_assets.render.answer import text
 
 COLUMN_UNITS = {"inches": "in", "feet": "ft", "millimetres": "mm", "ampere": "A", "volt": "V", "ohm": "ohm"}
 CONDUCTOR_SIZE = "conductor size"
@@ -19,7 +19,7 @@ def figure(key: str, column: str = "", **where: object) -> str:
 
     def shown(edition: str) -> str:
         stated = rule(key, edition)
-        mark = f" {mark_html(stated.mark)}" if stated.mark in ("memory", "practice") else ""
+        mark = f" {short_mark(stated.mark)}" if stated.mark in ("memory", "practice") else ""
         return f'<span class="whole">{text(_figure(stated, column, where))}</span>{mark}'
 
     return by_edition(shown)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import groupby
 
 from calc.editions import EDITIONS
@@ -108,7 +109,8 @@ def figures_of_rule(stated: Rule) -> str:
 
 
 def _figure(value: object) -> str:
-    return text(str(value).replace("kcmil", " kcmil"))
+    shown = str(value).replace("kcmil", " kcmil")
+    return text(shown.replace("-", " ") if re.fullmatch(r"[a-z]+(-[a-z]+)+", shown) else shown)
 
 
 def _row(cell: str, *words: object) -> str:

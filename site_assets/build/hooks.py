@@ -28,6 +28,7 @@ TEMPLATES = (ASSETS / "templates", ASSETS / "service_worker")
 UNUSED = ("assets/javascripts/lunr", "assets/images/favicon.png", "sitemap.xml", "sitemap.xml.gz")
 
 kit: Kit
+menu: tuple[str, ...]
 
 
 def on_config(config):
@@ -36,6 +37,13 @@ def on_config(config):
     kit = prepare_kit(Path(config.config_file_path).parent)
     config.theme["favicon"] = f"{kit.folder}/icons/mark.svg"
     return config
+
+
+def on_nav(nav, config, files):
+    """Keep the order of the menu, for the pages that list others."""
+    global menu
+    menu = tuple(page.file.src_uri.removesuffix(".md") for page in nav.pages)
+    return nav
 
 
 def on_env(env, config, files):
@@ -52,7 +60,7 @@ def on_env(env, config, files):
 def on_page_markdown(markdown, page, config, files):
     """Fill the calls in a page's Markdown: `{{ calculator("main-bonding-jumper") }}` and the like."""
     name = page.file.src_uri.removesuffix(".md")
-    parts = PageParts(name, get_relative_url(kit.folder, page.url), kit)
+    parts = PageParts(name, get_relative_url(kit.folder, page.url), kit, menu)
     environment = jinja2.Environment(undefined=jinja2.StrictUndefined, autoescape=False)
     try:
         return environment.from_string(framed(name, markdown)).render(parts.calls())

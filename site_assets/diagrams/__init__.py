@@ -12,13 +12,10 @@ from pathlib import Path
 from calc.words import say
 from site_assets.render.answer import text
 
-NO_DRAWINGS = {"__init__", "symbols", "surroundings"}
-
-
 def drawing_slugs() -> list[str]:
     """Give the slug of every drawing, sorted."""
-    files = sorted(Path(__file__).parent.glob("*.py"))
-    return [file.stem.replace("_", "-") for file in files if file.stem not in NO_DRAWINGS]
+    files = [file for file in Path(__file__).parent.glob("*.py") if "\ndef svg()" in file.read_text(encoding="utf-8")]
+    return sorted(file.stem.replace("_", "-") for file in files)
 
 
 def drawing(slug: str) -> str:
