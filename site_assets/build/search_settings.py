@@ -1,7 +1,10 @@
-"""What the search is told of a page: how much it counts, and the words people say for its subject."""
+"""What the search is told of a page: how much it counts, the words people say for its subject, its sections."""
 
 from __future__ import annotations
 
+from calc.catalogue import CALCULATORS
+from calc.editions import EDITIONS
+from calc.rulebook import rule
 from site_assets.build.glossary import other_names
 from site_assets.build.page_data import ROOMS, page_data
 
@@ -11,9 +14,15 @@ BOOSTS = {"parts": 3, "places": 2.5, "calculators": 1, "glossary": 1, "method": 
 
 def search_settings(page: str) -> dict:
     """Give the settings as the front matter of a page would; its own front matter comes before them."""
-    room = page.partition("/")[0]
-    settings: dict = {"search": {"boost": BOOSTS.get(room, 0.5)}}
+    room, _, slug = page.partition("/")
+    names = [name for named in other_names(page) for name in named]
+    about: tuple[str, ...] = ()
     if room in ROOMS:
-        english, spanish = other_names(page)
-        settings["tags"] = list(dict.fromkeys([*page_data(page).also_called, *english, *spanish]))
-    return settings
+        names += page_data(page).also_called
+        about = page_data(page).about
+    elif room == "calculators":
+        calculator = CALCULATORS[slug]
+        answer = calculator(**dict(calculator.example)).answer
+        about = (answer.basis,) if answer and answer.basis else ()
+    sections = [rule(key, edition).section for key in about for edition in EDITIONS]
+    return {"search": {"boost": BOOSTS.get(room, 0.5)}, "tags": list(dict.fromkeys([*names, *sections]))}

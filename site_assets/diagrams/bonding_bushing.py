@@ -29,7 +29,8 @@ def svg() -> str:
         350,
         say("A raceway entering an enclosure"),
         say(
-            "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by side."
+            "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by "
+            "side."
         ),
     )
     picture.extend([*wall(), *fittings(), *names()])
@@ -73,7 +74,9 @@ def fittings():
     return [
         *made,
         *pipes,
-        conductor("jumper", "equipment-grounding", (250, WALL - 21), (270, WALL - 21), (270, 114), (208, 114), (208, 76)),
+        conductor(
+            "jumper", "equipment-grounding", (250, WALL - 21), (270, WALL - 21), (270, 114), (208, 114), (208, 76)
+        ),
         clamp("bushing-lug", 256, WALL - 21),
         label(say("jumper"), 278, 130),
     ]
