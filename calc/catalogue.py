@@ -39,6 +39,7 @@ LISTED = (
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
     "planes/pool-bonding-plan",
+    "planes/livestock-equipotential-plane",
     "comparison/compare-editions",
 )
 

@@ -7,6 +7,7 @@ from calc.words import Sentence, say
 from calc.working import Working, marked_section
 
 BOND, NEED_NOT, CHANGE, IN_ORDER, ASK, MUST_NOT = "bond", "need-not", "change", "in-order", "ask", "must-not"
+BUILD, WISE, LOOK, ACT, BELOW = "build", "wise", "look", "act", "below"
 DECISION_WORDS = {
     BOND: say("Bond it"),
     NEED_NOT: say("Need not"),
@@ -14,6 +15,11 @@ DECISION_WORDS = {
     IN_ORDER: say("In order"),
     ASK: say("Ask the authority"),
     MUST_NOT: say("Do not bond"),
+    BUILD: say("Build it"),
+    WISE: say("Wise, not asked"),
+    LOOK: say("Look or measure"),
+    ACT: say("Act"),
+    BELOW: say("Below the level"),
 }
 # The key of what to do is `size`, the column that pages show in bold.
 HEADINGS = {"part": say("Part"), "size": say("What to do"), "why": say("Why"), "section": say("Section")}

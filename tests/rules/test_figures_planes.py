@@ -43,6 +43,8 @@ def test_rows_that_stand_in_every_edition():
         "cow_response": [{"five": 2.5, "half": 4.8, "most": 8.5, "avoid_from": 8, "avoid_to": 16}],
         # University of Idaho, 2020: means 254, 236 and 305 ohm by path; lowest of a farm 141 ohm.
         "cow_resistance": [{"resistor": 500, "mean": 254, "lowest": 141}],
+        # A state bulletin of 1998: rods 1 ft apart, at 45 degrees.
+        "livestock_gradient": [{"feet": 1, "degrees": 45}],
     }
     for name, figures in expected.items():
         assert rows(name) == [figures] * len(EDITIONS), name
