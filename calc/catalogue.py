@@ -40,6 +40,7 @@ LISTED = (
     "electrodes/measured-electrode",
     "planes/pool-bonding-plan",
     "planes/livestock-equipotential-plane",
+    "planes/waterside-equipotential-plane",
     "comparison/compare-editions",
 )
 
