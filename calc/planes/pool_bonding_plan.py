@@ -10,7 +10,7 @@ from calc.planes import pool_parts as pool
 from calc.planes.other_waters import add_fountain, add_tub
 from calc.planes.plan import BOND, CHANGE, Plan
 from calc.planes.pool_materials import grid_feet, list_checks, list_materials, ring_feet
-from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, spared
+from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, allowed_ways, spared, usable_ways
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -42,7 +42,7 @@ def pool_bonding_plan(
     kind: Annotated[str, ask.KIND],
     parts: Annotated[str | None, ask.THERE] = None,
     surfaces: Annotated[str | None, ask.SURFACES] = None,
-    way: Annotated[str | None, ask.WAY] = None,
+    way: Annotated[str, ask.WAY] = ask.OPEN,
     fence: Annotated[float | None, ask.FENCE_FEET] = None,
     door: Annotated[float | None, ask.DOOR_FEET] = None,
     piping: Annotated[float | None, ask.PIPING_FEET] = None,
@@ -68,7 +68,7 @@ def pool_bonding_plan(
         kind: "in-ground-conductive", "in-ground-nonconductive", "above-ground", "storable", "spa-outdoors",
             "spa-indoors", "fountain" or "therapeutic-tub".
         parts: what is there, with commas, such as "rebar,metal-light,ladder,pump".
-        surfaces: "paved", "unpaved", "off-earth", with commas. way: "steel", "mesh", "grid" or "ring".
+        surfaces: "paved", "unpaved", "off-earth", with commas. way: "open", "steel", "mesh", "grid", "ring".
         fence, door, piping, raceway, other_metal: ft sideways from the inside wall, 0 to 1000; None for none.
         other_height: ft of other_metal above water and platforms. barrier: which of them one keeps out of reach.
         wall_height: ft of a permanent wall. water_contact: "part", "surface" or "none". water_area: in² of "surface".
@@ -105,7 +105,8 @@ def pool_bonding_plan(
         add_wall(wall_height, plan)
         if kind in ask.LIKE_A_POOL:
             add_ties(pool.is_conductive(kind, there), plan)
-        feet = _wire(way, pool_length, pool_width, working)
+        if pool_length is not None:
+            feet = _wire(way, surfaces, amendment, pool_length, pool_width, plan)
     if kind in ask.LIKE_A_POOL:
         for add in (pool.add_lights, pool.add_fittings, pool.add_equipment):
             add(there, plan)
@@ -127,10 +128,18 @@ def _both_or_none(length: float | None, width: float | None) -> None:
         raise Mend("pool_width")
 
 
-def _wire(way: str | None, length: float | None, width: float | None, working: Working) -> float | None:
-    if length is None or way in (ask.STEEL, ask.MESH):
-        return None
-    return grid_feet(length, width, working) if way == ask.GRID else ring_feet(length, width, working)
+def _wire(
+    way: str, surfaces: str | None, amendment: str, length: float, width: float, plan: Plan
+) -> float | None:
+    """Give the feet of wire around the pool, None where none of its surfaces takes wire in this way."""
+    _, ways = allowed_ways(amendment, plan)
+    listed = surfaces.split(",") if surfaces else (ask.PAVED, ask.UNPAVED)
+    usable = {each for surface in listed for each in usable_ways(surface, ways)}
+    if way == ask.GRID and ask.GRID in usable:
+        return grid_feet(length, width, plan.working)
+    if way in (ask.RING, ask.OPEN) and ask.RING in usable:
+        return ring_feet(length, width, plan.working)
+    return None
 
 
 def _answer(kind: str, feet: float | None, plan: Plan) -> Answer:
@@ -179,7 +188,7 @@ def _warn(kind: str, amendment: str, working: Working) -> None:
             )
 
 
-def _note(kind: str, way: str | None, feet: float | None, working: Working) -> None:
+def _note(kind: str, way: str, feet: float | None, working: Working) -> None:
     working.note(
         say(
             "Bonding keeps parts near one voltage. It opens no breaker: motors and lights also need their equipment "

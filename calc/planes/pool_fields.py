@@ -66,7 +66,7 @@ SURFACES = several_of(
     say("What lies beside the pool, where people walk."),
     tuple(Choice(value, words) for value, words in SURFACE_WORDS.items()),
 )
-STEEL, MESH, GRID, RING = "steel", "mesh", "grid", "ring"
+STEEL, MESH, GRID, RING, OPEN = "steel", "mesh", "grid", "ring", "open"
 WAY_WORDS = {
     STEEL: say("bare steel bars, tied together"),
     MESH: say("steel mesh"),
@@ -75,8 +75,14 @@ WAY_WORDS = {
 }
 WAY = one_of(
     say("How you mean to bond that surface"),
-    say("Leave it open to see what the edition allows."),
-    tuple(Choice(value, words) for value, words in WAY_WORDS.items()),
+    say(""),
+    (
+        Choice(OPEN, say("Not decided: show what is allowed")),
+        Choice(STEEL, say("Bare steel bars, tied together")),
+        Choice(MESH, say("Steel mesh")),
+        Choice(GRID, say("Copper grid")),
+        Choice(RING, say("One copper wire around the pool")),
+    ),
 )
 
 

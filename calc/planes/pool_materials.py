@@ -64,8 +64,8 @@ def _with_allowance(feet: float, working: Working) -> float:
     )
 
 
-def list_materials(way: str | None, feet: float | None, working: Working) -> None:
-    """Note what to bring: wire by its size and length, and what joins it. way: None while it is open."""
+def list_materials(way: str, feet: float | None, working: Working) -> None:
+    """Note what to bring: wire by its size and length, and what joins it. way: how the surface is bonded, or "open"."""
     size = working.cite("places/pool_bonding_conductor").value
     metals = " / ".join(row["metal"] for row in working.cite("planes/pool_conductor_materials").rows)
     if feet is not None:

@@ -26,6 +26,11 @@ def allowed_ways(amendment: str, plan: Plan) -> tuple[str, dict[str, list[str]]]
     return rule, ways
 
 
+def usable_ways(surface: str, ways: dict[str, list[str]]) -> list[str]:
+    """Give the ways for one surface. One that is off the earth has none, unless the edition spares it by name."""
+    return ways.get(surface) or ([] if surface == ask.OFF_EARTH else ways.get("any", []))
+
+
 def spared(kind: str, listed_spa: str, rim_height: float | None, plan: Plan) -> bool:
     """Tell whether a listed spa needs no bonded surface around it, and add the row that says so.
 
@@ -49,23 +54,22 @@ def spared(kind: str, listed_spa: str, rim_height: float | None, plan: Plan) -> 
     return True
 
 
-def add_surfaces(surfaces: str | None, way: str | None, amendment: str, plan: Plan) -> None:
+def add_surfaces(surfaces: str | None, way: str, amendment: str, plan: Plan) -> None:
     """Add a row for each surface around the pool: how it is bonded in this edition.
 
-    Raises: Mend for the surfaces, when only the way is known.
+    way: how it is meant to be bonded, "open" if not decided. Raises: Mend for the surfaces, when only the way is known.
     """
     width = plan.working.cite(WIDTH).value
     plan.working.step(say("The surface counts this far out from the inside wall."), width, "ft", (PERIMETER, WIDTH))
     rule, ways = allowed_ways(amendment, plan)
-    if surfaces is None and way is not None:
+    if surfaces is None and way != ask.OPEN:
         raise Mend("surfaces")
     if surfaces is None:
         why = say("Paved or not, it is bonded out to {width} ft from the inside wall.", width=width)
         plan.add("perimeter", AROUND, BOND, why, PERIMETER)
         return
     for surface in surfaces.split(","):
-        usable = ways.get(surface) or ([] if surface == ask.OFF_EARTH else ways.get("any", []))
-        decision, why = _decided(surface, usable, way, width)
+        decision, why = _decided(surface, usable_ways(surface, ways), way, width)
         plan.add(surface, ask.SURFACE_WORDS[surface], decision, why, rule)
     if "any" in ways:
         plan.working.note(say("Wire or grid is only for a surface that has no bare steel."))
@@ -77,13 +81,13 @@ def add_surfaces(surfaces: str | None, way: str | None, amendment: str, plan: Pl
     )
 
 
-def _decided(surface: str, usable: list[str], way: str | None, width: float) -> tuple[str, Sentence]:
+def _decided(surface: str, usable: list[str], way: str, width: float) -> tuple[str, Sentence]:
     if surface == ask.OFF_EARTH:
         if usable:
             return NEED_NOT, say("It conducts nothing and lies off the earth.")
         return ASK, say("This edition does not spare it by name. The authority decides.")
     words = "; ".join(str(ask.WAY_WORDS[each]) for each in usable)
-    if way is None:
+    if way == ask.OPEN:
         return BOND, say("Out to {width} ft from the inside wall, with one of: {ways}.", width=width, ways=words)
     if way == ask.MESH and way not in usable and usable[0] == ask.STEEL:
         return ASK, say("This edition names steel bars, not mesh. The authority decides.")

@@ -97,6 +97,15 @@ def test_the_ways_to_bond_the_surface_are_those_of_the_edition(edition, amendmen
     assert found == expected
 
 
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_an_open_way_lists_every_way_and_asks_for_none(edition):
+    result = pool_bonding_plan(edition=edition, **POOL, surfaces="paved")
+    (row,) = (row for row in result.answer.table.rows if "Paving" in str(row.cells["part"]))
+    assert result.answer.values["decisions"]["paved"] == "bond"
+    assert ("one copper wire" in str(row.cells["why"])) is (edition in ("2017", "2020"))
+    assert ("copper grid" in str(row.cells["why"])) is (edition != "2017")
+
+
 @pytest.mark.parametrize(("edition", "amendment", "found"), [
     ("2017", "yes", "ask"), ("2020", "yes", "ask"), ("2023", "no", "ask"), ("2023", "yes", "need-not"),
     ("2026", "no", "need-not"),
@@ -139,6 +148,27 @@ def test_the_grid_has_the_wire_of_a_mesh_counted_one_by_one(long, wide):
     assert brought / 1.1 == pytest.approx(counted, rel=0.05)
 
 
+@pytest.mark.parametrize(
+    ("edition", "surface", "way", "feet"),
+    [  # 32 by 16 ft: one ring 123.2 ft; a grid 2 x 324 + 96 = 744 ft and a tenth more, 818.4 ft
+        ("2020", "paved", "open", 123.2),
+        ("2020", "paved", "ring", 123.2),
+        ("2023", "paved", "open", None),
+        ("2023", "paved", "ring", None),
+        ("2023", "paved,unpaved", "ring", 123.2),
+        ("2023", "unpaved", "open", 123.2),
+        ("2023", "paved", "grid", 818.4),
+        ("2017", "paved", "grid", None),
+        ("2020", "paved", "steel", None),
+        ("2020", "off-earth", "ring", None),
+    ],
+)
+def test_wire_is_brought_only_for_a_way_that_some_surface_takes(edition, surface, way, feet):
+    result = pool_bonding_plan(edition=edition, **POOL, surfaces=surface, way=way, pool_length=32, pool_width=16)
+    found = result.answer.values["wire_feet"]
+    assert found is None if feet is None else found == pytest.approx(feet, rel=1e-9)
+
+
 def test_more_pool_takes_more_wire():
     plans = [pool_bonding_plan(**POOL, pool_length=long, pool_width=10) for long in (10, 20, 40)]
     feet = [plan.answer.values["wire_feet"] for plan in plans]
@@ -158,6 +188,7 @@ def test_more_pool_takes_more_wire():
         ({**POOL, "pool_length": "20"}, "pool_width"),
         ({**POOL, "pool_width": "20"}, "pool_length"),
         ({**POOL, "way": "ring"}, "surfaces"),
+        ({**POOL, "way": "rope"}, "way"),
         ({**POOL, "water_contact": "surface"}, "water_area"),
         ({"kind": "spa-outdoors", "listed_spa": "yes"}, "rim_height"),
     ],
