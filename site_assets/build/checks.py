@@ -71,7 +71,7 @@ def _note(check: Check, to_top: str) -> str:
     not_chosen = say("Edition not chosen: {edition} shown", edition=SHOWN_UNTIL_CHOSEN)
     copy, copied = text(say("Copy note")), text(say("Note copied"))
     return (
-        f'<details class="note"><summary>{text(check.name)}</summary><div data-note>{lines}{where}'
+        f'<details class="correction"><summary>{text(check.name)}</summary><div data-note>{lines}{where}'
         f'<p class="edition-note" data-when="not-chosen">{text(not_chosen)}</p></div>'
         f'<p><button type="button" class="quiet" data-copy-note="{_link(check, to_top)}" '
         f'data-copied="{copied}">{copy}</button></p></details>'

@@ -14,6 +14,8 @@ from site_assets.render.answer import text
 
 # Words are explained where they stand in running text, never inside these.
 NOT_EXPLAINED_IN = {"a", "h1", "h2", "h3", "h4", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"}
+NOT_EXPLAINED_CLASS = "also-called"
+EXPLAINED_IN = {"p", "li", "td", "dd"}
 EXPLAINED_ON_A_PAGE = 12
 ROOMS_EXPLAINED = ("parts", "places", "calculators", "lessons")
 
@@ -91,7 +93,7 @@ def with_first_mentions_explained(page: str, html: str) -> str:
     for place, piece in enumerate(pieces):
         if piece.startswith("<"):
             _follow(piece, inside)
-        elif piece.strip() and not NOT_EXPLAINED_IN & set(inside) and {"p", "li", "td", "dd"} & set(inside):
+        elif piece.strip() and not NOT_EXPLAINED_IN & set(inside) and EXPLAINED_IN & set(inside):
             pieces[place], found = _explained(piece, left, to_top, EXPLAINED_ON_A_PAGE - explained)
             explained += found
     return "".join(pieces)
@@ -116,11 +118,11 @@ def _follow(tag: str, inside: list[str]) -> None:
     name = re.match(r"</?([a-zA-Z0-9]+)", tag)
     if not name or tag.endswith("/>") or name[1].lower() in {"br", "img", "input", "hr", "link", "meta"}:
         return
-    if not tag.startswith("</"):
-        inside.append(name[1].lower())
-    elif name[1].lower() in inside:
-        while inside.pop() != name[1].lower():
+    if tag.startswith("</"):
+        while inside and inside.pop().partition(".")[0] != name[1].lower():
             pass
+    else:
+        inside.append(f"{name[1].lower()}.{NOT_EXPLAINED_CLASS}" if NOT_EXPLAINED_CLASS in tag else name[1].lower())
 
 
 @cache

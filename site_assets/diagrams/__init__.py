@@ -33,7 +33,7 @@ def drawing(slug: str) -> str:
 def _stepper() -> str:
     """Give the buttons that follow the current step by step; steps.js shows them, since they need scripts."""
     buttons = "".join(
-        f'<button type="button" data-step-by="{by}">{text(words)}</button>'
+        f'<button type="button" class="quiet" data-step-by="{by}">{text(words)}</button>'
         for by, words in ((-1, say("Back")), (1, say("Follow the current")))
     )
     return f'<div class="drawing-steps" hidden>{buttons}<p aria-live="polite"></p></div>'
