@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.words import say
+from site_assets.build.by_edition import section
 from site_assets.build.glossary import spanish_html, terms_of
 from site_assets.build.page_data import ROOMS, linked_pages, page_data, title_of
 from site_assets.render.answer import text
@@ -24,6 +25,9 @@ def _also_called(page: str) -> str:
     rows = [f"<p class=also-called>{text(words)}</p>" for words in lines]
     if spanish := spanish_html(own):
         rows.append(f"<p class=also-called>{text(say('Spanish:'))} {spanish}</p>")
+    about = page_data(page).about
+    if about:
+        rows.append(f"<p class=also-called>{text(say('Sections:'))} {section(*about)}</p>")
     return "".join(f"{row}\n" for row in rows)
 
 
