@@ -5,7 +5,7 @@ from __future__ import annotations
 from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
 from calc.rulebook import rule
-from site_assets.build.glossary import other_names
+from site_assets.build.glossary import terms_of
 from site_assets.build.page_data import ROOMS, page_data
 
 # A page that explains a thing comes before one that only computes with it, and lists of everything come last.
@@ -15,7 +15,8 @@ BOOSTS = {"parts": 3, "places": 2.5, "calculators": 1, "glossary": 1, "method": 
 def search_settings(page: str) -> dict:
     """Give the settings as the front matter of a page would; its own front matter comes before them."""
     room, _, slug = page.partition("/")
-    names = [name for named in other_names(page) for name in named]
+    own = terms_of(page)
+    names = [name for each in own for name in each.also] + [each.spanish for each in own if each.spanish]
     about: tuple[str, ...] = ()
     if room in ROOMS:
         names += page_data(page).also_called
