@@ -39,6 +39,7 @@ LISTED = (
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
     "measure/bond-measurement",
+    "measure/clamp-reading",
     "comparison/compare-editions",
 )
 

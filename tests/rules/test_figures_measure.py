@@ -33,3 +33,8 @@ def test_the_example_of_damage_is_one_strand_of_seven_over_an_inch():
     """After three the next number of strands is seven: a naval manual's list 3, 7, 19, 37, 61."""
     for edition in EDITIONS:
         assert rule("measure/strand_example", edition).rows == ({"strands": 7, "left": 1, "inches": 1},)
+
+
+def test_a_stationary_appliance_may_leak_3_5_milliampere():
+    """A mailing list on IEC 335-1 and a maker of power supplies on IEC 60950, both quoted."""
+    assert value("filter_leakage") == 3.5
