@@ -38,6 +38,7 @@ LISTED = (
     "fault/earth-only-return",
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
+    "touch/surface-voltage",
     "comparison/compare-editions",
 )
 
