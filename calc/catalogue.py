@@ -40,6 +40,7 @@ LISTED = (
     "electrodes/measured-electrode",
     "measure/bond-measurement",
     "measure/clamp-reading",
+    "touch/surface-voltage",
     "comparison/compare-editions",
 )
 

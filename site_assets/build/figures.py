@@ -20,6 +20,7 @@ ROOM_WORDS = {
     "places": say("Places: pools, farms, docks, boxes and more"),
     "raceways": say("Raceways, elbows and knockouts"),
     "services": say("Services"),
+    "touch": say("Voltage on the ground, and what a body takes"),
 }
 
 
