@@ -36,6 +36,7 @@ LISTED = (
     "fault/device-clearing",
     "fault/jumper-withstand",
     "fault/earth-only-return",
+    "fault/voltage-between",
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
     "measure/bond-measurement",
