@@ -1,4 +1,4 @@
-"""The project's commands: build, serve and test, from a bare machine."""
+"""The project's commands: build, serve, book and test, from a bare machine."""
 
 import argparse
 import os
@@ -21,6 +21,9 @@ def main(arguments):
     commands.add_parser("build", help="build the handbook into the folder site")
     serve = commands.add_parser("serve", help="build the handbook, serve it and print its address")
     serve.add_argument("--port", type=int, default=8000, help="the next free one is taken (default 8000)")
+    book = commands.add_parser("book", help="build the handbook, then bind it as one file to print: site/handbook.pdf")
+    book.add_argument("--edition", default="2023", help="2017, 2020, 2023 or 2026 (default 2023)")
+    book.add_argument("--paper", default="Letter", help="Letter or A4 (default Letter)")
     commands.add_parser("test", help="build, then run all tests", epilog="Further arguments go to pytest.")
     chosen, rest = parser.parse_known_args(arguments)
     if rest and chosen.command != "test":
@@ -31,6 +34,9 @@ def main(arguments):
         return build()
     if chosen.command == "serve":
         return build() or become("site_assets.build.serve", SITE, "--port", chosen.port)
+    if chosen.command == "book":
+        words = ("--edition", chosen.edition, "--paper", chosen.paper)
+        return build() or become("site_assets.build.book", SITE, *words, **browser_variables())
     programs = {**browser_variables(), **simulator_variables()}
     # By file: the pinned pytest-xdist does not see groups under the pinned pytest.
     return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **programs)

@@ -74,8 +74,8 @@ def structural_metal_bonding(
         section = working.section(ask.OF_COMMON)
         raise NotCovered(
             say(
-                "The frame is bonded to the common grounding electrode conductor in the area served, and then not to "
-                "each source ({section}). The edition states no size for that bond.",
+                "In the area served, the frame has its bond to the common grounding electrode conductor, and then "
+                "none to each source ({section}). The edition states no size for that bond.",
                 section=section,
             ),
             say(

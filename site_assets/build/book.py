@@ -26,8 +26,13 @@ SAFETY = say(
 )
 
 
-def write_book(site: Path, browser: Browser, edition: str, paper: str = "Letter", only: tuple[str, ...] = ()) -> Path:
-    """Write the book of a built site in one edition and give its path. only: some pages instead of the whole menu."""
+def write_book(
+    site: Path, browser: Browser, edition: str, paper: str = "Letter", only: tuple[str, ...] = (), target: Path | None = None
+) -> Path:
+    """Write the book of a built site in one edition and give its path, next to the pages unless `target` is given.
+
+    only: some pages instead of the whole menu.
+    """
     with Server(site) as server:
         context = browser.new_context(service_workers="block")
         page = context.new_page()
@@ -46,7 +51,7 @@ def write_book(site: Path, browser: Browser, edition: str, paper: str = "Letter"
             )
             sheets[address] = (title, PdfReader(io.BytesIO(made)))
         context.close()
-    target = site / BOOK
+    target = target or site / BOOK
     _bound(sheets).write(target)
     return target
 

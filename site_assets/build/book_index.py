@@ -23,7 +23,8 @@ def citing_pages() -> dict[str, list[str]]:
     for page in pages(*PLACES_WITH_CITATIONS):
         keys = _CITED_IN_MARKDOWN.findall((DOCS / f"{page}.md").read_text(encoding="utf-8"))
         if page.partition("/")[0] in ROOMS:
-            keys += [key for check in page_data(page).checks for key in check.sections]
+            data = page_data(page)
+            keys += [*data.about, *(key for check in data.checks for key in check.sections)]
         for key in dict.fromkeys(keys):
             cited.setdefault(key, []).append(page)
     return cited

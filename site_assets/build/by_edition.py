@@ -7,7 +7,10 @@ from collections.abc import Callable
 from calc.editions import EDITIONS
 from calc.rulebook import rule
 from calc.words import say
-from site_assets.render.answer import mark_html, text
+from calc.working import MARK_WORDS
+from site_assets.render.answer import text
+
+SHORT_MARKS = {"memory": say("unverified"), "practice": say("common practice")}
 
 
 def by_edition(render: Callable[[str], str], element: str = "span") -> str:
@@ -25,15 +28,24 @@ def by_edition(render: Callable[[str], str], element: str = "span") -> str:
     return f'<{element} class="by-edition">{parts}</{element}>'
 
 
-def section(key: str) -> str:
-    """Give where each edition states the rule `key`, with a mark where that is unverified."""
+def section(*keys: str) -> str:
+    """Give where each edition states the rules `keys`, each place once, with a mark where that is unverified."""
 
     def shown(edition: str) -> str:
-        stated = rule(key, edition)
-        unverified = f" {mark_html(stated.mark)}" if stated.mark == "memory" else ""
-        return f"{text(stated.section)}{unverified}"
+        marks: dict[str, str] = {}
+        for stated in (rule(key, edition) for key in keys):
+            if marks.get(stated.section) != "memory":
+                marks[stated.section] = stated.mark
+        return "; ".join(
+            f"{text(place)} {short_mark(mark)}" if mark == "memory" else text(place) for place, mark in marks.items()
+        )
 
     return by_edition(shown)
+
+
+def short_mark(mark: str) -> str:
+    """Give a mark for running text: one word, the rest of it where the pointer rests."""
+    return f'<span class="mark short" data-mark="{mark}" title="{text(MARK_WORDS[mark])}">{text(SHORT_MARKS[mark])}</span>'
 
 
 def _label(editions: list[str], number: int) -> str:

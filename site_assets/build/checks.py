@@ -51,7 +51,7 @@ def _check(check: Check, to_top: str, *, at_home: bool) -> str:
         (say("Pass when"), text(check.pass_when)),
         (say("Why"), text(check.why)),
         (say("Make it right"), text(check.make_right)),
-        (say("Section"), "; ".join(section(key) for key in check.sections)),
+        (say("Section"), section(*check.sections)),
     ]
     told = "".join(f"<dt>{text(words)}</dt><dd>{told}</dd>" for words, told in rows if told)
     home = ""
@@ -71,7 +71,7 @@ def _note(check: Check, to_top: str) -> str:
     not_chosen = say("Edition not chosen: {edition} shown", edition=SHOWN_UNTIL_CHOSEN)
     copy, copied = text(say("Copy note")), text(say("Note copied"))
     return (
-        f'<details class="note"><summary>{text(check.name)}</summary><div data-note>{lines}{where}'
+        f'<details class="correction"><summary>{text(check.name)}</summary><div data-note>{lines}{where}'
         f'<p class="edition-note" data-when="not-chosen">{text(not_chosen)}</p></div>'
         f'<p><button type="button" class="quiet" data-copy-note="{_link(check, to_top)}" '
         f'data-copied="{copied}">{copy}</button></p></details>'

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from calc.rulebook import Rule, rule
-from site_assets.build.by_edition import by_edition
+from site_assets.build.by_edition import by_edition, short_mark
 from site_assets.build.page_data import PageDataError
-from site_assets.render.answer import mark_html, text
+from site_assets.render.answer import text
 
 COLUMN_UNITS = {"inches": "in", "feet": "ft", "millimetres": "mm", "ampere": "A", "volt": "V", "ohm": "ohm"}
 CONDUCTOR_SIZE = "conductor size"
@@ -19,10 +19,27 @@ def figure(key: str, column: str = "", **where: object) -> str:
 
     def shown(edition: str) -> str:
         stated = rule(key, edition)
-        mark = f" {mark_html(stated.mark)}" if stated.mark in ("memory", "practice") else ""
-        return f'<span class="whole">{text(_figure(stated, column, where))}</span>{mark}'
+        return f'<span class="whole">{text(_figure(stated, column, where))}</span>{_mark(stated)}'
 
     return by_edition(shown)
+
+
+def figure_with_section(key: str, column: str = "", **where: object) -> str:
+    """Give the figure of the rule `key` and, in brackets, where each edition states it: both with one mark.
+
+    column, where: as for `figure`. Raises: PageDataError.
+    """
+
+    def shown(edition: str) -> str:
+        stated = rule(key, edition)
+        whole = f'<span class="whole">{text(_figure(stated, column, where))}</span>'
+        return f"{whole} ({text(stated.section)}{_mark(stated)})"
+
+    return by_edition(shown)
+
+
+def _mark(stated: Rule) -> str:
+    return f" {short_mark(stated.mark)}" if stated.mark in ("memory", "practice") else ""
 
 
 def _figure(stated: Rule, column: str, where: dict[str, object]) -> str:

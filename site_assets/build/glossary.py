@@ -1,4 +1,4 @@
-"""The one vocabulary: the glossary page, other names of pages, words of forms, first mentions that explain themselves."""
+"""The one vocabulary: the glossary page, the terms of pages, words of forms, first mentions that explain themselves."""
 
 from __future__ import annotations
 
@@ -13,7 +13,10 @@ from site_assets.build.page_data import DOCS, PageDataError, title_of
 from site_assets.render.answer import text
 
 # Words are explained where they stand in running text, never inside these.
-NOT_EXPLAINED_IN = {"a", "h1", "h2", "h3", "h4", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"}
+HEADINGS = {"h1", "h2", "h3", "h4"}
+NOT_EXPLAINED_IN = HEADINGS | {"a", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"}
+NOT_EXPLAINED_CLASS = "also-called"
+EXPLAINED_IN = {"p", "li", "td", "dd"}
 EXPLAINED_ON_A_PAGE = 12
 ROOMS_EXPLAINED = ("parts", "places", "calculators", "lessons")
 
@@ -54,10 +57,19 @@ def terms() -> tuple[Term, ...]:
     return tuple(sorted(given, key=lambda each: each.term.lower()))
 
 
-def other_names(page: str) -> tuple[list[str], list[str]]:
-    """Give what people call the subject of a page in English, and its Spanish names, as the glossary has them."""
-    own = [each for each in terms() if each.page == page]
-    return [name for each in own for name in each.also], [each.spanish for each in own if each.spanish]
+def terms_of(page: str) -> list[Term]:
+    """Give the terms that a page explains: what people call its subject, and its Spanish."""
+    return [each for each in terms() if each.page == page]
+
+
+def spanish_html(given: list[Term]) -> str:
+    """Give the Spanish of terms, those that were seen in print first; the others are marked as unverified."""
+    seen = ", ".join(each.spanish for each in given if each.spanish and each.spanish_seen)
+    unseen = ", ".join(each.spanish for each in given if each.spanish and not each.spanish_seen)
+    shown = [f'<span lang="es">{text(names)}</span>' for names in (seen, unseen) if names]
+    if unseen:
+        shown[-1] += f" {text(say('(unverified: have a bilingual electrician look)'))}"
+    return "; ".join(shown)
 
 
 def glossary_html() -> str:
@@ -91,7 +103,7 @@ def with_first_mentions_explained(page: str, html: str) -> str:
     for place, piece in enumerate(pieces):
         if piece.startswith("<"):
             _follow(piece, inside)
-        elif piece.strip() and not NOT_EXPLAINED_IN & set(inside) and {"p", "li", "td", "dd"} & set(inside):
+        elif piece.strip() and not NOT_EXPLAINED_IN & set(inside) and EXPLAINED_IN & set(inside):
             pieces[place], found = _explained(piece, left, to_top, EXPLAINED_ON_A_PAGE - explained)
             explained += found
     return "".join(pieces)
@@ -116,11 +128,11 @@ def _follow(tag: str, inside: list[str]) -> None:
     name = re.match(r"</?([a-zA-Z0-9]+)", tag)
     if not name or tag.endswith("/>") or name[1].lower() in {"br", "img", "input", "hr", "link", "meta"}:
         return
-    if not tag.startswith("</"):
-        inside.append(name[1].lower())
-    elif name[1].lower() in inside:
-        while inside.pop() != name[1].lower():
+    if tag.startswith("</"):
+        while inside and inside.pop().partition(".")[0] != name[1].lower():
             pass
+    else:
+        inside.append(f"{name[1].lower()}.{NOT_EXPLAINED_CLASS}" if NOT_EXPLAINED_CLASS in tag else name[1].lower())
 
 
 @cache
@@ -148,7 +160,7 @@ def _entry(each: Term) -> str:
     if each.also:
         lines.append(f"<p>{text(say('People also say: {names}.', names=', '.join(each.also)))}</p>")
     if each.spanish:
-        lines.append(f"<p>{text(say('Spanish:'))} {_spanish(each)}</p>")
+        lines.append(f"<p>{text(say('Spanish:'))} {spanish_html([each])}</p>")
     lines += [
         f'<p>{text(say("Not the same as"))} <a href="#{_anchor(other)}">{text(other)}</a>: {text(why)}</p>'
         for other, why in each.not_same_as
@@ -156,11 +168,6 @@ def _entry(each: Term) -> str:
     if each.page:
         lines.append(f'<p><a href="{each.page}.html">{text(say("Page: {title}", title=title_of(each.page)))}</a></p>')
     return f'<h3 id="{each.anchor}">{text(each.term)}</h3>{"".join(lines)}'
-
-
-def _spanish(each: Term) -> str:
-    shown = f'<span lang="es">{text(each.spanish)}</span>'
-    return shown if each.spanish_seen else f"{shown} {text(say('(unverified: have a bilingual electrician look)'))}"
 
 
 def _anchor(term: str) -> str:

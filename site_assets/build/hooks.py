@@ -19,6 +19,7 @@ from site_assets.build.page_data import ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.policy import PolicyError, apply_policy
+from site_assets.build.search_settings import search_settings
 from site_assets.build.precache import write_service_worker
 
 ASSETS = Path(__file__).parent.parent
@@ -28,6 +29,7 @@ TEMPLATES = (ASSETS / "templates", ASSETS / "service_worker")
 UNUSED = ("assets/javascripts/lunr", "assets/images/favicon.png", "sitemap.xml", "sitemap.xml.gz")
 
 kit: Kit
+menu: tuple[str, ...]
 
 
 def on_config(config):
@@ -36,6 +38,13 @@ def on_config(config):
     kit = prepare_kit(Path(config.config_file_path).parent)
     config.theme["favicon"] = f"{kit.folder}/icons/mark.svg"
     return config
+
+
+def on_nav(nav, config, files):
+    """Keep the order of the menu, for the pages that list others."""
+    global menu
+    menu = tuple(page.file.src_uri.removesuffix(".md") for page in nav.pages)
+    return nav
 
 
 def on_env(env, config, files):
@@ -52,7 +61,8 @@ def on_env(env, config, files):
 def on_page_markdown(markdown, page, config, files):
     """Fill the calls in a page's Markdown: `{{ calculator("main-bonding-jumper") }}` and the like."""
     name = page.file.src_uri.removesuffix(".md")
-    parts = PageParts(name, get_relative_url(kit.folder, page.url), kit)
+    page.meta = search_settings(name, page.meta)
+    parts = PageParts(name, get_relative_url(kit.folder, page.url), kit, menu)
     environment = jinja2.Environment(undefined=jinja2.StrictUndefined, autoescape=False)
     try:
         return environment.from_string(framed(name, markdown)).render(parts.calls())

@@ -17,6 +17,7 @@ from site_assets.build.cautions import CAUTIONS
 
 DOCS = Path(__file__).parents[2] / "docs"
 ROOMS = ("parts", "places")
+LISTS = ("also_called", "about", "cautions", "see_also", "first_checks")
 
 
 class PageDataError(Exception):
@@ -59,10 +60,14 @@ class Exercise:
 
 @dataclass(frozen=True)
 class PageData:
-    """All that stands beside one page. `first_checks` are addresses of other pages' checks that come first here."""
+    """All that stands beside one page.
+
+    `about` are the rules it explains; `first_checks` are addresses of other pages' checks that come first here.
+    """
 
     page: str
     also_called: tuple[str, ...]
+    about: tuple[str, ...]
     cautions: tuple[str, ...]
     see_also: tuple[str, ...]
     first_checks: tuple[str, ...]
@@ -87,7 +92,7 @@ def page_data(page: str) -> PageData:
         written = tomllib.loads(file.read_text(encoding="utf-8"))
         checks = tuple(_check(page, row) for row in written.pop("check", []))
         exercise = _exercise(written.pop("exercise")) if "exercise" in written else None
-        listed = {name: tuple(written.pop(name, ())) for name in ("also_called", "cautions", "see_also", "first_checks")}
+        listed = {name: tuple(written.pop(name, ())) for name in LISTS}
     except (FileNotFoundError, tomllib.TOMLDecodeError, TypeError) as error:
         raise PageDataError(f"{page}.toml: {error}") from error
     if written:
@@ -160,9 +165,9 @@ def _hold_to_shape(data: PageData) -> None:
     for check in data.checks:
         if not check.sections:
             raise PageDataError(f"{data.page}.toml: the check {check.id} names no section")
-        for key in check.sections:
-            for edition in EDITIONS:
-                _stated(data.page, key, edition)
+    for key in {*data.about, *(key for check in data.checks for key in check.sections)}:
+        for edition in EDITIONS:
+            _stated(data.page, key, edition)
     for caution in data.cautions:
         if caution not in CAUTIONS:
             raise PageDataError(f"{data.page}.toml: knows no caution {caution!r}, only {', '.join(CAUTIONS)}")

@@ -8,27 +8,31 @@ from urllib.parse import urlencode
 
 from calc.catalogue import CALCULATORS
 from site_assets.build.book_index import index_of_sections, index_of_words
-from site_assets.build.by_edition import by_edition, section
+from site_assets.build.by_edition import by_edition, section, short_mark
 from site_assets.build.checks import checks_html, exercise_html, notes_html
 from site_assets.build.edition_changes import edition_changes_html
-from site_assets.build.figure import figure
+from site_assets.build.figure import figure, figure_with_section
 from site_assets.build.figures import changes_list, figures_table, sources_table
 from site_assets.build.form import form_html
 from site_assets.build.glossary import glossary_html, words_of_form
 from site_assets.build.kit import Kit
-from site_assets.build.page_data import PageDataError, page_data, title_of
+from site_assets.build.page_data import ROOMS, PageDataError, page_data, title_of
 from site_assets.build.scene_figure import scene_html
 from site_assets.diagrams import drawing
 from site_assets.render.answer import mark_html, result_html, text
 
+# Without it no other bond can open a breaker.
+FIRST_CHECKED = "parts/main-bonding-jumper"
+
 
 @dataclass(frozen=True)
 class PageParts:
-    """The calls of one page, "parts/bonding" or "index"; `kit_url` leads from the page to the kit."""
+    """The calls of one page, "parts/bonding" or "index"; `kit_url` leads from it to the kit, `menu` is every page in order."""
 
     page: str
     kit_url: str
     kit: Kit
+    menu: tuple[str, ...]
 
     @property
     def to_top(self) -> str:
@@ -40,13 +44,16 @@ class PageParts:
         return {
             "calculator": self.calculator,
             "calculators_list": calculators_list,
-            "pages_list": pages_list,
+            "pages_list": self.pages_list,
+            "every_check": self.every_check,
+            "every_exercise": self.every_exercise,
             "case": self.case,
             "example": example,
             "section": section,
             "figure": figure,
+            "figure_with_section": figure_with_section,
             "practice": lambda: mark_html("practice"),
-            "unverified": lambda: mark_html("memory"),
+            "unverified": lambda: short_mark("memory"),
             "checks": lambda: checks_html(page_data(self.page), self.to_top),
             "notes": lambda: notes_html(page_data(self.page), self.to_top),
             "exercise": lambda: exercise_html(page_data(self.page), self.to_top),
@@ -75,16 +82,35 @@ class PageParts:
             raise PageDataError(f"{self.page}: {slug} cannot read {given}: {told}")
         return f'<a href="{text(f"{self.to_top}calculators/{slug}.html?{urlencode(given)}")}">{text(words)}</a>'
 
+    def pages_list(self, room: str) -> str:
+        """Give a Markdown list of the pages of a room to press, by their names, in the order of the menu."""
+        return to_press((f"- [{title_of(page)}]({page}.md)" for page in self.of_room(room)), "to-press names")
+
+    def every_check(self) -> str:
+        """Give every check as a link, by page, the main bonding jumper's first."""
+        listed = sorted((page for room in ROOMS for page in self.of_room(room)), key=lambda page: page != FIRST_CHECKED)
+        return "\n\n".join(
+            f"## [{title_of(page)}]({page}.md)\n\n"
+            + "\n".join(f"1. [{check.name}]({page}.html#check-{check.id})" for check in page_data(page).checks)
+            for page in listed
+        )
+
+    def every_exercise(self) -> str:
+        """Give every exercise with its worked answer, by page."""
+        listed = [page for room in ROOMS for page in self.of_room(room) if page_data(page).exercise]
+        return "\n\n".join(
+            f"## {title_of(page)}\n\n{exercise_html(page_data(page), self.to_top)}" for page in listed
+        )
+
+    def of_room(self, room: str) -> list[str]:
+        """Give the pages of a room in the order of the menu."""
+        return [page for page in self.menu if page.startswith(f"{room}/")]
+
 
 def calculators_list(*slugs: str) -> str:
     """Give a Markdown list of calculators to press: their names, pages and purposes."""
     named = [CALCULATORS[slug] for slug in slugs]
     return to_press(f"- [{each.name}](calculators/{each.slug}.md)<br>{each.purpose}" for each in named)
-
-
-def pages_list(*listed: str) -> str:
-    """Give a Markdown list of pages to press, by their names: for a page in the top folder."""
-    return to_press((f"- [{title_of(page)}]({page}.md)" for page in listed), "to-press names")
 
 
 def to_press(rows: Iterable[str], kind: str = "to-press") -> str:

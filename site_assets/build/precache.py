@@ -13,9 +13,9 @@ WORKER = "service-worker.js"
 # Pages the worker answers with by name.
 REQUIRED = ("index.html", "404.html")
 
-# Read by search engines or by the host, and often not served at all;
+# Read by search engines or by the host, or fetched by those who print, and often not served at all;
 # one file that a host does not serve would make saving fail for every reader.
-NOT_FOR_READERS = {WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects"}
+NOT_FOR_READERS = {WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects", "handbook.pdf"}
 
 
 def write_service_worker(site_dir: Path, version: str) -> None:

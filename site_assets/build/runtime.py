@@ -1,5 +1,6 @@
 """Makes the runtime bundle: Pyodide and one archive of everything that Python runs in the page."""
 
+import ast
 import hashlib
 import json
 import os
@@ -17,6 +18,9 @@ from site_assets.setup.places import NODE_MODULES, PINS, ROOT
 ARCHIVE = "handbook.zip"
 PYODIDE = NODE_MODULES / "pyodide"
 STANDARD_LIBRARY = PINS / "standard_library.txt"
+RULES = "calc/rules/"
+# A rule of this room is named after the raceway that was entered.
+NAMED_BY_PARTS = "raceways/"
 DATA_SUFFIXES = (".json", ".toml", ".txt")
 # The oldest moment an archive can state; any fixed one makes equal archives equal.
 MOMENT = (1980, 1, 1, 0, 0, 0)
@@ -118,7 +122,30 @@ def own():
         for file in whole.rglob("*") if whole.is_dir() else [whole]:
             if file.is_file() and goes_in(file):
                 found[file.relative_to(ROOT).as_posix()] = file.read_bytes()
-    return found
+    code = b"\n".join(data for name, data in found.items() if name.endswith(".py"))
+    return {
+        name: without_docstrings(data) if name.endswith(".py") else data
+        for name, data in found.items()
+        if is_computed_with(name, code)
+    }
+
+
+def is_computed_with(name, code):
+    """Whether a file is no rule, or one that the calculators name; the others are for the pages alone."""
+    key = name.removeprefix(RULES).removesuffix(".toml")
+    return not name.startswith(RULES) or "/" not in key or key.startswith(NAMED_BY_PARTS) or f'"{key}"'.encode() in code
+
+
+def without_docstrings(source):
+    """The same code with its docstrings emptied, every other line where it was: nobody reads them in a page."""
+    lines = source.decode("utf-8").splitlines(keepends=True)
+    for node in ast.walk(ast.parse(source)):
+        documented = isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef, ast.AsyncFunctionDef))
+        if documented and ast.get_docstring(node, clean=False) is not None:
+            text = node.body[0]
+            lines[text.lineno - 1] = " " * text.col_offset + '""\n'
+            lines[text.lineno : text.end_lineno] = ["\n"] * (text.end_lineno - text.lineno)
+    return "".join(lines).encode()
 
 
 def goes_in(file):

@@ -97,4 +97,4 @@ def scene_html() -> str:
 
 def _preset(preset: Preset) -> str:
     address = escape(f"{SLUG}.html?{urlencode(preset.inputs)}")
-    return f'<li><a class="button" href="{address}">{text(preset.name)}</a><span>{text(preset.look)}</span></li>'
+    return f'<li><a class="button" href="{address}">{text(preset.name)}</a> <span>{text(preset.look)}</span></li>'

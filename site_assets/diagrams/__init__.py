@@ -12,13 +12,11 @@ from pathlib import Path
 from calc.words import say
 from site_assets.render.answer import text
 
-NO_DRAWINGS = {"__init__", "symbols", "surroundings"}
-
 
 def drawing_slugs() -> list[str]:
     """Give the slug of every drawing, sorted."""
-    files = sorted(Path(__file__).parent.glob("*.py"))
-    return [file.stem.replace("_", "-") for file in files if file.stem not in NO_DRAWINGS]
+    files = [file for file in Path(__file__).parent.glob("*.py") if "\ndef svg()" in file.read_text(encoding="utf-8")]
+    return sorted(file.stem.replace("_", "-") for file in files)
 
 
 def drawing(slug: str) -> str:
@@ -36,7 +34,7 @@ def drawing(slug: str) -> str:
 def _stepper() -> str:
     """Give the buttons that follow the current step by step; steps.js shows them, since they need scripts."""
     buttons = "".join(
-        f'<button type="button" data-step-by="{by}">{text(words)}</button>'
+        f'<button type="button" class="quiet" data-step-by="{by}">{text(words)}</button>'
         for by, words in ((-1, say("Back")), (1, say("Follow the current")))
     )
     return f'<div class="drawing-steps" hidden>{buttons}<p aria-live="polite"></p></div>'

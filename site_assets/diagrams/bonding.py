@@ -50,6 +50,7 @@ def svg() -> str:
         [
             *circuit("joined", 0),
             label(say("Joined"), 8, 20, kind="strong"),
+            label(say("source"), 40, 102),
             label(say("breaker\nopens"), 122, 62),
             conductor("bonding-jumper", "bonding", (172, 166), (172, 186), (292, 186), (292, 166)),
             standing("person-joined", 232, 172, (190, 128), (274, 128)),
@@ -74,7 +75,6 @@ def circuit(name: str, top: float):
     """Give the source, its breaker, both metal parts and the way back, `top` down the drawing."""
     return [
         winding(f"{name}-source", 24, top + 66, 4),
-        label(say("source"), 40, top + 102),
         conductor(f"{name}-hot", "ungrounded", (24, top + 66), (24, top + 40), (108, top + 40), (108, top + 50)),
         breaker(f"{name}-breaker", 108, top + 50),
         conductor(f"{name}-hot-to-part", "ungrounded", (108, top + 90), (108, top + 154), (152, top + 154)),
@@ -104,7 +104,7 @@ def steps():
         path_step(
             5,
             *((24, 316), (24, 290), (108, 290), (108, 404), (152, 404), (190, 398), (190, 378)),
-            *((232, 369), (274, 378), (326, 416), (326, 470), (24, 470), (24, 380)),
+            *((232, 369), (274, 378), (274, 416), (326, 416), (326, 470), (24, 470), (24, 380)),
         ),
         step_mark(1, 66, 40),
         step_mark(2, 140, 132),

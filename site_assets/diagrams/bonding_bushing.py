@@ -29,7 +29,8 @@ def svg() -> str:
         350,
         say("A raceway entering an enclosure"),
         say(
-            "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by side."
+            "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by "
+            "side."
         ),
     )
     picture.extend([*wall(), *fittings(), *names()])
@@ -67,13 +68,15 @@ def fittings():
         *nut("hub-outside", HUB, WALL + 10, solid, 14, 30),
     ]
     pipes = [
-        pipe(f"{name}-raceway", "steel", 30, (middle, WALL - 26), (middle, 268))
+        pipe(f"{name}-raceway", "plain", 30, (middle, WALL - 26), (middle, 268))
         for name, middle in (("plain", PLAIN), ("locknut", LOCKNUT), ("bushing", BUSHING), ("hub", HUB))
     ]
     return [
         *made,
         *pipes,
-        conductor("jumper", "equipment-grounding", (250, WALL - 21), (270, WALL - 21), (270, 114), (208, 114), (208, 76)),
+        conductor(
+            "jumper", "equipment-grounding", (250, WALL - 21), (270, WALL - 21), (270, 114), (208, 114), (208, 76)
+        ),
         clamp("bushing-lug", 256, WALL - 21),
         label(say("jumper"), 278, 130),
     ]

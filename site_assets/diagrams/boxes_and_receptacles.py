@@ -17,8 +17,8 @@ TWIN = (
     say("A short wire, the pigtail, runs from the splice to the green screw of the receptacle."),
     say("Another short wire runs from the splice to a screw in the box that serves nothing else."),
     say(
-        "Below, the receptacle is taken off. The splice, the wire to the next box and the wire to the box screw stay as "
-        "they were, so the path is whole."
+        "Below, the receptacle is taken off. The splice, the wire to the next box and the wire to the box screw stay "
+        "as they were, so the path is whole."
     ),
 )
 

@@ -31,8 +31,8 @@ def svg() -> str:
         430,
         say("Equipotential plane in a slab"),
         say(
-            "Mesh in a concrete slab is joined to a metal post and a metal pump on it. A person stands on the slab with a "
-            "hand on each, and nearly no voltage is between hands and feet."
+            "Mesh in a concrete slab is joined to a metal post and a metal pump on it. A person stands on the slab "
+            "with a hand on each, and nearly no voltage is between hands and feet."
         ),
     )
     picture.extend(

@@ -28,8 +28,8 @@ TWIN = (
     say("Hot conductor: it goes on to the second panel, through the branch breaker there, and to the box."),
     say("Fault: inside the box the hot conductor touches the metal."),
     say(
-        "Return: the branch raceway carries the current over its connectors and its coupling to the second panel. There "
-        "the neutral bar is not joined to the metal."
+        "Return: the branch raceway carries the current over its connectors and its coupling to the second panel. "
+        "There the neutral bar is not joined to the metal."
     ),
     say("Return: the feeder raceway carries it over its coupling and connectors to the service panel."),
     say("The main bonding jumper carries it over to the neutral bar."),
@@ -45,8 +45,8 @@ def svg() -> str:
         520,
         say("Steel raceways from panel to panel to box"),
         say(
-            "A feeder raceway joins the service panel to a second panel, and a branch raceway joins that panel to a box. "
-            "A fault in the box goes back over the raceways and their fittings to the main bonding jumper."
+            "A feeder raceway joins the service panel to a second panel, and a branch raceway joins that panel to a "
+            "box. A fault in the box goes back over the raceways and their fittings to the main bonding jumper."
         ),
     )
     picture.extend([*service_panel(), *second_panel(), *branch(), *steps()])

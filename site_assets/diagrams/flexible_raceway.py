@@ -48,8 +48,8 @@ def svg() -> str:
         510,
         say("Flexible raceway to a motor that moves"),
         say(
-            "A flexible raceway hangs in a curve between a box and a motor that moves. A wire inside it joins the motor "
-            "to the box and to the grounding bar of the service panel."
+            "A flexible raceway hangs in a curve between a box and a motor that moves. A wire inside it joins the "
+            "motor to the box and to the grounding bar of the service panel."
         ),
     )
     picture.extend([*panel(), *run(), *moving_motor(), *steps()])

@@ -26,8 +26,8 @@ TWIN = (
     say("The main bonding jumper joins the neutral bar to the enclosure."),
     say("The grounding electrode conductor runs from the neutral bar down to the electrodes."),
     say(
-        "Bonding jumpers join all the electrodes: two rods, the bar in the concrete footing, the steel column, the "
-        "metal water pipe that lies in earth, and the ring of bare wire."
+        "Bonding jumpers join all the electrodes: two rods, the bar in the concrete footing, the steel column that "
+        "stands deep in the earth, the metal water pipe that lies in earth, and the ring of bare wire."
     ),
     say("None of them is left alone, and none has a way to the service apart from the others."),
     say("They hold the neutral near the voltage of the earth. They are not the way back of a fault."),
@@ -62,14 +62,14 @@ def svg() -> str:
 def service():
     """Give the service enclosure with its neutral bar and main bonding jumper."""
     return [
-        enclosure("service-enclosure", 94, 84, 142, 76),
+        enclosure("service-enclosure", 94, 84, 162, 76),
         label(say("service"), 206, 78, "middle"),
         conductor("service-neutral", "grounded", (6, 60), (168, 60), (168, 92)),
         label(say("neutral of\nthe service"), 6, 32),
         conductor("main-bonding-jumper", "bonding", (142, 100), (142, 160)),
         bar("neutral-bar", "grounded", 100, 92, 78),
         label(say("neutral\nbar"), 184, 100),
-        label(say("main\nbonding\njumper"), 154, 125, kind="strong"),
+        label(say("main bonding\njumper"), 153, 134, kind="strong"),
     ]
 
 
@@ -82,10 +82,11 @@ def electrodes():
         rod("first-rod", 38, 206, 318),
         rod("second-rod", 64, 206, 318),
         label(say("rods"), 51, 334, "middle"),
-        metal("column", 264, 110, 14, 102),
-        label(say("steel\ncolumn"), 270, 88, "middle"),
-        pipe("water-pipe", "plain", 14, (310, 96), (310, 284), (354, 284)),
-        label(say("water pipe"), 298, 262, "end"),
+        metal("column", 276, 116, 14, 214),
+        label(say("steel\ncolumn"), 284, 92, "middle"),
+        label(say("steel in\nthe earth"), 270, 262, "end"),
+        pipe("water-pipe", "plain", 14, (316, 124), (316, 284), (354, 284)),
+        label(say("water\npipe"), 328, 308, "middle"),
         ring("ring", 182, 366, 168),
         label(say("ring of bare wire"), 182, 371, "middle"),
     ]
@@ -95,7 +96,7 @@ def joints():
     """Give the grounding electrode conductor and the jumpers between the electrodes."""
     return [
         conductor("grounding-electrode-conductor", "electrode", (110, 106), (110, 196)),
-        conductor("jumpers", "electrode", (14, 196), (310, 196)),
+        conductor("jumpers", "electrode", (14, 196), (316, 196)),
         conductor("to-ring", "electrode", (14, 196), (14, 366)),
         conductor("to-first-rod", "electrode", (38, 196), (38, 214)),
         conductor("to-second-rod", "electrode", (64, 196), (64, 214)),
@@ -105,8 +106,8 @@ def joints():
         dot(14, 366),
         clamp("first-rod-clamp", 38, 218),
         clamp("second-rod-clamp", 64, 218),
-        clamp("column-clamp", 271, 196, 20),
-        clamp("pipe-clamp", 310, 196, 20),
+        clamp("column-clamp", 283, 196, 20),
+        clamp("pipe-clamp", 316, 196, 20),
         label(say("grounding electrode\nconductor"), 118, 176),
         label(say("bonding jumpers\njoin them all"), 134, 216),
     ]

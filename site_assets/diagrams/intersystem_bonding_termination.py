@@ -51,7 +51,7 @@ def service():
         label(say("neutral"), 100, 28),
         conductor("service-hot", "ungrounded", (150, 10), (150, 76)),
         breaker("service-disconnect", 150, 76),
-        conductor("after-disconnect", "ungrounded", (150, 116), (150, 174)),
+        conductor("after-disconnect", "ungrounded", (150, 116), (150, 196)),
         conductor("main-bonding-jumper", "bonding", (62, 92), (62, 174)),
         bar("neutral-bar", "grounded", 24, 84, 78),
         label(say("main\nbonding\njumper"), 72, 122, kind="strong"),

@@ -13,14 +13,15 @@ from site_assets.diagrams.symbols import (
     fault,
     finished,
     label,
+    path_step,
     step_mark,
     winding,
 )
 
 SLUG = "main-bonding-jumper"
 CAPTION = say(
-    "Where the main bonding jumper is, and how a fault gets back to its source. A drawing only: never open a "
-    "real bond to see."
+    "Where the main bonding jumper is, and how a fault gets back to its source. A drawing only: never open a real "
+    "bond to see."
 )
 TWIN = (
     say("Source: the utility transformer pushes current out on the ungrounded conductor."),
@@ -28,12 +29,12 @@ TWIN = (
     say("Fault: inside the machine the conductor touches the metal case."),
     say("Return: the equipment grounding conductor carries it back to the equipment grounding bar."),
     say(
-        "The main bonding jumper carries it over to the neutral bar. Without the jumper it stops here, the breaker stays "
-        "closed and every metal part stays live."
+        "The main bonding jumper carries it over to the neutral bar. Without the jumper it stops here, the breaker "
+        "stays closed and every metal part stays live."
     ),
     say(
-        "Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now the current is "
-        "large, and the breaker opens."
+        "Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now the "
+        "current is large, and the breaker opens."
     ),
 )
 
@@ -43,11 +44,11 @@ def svg() -> str:
     picture = canvas(
         SLUG,
         360,
-        470,
+        474,
         say("Main bonding jumper in a service disconnect enclosure"),
         say(
-            "The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The "
-            "numbered way of a fault runs from the source through the machine and back over the jumper."
+            "The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The numbered way "
+            "of a fault runs from the source through the machine and back over the jumper."
         ),
     )
     parts = [
@@ -75,8 +76,8 @@ def svg() -> str:
         conductor("main-bonding-jumper", "bonding", (112, 250), (112, 302)),
         label(say("main bonding\njumper"), 126, 272, kind="strong"),
         enclosure("machine", 262, 392, 86, 60),
-        label(say("machine"), 272, 468),
-        fault("fault", 300, 406),
+        label(say("machine"), 272, 466),
+        fault("fault", 300, 406, 48),
         conductor(
             "equipment-grounding-conductor",
             "equipment-grounding",
@@ -86,11 +87,17 @@ def svg() -> str:
             (218, 424),
             (262, 424),
         ),
-        label(say("equipment grounding\nconductor"), 72, 386),
+        label(say("equipment grounding\nconductor"), 58, 384),
+        path_step(1, (128, 78), (128, 14), (200, 14), (200, 150)),
+        path_step(2, (200, 150), (200, 208), (250, 208), (250, 364), (300, 364), (300, 406)),
+        path_step(3, (300, 406), (348, 400), (348, 452), (262, 452), (262, 424)),
+        path_step(4, (262, 424), (218, 424), (218, 364), (128, 364), (128, 309)),
+        path_step(5, (128, 309), (112, 309), (112, 243)),
+        path_step(6, (112, 243), (96, 243), (96, 78), (128, 78)),
         step_mark(1, 164, 14),
         step_mark(2, 275, 364),
-        step_mark(3, 330, 416),
-        step_mark(4, 218, 396),
+        step_mark(3, 322, 430),
+        step_mark(4, 218, 404),
         step_mark(5, 92, 276),
         step_mark(6, 96, 178),
     ]

@@ -266,5 +266,5 @@ def motor(name: str, x: float, y: float) -> drawsvg.DrawingElement:
 def hole(name: str, x: float, y: float, radius: float) -> drawsvg.DrawingElement:
     """Give a round hole, seen face-on."""
     group = drawsvg.Group(id=name, class_="surrounding")
-    group.append(drawsvg.Circle(x, y, radius, class_="edge"))
+    group.append(drawsvg.Circle(x, y, radius, class_="edge face"))
     return group

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from html import escape
+from math import hypot
 
 import drawsvg
 
@@ -36,7 +37,11 @@ def finished(drawing: drawsvg.Drawing, slug: str) -> str:
 
 
 def conductor(name: str, kind: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
-    """Give a conductor through `points`. kind: ungrounded, grounded, equipment-grounding, bonding, electrode."""
+    """Give a conductor through `points`.
+
+    kind: ungrounded, grounded, equipment-grounding, bonding, electrode; "wrong" is a link that should not be there,
+    "poor" a way through the earth.
+    """
     line = [coordinate for point in points for coordinate in point]
     group = drawsvg.Group(id=name, class_=f"conductor {kind}")
     if kind == "grounded":
@@ -49,7 +54,7 @@ def bar(name: str, kind: str, x: float, y: float, width: float) -> drawsvg.Drawi
     """Give a terminal bar with screws."""
     group = drawsvg.Group(id=name, class_=f"bar {kind}")
     group.append(drawsvg.Rectangle(x, y, width, 14, rx=2, class_="metal"))
-    for offset in range(10, int(width), 16):
+    for offset in range(10, int(width) - 6, 16):
         group.append(drawsvg.Circle(x + offset, y + 7, 3, class_="screw"))
     return group
 
@@ -130,6 +135,69 @@ def person(name: str, x: float, y: float, reach: float) -> drawsvg.DrawingElemen
 def dot(x: float, y: float) -> drawsvg.DrawingElement:
     """Give the dot that says that lines meet here."""
     return drawsvg.Circle(x, y, 3.5, class_="dot")
+
+
+def joint(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give the dot that says that a conductor ends on metal here, or that conductors are joined."""
+    return drawsvg.Circle(x, y, 4, id=name, class_="joint")
+
+
+def raceway(name: str, kind: str, width: float, *points: tuple[float, float]) -> drawsvg.DrawingElement:
+    """Give a raceway along `points`; what it holds is drawn after it. kind: metal, flexible, nonmetallic."""
+    inside = width - (3 if kind == "nonmetallic" else 5)
+    group = drawsvg.Group(id=name, class_=f"raceway {kind}")
+    for ends, across, part in ((points, width, "wall"), (_lengthened(points), inside, "inside")):
+        line = [coordinate for point in ends for coordinate in point]
+        group.append(drawsvg.Lines(*line, close=False, stroke_width=across, class_=part))
+    return group
+
+
+def _lengthened(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
+    """Give a polyline one unit longer at both ends, so that what it covers leaves no trace."""
+    longer = list(points)
+    for end, before in ((0, 1), (-1, -2)):
+        (x, y), (other_x, other_y) = points[end], points[before]
+        length = hypot(x - other_x, y - other_y)
+        longer[end] = (x + (x - other_x) / length, y + (y - other_y) / length)
+    return longer
+
+
+def arrow(name: str, x: float, y: float, way: str, size: float = 8) -> drawsvg.DrawingElement:
+    """Give an arrowhead with its point at (x, y). way: up, down, left, right."""
+    along, across = {"up": (0, -1), "down": (0, 1), "left": (-1, 0), "right": (1, 0)}[way], size * 0.7
+    back = (x - along[0] * size * 1.5, y - along[1] * size * 1.5)
+    side = (along[1] * across, along[0] * across)
+    points = (x, y, back[0] + side[0], back[1] + side[1], back[0] - side[0], back[1] - side[1])
+    return drawsvg.Lines(*points, close=True, id=name, class_="arrow")
+
+
+def border(name: str, *points: tuple[float, float]) -> drawsvg.DrawingElement:
+    """Give the thought line that parts one side from another."""
+    return drawsvg.Lines(*[number for point in points for number in point], close=False, id=name, class_="border")
+
+
+def bushing(name: str, x: float, y: float, width: float) -> drawsvg.DrawingElement:
+    """Give a bonding bushing on the end of an upright raceway, its left edge at `x`."""
+    return drawsvg.Rectangle(x, y, width, 9, rx=3, id=name, class_="bushing")
+
+
+def fitting(name: str, x: float, y: float, width: float) -> drawsvg.DrawingElement:
+    """Give a connector or coupling around an upright raceway, its left edge at `x`."""
+    return drawsvg.Rectangle(x, y, width, 14, rx=2, id=name, class_="fitting")
+
+
+def insulator(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give the insulator that holds a bar away from metal, below (x, y)."""
+    points = (x - 8, y, x + 8, y, x + 5, y + 6, x + 8, y + 12, x - 8, y + 12, x - 5, y + 6)
+    return drawsvg.Lines(*points, close=True, id=name, class_="insulator")
+
+
+def screw(name: str, x: float, y: float) -> drawsvg.DrawingElement:
+    """Give a bonding screw seen from the front."""
+    group = drawsvg.Group(id=name, class_="bonding-screw")
+    group.append(drawsvg.Circle(x, y, 7))
+    group.append(drawsvg.Line(x - 4, y - 4, x + 4, y + 4))
+    return group
 
 
 def pressed(kind: str, name: str, words: Sentence, x: float, y: float, width: float, height: float):

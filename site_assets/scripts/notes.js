@@ -7,7 +7,7 @@ export function startNotes() {
 }
 
 async function copyNote(button) {
-  const note = button.closest(".note").querySelector("[data-note]");
+  const note = button.closest(".correction").querySelector("[data-note]");
   const words = `${note.innerText.trim()}\n${linkTo(button.dataset.copyNote)}`;
   try {
     await navigator.clipboard.writeText(words);

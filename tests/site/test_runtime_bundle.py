@@ -1,11 +1,14 @@
 """The runtime bundle: whole, small, the same wherever it is made, and running."""
 
 import importlib.util
+import tomllib
 import zipfile
 
 import brotli
 import pytest
 
+from calc import CALCULATORS, EDITIONS, rulebook
+from calc.plain import plain_result
 from site_assets.build import runtime
 from site_assets.runtime import standard_library
 from site_assets.setup.places import CACHE
@@ -71,15 +74,46 @@ def test_bundle_is_stored_without_sources_or_machine_paths(bundle):
                 assert data[:4] == importlib.util.MAGIC_NUMBER, entry.filename
 
 
-def test_bundle_carries_every_calculator_and_rule(bundle):
+def test_bundle_carries_every_calculator_and_every_rule_that_one_reads(bundle, monkeypatch):
     folder, _ = bundle
     names = set(zipfile.ZipFile(folder / runtime.ARCHIVE).namelist())
     for place in ("calc", "site_assets/render"):
-        wanted = [path for path in (runtime.ROOT / place).rglob("*") if path.suffix in (".py", ".toml", ".txt")]
+        wanted = [path for path in (runtime.ROOT / place).rglob("*") if path.suffix in (".py", ".txt")]
         assert wanted
         for path in wanted:
             name = path.relative_to(runtime.ROOT).as_posix()
             assert (f"{name}c" if path.suffix == ".py" else name) in names
+    assert {f"calc/rules/{key}.toml" for key in rules_read(monkeypatch)} <= names
+
+
+def rules_read(monkeypatch):
+    """Every rule that is read while all worked cases are computed in all editions."""
+    read = set()
+    document = rulebook._document.__wrapped__
+    monkeypatch.setattr(rulebook, "_document", lambda key: (read.add(key), document(key))[1])
+    rulebook.rule.cache_clear()
+    for slug, calculator in CALCULATORS.items():
+        for edition in EDITIONS:
+            for inputs in (dict(calculator.example), *worked_inputs(slug)):
+                plain_result(calculator(**{**inputs, "edition": edition}))
+    rulebook.rule.cache_clear()
+    return read
+
+
+def worked_inputs(slug):
+    """The inputs of a calculator's worked cases."""
+    (file,) = (runtime.ROOT / "tests" / "cases").rglob(f"{slug.replace('-', '_')}.toml")
+    return [case["inputs"] for case in tomllib.loads(file.read_text(encoding="utf-8"))["case"]]
+
+
+def test_a_rule_that_only_pages_cite_stays_out(bundle):
+    names = zipfile.ZipFile(bundle[0] / runtime.ARCHIVE).namelist()
+    assert "calc/rules/places/clean_surfaces.toml" not in names
+
+
+def test_docstrings_go_and_every_line_stays_where_it_was():
+    source = b'"""What it is."""\n\ndef one():\n    """Give one.\n\n    At length.\n    """\n    return 1\n'
+    assert runtime.without_docstrings(source) == b'""\n\ndef one():\n    ""\n\n\n\n    return 1\n'
 
 
 def test_bundle_carries_the_licence_of_every_package_in_it(bundle):

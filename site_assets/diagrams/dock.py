@@ -1,0 +1,115 @@
+"""A dock: its metal bonded to the shore panel, and a plane of mesh around the panel on shore."""
+
+from __future__ import annotations
+
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.rulebook import rule
+from calc.words import say
+from site_assets.diagrams.surroundings import (
+    clamp,
+    dimension,
+    ground_line,
+    mesh,
+    metal,
+    outline,
+    pipe,
+    pointer,
+    standing,
+    water,
+)
+from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure, finished, label
+
+SLUG = "dock"
+REACH = rule("places/dock_plane_reach", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
+CAPTION = say(
+    "Only grounding and bonding are drawn. The metal of the dock is joined to the shore panel, and so is the mesh "
+    "under whoever works at the panel. Never open a real bond at the water's edge."
+)
+TWIN = (
+    say("The panel stands on shore, with its grounding bar."),
+    say("An insulated equipment grounding conductor runs from the grounding bar to the outlet on the dock."),
+    say("A bonding conductor runs from the grounding bar to the metal frame of the dock."),
+    say(
+        "The metal ladder and the metal piles are fixed to the frame, and so the metal that touches the water is "
+        "joined."
+    ),
+    say(
+        "Mesh lies under the ground around the panel and reaches {reach} in out from it. It is joined to the grounding "
+        "bar. Whoever stands there with a hand on the panel has one voltage at hand and feet.",
+        reach=REACH,
+    ),
+)
+GROUND = 200
+
+
+def svg() -> str:
+    """Give the drawing as SVG."""
+    picture = canvas(
+        SLUG,
+        360,
+        400,
+        say("Bonding at a dock"),
+        say(
+            "The shore panel is joined to an outlet on the dock, to the metal frame of the dock, and to mesh in the "
+            "ground around the panel. A person stands on the mesh with a hand on the panel."
+        ),
+    )
+    picture.extend([*shore(), *dock(), *bonds(), *names()])
+    return finished(picture, SLUG)
+
+
+def shore():
+    """Give the shore with the panel, the mesh around it and the person at it."""
+    return [
+        ground_line("ground", 4, 186, GROUND),
+        outline("bank", (186, GROUND), (194, 352), (356, 366)),
+        outline("panel-leg-left", (26, 150), (26, GROUND), kind="faint"),
+        outline("panel-leg-right", (80, 150), (80, GROUND), kind="faint"),
+        enclosure("shore-panel", 14, 70, 78, 80),
+        bar("grounding-bar", "equipment-grounding", 22, 88, 60),
+        mesh("mesh", 12, 150, GROUND + 22),
+        standing("person", 126, GROUND, (92, 140)),
+        dimension("reach", (92, GROUND + 36), (150, GROUND + 36)),
+    ]
+
+
+def dock():
+    """Give the dock with its metal frame, piles, ladder and outlet, and the water."""
+    return [
+        pipe("near-pile", "plain", 12, (220, GROUND), (220, 354)),
+        pipe("far-pile", "plain", 12, (318, GROUND), (318, 362)),
+        metal("frame", 176, GROUND - 12, 176, 12),
+        pipe("ladder", "plain", 7, (342, 150), (342, 320)),
+        enclosure("outlet", 202, 132, 34, 56),
+        water("water", 193, 352, 254, 300),
+    ]
+
+
+def bonds():
+    """Give the conductors from the grounding bar."""
+    return [
+        conductor("equipment-grounding", "equipment-grounding", (82, 95), (219, 95), (219, 132)),
+        dot(219, 132),
+        conductor("frame-bond", "equipment-grounding", (64, 88), (64, 40), (286, 40), (286, 190)),
+        clamp("frame-clamp", 286, 194),
+        conductor("mesh-bond", "equipment-grounding", (32, 102), (32, GROUND + 22)),
+        dot(32, GROUND + 22),
+        clamp("ladder-clamp", 342, 194),
+    ]
+
+
+def names():
+    """Give the words."""
+    return [
+        label(say("bonding conductor"), 72, 30),
+        label(say("insulated equipment\ngrounding conductor"), 100, 62),
+        label(say("shore\npanel"), 44, 122),
+        label(say("outlet"), 242, 152),
+        label(say("ladder"), 352, 142, "end"),
+        label(say("metal\nframe"), 230, 218),
+        label(say("metal pile"), 236, 330),
+        label(say("water"), 250, 284),
+        label(say("{reach} in", reach=REACH), 121, GROUND + 54, "middle"),
+        pointer("to-mesh", (54, 268), (54, GROUND + 24)),
+        label(say("mesh in the ground\naround the panel"), 8, 282),
+    ]
