@@ -73,6 +73,8 @@ def table_of(apart: Seen, bonded: Seen, ohms: tuple[float, float]) -> Table:
 
     def through(found: Seen, pair: tuple[str, str]) -> Sentence:
         currents = found.bodies[pair]
+        if MILLI * currents[wet] < LEAST_MILLIAMPERE:
+            return milli_words(currents[wet])
         return say("{usual}; wet up to {wet}", usual=milli_words(currents[usual]), wet=milli_words(currents[wet]))
 
     rows = [row(words, lambda found, pair=pair: volt_of(found, pair)) for pair, words in PAIR_WORDS.items()]
@@ -83,7 +85,7 @@ def table_of(apart: Seen, bonded: Seen, ohms: tuple[float, float]) -> Table:
 
 
 def bars_of(apart: Seen, bonded: Seen) -> Chart:
-    """Give the three voltages, each apart and bonded, as bars."""
+    """Give the three voltages, each apart and bonded, as bars; none is drawn as nothing."""
     names = (
         say("Between, apart"),
         say("Between, bonded"),
@@ -98,8 +100,12 @@ def bars_of(apart: Seen, bonded: Seen) -> Chart:
         "bars",
         say("Voltage between the parts and of each to remote earth"),
         say("Reading"),
-        say("Volt"),
+        say("Volt, {least} for less too", least=LEAST_VOLT),
         say("{across}: {up} V", across="{across}", up="{up}"),
-        (Line(say("Volt"), tuple((float(place), round(volt, 3)) for place, volt in enumerate(volts))),),
+        (
+            Line(
+                say("Volt"), tuple((float(place), max(round(volt, 3), LEAST_VOLT)) for place, volt in enumerate(volts))
+            ),
+        ),
         names,
     )

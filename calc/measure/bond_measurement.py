@@ -9,7 +9,7 @@ from calc.declare import calculator, needed
 from calc.electrodes.entered import said_number
 from calc.fault.ranges import Between
 from calc.measure import bond_fields as ask
-from calc.measure.bond_expected import JOINT, expected_bond, one_strand_left
+from calc.measure.bond_expected import CONDUCTIVITY, JOINT, expected_bond, one_strand_left
 from calc.measure.bond_reading import MILLI, Measured, Readings, measured, shown_ohm
 from calc.words import Sentence, say
 from calc.working import Working
@@ -106,7 +106,7 @@ def bond_measurement(
         name=NAME,
         headline=_headline(verdict, found.milliohm),
         detail=_detail(verdict, found, sound, most),
-        basis=ask.LIMIT_RULES.get(limit, JOINT),
+        basis=ask.LIMIT_RULES.get(limit, CONDUCTIVITY if length else JOINT),
         said=verdict if verdict == STOP else f"{verdict}-{said_number(found.milliohm.likely)}-milliohm",
         values={
             "verdict": verdict,

@@ -153,6 +153,8 @@ def test_nothing_is_called_safe_or_zero(base):
     cells = [str(cell) for row in result.answer.table.rows for cell in row.cells.values()]
     told = " ".join([str(result.answer.headline), str(result.answer.detail), spoken(result), *cells])
     assert not re.search(r"\bsafe\b|(?<![\d.,])0 m?[VA]\b", told)
+    (chart,) = result.answer.charts
+    assert all(volt > 0 for _, volt in chart.lines[0].points)
 
 
 @pytest.mark.parametrize(
