@@ -36,8 +36,12 @@ LISTED = (
     "fault/device-clearing",
     "fault/jumper-withstand",
     "fault/earth-only-return",
+    "fault/voltage-between",
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
+    "measure/bond-measurement",
+    "measure/clamp-reading",
+    "touch/surface-voltage",
     "comparison/compare-editions",
 )
 
