@@ -36,11 +36,15 @@ LISTED = (
     "fault/device-clearing",
     "fault/jumper-withstand",
     "fault/earth-only-return",
+    "fault/voltage-between",
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
     "planes/pool-bonding-plan",
     "planes/livestock-equipotential-plane",
     "planes/waterside-equipotential-plane",
+    "measure/bond-measurement",
+    "measure/clamp-reading",
+    "touch/surface-voltage",
     "comparison/compare-editions",
 )
 

@@ -19,10 +19,27 @@ def figure(key: str, column: str = "", **where: object) -> str:
 
     def shown(edition: str) -> str:
         stated = rule(key, edition)
-        mark = f" {short_mark(stated.mark)}" if stated.mark in ("memory", "practice") else ""
-        return f'<span class="whole">{text(_figure(stated, column, where))}</span>{mark}'
+        return f'<span class="whole">{text(_figure(stated, column, where))}</span>{_mark(stated)}'
 
     return by_edition(shown)
+
+
+def figure_with_section(key: str, column: str = "", **where: object) -> str:
+    """Give the figure of the rule `key` and, in brackets, where each edition states it: both with one mark.
+
+    column, where: as for `figure`. Raises: PageDataError.
+    """
+
+    def shown(edition: str) -> str:
+        stated = rule(key, edition)
+        whole = f'<span class="whole">{text(_figure(stated, column, where))}</span>'
+        return f"{whole} ({text(stated.section)}{_mark(stated)})"
+
+    return by_edition(shown)
+
+
+def _mark(stated: Rule) -> str:
+    return f" {short_mark(stated.mark)}" if stated.mark in ("memory", "practice") else ""
 
 
 def _figure(stated: Rule, column: str, where: dict[str, object]) -> str:

@@ -1,4 +1,4 @@
-"""The one vocabulary: the glossary page, other names of pages, words of forms, first mentions that explain themselves."""
+"""The one vocabulary: the glossary page, the terms of pages, words of forms, first mentions that explain themselves."""
 
 from __future__ import annotations
 
@@ -13,7 +13,8 @@ from site_assets.build.page_data import DOCS, PageDataError, title_of
 from site_assets.render.answer import text
 
 # Words are explained where they stand in running text, never inside these.
-NOT_EXPLAINED_IN = {"a", "h1", "h2", "h3", "h4", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"}
+HEADINGS = {"h1", "h2", "h3", "h4"}
+NOT_EXPLAINED_IN = HEADINGS | {"a", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"}
 NOT_EXPLAINED_CLASS = "also-called"
 EXPLAINED_IN = {"p", "li", "td", "dd"}
 EXPLAINED_ON_A_PAGE = 12
@@ -56,10 +57,19 @@ def terms() -> tuple[Term, ...]:
     return tuple(sorted(given, key=lambda each: each.term.lower()))
 
 
-def other_names(page: str) -> tuple[list[str], list[str]]:
-    """Give what people call the subject of a page in English, and its Spanish names, as the glossary has them."""
-    own = [each for each in terms() if each.page == page]
-    return [name for each in own for name in each.also], [each.spanish for each in own if each.spanish]
+def terms_of(page: str) -> list[Term]:
+    """Give the terms that a page explains: what people call its subject, and its Spanish."""
+    return [each for each in terms() if each.page == page]
+
+
+def spanish_html(given: list[Term]) -> str:
+    """Give the Spanish of terms, those that were seen in print first; the others are marked as unverified."""
+    seen = ", ".join(each.spanish for each in given if each.spanish and each.spanish_seen)
+    unseen = ", ".join(each.spanish for each in given if each.spanish and not each.spanish_seen)
+    shown = [f'<span lang="es">{text(names)}</span>' for names in (seen, unseen) if names]
+    if unseen:
+        shown[-1] += f" {text(say('(unverified: have a bilingual electrician look)'))}"
+    return "; ".join(shown)
 
 
 def glossary_html() -> str:
@@ -150,7 +160,7 @@ def _entry(each: Term) -> str:
     if each.also:
         lines.append(f"<p>{text(say('People also say: {names}.', names=', '.join(each.also)))}</p>")
     if each.spanish:
-        lines.append(f"<p>{text(say('Spanish:'))} {_spanish(each)}</p>")
+        lines.append(f"<p>{text(say('Spanish:'))} {spanish_html([each])}</p>")
     lines += [
         f'<p>{text(say("Not the same as"))} <a href="#{_anchor(other)}">{text(other)}</a>: {text(why)}</p>'
         for other, why in each.not_same_as
@@ -158,11 +168,6 @@ def _entry(each: Term) -> str:
     if each.page:
         lines.append(f'<p><a href="{each.page}.html">{text(say("Page: {title}", title=title_of(each.page)))}</a></p>')
     return f'<h3 id="{each.anchor}">{text(each.term)}</h3>{"".join(lines)}'
-
-
-def _spanish(each: Term) -> str:
-    shown = f'<span lang="es">{text(each.spanish)}</span>'
-    return shown if each.spanish_seen else f"{shown} {text(say('(unverified: have a bilingual electrician look)'))}"
 
 
 def _anchor(term: str) -> str:

@@ -61,7 +61,7 @@ def on_env(env, config, files):
 def on_page_markdown(markdown, page, config, files):
     """Fill the calls in a page's Markdown: `{{ calculator("main-bonding-jumper") }}` and the like."""
     name = page.file.src_uri.removesuffix(".md")
-    page.meta = search_settings(name) | page.meta
+    page.meta = search_settings(name, page.meta)
     parts = PageParts(name, get_relative_url(kit.folder, page.url), kit, menu)
     environment = jinja2.Environment(undefined=jinja2.StrictUndefined, autoescape=False)
     try:

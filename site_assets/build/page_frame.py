@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from calc.words import say
 from site_assets.build.by_edition import section
-from site_assets.build.glossary import other_names
+from site_assets.build.glossary import spanish_html, terms_of
 from site_assets.build.page_data import ROOMS, linked_pages, page_data, title_of
 from site_assets.render.answer import text
 
@@ -19,13 +19,12 @@ def framed(page: str, markdown: str) -> str:
 
 
 def _also_called(page: str) -> str:
-    english, spanish = other_names(page)
-    called = list(dict.fromkeys([*page_data(page).also_called, *english]))
+    own = terms_of(page)
+    called = list(dict.fromkeys([*page_data(page).also_called, *(name for each in own for name in each.also)]))
     lines = [say("Also called: {names}", names=", ".join(called))] if called else []
     rows = [f"<p class=also-called>{text(words)}</p>" for words in lines]
-    if spanish:
-        names = f'<span lang="es">{text(", ".join(spanish))}</span>'
-        rows.append(f"<p class=also-called>{text(say('Spanish:'))} {names}</p>")
+    if spanish := spanish_html(own):
+        rows.append(f"<p class=also-called>{text(say('Spanish:'))} {spanish}</p>")
     about = page_data(page).about
     if about:
         rows.append(f"<p class=also-called>{text(say('Sections:'))} {section(*about)}</p>")

@@ -11,7 +11,7 @@ from site_assets.build.book_index import index_of_sections, index_of_words
 from site_assets.build.by_edition import by_edition, section, short_mark
 from site_assets.build.checks import checks_html, exercise_html, notes_html
 from site_assets.build.edition_changes import edition_changes_html
-from site_assets.build.figure import figure
+from site_assets.build.figure import figure, figure_with_section
 from site_assets.build.figures import changes_list, figures_table, sources_table
 from site_assets.build.form import form_html
 from site_assets.build.glossary import glossary_html, words_of_form
@@ -51,6 +51,7 @@ class PageParts:
             "example": example,
             "section": section,
             "figure": figure,
+            "figure_with_section": figure_with_section,
             "practice": lambda: mark_html("practice"),
             "unverified": lambda: short_mark("memory"),
             "checks": lambda: checks_html(page_data(self.page), self.to_top),

@@ -1,28 +1,20 @@
-"""What the search is told of a page: how much it counts, the words people say for its subject, its sections."""
+"""What the search is told of a page: how much it counts, and the words people say for its subject."""
 
 from __future__ import annotations
 
-from calc.catalogue import CALCULATORS
-from calc.editions import EDITIONS
-from calc.rulebook import rule
-from site_assets.build.glossary import other_names
+from site_assets.build.glossary import terms_of
 from site_assets.build.page_data import ROOMS, page_data
 
 # A page that explains a thing comes before one that only computes with it, and lists of everything come last.
 BOOSTS = {"parts": 3, "places": 2.5, "calculators": 1, "glossary": 1, "method": 0.1, "editions": 0.1}
+LISTS_EVERYTHING = 0.4
 
 
-def search_settings(page: str) -> dict:
-    """Give the settings as the front matter of a page would; its own front matter comes before them."""
-    room, _, slug = page.partition("/")
-    names = [name for named in other_names(page) for name in named]
-    about: tuple[str, ...] = ()
-    if room in ROOMS:
-        names += page_data(page).also_called
-        about = page_data(page).about
-    elif room == "calculators":
-        calculator = CALCULATORS[slug]
-        answer = calculator(**dict(calculator.example)).answer
-        about = (answer.basis,) if answer and answer.basis else ()
-    sections = [rule(key, edition).section for key in about for edition in EDITIONS]
-    return {"search": {"boost": BOOSTS.get(room, 0.5)}, "tags": list(dict.fromkeys([*names, *sections]))}
+def search_settings(page: str, own: dict) -> dict:
+    """Give the front matter of a page with what the search needs; `own` is what its author wrote there."""
+    room = page.partition("/")[0]
+    boost = LISTS_EVERYTHING if page.endswith("-schedule") else BOOSTS.get(room, 0.5)
+    named = [name for term in terms_of(page) for name in (*term.also, term.spanish) if name]
+    called = page_data(page).also_called if room in ROOMS else ()
+    tags = [*own.get("tags", ()), *named, *called]
+    return {"search": {"boost": boost}} | own | {"tags": list(dict.fromkeys(tags))}

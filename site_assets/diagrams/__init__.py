@@ -12,6 +12,7 @@ from pathlib import Path
 from calc.words import say
 from site_assets.render.answer import text
 
+
 def drawing_slugs() -> list[str]:
     """Give the slug of every drawing, sorted."""
     files = [file for file in Path(__file__).parent.glob("*.py") if "\ndef svg()" in file.read_text(encoding="utf-8")]

@@ -64,7 +64,7 @@ def changeover(name: str, x: float, y: float, reach: float = 16) -> drawsvg.Draw
 
 def steel_column(name: str, x: float, top: float, bottom: float) -> drawsvg.DrawingElement:
     """Give a column of building steel, seen from the side, its web on `x`."""
-    group = drawsvg.Group(id=name, class_="steel")
+    group = drawsvg.Group(id=name, class_="steel-column")
     group.append(drawsvg.Rectangle(x - 12, top, 24, bottom - top))
     for flange in (x - 7, x + 7):
         group.append(drawsvg.Line(flange, top, flange, bottom))

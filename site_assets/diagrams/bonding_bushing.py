@@ -68,7 +68,7 @@ def fittings():
         *nut("hub-outside", HUB, WALL + 10, solid, 14, 30),
     ]
     pipes = [
-        pipe(f"{name}-raceway", "steel", 30, (middle, WALL - 26), (middle, 268))
+        pipe(f"{name}-raceway", "plain", 30, (middle, WALL - 26), (middle, 268))
         for name, middle in (("plain", PLAIN), ("locknut", LOCKNUT), ("bushing", BUSHING), ("hub", HUB))
     ]
     return [

@@ -98,7 +98,7 @@ def fitting(middle: float):
         solid("fitting-nut-right", middle + 15, 229, 17, 11),
         solid("fitting-hub-left", middle - 32, 250, 17, 22),
         solid("fitting-hub-right", middle + 15, 250, 17, 22),
-        pipe("fitting-raceway", "steel", 32, (middle, 230), (middle, 286)),
+        pipe("fitting-raceway", "plain", 32, (middle, 230), (middle, 286)),
         label(say("fitting"), middle, 196, "middle", "strong"),
         label(say("raceway\nto enclosure"), middle, 308, "middle"),
     ]

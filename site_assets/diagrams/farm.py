@@ -7,8 +7,8 @@ import drawsvg
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.rulebook import rule
 from calc.words import say
-from site_assets.diagrams.surroundings import clamp, concrete, mesh, pipe, pointer, rod
-from site_assets.diagrams.symbols import canvas, conductor, dot, finished, label
+from site_assets.diagrams.surroundings import clamp, concrete, mesh, pipe, pointer
+from site_assets.diagrams.symbols import bar, canvas, conductor, dot, finished, label
 
 SLUG = "farm"
 SIZE = rule("places/livestock_plane_conductor", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
@@ -22,7 +22,7 @@ TWIN = (
     say("Metal stall pipes stand beside it. Each post is joined to the mesh."),
     say("The water bowl stands on its metal pipe. A bonding conductor joins the pipe to the mesh."),
     say(
-        "A conductor of solid copper, {size} AWG or larger, joins the mesh to the electrodes of the building.",
+        "A conductor of solid copper, {size} AWG or larger, joins the mesh to the grounding system of the building.",
         size=SIZE,
     ),
     say("Between hooves and mouth there is next to no voltage. Cattle notice small voltages that people do not."),
@@ -38,7 +38,7 @@ def svg() -> str:
         say("Equipotential plane under livestock"),
         say(
             "A cow stands on mesh in a concrete floor and drinks from a bowl. Mesh, stall pipes, water pipe and bowl "
-            "are joined to one another and to the grounding electrodes."
+            "are joined to one another and to the grounding system of the building."
         ),
     )
     picture.extend([*stall(), cow("cow", 96, FLOOR), *bonds(), *names()])
@@ -69,9 +69,8 @@ def bonds():
         conductor("right-post-bond", "equipment-grounding", (306, FLOOR), (306, level)),
         conductor("bowl-bond", "equipment-grounding", (334, 196), (350, 196), (350, 230), (340, level)),
         clamp("bowl-clamp", 334, 196),
-        conductor("electrode-bond", "electrode", (24, level), (24, 312)),
-        rod("electrode", 24, 300, 362),
-        clamp("electrode-clamp", 24, 312),
+        conductor("grounding-bond", "equipment-grounding", (24, level), (24, 312)),
+        bar("grounding-bar", "equipment-grounding", 14, 312, 52),
         *(dot(x, level) for x in (24, 48, 306, 340)),
     ]
 
@@ -85,7 +84,7 @@ def names():
         label(say("metal water bowl"), 352, 88, "end"),
         pointer("to-mesh", (188, 276), (188, FLOOR + 28)),
         label(say("wire mesh in the concrete floor"), 134, 288),
-        label(say("solid copper, {size} AWG or larger,\nto the electrodes of the building", size=SIZE), 44, 320),
+        label(say("solid copper, {size} AWG or larger, to the\ngrounding system of the building", size=SIZE), 76, 318),
     ]
 
 

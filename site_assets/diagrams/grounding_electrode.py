@@ -26,8 +26,8 @@ TWIN = (
     say("The main bonding jumper joins the neutral bar to the enclosure."),
     say("The grounding electrode conductor runs from the neutral bar down to the electrodes."),
     say(
-        "Bonding jumpers join all the electrodes: two rods, the bar in the concrete footing, the steel column, the "
-        "metal water pipe that lies in earth, and the ring of bare wire."
+        "Bonding jumpers join all the electrodes: two rods, the bar in the concrete footing, the steel column that "
+        "stands deep in the earth, the metal water pipe that lies in earth, and the ring of bare wire."
     ),
     say("None of them is left alone, and none has a way to the service apart from the others."),
     say("They hold the neutral near the voltage of the earth. They are not the way back of a fault."),
@@ -82,10 +82,11 @@ def electrodes():
         rod("first-rod", 38, 206, 318),
         rod("second-rod", 64, 206, 318),
         label(say("rods"), 51, 334, "middle"),
-        metal("column", 276, 116, 14, 96),
+        metal("column", 276, 116, 14, 214),
         label(say("steel\ncolumn"), 284, 92, "middle"),
+        label(say("steel in\nthe earth"), 270, 262, "end"),
         pipe("water-pipe", "plain", 14, (316, 124), (316, 284), (354, 284)),
-        label(say("water pipe"), 304, 262, "end"),
+        label(say("water\npipe"), 328, 308, "middle"),
         ring("ring", 182, 366, 168),
         label(say("ring of bare wire"), 182, 371, "middle"),
     ]

@@ -21,8 +21,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "metal-raceways"
 CAPTION = say(
-    "The steel raceway itself is the way back. Where it turns flexible, a wire inside or a jumper outside takes over. "
-    "A drawing only: never pull a real raceway apart to see."
+    "The steel raceway itself is the way back. Where a flexible piece may not be, a wire inside or a jumper outside "
+    "takes over. A drawing only: never pull a real raceway apart to see."
 )
 TWIN = (
     say("Source: the current goes out on the hot conductor and through the breaker in the service panel."),

@@ -29,7 +29,10 @@ TWIN = (
     say("Two hot (ungrounded) conductors feed the primary winding of the transformer. No neutral comes with them."),
     say("The equipment grounding conductor of this feeder ends on the transformer enclosure."),
     say("Between the windings is only the iron core. No conductor passes it: here the first system ends."),
-    say("Right, the second system: it starts at the secondary winding, with a hot conductor and a new neutral."),
+    say(
+        "Right, the second system: it starts at the secondary winding, with a hot conductor and a new neutral. One hot "
+        "is drawn for all."
+    ),
     say("The system bonding jumper joins the new neutral bar to metal, at this one place."),
     say("From the same neutral bar a grounding electrode conductor goes to the electrode."),
     say("The supply-side bonding jumper joins the first disconnect to the transformer. There the neutral stays apart."),

@@ -89,7 +89,7 @@ def test_a_correction_note_is_copied_with_its_section_and_a_link_that_opens_the_
     context.close()
 
 
-@pytest.mark.parametrize("room", ["parts", "places"])
+@pytest.mark.parametrize("room", ["parts", "places", "calculators"])
 def test_every_page_of_a_room_prints_on_two_sheets_with_edition_date_link_and_safety(browser, site, room):
     context = browser.new_context(service_workers="block")
     page = context.new_page()

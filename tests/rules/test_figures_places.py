@@ -33,8 +33,11 @@ ELECTRODES = {
     "concrete_encased_electrode": 20,  # 250.52(A)(3), feet
     "ring_electrode": 20,  # 250.52(A)(4), feet
     "rod_electrode": 8,  # 250.52(A)(5), feet
+    "rod_diameter": "5/8",  # 250.52(A)(5), inches, 15.87 mm in the text; the figure of 2023 could not be read
     "plate_electrode": 2,  # 250.52(A)(7), square feet
     "rod_depth": 8,  # 250.53(G), later 250.53(A)(4), feet
+    "ring_depth": 30,  # 250.53(F), inches, 750 mm in the text
+    "plate_depth": 30,  # 250.53(H), later 250.53(A)(5), inches, 750 mm in the text
     "water_pipe_landing_distance": 5,  # 250.68(C)(1), feet
 }
 
@@ -42,3 +45,15 @@ ELECTRODES = {
 def test_the_figures_are_those_of_the_texts():
     for key, figure in (WATER | FARMS_CARE_AND_CABLES | ELECTRODES).items():
         assert {rule(f"places/{key}", edition).value for edition in EDITIONS} == {figure}, key
+
+
+def test_a_busbar_for_other_systems_is_as_thick_and_wide_as_the_texts_say():
+    for edition in EDITIONS:
+        # Read in the texts of 2017, 2020 and 2023: 250.94(B), 6 mm by 50 mm or 1/4 in by 2 in.
+        assert rule("places/intersystem_busbar", edition).value == "1/4 by 2"
+
+
+def test_an_emergency_disconnect_is_asked_for_since_2020():
+    # The text of 2017 goes from 230.82 to 230.90; those of 2020 and 2023 have 230.85.
+    required = {edition: rule("places/emergency_disconnect", edition).value for edition in EDITIONS}
+    assert required == {"2017": "not required", "2020": "required", "2023": "required", "2026": "required"}

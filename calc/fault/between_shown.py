@@ -1,0 +1,111 @@
+"""The readings between two parts in words, in numbers for programs, as a list and as a picture."""
+
+from __future__ import annotations
+
+from calc.answer import Chart, Line, Row, Table
+from calc.electrodes.entered import shown
+from calc.fault.between_circuit import ONE, TOUCHES, TWO, Seen
+from calc.words import Sentence, say
+from calc.working import shown_number
+
+BETWEEN, ONE_EARTH, TWO_EARTH = TOUCHES
+MILLI = 1000
+LEAST_VOLT = 0.001
+LEAST_MILLIAMPERE = 0.001
+DECIMALS = 9  # fewer than where machines begin to differ
+PAIR_WORDS = {
+    BETWEEN: say("Between the parts"),
+    ONE_EARTH: say("Part one to remote earth"),
+    TWO_EARTH: say("Part two to remote earth"),
+}
+BODY_WORDS = {
+    BETWEEN: say("Through a body between the parts"),
+    ONE_EARTH: say("Through a body from part one to earth"),
+    TWO_EARTH: say("Through a body from part two to earth"),
+}
+
+
+def volt_words(volt: float) -> Sentence:
+    """Give a voltage as a meter shows it; never as nothing.
+
+    >>> [str(volt_words(volt)) for volt in (54.57, 0.0016, 0.0)]
+    ['54.6 V', '1.6 mV', 'less than 1 mV']
+    """
+    if volt < LEAST_VOLT:
+        return say("less than {least} mV", least=shown_number(MILLI * LEAST_VOLT))
+    return say("{volt} V", volt=shown(volt)) if volt >= 1 else say("{volt} mV", volt=shown(MILLI * volt))
+
+
+def volt_of(found: Seen, pair: tuple[str, str] = BETWEEN) -> Sentence:
+    """Give the voltage of a pair in words."""
+    return volt_words(found.volts[pair])
+
+
+def milli_words(ampere: float) -> Sentence:
+    """Give a current in words; never as nothing.
+
+    >>> [str(milli_words(ampere)) for ampere in (3.43, 0.00845, 0.0)]
+    ['3.43 A', '8.45 mA', 'less than 0.001 mA']
+    """
+    if MILLI * ampere < LEAST_MILLIAMPERE:
+        return say("less than {least} mA", least=shown_number(LEAST_MILLIAMPERE))
+    return say("{ampere} A", ampere=shown(ampere)) if ampere >= 1 else say("{ampere} mA", ampere=shown(MILLI * ampere))
+
+
+def values_of(how: str, found: Seen, ohms: tuple[float, float]) -> dict[str, float]:
+    """Give the readings for programs: volt, ampere, mA of bodies. ohms: of the usual body and of a wet one."""
+    values = {"neutral_volt": found.neutral_volt, "leak_ampere": found.leak, "bond_ampere": found.bond}
+    for pair, name in {BETWEEN: "between", ONE_EARTH: ONE, TWO_EARTH: TWO}.items():
+        values[f"{name}_volt"] = found.volts[pair]
+        values[f"{name}_body"], values[f"{name}_body_wet"] = (MILLI * found.bodies[pair][ohm] for ohm in ohms)
+    return {f"{how}_{name}": round(value, DECIMALS) for name, value in values.items()}
+
+
+def table_of(apart: Seen, bonded: Seen, ohms: tuple[float, float]) -> Table:
+    """Give every reading, apart beside bonded."""
+    usual, wet = ohms
+
+    def row(words: Sentence, reading) -> Row:
+        return Row({"what": words, "apart": reading(apart), "bonded": reading(bonded)})
+
+    def loaded(found: Seen) -> Sentence:
+        return volt_words(found.bodies[BETWEEN][usual] * usual)
+
+    def through(found: Seen, pair: tuple[str, str]) -> Sentence:
+        currents = found.bodies[pair]
+        if MILLI * currents[wet] < LEAST_MILLIAMPERE:
+            return milli_words(currents[wet])
+        return say("{usual}; wet up to {wet}", usual=milli_words(currents[usual]), wet=milli_words(currents[wet]))
+
+    rows = [row(words, lambda found, pair=pair: volt_of(found, pair)) for pair, words in PAIR_WORDS.items()]
+    rows.append(row(say("Neutral to remote earth"), lambda found: volt_words(found.neutral_volt)))
+    rows.append(row(say("Between the parts, {ohm} ohm across the meter", ohm=shown_number(usual)), loaded))
+    rows += [row(words, lambda found, pair=pair: through(found, pair)) for pair, words in BODY_WORDS.items()]
+    return Table({"what": say("Reading"), "apart": say("Apart"), "bonded": say("Bonded")}, tuple(rows))
+
+
+def bars_of(apart: Seen, bonded: Seen) -> Chart:
+    """Give the three voltages, each apart and bonded, as bars; none is drawn as nothing."""
+    names = (
+        say("Between, apart"),
+        say("Between, bonded"),
+        say("One, apart"),
+        say("One, bonded"),
+        say("Two, apart"),
+        say("Two, bonded"),
+    )
+    volts = [found.volts[pair] for pair in TOUCHES for found in (apart, bonded)]
+    return Chart(
+        "voltages",
+        "bars",
+        say("Voltage between the parts and of each to remote earth"),
+        say("Reading"),
+        say("Volt, {least} for less too", least=LEAST_VOLT),
+        say("{across}: {up} V", across="{across}", up="{up}"),
+        (
+            Line(
+                say("Volt"), tuple((float(place), max(round(volt, 3), LEAST_VOLT)) for place, volt in enumerate(volts))
+            ),
+        ),
+        names,
+    )

@@ -1,0 +1,125 @@
+"""What the readings between two parts mean: the steps, what to do first, what a bond does and does not do."""
+
+from __future__ import annotations
+
+from calc.fault.between_circuit import TOUCHES, Parts, Seen
+from calc.fault.between_shown import BETWEEN, LEAST_VOLT, MILLI, ONE_EARTH, TWO_EARTH, milli_words, volt_of, volt_words
+from calc.fault.caution import state_the_model
+from calc.words import say
+from calc.working import Working, shown_number
+
+BODY, LET_GO = "touch/body_resistance", "touch/let_go"
+ASSUMPTIONS = (
+    say("nothing opens: the leak or the stray voltage lasts as long as no one finds it"),
+    say("only resistances; wires and bonds with reactance that counts need the ground-fault loop"),
+    say("each path to earth stands apart from the others and from the electrodes of the source"),
+    say("whoever touches a part stands on remote earth; nearer the part, and with dry shoes, less flows"),
+)
+
+
+def show_the_steps(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float, float], working: Working) -> None:
+    """Record the readings apart and bonded, what a body changes, and the current of the leak."""
+    for words, found in ((say("Apart"), apart), (say("Bonded"), bonded)):
+        working.step(
+            say(
+                "{how}: {between} between the parts, {one} and {two} to remote earth, the neutral {neutral}.",
+                how=words,
+                between=volt_of(found),
+                one=volt_of(found, ONE_EARTH),
+                two=volt_of(found, TWO_EARTH),
+                neutral=volt_words(found.neutral_volt),
+            ),
+            found.volts[BETWEEN],
+            "V",
+        )
+    usual = ohms[0]
+    working.step(
+        say(
+            "A body of {ohm} ohm across the parts is one more branch: apart {current} flow, and {left} are left.",
+            ohm=shown_number(usual),
+            current=milli_words(apart.bodies[BETWEEN][usual]),
+            left=volt_words(apart.bodies[BETWEEN][usual] * usual),
+        ),
+        MILLI * apart.bodies[BETWEEN][usual],
+        "mA",
+        (BODY,),
+    )
+    if parts.leak is not None:
+        working.step(
+            say(
+                "The leak brings {apart} apart and {bonded} bonded.",
+                apart=milli_words(apart.leak),
+                bonded=milli_words(bonded.leak),
+            ),
+            bonded.leak,
+            "A",
+        )
+
+
+def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float, float], working: Working) -> None:
+    """Warn of the tingle, the body's current and what a bond leaves, and state what the model assumes."""
+    usual, wet = ohms
+    working.warn(
+        say(
+            "If anyone feels a tingle: keep people and animals away and touch neither part. Switch the supply off from "
+            "a place apart, and call the utility or a qualified person."
+        )
+    )
+    worst = max(found.bodies[pair][wet] for found in (apart, bonded) for pair in TOUCHES)
+    let_go = min(row["nearly_all"] for row in working.cite(LET_GO).rows)
+    if MILLI * worst > let_go:
+        working.warn(
+            say(
+                "Up to {most} through a body is more than the {let_go} mA at which some cannot let go. It lasts, so "
+                "no limit for short shocks holds.",
+                most=milli_words(worst),
+                let_go=let_go,
+            )
+        )
+    else:
+        working.warn(say("Up to {most} through a body. A start or a fall can still hurt.", most=milli_words(worst)))
+    working.warn(
+        say(
+            "The bond makes the parts alike. It does not take their voltage to earth away: up to {volt} stay.",
+            volt=volt_words(max(bonded.volts[ONE_EARTH], bonded.volts[TWO_EARTH])),
+        )
+    )
+    if bonded.volts[TWO_EARTH] > apart.volts[TWO_EARTH] + LEAST_VOLT:
+        working.warn(
+            say(
+                "The bond brings part two from {before} up to {after} to earth. Bond all metal in reach, and back to "
+                "the neutral at the service.",
+                before=volt_of(apart, TWO_EARTH),
+                after=volt_of(bonded, TWO_EARTH),
+            )
+        )
+    if parts.leak is not None:
+        working.note(
+            say(
+                "Bonded, the leak brings {ampere}. Whether a device opens at that is for the ground-fault loop.",
+                ampere=milli_words(bonded.leak),
+            )
+        )
+    if parts.leak is not None and parts.one_neutral is None and parts.two_neutral is None:
+        working.note(
+            say(
+                "No metal leads back to the neutral here. A bond between the parts alone opens no breaker ({section}).",
+                section=working.section("grounding/effective_fault_path"),
+            )
+        )
+    working.note(
+        say(
+            "A common meter takes almost no current and shows even a weak leak in full. With {ohm} ohm across its "
+            "leads a weak one falls.",
+            ohm=shown_number(usual),
+        )
+    )
+    working.note(
+        say(
+            "A body counts as {usual} ohm, with wet skin as {wet} ohm; soil and shoes count as nothing. In water and "
+            "for livestock it can be worse.",
+            usual=shown_number(usual),
+            wet=shown_number(wet),
+        )
+    )
+    state_the_model(working, ASSUMPTIONS)

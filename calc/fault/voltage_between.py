@@ -1,0 +1,123 @@
+"""What a meter shows between two metal parts, apart and bonded, and what a body across them takes."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.answer import Answer
+from calc.declare import Mend, calculator, needed
+from calc.electrodes.entered import said_number
+from calc.fault import between_fields as ask
+from calc.fault.between_circuit import Parts, seen
+from calc.fault.between_shown import BETWEEN, ONE_EARTH, TWO_EARTH, bars_of, table_of, values_of, volt_of
+from calc.fault.between_words import BODY, say_what_it_means, show_the_steps
+from calc.words import say
+from calc.working import Working
+
+FIGURES = 4  # decimals of a volt that links carry
+NAME = say("Voltage between two parts")
+
+
+@calculator(
+    "voltage-between",
+    name=NAME,
+    purpose=say(
+        "What a meter shows between two metal parts with a leak or a stray voltage, without a bond and with it."
+    ),
+    submit=say("See the readings"),
+    example={
+        "edition": "2023",
+        "cause": "leak",
+        "leak_ampere": "10 mA",
+        "one_earth_ohm": "10,000 ohm",
+        "two_neutral_ohm": "0.1 ohm",
+    },
+)
+def voltage_between(
+    *,
+    working: Working,
+    cause: Annotated[str, ask.CAUSE] = ask.LEAK,
+    leak_ampere: Annotated[float | None, ask.LEAK_AMPERE] = None,
+    leak_ohm: Annotated[float | None, ask.LEAK_OHM] = None,
+    voltage: Annotated[float, ask.VOLTAGE] = 120,
+    neutral_volt: Annotated[float | None, ask.NEUTRAL_VOLT] = None,
+    one_neutral_ohm: Annotated[float | None, ask.ONE_NEUTRAL] = None,
+    one_earth_ohm: Annotated[float | None, ask.ONE_EARTH] = None,
+    two_neutral_ohm: Annotated[float | None, ask.TWO_NEUTRAL] = None,
+    two_earth_ohm: Annotated[float | None, ask.TWO_EARTH] = None,
+    bond_ohm: Annotated[float, ask.BOND] = 0.01,
+    neutral_ohm: Annotated[float, ask.NEUTRAL_OHM] = 10,
+) -> Answer:
+    """Give the voltage between two metal parts and of each to remote earth, apart and bonded, and a body's current.
+
+    When: a leak that lasts, or a utility's voltage on the neutral, at 60 Hz on a grounded system. Not for people or
+    animals in water, for the short time until a fault is cleared, or for parts with reactance that counts.
+
+    Parameters:
+        cause: "leak" or "utility". voltage: V, 1 to 1000. leak_ampere: A, with part one solidly bonded, or leak_ohm.
+        neutral_volt: V of the neutral to remote earth, for "utility".
+        one_neutral_ohm, one_earth_ohm, two_neutral_ohm, two_earth_ohm: ohm of each path, None for no path.
+        bond_ohm: of the bond between the parts, 0.0001 to 1000. neutral_ohm: of the neutral to earth, for a leak.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold, each for apart_ and bonded_: between_volt, one_volt, two_volt and
+        neutral_volt (to remote earth), leak_ampere, bond_ampere, and the mA between_body, one_body and two_body of the
+        usual body and between_body_wet, one_body_wet and two_body_wet of wet skin.
+    Raises: nothing; bad or missing input, and a part without any path, end as `fix`.
+    Source: nodal analysis, calc.fault.network; IEEE 80 (body); Dalziel (let-go).
+
+    Example:
+    >>> result = voltage_between(leak_ohm=12000, one_earth_ohm=10000, two_neutral_ohm="0.1")
+    >>> round(result.answer.values["apart_between_volt"], 1), result.answer.values["bonded_between_volt"] < 0.001
+    (54.6, True)
+    """
+    parts = Parts(
+        volt=voltage if cause == ask.LEAK else needed(neutral_volt, "neutral_volt"),
+        leak=_leak(leak_ampere, leak_ohm, voltage, working) if cause == ask.LEAK else None,
+        neutral_earth=neutral_ohm,
+        one_neutral=one_neutral_ohm,
+        one_earth=one_earth_ohm,
+        two_neutral=two_neutral_ohm,
+        two_earth=two_earth_ohm,
+        bond=bond_ohm,
+    )
+    _no_part_without_a_path(parts)
+    body = working.cite(BODY).rows[0]
+    ohms = (body["usual"], body["low"])
+    apart, bonded = seen(parts, False, ohms), seen(parts, True, ohms)
+    show_the_steps(parts, apart, bonded, ohms, working)
+    say_what_it_means(parts, apart, bonded, ohms, working)
+    return Answer(
+        name=NAME,
+        headline=say("{apart} between them, bonded {bonded}", apart=volt_of(apart), bonded=volt_of(bonded)),
+        detail=say(
+            "Bonded, part one stays at {one} and part two at {two} to remote earth.",
+            one=volt_of(bonded, ONE_EARTH),
+            two=volt_of(bonded, TWO_EARTH),
+        ),
+        basis=BODY,
+        said="-".join(f"{said_number(round(found.volts[BETWEEN], FIGURES))}V" for found in (apart, bonded)),
+        values=values_of("apart", apart, ohms) | values_of("bonded", bonded, ohms),
+        table=table_of(apart, bonded, ohms),
+        charts=(bars_of(apart, bonded),),
+    )
+
+
+def _leak(ampere: float | None, ohm: float | None, volt: float, working: Working) -> float:
+    if ohm is not None and ampere is not None:
+        raise Mend("leak_ohm", say("Enter the current of the leak or its ohms, not both."))
+    if ohm is not None:
+        return ohm
+    return working.compute(
+        say("The leak as a resistance."), "volt / ampere", "ohm", volt=volt, ampere=needed(ampere, "leak_ampere")
+    )
+
+
+def _no_part_without_a_path(parts: Parts) -> None:
+    floats = say("This part has no path at all. Enter its ohms to earth; a dry stand or floor still has some.")
+    if parts.leak is None and parts.one_neutral is None and parts.one_earth is None:
+        raise Mend("one_earth_ohm", floats)
+    if parts.two_neutral is None and parts.two_earth is None:
+        raise Mend("two_earth_ohm", floats)
+    if parts.leak is None and parts.one_neutral is None and parts.two_neutral is None:
+        raise Mend("one_neutral_ohm", say("Neither part leads to the neutral. Enter the ohms of the one that does."))

@@ -1,0 +1,74 @@
+"""The resistance that a sound bond may have: its own wire and tight joints."""
+
+from __future__ import annotations
+
+from calc.conductors.resistance import dc_resistance
+from calc.fault.ranges import Between
+from calc.measure.bond_reading import MILLI, shown_ohm
+from calc.words import say
+from calc.working import Working
+
+JOINT = "raceways/steel_as_return"
+CONDUCTIVITY = "conductors/conductivity"
+LAY = "conductors/lay_of_strands"
+STRANDS = "measure/strand_example"
+INCHES = 12
+
+
+def expected_bond(
+    conductor: str | None, metal: str, length: float, celsius: float, joints: int, working: Working
+) -> tuple[Between, float]:
+    """Give the resistance of a sound bond, milliohm, and the least that its wire alone may have.
+
+    conductor: a size label, None only with a length of 0; length: ft; celsius: of the wire; joints: how many.
+    Source: rules conductors/conductivity, conductors/lay_of_strands; raceways/steel_as_return for a tight joint.
+    """
+    solid = stranded = 0.0
+    if conductor and length:
+        working.cite(CONDUCTIVITY)
+        working.cite(LAY)
+        solid = MILLI * length * dc_resistance(conductor, metal, celsius, stranded=False)
+        stranded = working.compute(
+            say("The wire alone, stranded, at its temperature."),
+            "per_foot * feet",
+            "milliohm",
+            per_foot=MILLI * dc_resistance(conductor, metal, celsius),
+            feet=length,
+        )
+    rows = {row["impedance"]: row["joint_milliohm"] for row in working.cite(JOINT).rows}
+    likely = working.compute(
+        say("With tight joints, likely."),
+        "wire + joints * each",
+        "milliohm",
+        cites=(JOINT,),
+        wire=stranded,
+        joints=joints,
+        each=rows["likely"],
+    )
+    found = Between(solid + joints * rows["low"], likely, stranded + joints * rows["high"])
+    working.step(
+        say("A sound one may have from {low} to {high}.", low=shown_ohm(found.low), high=shown_ohm(found.high)),
+        found.high,
+        "milliohm",
+    )
+    return found, solid
+
+
+def one_strand_left(conductor: str, metal: str, celsius: float, working: Working) -> float:
+    """Give the milliohm that a wire gains when nearly all its strands are cut over a short length (see the rule)."""
+    row = working.cite(STRANDS).rows[0]
+    return working.compute(
+        say(
+            "If all strands but {left} of {strands} were cut over {inches} in, the resistance would rise by only this.",
+            **row,
+        ),
+        "per_foot * inches / inches_in_a_foot * (strands / left - whole)",
+        "milliohm",
+        cites=(STRANDS,),
+        per_foot=MILLI * dc_resistance(conductor, metal, celsius),
+        inches=row["inches"],
+        inches_in_a_foot=INCHES,
+        strands=row["strands"],
+        left=row["left"],
+        whole=1,
+    )

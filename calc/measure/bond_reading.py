@@ -1,0 +1,160 @@
+"""The resistance that readings of a bond stand for, as a range."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from calc.declare import Mend, needed
+from calc.electrodes.entered import shown
+from calc.fault.ranges import Between
+from calc.measure.bond_fields import FOUR_WIRE, TWO_WIRE, VOLTAGE_DROP
+from calc.words import Sentence, say
+from calc.working import Working
+
+MILLI = 1000
+REVERSAL = "measure/reversal_difference"
+
+
+@dataclass(frozen=True)
+class Readings:
+    """What was read: ohm, volt, ampere and percent as the fields name them; None for one left out."""
+
+    method: str
+    reading: float | None
+    reverse_reading: float | None
+    lead_ohm: float
+    lead_spread: float | None
+    current: float | None
+    drop: float | None
+    drop_off: float
+    digit: float
+    meter_percent: float
+
+
+@dataclass(frozen=True)
+class Measured:
+    """The resistance in milliohm; steady: whether readings in both directions agree well enough to count."""
+
+    milliohm: Between
+    steady: bool = True
+
+
+def measured(taken: Readings, working: Working) -> Measured:
+    """Give the resistance that readings stand for. Raises: Mend for a reading that the method needs.
+
+    Source: Ohm's law; two lead readings of one spread differ by the root of two of it.
+    """
+    if taken.method == TWO_WIRE:
+        return _two_wire(taken, working)
+    if taken.method == FOUR_WIRE:
+        return _four_wire(taken, working)
+    if taken.method == VOLTAGE_DROP:
+        return _voltage_drop(taken, working)
+    needed(taken.current, "current")
+    reading = MILLI * needed(taken.reading, "reading")
+    working.step(say("A bond tester shows the resistance itself."), reading, "milliohm")
+    return Measured(_around(reading, _meter_error(taken, reading, working)))
+
+
+def shown_ohm(milliohm: float) -> Sentence:
+    """Give a resistance in the unit it is read in.
+
+    >>> str(shown_ohm(0.8)), str(shown_ohm(2500))
+    ('0.8 milliohm', '2.5 ohm')
+    """
+    if milliohm < MILLI:
+        return say("{value} milliohm", value=shown(milliohm))
+    return say("{value} ohm", value=shown(milliohm / MILLI))
+
+
+def _two_wire(taken: Readings, working: Working) -> Measured:
+    spread = MILLI * needed(taken.lead_spread, "lead_spread")
+    if spread == 0 == taken.digit:
+        raise Mend("lead_spread", say("No leads are that steady. Enter at least the last digit that the meter shows."))
+    middle = working.compute(
+        say("The reading without the leads."),
+        "reading - leads",
+        "milliohm",
+        reading=MILLI * needed(taken.reading, "reading"),
+        leads=MILLI * taken.lead_ohm,
+    )
+    doubt = working.compute(
+        say("The leads are unsteady twice, when nulled and when read. Their doubts add as the root of two of one."),
+        "root_of_two * spread",
+        "milliohm",
+        root_of_two=2**0.5,
+        spread=spread,
+    )
+    doubt += _meter_error(taken, MILLI * taken.reading, working)
+    if middle + doubt < 0:
+        raise Mend("lead_ohm", say("The leads alone read more than leads and bond. Join the tips and read again."))
+    return Measured(_around(middle, doubt))
+
+
+def _four_wire(taken: Readings, working: Working) -> Measured:
+    forward = MILLI * needed(taken.reading, "reading")
+    reverse = MILLI * needed(taken.reverse_reading, "reverse_reading")
+    mean = working.compute(
+        say("The middle of both directions: what warm joints of unlike metals add, it cancels."),
+        "(forward + reverse) / 2",
+        "milliohm",
+        forward=forward,
+        reverse=reverse,
+    )
+    half = abs(forward - reverse) / 2
+    if taken.current is not None:
+        working.compute(
+            say("Voltage of the joints themselves, in microvolt."),
+            "half_difference * current * thousand",
+            "microvolt",
+            half_difference=half,
+            current=taken.current,
+            thousand=1000,
+        )
+    most = working.cite(REVERSAL).value
+    working.step(
+        say(
+            "Half the difference of the two is {half}. Above {most} percent of their middle the test proves nothing.",
+            half=shown_ohm(half),
+            most=most,
+        ),
+        cites=(REVERSAL,),
+    )
+    steady = round(100 * half, 9) <= round(most * mean, 9)
+    return Measured(_around(mean, _meter_error(taken, mean, working)), steady)
+
+
+def _voltage_drop(taken: Readings, working: Working) -> Measured:
+    drop = needed(taken.drop, "drop")
+    if drop < taken.drop_off:
+        raise Mend("drop_off", say("More voltage with the current off than on. Find what drives it, and read again."))
+    ohm = working.compute(
+        say("Voltage drop ÷ current."),
+        "(drop - drop_with_current_off) * thousand / current",
+        "milliohm",
+        drop=drop,
+        drop_with_current_off=taken.drop_off,
+        thousand=MILLI,
+        current=needed(taken.current, "current"),
+    )
+    return Measured(_around(ohm, _meter_error(taken, ohm, working)))
+
+
+def _meter_error(taken: Readings, reading: float, working: Working) -> float:
+    if not (taken.digit or taken.meter_percent):
+        if taken.method != TWO_WIRE:
+            working.note(say("The meter's own error is left out. Enter it below “less common cases”."))
+        return 0.0
+    return working.compute(
+        say("The meter's own error."),
+        "reading * percent / hundred + digit",
+        "milliohm",
+        reading=reading,
+        percent=taken.meter_percent,
+        hundred=100,
+        digit=MILLI * taken.digit,
+    )
+
+
+def _around(middle: float, doubt: float) -> Between:
+    return Between(max(middle - doubt, 0), max(middle, 0), middle + doubt)

@@ -1,0 +1,158 @@
+"""Why current flows where none should: each cause, what to measure next, and what that reading tells."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from calc.measure.clamp_fields import AT_THE_SERVICE, ELECTRODE, FEEDER, GROUNDING, PIPE
+from calc.words import Sentence, say
+
+
+@dataclass(frozen=True)
+class Cause:
+    """A cause in words, the same inside a sentence, what to measure next, and what the next reading tells."""
+
+    words: Sentence
+    in_sentence: Sentence
+    measure: Sentence
+    tells: Sentence
+
+
+NEUTRAL_LOSS, NEIGHBOR, SHARED, UTILITY = "neutral-loss", "neighbor", "shared-main", "utility"
+SECOND_BOND, BORROWED, LEAK, FILTERS = "second-bond", "borrowed-neutral", "leak", "filters"
+INDUCTION, METER = "induction", "meter"
+
+CAUSES = {
+    NEUTRAL_LOSS: Cause(
+        say("The building's own neutral is broken or poor"),
+        say("a broken or poor neutral of the building's own"),
+        say("Each hot conductor to neutral at the service, with a large 120 V load on and off."),
+        say(
+            "One rises while the other falls: the neutral is failing. Call the utility now. Both steady: look further."
+        ),
+    ),
+    NEIGHBOR: Cause(
+        say("A neighbor's neutral current comes over the water main"),
+        say("a neighbor's neutral on the water main"),
+        say("The same place with the own main switched off."),
+        say(
+            "It stays: it comes from outside. The utility checks each neutral of that transformer. It goes: it is own."
+        ),
+    ),
+    SHARED: Cause(
+        say("A sound neutral and the shared water main carry the return together"),
+        say("the shared water main beside a sound neutral"),
+        say("Clamp the service neutral too, and all service conductors together."),
+        say(
+            "Together they show what the main carries. If the neutral carries less than the main, it is suspect though "
+            "voltages look good."
+        ),
+    ),
+    UTILITY: Cause(
+        say("The utility's own neutral sends current into the earth here"),
+        say("the utility's own neutral current"),
+        say("With the own main off: the current here, and volts from the neutral to a rod driven far away."),
+        say("Both stay and change with the hour, not with your loads: ask the utility to look."),
+    ),
+    SECOND_BOND: Cause(
+        say("Neutral bonded to metal a second time, past the service"),
+        say("a second bond of the neutral"),
+        say("All conductors of each feeder together, then the grounding conductor or raceway beside it."),
+        say(
+            "The feeder that shows the same current as its metal has the second bond past that point. Lock it out; "
+            "with its neutral lifted no path from neutral to metal should be left."
+        ),
+    ),
+    BORROWED: Cause(
+        say("Two circuits share or swap a neutral"),
+        say("a neutral shared between circuits"),
+        say("The other feeders and circuits from the same panel, each all together."),
+        say("Two that show the same current belong together: one goes out on this, back on that."),
+    ),
+    LEAK: Cause(
+        say("A hot conductor leaks to metal: a heater, a motor, a damp cable"),
+        say("a leak from a hot conductor"),
+        say("Switch circuits off one by one, then measure the insulation of the one that counts, dead."),
+        say("It drops at one circuit, and the insulation there is low: repair it. It may grow into a fault."),
+    ),
+    FILTERS: Cause(
+        say("Filters and long cables let a little current through, all day"),
+        say("filters of appliances"),
+        say("Unplug appliances one by one."),
+        say("It falls in small steps that add up: filters. One large step: that appliance leaks."),
+    ),
+    INDUCTION: Cause(
+        say("A loop of metal picks current up from conductors near by"),
+        say("a loop that picks current up"),
+        say("The same conductor at its other end, with its own circuit off and the heavy ones near by on, then off."),
+        say(
+            "Alike at both ends, there with its own circuit off, gone with the others: the loop is driven from outside."
+        ),
+    ),
+    METER: Cause(
+        say("The meter shows what is not there"),
+        say("the meter itself"),
+        say("Jaws clean and fully closed, on nothing, beside the conductor; turn the meter over. Take a finer one."),
+        say("What it shows on nothing is no current of this conductor. Only what is more than that counts."),
+    ),
+}
+USUAL_ORDER = {
+    ELECTRODE: (NEUTRAL_LOSS, NEIGHBOR, SHARED, SECOND_BOND, UTILITY, LEAK, INDUCTION, METER),
+    PIPE: (NEUTRAL_LOSS, NEIGHBOR, SHARED, SECOND_BOND, UTILITY, LEAK, INDUCTION, METER),
+    GROUNDING: (SECOND_BOND, LEAK, FILTERS, INDUCTION, METER),
+    FEEDER: (SECOND_BOND, BORROWED, LEAK, FILTERS, METER),
+}
+FROM_OUTSIDE = (NEIGHBOR, UTILITY)
+OWN_LOAD = (NEUTRAL_LOSS, SHARED, SECOND_BOND, BORROWED)
+OWN_CIRCUIT = (LEAK, FILTERS)
+
+
+@dataclass(frozen=True)
+class Signs:
+    """What is known beside the reading; None for what is not.
+
+    real: more than the meter shows on nothing. stays: some of it stays with the main or device off; falls: some of
+    it goes then. follows: it follows the load. water_main: metal joins the neighbors. filters: filters may explain
+    all of it (True) or not (False).
+    """
+
+    real: bool
+    stays: bool | None = None
+    falls: bool | None = None
+    follows: bool | None = None
+    water_main: bool | None = None
+    filters: bool | None = None
+
+
+def in_order(where: str, signs: Signs) -> tuple[str, ...]:
+    """Give the causes that fit, the likeliest and the most pressing first."""
+    rank = dict.fromkeys(USUAL_ORDER[where], 0)
+    if signs.water_main is False:
+        for cause in (NEIGHBOR, SHARED):
+            rank.pop(cause, None)
+
+    def nearer(*causes: str, by: int = -1) -> None:
+        for cause in causes:
+            if cause in rank:
+                rank[cause] += by
+
+    outside, inside = FROM_OUTSIDE, (*OWN_LOAD, *OWN_CIRCUIT)
+    if where not in AT_THE_SERVICE:  # with its own device off a circuit still carries what others put on metal
+        outside, inside = (SECOND_BOND, BORROWED, INDUCTION), OWN_CIRCUIT
+    if signs.stays:
+        nearer(*outside)
+        if not signs.falls:
+            nearer(*inside, by=1)
+    elif signs.stays is False:
+        nearer(*(FROM_OUTSIDE if where in AT_THE_SERVICE else (INDUCTION,)), by=1)
+    if signs.follows is True:
+        nearer(*OWN_CIRCUIT, by=1)
+    elif signs.follows is False:
+        nearer(*FROM_OUTSIDE, *OWN_CIRCUIT)
+        nearer(*OWN_LOAD, by=1)
+    if signs.filters is True and not (signs.stays and not signs.falls):
+        nearer(FILTERS, by=-3)
+    elif signs.filters is False:
+        nearer(FILTERS, by=1)
+    rank[METER] = 9 if signs.real else -9
+    return tuple(sorted(rank, key=rank.get))

@@ -1,0 +1,254 @@
+"""What a current that a clamp meter shows on metal, or on a whole feeder, may come from, and what to measure next."""
+
+from __future__ import annotations
+
+import math
+from typing import Annotated
+
+from calc.answer import Answer, Row, Table
+from calc.declare import calculator
+from calc.electrodes.entered import said_number, shown
+from calc.measure import clamp_fields as ask
+from calc.measure.clamp_causes import CAUSES, NEIGHBOR, NEUTRAL_LOSS, SHARED, Signs, in_order
+from calc.words import Sentence, say
+from calc.working import Working
+
+NAME = say("Current on metal")
+OBJECTIONABLE = "naming/objectionable_current"
+FILTER = "measure/filter_leakage"
+MILLI = 1000
+REAL, CANNOT_TELL = "real", "cannot-tell"
+KNOWN = {"yes": True, "no": False, ask.UNKNOWN: None}
+
+
+@calculator(
+    "clamp-reading",
+    name=NAME,
+    purpose=say("A clamp meter shows current on a grounding conductor, a pipe or a whole feeder: why, and what next."),
+    submit=say("See what it may be"),
+    example={"edition": "2023", "where": "water-pipe-bond", "ampere": "2.6A", "empty": "0.02A", "off_ampere": "0.02A"},
+)
+def clamp_reading(
+    *,
+    working: Working,
+    where: Annotated[str, ask.WHERE],
+    ampere: Annotated[float, ask.AMPERE],
+    empty: Annotated[float | None, ask.EMPTY] = None,
+    off_ampere: Annotated[float | None, ask.OFF] = None,
+    follows_load: Annotated[str, ask.FOLLOWS] = ask.UNKNOWN,
+    water_main: Annotated[str, ask.WATER_MAIN] = ask.UNKNOWN,
+    appliances: Annotated[int | None, ask.APPLIANCES] = None,
+    digit: Annotated[float, ask.DIGIT] = 0,
+    meter_percent: Annotated[float, ask.METER_PERCENT] = 0,
+) -> Answer:
+    """Give the likely causes of a steady current on metal in order, and for each what to measure next.
+
+    When: alternating current on a grounded system that works, with no fault that clears. Not for the short current
+    of a fault, for lightning, or for cathodic protection.
+
+    Parameters:
+        where: "electrode-conductor", "water-pipe-bond", "equipment-grounding-conductor" or "feeder-together".
+        ampere: above 0, at most 10,000. empty: ampere with the jaws closed on nothing, None if nobody looked.
+        off_ampere: ampere with the main, or the feeder's or circuit's own device, off; None if nobody looked.
+        follows_load, water_main: "yes", "no" or "unknown". appliances: 0 to 10,000, None if not counted.
+        digit: ampere, the meter's last digit; meter_percent: 0 to 50, its error.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold verdict ("real" or "cannot-tell"), ampere_low, ampere_high, causes
+        (keys, the first to look at first), stays (with the device off: true, false, or null if not read) and
+        appliances_for_filters (the fewest whose filters together may bring the current).
+    Raises: nothing; bad input ends as `fix`.
+    Source: Kirchhoff's current law; 250.6(A), 250.24, 250.142; rule measure/filter_leakage.
+
+    Example:
+    >>> result = clamp_reading(where="water-pipe-bond", ampere="2.6", off_ampere="0")
+    >>> result.said
+    'neutral-loss-2.6-ampere'
+    """
+    _say_first_never_to_open_it(working)
+    low, high, doubt = _range(ampere, empty, digit, meter_percent, working)
+    real = low > 0
+    stays = None if off_ampere is None else round(off_ampere - _doubt(off_ampere, empty, digit, meter_percent), 9) > 0
+    falls = None if off_ampere is None else off_ampere + doubt < low
+    fewest, filters = _filters(where, low, high, appliances, working)
+    signs = Signs(real, stays, falls, KNOWN[follows_load], KNOWN[water_main], filters)
+    causes = in_order(where, signs)
+    _say_what_the_signs_tell(where, signs, causes, working)
+    first = CAUSES[causes[0]]
+    return Answer(
+        name=NAME,
+        headline=_headline(real, ampere),
+        detail=_detail(real, first.in_sentence, low, high),
+        basis=OBJECTIONABLE,
+        said=f"{causes[0] if real else CANNOT_TELL}-{said_number(ampere)}-ampere",
+        values={
+            "verdict": REAL if real else CANNOT_TELL,
+            "ampere_low": low,
+            "ampere_high": high,
+            "causes": list(causes),
+            "stays": stays,
+            "appliances_for_filters": fewest,
+        },
+        table=_table(causes),
+    )
+
+
+def _say_first_never_to_open_it(working: Working) -> None:
+    working.warn(
+        say(
+            "Never open this conductor, clamp or pipe: full voltage may stand across the gap. If anyone feels a "
+            "tingle, keep people away and call the utility and a qualified electrician."
+        )
+    )
+
+
+def _doubt(ampere: float, empty: float | None, digit: float, meter_percent: float) -> float:
+    return (empty or 0) + digit + ampere * meter_percent / 100
+
+
+def _range(
+    ampere: float, empty: float | None, digit: float, meter_percent: float, working: Working
+) -> tuple[float, float, float]:
+    """Give the least and the most current the reading stands for, and the doubt between, ampere."""
+    doubt = working.compute(
+        say("What the meter may be off: shown on nothing, its last digit, and its percentage."),
+        "on_nothing + digit + reading * percent / hundred",
+        "A",
+        on_nothing=empty or 0,
+        digit=digit,
+        reading=ampere,
+        percent=meter_percent,
+        hundred=100,
+    )
+    low, high = round(max(ampere - doubt, 0), 9), round(ampere + doubt, 9)
+    working.step(
+        say("The current is between {low} and {high}.", low=_shown(low), high=_shown(high)), cites=(OBJECTIONABLE,)
+    )
+    if empty is None:
+        working.note(
+            say("Close the jaws on nothing at the same place too. What they show there is not in this conductor.")
+        )
+    return low, high, doubt
+
+
+def _filters(
+    where: str, low: float, high: float, appliances: int | None, working: Working
+) -> tuple[int | None, bool | None]:
+    """Give how many appliances' filters it takes, and whether those there may (True) or cannot (False) explain it."""
+    if where in ask.AT_THE_SERVICE:
+        return None, None
+    each = working.cite(FILTER).value
+    fewest = math.ceil(round(working.compute(
+        say("So many appliances it takes, if filters are to bring it all."),
+        "least * thousand / each",
+        "appliances",
+        cites=(FILTER,),
+        least=low,
+        thousand=MILLI,
+        each=each,
+    ), 9))  # fmt: skip
+    working.note(
+        say(
+            "One stationary appliance may let {each} mA through with nothing wrong ({section}). Drives and large "
+            "filters may have more; their papers say so.",
+            each=each,
+            section=working.section(FILTER),
+        )
+    )
+    if appliances is None:
+        return fewest, None
+    most = each * appliances / MILLI
+    if round(high, 9) <= round(most, 9):
+        return fewest, True
+    return fewest, False if low > most else None
+
+
+def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], working: Working) -> None:
+    if signs.stays is not None:
+        working.step(_of_the_switch(where, signs))
+    if signs.follows is False and where not in ask.AT_THE_SERVICE:
+        working.step(say("It does not follow the load: a leak or filters are likelier than neutral current."))
+    if signs.follows is True:
+        working.step(
+            say("It follows the load: neutral current is likelier than a leak, unless that load itself leaks.")
+        )
+    if NEUTRAL_LOSS in causes:
+        working.warn(
+            say(
+                "With a broken neutral everything may still work, because the pipe carries it. Look at the voltages "
+                "first: all of it may rest on this metal."
+            )
+        )
+    if where == ask.PIPE or NEIGHBOR in causes:
+        working.warn(
+            say(
+                "Nobody cuts or opens the water pipe or takes the meter out before the pipe is bridged and the "
+                "neutrals are known to be sound."
+            )
+        )
+    if SHARED in causes:
+        working.note(
+            say(
+                "On a metal main that houses share, part of every neutral's current flows with nothing broken. It is "
+                "still current that plumbers meet."
+            )
+        )
+    if where == ask.FEEDER:
+        working.note(
+            say(
+                "All conductors of a sound feeder together show nothing. What is left has another way back. Keep the "
+                "equipment grounding conductor out of the jaws."
+            )
+        )
+    working.note(
+        say(
+            "Neutral stays apart from metal past the service ({section}).",
+            section=working.section("grounding/no_neutral_bond_on_load_side"),
+        )
+    )
+    working.note(say("Currents from two sources may cancel here. Little or no current does not prove a path sound."))
+
+
+def _of_the_switch(where: str, signs: Signs) -> Sentence:
+    if where in ask.AT_THE_SERVICE:
+        if not signs.stays:
+            return say("With the own main off nothing is left: the current is of this building.")
+        if signs.falls:
+            return say("With the own main off part of it is left: some comes from outside, some from this building.")
+        return say("With the own main off it is still there: it comes from outside.")
+    if not signs.stays:
+        return say("With its own device off nothing is left: it belongs to this feeder or circuit.")
+    if signs.falls:
+        return say("With its own device off part of it is left: other circuits put some of it on this metal.")
+    return say("With its own device off it is still there: other circuits put it on this metal.")
+
+
+def _headline(real: bool, ampere: float) -> Sentence:
+    return say("{ampere} on metal", ampere=_shown(ampere)) if real else say("This meter cannot tell")
+
+
+def _detail(real: bool, first: Sentence, low: float, high: float) -> Sentence:
+    words = {"first": first, "low": _shown(low), "high": _shown(high)}
+    if not real:
+        return say("It is within what the meter may be off. The current may be anywhere from 0 to {high}.", **words)
+    if low == high:
+        return say("Look first for {first}.", **words)
+    return say("Look first for {first}. The current is between {low} and {high}.", **words)
+
+
+def _shown(ampere: float) -> Sentence:
+    if ampere < 1:
+        return say("{value} mA", value=shown(MILLI * ampere))
+    return say("{value} A", value=shown(ampere))
+
+
+def _table(causes: tuple[str, ...]) -> Table:
+    headings = {
+        "cause": say("May be"),
+        "measure": say("Measure next"),
+        "tells": say("What that tells"),
+    }
+    rows = tuple(
+        Row({"cause": CAUSES[key].words, "measure": CAUSES[key].measure, "tells": CAUSES[key].tells}) for key in causes
+    )
+    return Table(headings, rows)

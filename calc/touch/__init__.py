@@ -1,0 +1,1 @@
+"""Voltage on the ground and what a body takes from it."""

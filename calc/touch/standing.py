@@ -1,0 +1,61 @@
+"""The current through someone who stands on live ground with a hand on bonded metal: usual and at most."""
+
+from __future__ import annotations
+
+from calc.electrodes.entered import shown
+from calc.fault.ranges import Between
+from calc.touch.surface_fields import SHOD, WET
+from calc.words import say
+from calc.working import Working
+
+BODY = "touch/body_resistance"
+FOOT = "touch/foot_resistance"
+SHOE = "touch/shoe_resistance"
+MILLI = 1000
+
+
+def current_through(volt: float, feet: str, around: Between, working: Working) -> tuple[float, float]:
+    """Give the current from hand to both feet, mA: with the usual body and feet, and the most there may be.
+
+    volt: between hand and feet. feet: "wet" adds nothing, "bare" the soil under both feet, "shod" shoes too, which
+    count nothing for the most. around: the soil, ohm·m.
+    """
+    body = working.cite(BODY).rows[0]
+    soil, most_soil = 0.0, 0.0
+    if feet != WET:
+        foot = working.cite(FOOT).value
+        soil = working.compute(
+            say("Soil under two bare feet, side by side."),
+            "foot * soil / 2",
+            "ohm",
+            (FOOT,),
+            foot=foot,
+            soil=around.likely,
+        )
+        most_soil = foot * around.low / 2
+    shoes = working.cite(SHOE).rows[0]["high"] / 2 if feet == SHOD else 0.0
+    if shoes:
+        working.step(say("Dry shoes, two side by side. Wet or worn ones add nothing."), shoes, "ohm", (SHOE,))
+    usual = working.compute(
+        say("Through a body as it is usually counted, for as long as it lasts."),
+        "milli * volt / (body + soil + shoes)",
+        "mA",
+        (BODY,),
+        milli=MILLI,
+        volt=volt,
+        body=body["usual"],
+        soil=soil,
+        shoes=shoes,
+    )
+    most = MILLI * volt / (body["low"] + most_soil)
+    working.step(
+        say(
+            "At most, with wet skin of {body} ohm, {soil} ohm of soil and nothing for shoes.",
+            body=body["low"],
+            soil=shown(most_soil) if most_soil else "0",
+        ),
+        most,
+        "mA",
+        (BODY,),
+    )
+    return usual, most

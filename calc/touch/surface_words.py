@@ -1,0 +1,73 @@
+"""What live ground means for people: what to do first, what cover is, what a breaker does, what is assumed."""
+
+from __future__ import annotations
+
+from calc.electrodes.entered import shown
+from calc.fault.caution import state_the_model
+from calc.touch.surface_fields import WET
+from calc.words import say
+from calc.working import Working
+
+LET_GO = "touch/let_go"
+ASSUMPTIONS = (
+    say("the soil is the same all around and far down, with no slab or paving on it"),
+    say("the whole voltage is on the metal; what the source's own electrodes take is left out"),
+    say("nothing else of metal is near, and plastic closes off its ends"),
+    say("the other hand is on metal that has the voltage of far earth"),
+)
+
+
+def feel_a_tingle(working: Working) -> None:
+    """Warn first of all what to do when someone feels something."""
+    working.warn(
+        say(
+            "Anyone feels a tingle, or an animal shies: keep people and animals away and touch nothing there. Switch "
+            "the supply off from a place apart, and call the utility or a qualified person."
+        )
+    )
+
+
+def state_what_it_means(leak: float, device: float, milliampere: float, feet: str, working: Working) -> None:
+    """Record warnings and notes. leak: most ampere. milliampere: most through a body."""
+    feel_a_tingle(working)
+    let_go = min(row["nearly_all"] for row in working.cite(LET_GO).rows)
+    if milliampere > let_go:
+        working.warn(
+            say(
+                "Up to {most} mA through a body is more than the {let_go} mA at which some cannot let go. It lasts, "
+                "so no limit for short shocks holds.",
+                most=shown(milliampere),
+                let_go=let_go,
+            )
+        )
+    else:
+        working.warn(
+            say(
+                "Up to {most} mA through a body here. A start or a fall can still hurt, and wet ground elsewhere may "
+                "have more.",
+                most=shown(milliampere),
+            )
+        )
+    working.note(
+        say(
+            "{inches} in of cover is a rule for when an elbow needs no bond ({section}, {other}). It does not make the "
+            "ground above dead.",
+            inches=working.cite("raceways/elbow_cover_service").rows[0]["inches"],
+            section=working.section("raceways/elbow_cover_service"),
+            other=working.section("raceways/elbow_cover_other"),
+        )
+    )
+    working.note(say("A breaker carries its rating for good. A leak below it lasts until someone finds it."))
+    if leak > device:
+        working.note(say("In the wettest soil the leak may pass the rating. Nothing assures that the breaker opens."))
+    working.note(say("Wet soil over rock can put more voltage on the ground than this."))
+    working.note(
+        say(
+            "Bond the metal to the source, with the supply off. Then a breaker opens, and the ground is live only "
+            "until it does."
+        )
+    )
+    working.note(say("Metal joined to the live part has all of its voltage. A hand on that is worse."))
+    if feet == WET:
+        working.note(say("Wet bare feet count as nothing. In water it can be worse: this is not for pools or docks."))
+    state_the_model(working, ASSUMPTIONS)
