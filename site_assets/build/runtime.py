@@ -93,14 +93,15 @@ def standard_library(modules):
 
 
 def installed():
-    """The files of the installed packages that go in."""
+    """The files of the installed packages that go in, their docstrings emptied as our own are."""
     left_out = tuple(contents()["left_out"])
     found = {}
     for name in contents()["distributions"]:
         for file in distribution(name).files:
             path = file.as_posix()
             if goes_in(file) and ".dist-info/" not in path and not path.startswith(("..", *left_out)):
-                found[path] = Path(file.locate()).read_bytes()
+                data = Path(file.locate()).read_bytes()
+                found[path] = without_docstrings(data) if path.endswith(".py") else data
     return found
 
 
