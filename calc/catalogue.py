@@ -39,6 +39,7 @@ LISTED = (
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
     "touch/surface-voltage",
+    "touch/shock-limits",
     "comparison/compare-editions",
 )
 
