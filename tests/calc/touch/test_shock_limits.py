@@ -158,7 +158,14 @@ def test_no_answer_at_all_is_given_as_if_it_cleared():
 
 @pytest.mark.parametrize(
     ("milliampere", "verdict"),
-    [(0.5, "hardly-felt"), (0.51, "felt"), (6, "felt"), (6.01, "cannot-let-go"), (19.99, "cannot-let-go"), (20, "can-kill")],
+    [
+        (0.5, "hardly-felt"),
+        (0.51, "felt"),
+        (6, "felt"),
+        (6.01, "cannot-let-go"),
+        (19.99, "cannot-let-go"),
+        (20, "can-kill"),
+    ],
 )
 def test_a_shock_that_lasts_is_judged_by_letting_go_and_breathing(milliampere, verdict):
     found = values(voltage=f"{milliampere / 2:.6f}V", path="hand-hand", condition="water-wet")
@@ -173,7 +180,13 @@ def test_a_device_slower_than_3_seconds_is_judged_as_if_the_shock_lasted(second,
 
 @pytest.mark.parametrize(
     ("milliampere", "second", "verdict"),
-    [(163, 0.5, "can-kill"), (99, 0.5, "cannot-let-go"), (101, 0.5, "can-kill"), (400, 0.1, "can-kill"), (366, 0.1, "cannot-let-go")],
+    [
+        (163, 0.5, "can-kill"),
+        (99, 0.5, "cannot-let-go"),
+        (101, 0.5, "can-kill"),
+        (400, 0.1, "can-kill"),
+        (366, 0.1, "cannot-let-go"),
+    ],
 )
 def test_a_shock_that_ends_can_kill_past_the_lower_of_both_limits(milliampere, second, verdict):
     """At 0.5 s c1 is at 99.9 mA and 116 / sqrt(t) at 164; at 0.1 s c1 at 500 and the limit at 367."""
@@ -238,7 +251,8 @@ def test_every_answer_says_first_what_to_do_and_never_that_it_is_safe(condition,
 
 def test_cycles_and_milliseconds_are_times():
     # 6 cycles of 60 Hz are 0.1 s.
-    assert values(clears="yes", time="6 cycles") == values(clears="yes", time="100ms") == values(clears="yes", time="0.1")
+    one, other, plain = (values(clears="yes", time=time) for time in ("6 cycles", "100ms", "0.1"))
+    assert one == other == plain
 
 
 def test_the_pictures_of_a_shock_that_ends_show_it_at_its_time():
