@@ -42,6 +42,7 @@ LISTED = (
     "measure/bond-measurement",
     "measure/clamp-reading",
     "touch/surface-voltage",
+    "touch/shock-limits",
     "comparison/compare-editions",
 )
 
