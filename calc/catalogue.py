@@ -38,6 +38,7 @@ LISTED = (
     "fault/earth-only-return",
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
+    "touch/deck-voltage",
     "comparison/compare-editions",
 )
 
