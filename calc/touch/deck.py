@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 from calc.conductors.area import area
@@ -51,7 +50,7 @@ class Metal:
 
     arrangement: str
     words: Sentence
-    bundles: Sequence[Bundle]
+    bundles: tuple[Bundle, ...]
     off: float
 
 
@@ -80,7 +79,7 @@ def metal_of(arrangement: str, deck: Deck, chosen: bool, working: Working) -> Me
     around = loop(deck.half_width, deck.half_length, Wire(deck.shell_depth, copper, deck.fine))
     if arrangement == SHELL:
         words = say("Nothing in the deck, shell {ft} ft down", ft=shown_number(deck.shell_depth))
-        return Metal(SHELL, words, around, off)
+        return Metal(SHELL, words, tuple(around), off)
     usual = next(row for row in working.cite(METAL).rows if row["metal"] == arrangement)
     inches = deck.depth if chosen and deck.depth is not None else usual["depth"]
     radius = _steel_radius(deck, chosen, working) if arrangement == MESH else copper
@@ -103,7 +102,7 @@ def metal_of(arrangement: str, deck: Deck, chosen: bool, working: Working) -> Me
             depth=shown_number(inches),
             width=shown_number(deck.width),
         )
-    return Metal(arrangement, words, [*bundles, *around] if deck.shell_too else bundles, off)
+    return Metal(arrangement, words, (*bundles, *around) if deck.shell_too else tuple(bundles), off)
 
 
 def _steel_radius(deck: Deck, chosen: bool, working: Working) -> float:

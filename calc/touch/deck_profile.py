@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.touch.deck import Deck
 from calc.touch.surface_potential import Bundle, bundle_currents, surface_voltage
@@ -44,12 +44,13 @@ class Profile:
         return dict(self.lines[line])[distance]
 
 
-def profile_of(bundles: Sequence[Bundle], deck: Deck, step: float, distance: float) -> Profile:
+@lru_cache(maxsize=64)  # another rise needs nothing solved again
+def profile_of(bundles: tuple[Bundle, ...], deck: Deck, step: float, distance: float) -> Profile:
     """Give the profile of metal; `step`: the longest step, ft; `distance`: ft from the wall, one more place.
 
     Source: the voltage between metal and surface is the rise less that of the surface.
     """
-    currents = bundle_currents(bundles)
+    currents = _currents(bundles)
 
     def touch(line: str, away: float) -> float:
         return 1 - surface_voltage(bundles, currents, *_place(line, away, deck))
@@ -65,6 +66,11 @@ def profile_of(bundles: Sequence[Bundle], deck: Deck, step: float, distance: flo
     return Profile(
         lines, worst, max(inside, **by_size), max(across, **by_size), {line: touch(line, distance) for line in lines}
     )
+
+
+@lru_cache(maxsize=64)
+def _currents(bundles: tuple[Bundle, ...]) -> tuple[float, ...]:
+    return tuple(bundle_currents(bundles))
 
 
 def _place(line: str, away: float, deck: Deck) -> tuple[float, float]:

@@ -13,7 +13,7 @@ from calc.working import Working, shown_number, three_figures
 
 LOOKED_AT = (0.5, 1.5, 3.0, 6.0)
 LINE_WORDS = {SIDE: say("out from the middle of a long side"), CORNER: say("out from a corner")}
-CHART_EVERY = 0.5
+CHARTED = {step / 2 for step in range(13)}  # ft
 
 
 def record_touch(metal: Metal, profile: Profile, rise: float, working: Working) -> None:
@@ -100,7 +100,7 @@ def touch_chart(metals: Mapping[str, Metal], profiles: Mapping[str, Profile], ar
     lines = tuple(
         Line(
             say("{metal}, {line}", metal=metals[each].words, line=LINE_WORDS[line]),
-            tuple((away, rise * part) for away, part in profiles[each].lines[line] if away % CHART_EVERY == 0),
+            tuple((away, rise * part) for away, part in profiles[each].lines[line] if away in CHARTED),
         )
         for each, line in shown_lines
     )

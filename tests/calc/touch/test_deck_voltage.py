@@ -130,7 +130,7 @@ def test_no_mesh_is_off_by_more_of_the_rise_than_the_answer_says(pool, reach, sp
     wire = Wire(depth / 12, DIAMETER / 2, QUICK)
     touch, _ = deck_pieces.solved(deck_pieces.mesh(*pool, reach, spacing, depth / 12), DIAMETER, spacing / 4)
     found, _ = solved(mesh(pool[0] / 2, pool[1] / 2, round(reach / spacing), spacing, wire), out_from(*pool))
-    off = 100 * max(abs(one - touch(*place)) for one, place in zip(found, out_from(*pool)))
+    off = 100 * max(abs(one - touch(*place)) for one, place in zip(found, out_from(*pool), strict=True))
     limits = {row["limit"]: row["figure"] for row in rule("places/deck_model_limits", "2023").rows}
     narrow = spacing * 12 <= limits["fine-spacing-inches"]
     assert off < limits["percent-of-rise" if narrow else "percent-of-rise-wider"]
@@ -199,7 +199,7 @@ def test_beside_an_insulating_wall_the_order_is_the_same():
 
 def test_a_dry_slab_above_the_metal_leaves_several_times_the_voltage():
     wet, dry = (in_section("wires", insulating=True, reach=15, slab=(4 / 12 * FOOT, slab)) for slab in (1.0, 10.0))
-    assert all(2.5 < one / other < 6 for one, other in zip(dry[:6], wet[:6]))
+    assert all(2.5 < one / other < 6 for one, other in zip(dry[:6], wet[:6], strict=True))
     assert "several times the voltage shown" in words(deck(arrangement="grid"))
 
 
@@ -256,7 +256,7 @@ def test_a_2_ft_step_within_3_ft_is_that_of_the_published_table():
     ):
         feet = [(near, near + 2) for near in (0.25, 0.5, 0.75, 1.0)]
         found, _ = solved(bundles, [(8 + at, 0.0) for pair in feet for at in pair])
-        largest = max(abs(one - other) for one, other in zip(found[::2], found[1::2]))
+        largest = max(abs(one - other) for one, other in zip(found[::2], found[1::2], strict=True))
         assert largest == pytest.approx(expected, abs=least)
 
 
@@ -435,7 +435,7 @@ def test_no_input_crashes():
     for place, inputs in enumerate(itertools.product(*rough.values())):
         if place % 17:
             continue
-        result = deck(**dict(zip(rough, inputs)), rise="0.1", distance="0", shell_depth="0.5", shell="yes")
+        result = deck(**dict(zip(rough, inputs, strict=True)), rise="0.1", distance="0", shell_depth="0.5", shell="yes")
         outcomes.add(result.outcome)
         if result.answer:
             assert 0 < result.answer.values["touch_volt"] < 0.1
