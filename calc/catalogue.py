@@ -43,6 +43,7 @@ LISTED = (
     "measure/clamp-reading",
     "touch/surface-voltage",
     "touch/shock-limits",
+    "touch/deck-voltage",
     "comparison/compare-editions",
 )
 

@@ -1,1 +1,5 @@
+<<<<<<< HEAD
 """Voltage on the ground and what a body takes from it."""
+=======
+"""Voltages that people can touch: soil above buried metal, pool decks, and what a body takes."""
+>>>>>>> deck
