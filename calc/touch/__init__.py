@@ -1,5 +1,1 @@
-<<<<<<< HEAD
-"""Voltage on the ground and what a body takes from it."""
-=======
-"""Voltages that people can touch: soil above buried metal, pool decks, and what a body takes."""
->>>>>>> deck
+"""Voltages that people and animals can touch: on the ground, on a deck, across a body."""
