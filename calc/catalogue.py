@@ -45,6 +45,8 @@ LISTED = (
     "measure/bond-measurement",
     "measure/clamp-reading",
     "touch/surface-voltage",
+    "touch/shock-limits",
+    "touch/deck-voltage",
     "comparison/compare-editions",
 )
 

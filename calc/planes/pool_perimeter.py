@@ -12,7 +12,7 @@ WIDTH = "places/pool_perimeter_width"
 WALL = "planes/pool_perimeter_wall"
 TIES = "planes/pool_perimeter_ties"
 SPARES_OUTDOORS, RIM, RIM_REACH = "places/spa_outdoors", "places/spa_rim_height", "planes/spa_rim_reach"
-RING_TESTS = "planes/ring_tests"
+RING_TESTS = "places/deck_tests"
 SPARES_INDOORS = "planes/spa_indoors_floor"
 AROUND = say("Surface around it")
 
@@ -75,7 +75,9 @@ def add_surfaces(surfaces: str | None, way: str, amendment: str, plan: Plan) -> 
         plan.working.note(say("Wire or grid is only for a surface that has no bare steel."))
     plan.working.note(
         say(
-            "Tests found one wire weak: it leaves more voltage between feet than steel, mesh or a grid ({source}).",
+            "In full-size tests one wire let over {milliampere} mA through a person during a fault ({source}). Steel, "
+            "mesh or a grid does better.",
+            milliampere=plan.working.cite(RING_TESTS).value,
             source=plan.working.section(RING_TESTS),
         )
     )
