@@ -17,9 +17,15 @@ export function startCalculator(form) {
   const start = () => startRuntime(runtimeOf(form), report);
   const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
 
+  // Beside an answer the worked example could be taken for it.
+  function expectAnswer(expected) {
+    awaited = expected;
+    form.parentElement.classList.toggle("asked", expected);
+  }
+
   async function submit(query, { moveFocus }) {
     const mine = ++latest;
-    awaited = true;
+    expectAnswer(true);
     start();
     let reply;
     try {
@@ -45,7 +51,7 @@ export function startCalculator(form) {
   });
   form.addEventListener("reset", () => {
     latest += 1;
-    awaited = false;
+    expectAnswer(false);
     result.replaceChildren();
     showFieldErrors(form, {});
     history.replaceState(null, "", location.pathname);

@@ -284,3 +284,16 @@ def test_the_worked_example_is_what_the_command_line_gives(page, site):
         given = plain_result(main_bonding_jumper(**(dict(main_bonding_jumper.example) | {"edition": edition})))
         shown = page.locator(f".example [data-edition~='{edition}'] .answer-size").first.text_content()
         assert shown == given["answer"]["headline"]
+
+
+def test_the_worked_example_makes_room_for_an_answer_and_comes_back_when_the_form_is_cleared(page, site):
+    open_form(page, site)
+    example, heading = page.locator(".example"), page.locator("#worked-example")
+    expect(example).to_be_visible()
+    submit(page)
+    answer(page, "fix")
+    expect(example).to_be_hidden()
+    expect(heading).to_be_hidden()
+    page.click("form.calculator button[type=reset]")
+    expect(example).to_be_visible()
+    expect(heading).to_be_visible()
