@@ -90,6 +90,11 @@ def _choices_class(asked: Field) -> str:
 
 
 def _state() -> str:
-    words = START_WORDS | {"copied": say("Link copied"), "copy-yourself": say("Copy this link yourself:")}
+    words = START_WORDS | {
+        "copied": say("Link copied"),
+        "copy-yourself": say("Copy this link yourself:"),
+        "linked": say("Working out the answer of this link."),
+        "link-said": say("When the link was made the answer was: {answer}. Wait for today's.", answer="{answer}"),
+    }
     attributes = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in words.items())
     return f'<p class="runtime-state" role="status" {attributes}></p>'

@@ -31,6 +31,7 @@ export function startCalculator(form) {
     try {
       reply = await ask(form.dataset.calculator, query);
     } catch {
+      result.querySelector(".awaiting")?.remove();
       return; // the state line says why and offers to try again; the form keeps what was typed
     }
     if (mine !== latest) return;
@@ -74,6 +75,8 @@ export function startCalculator(form) {
   if (linked) {
     fill(form, new URLSearchParams(linked));
     submit(linked, { moveFocus: true });
+    result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
+    state.scrollIntoView({ block: "start" });
   } else {
     addEventListener("load", () => setTimeout(() => whenIdle(start), IDLE_WAIT));
   }
@@ -81,6 +84,19 @@ export function startCalculator(form) {
 
 function putQuery(query) {
   history.replaceState(null, "", `?${query}${location.hash}`);
+}
+
+/** What stands in the place of a linked answer until it is worked out: never the answer itself, only what the link said. */
+function awaiting(said, state) {
+  const place = document.createElement("div");
+  place.className = "awaiting";
+  const lines = [state.dataset.linked, said && state.dataset.linkSaid.replace("{answer}", () => said)];
+  for (const words of lines.filter(Boolean)) {
+    const line = document.createElement("p");
+    line.textContent = words;
+    place.append(line);
+  }
+  return place;
 }
 
 function bringUp(section) {

@@ -297,3 +297,40 @@ def test_the_worked_example_makes_room_for_an_answer_and_comes_back_when_the_for
     page.click("form.calculator button[type=reset]")
     expect(example).to_be_visible()
     expect(heading).to_be_visible()
+
+
+def test_a_link_says_at_once_that_its_answer_is_being_worked_out(browser, site):
+    context = browser.new_context(service_workers="block", viewport={"width": 390, "height": 844})
+    page = context.new_page()
+    waiting = []
+    page.route("**/handbook.zip", waiting.append)
+    open_form(page, site, "?edition=2023&conductor=500kcmil&sets=2&said=1/0-copper")
+    told = page.locator("[data-result] .awaiting")
+    expect(told).to_contain_text("Working out the answer of this link")
+    expect(told).to_contain_text("1/0-copper")
+    expect(told).to_be_in_viewport()
+    expect(page.locator(".runtime-state")).to_be_in_viewport()
+    while not waiting:
+        page.wait_for_timeout(100)
+    for route in waiting:
+        route.continue_()
+    expect(answer(page).locator(".size")).to_have_text("2/0 AWG")
+    expect(told).to_have_count(0)
+    context.close()
+
+
+def test_what_a_link_said_is_shown_as_text_and_goes_when_python_cannot_start(browser, site):
+    context = browser.new_context(service_workers="block")
+    page = context.new_page()
+    waiting = []
+    page.route("**/handbook.zip", waiting.append)
+    open_form(page, site, "?conductor=3/0&said=%3Cb%3Ebold%3C/b%3E$%26")
+    told = page.locator("[data-result] .awaiting")
+    expect(told).to_contain_text("<b>bold</b>$&")
+    while not waiting:
+        page.wait_for_timeout(100)
+    for route in waiting:
+        route.fulfill(status=404, body="gone")
+    expect(page.locator(".runtime-state")).to_contain_text("Nothing you entered is lost", timeout=START)
+    expect(told).to_have_count(0)
+    context.close()
