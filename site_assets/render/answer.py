@@ -18,6 +18,7 @@ from calc.working import MARK_WORDS, Step, shown_number
 from site_assets.render.chart import charts_html
 
 FEW_COLUMNS = 3
+SHORT_HEADLINE = 14  # characters: a size, a number; longer ones are words, and no word breaks on a phone
 PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 
 
@@ -45,11 +46,12 @@ def text(words: Sentence | str) -> str:
 
 def _answer(result: Result, buttons: str) -> str:
     answer = result.answer
+    kind = "size" if len(str(answer.headline)) <= SHORT_HEADLINE else "size words"
     heading = text(answer.name if buttons else say("Example: {name}", name=answer.name))
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
-        f'<p class="answer-size"><span class="size">{_unbroken(text(answer.headline))}</span> '
+        f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{text(answer.detail)}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
         f"{_entered(result)}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"

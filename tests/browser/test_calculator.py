@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from calc import EDITIONS, main_bonding_jumper, permalink
+from calc.catalogue import CALCULATORS
 from calc.plain import plain_result
 from site_assets.render.answer import result_html
 from tests.cases.read import cases
@@ -334,3 +335,33 @@ def test_what_a_link_said_is_shown_as_text_and_goes_when_python_cannot_start(bro
     expect(page.locator(".runtime-state")).to_contain_text("Nothing you entered is lost", timeout=START)
     expect(told).to_have_count(0)
     context.close()
+
+
+WORDS_IN_PIECES = """size => {
+  const text = document.createTreeWalker(size, NodeFilter.SHOW_TEXT);
+  const broken = [];
+  while (text.nextNode()) {
+    for (const word of text.currentNode.data.matchAll(/[a-z]+/gi)) {
+      const range = document.createRange();
+      range.setStart(text.currentNode, word.index);
+      range.setEnd(text.currentNode, word.index + word[0].length);
+      if (new Set([...range.getClientRects()].map((box) => box.top)).size > 1) broken.push(word[0]);
+    }
+  }
+  return broken;
+}"""
+
+
+@pytest.mark.parametrize("width", [360, 390, 412])
+def test_no_word_of_an_answer_breaks_on_a_phone(page, site, width):
+    page.set_viewport_size({"width": width, "height": 844})
+    open_form(page, site)
+    named = CALCULATORS["conductor-name"]
+    results = [each(**each.example) for each in CALCULATORS.values()]
+    results += [named(**({"edition": edition} | case["inputs"])) for edition, case in cases("naming/conductor_name")]
+    shown = {str(each.answer.headline): result_html(each) for each in results if each.answer}
+    assert len(shown) > 30
+    for headline, html in shown.items():
+        page.evaluate("html => { document.querySelector('[data-result]').innerHTML = html; }", html)
+        assert page.locator("[data-result] .size").evaluate(WORDS_IN_PIECES) == [], headline
+        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), headline
