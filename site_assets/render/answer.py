@@ -14,7 +14,7 @@ from calc.editions import EDITIONS
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import Sentence, say
-from calc.working import MARK_WORDS, Step, shown_number
+from calc.working import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
 
 FEW_COLUMNS = 3
@@ -195,7 +195,7 @@ def _working(result: Result) -> str:
 def _step(step: Step) -> str:
     numbers = step.numbers
     if not numbers and step.value is not None:
-        shown = step.value if isinstance(step.value, str) else shown_number(step.value)
+        shown = step.value if isinstance(step.value, str) else shown_of_model(step.value)
         numbers = f"{shown} {step.unit}".strip()
     formula = f'<p class="step-formula">{text(step.formula)}</p>' if step.formula else ""
     shown_numbers = f'<p class="step-numbers">{text(numbers)}</p>' if numbers else ""
