@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import dataclass
 from functools import cache
@@ -121,6 +122,6 @@ def shown_of_model(value: float) -> str:
     >>> shown_of_model(85.714285), shown_of_model(10940.95583), shown_of_model(13.85), shown_of_model(-0.0314159)
     ('85.7', '10,941', '13.85', '-0.0314')
     """
-    if value == round(value, 4):
+    if math.isclose(value, round(value, 4), rel_tol=1e-9):
         return shown_number(value)
     return shown_number(round(value) if abs(value) >= 1000 else float(f"{value:.3g}"))

@@ -13,7 +13,7 @@ from calc.declare import Field, Result
 from calc.editions import EDITIONS
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
-from calc.words import Sentence, say
+from calc.words import CalculatorName, Sentence, say
 from calc.working import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
 
@@ -42,6 +42,15 @@ def mark_html(mark: str) -> str:
 def text(words: Sentence | str) -> str:
     """Give words as HTML text, whatever was typed into them."""
     return escape(str(words))
+
+
+def linked(words: Sentence | str) -> str:
+    """Give words as HTML text; each calculator that they name becomes a link to its page."""
+    shown = text(words)
+    for named in words.values.values() if isinstance(words, Sentence) else ():
+        if isinstance(named, CalculatorName):
+            shown = shown.replace(text(named), f'<a href="{named.slug}.html">{text(named)}</a>', 1)
+    return shown
 
 
 def _answer(result: Result, buttons: str) -> str:
@@ -111,7 +120,7 @@ def _not_covered(result: Result, buttons: str) -> str:
     return (
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
         f"<h2>{text(say('Not covered here'))}</h2>"
-        f'<p class="why">{text(outside.why)}</p><p class="look-in">{text(outside.look_in)}</p>{_other_pages(result)}'
+        f'<p class="why">{text(outside.why)}</p><p class="look-in">{linked(outside.look_in)}</p>{_other_pages(result)}'
         f"{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
     )
 
@@ -224,5 +233,5 @@ def _citation(cited: Rule) -> str:
 
 
 def _list(name: str, sentences: list) -> str:
-    rows = "".join(f"<li>{text(words)}</li>" for words in sentences)
+    rows = "".join(f"<li>{linked(words)}</li>" for words in sentences)
     return f'<ul class="{name}">{rows}</ul>' if rows else ""
