@@ -18,6 +18,8 @@ from calc.working import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
 
 FEW_COLUMNS = 3
+UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
+NUMBER_WITH_UNIT = re.compile(rf"[\d.,/]*\d (?:{'|'.join(UNITS)})(?![\w·²])")
 SHORT_HEADLINE = 14  # characters: a size, a number; longer ones are words, and no word breaks on a phone
 PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 
@@ -61,7 +63,7 @@ def _answer(result: Result, buttons: str) -> str:
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
         f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
-        f'<span class="metal">{text(answer.detail)}</span></p>'
+        f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
         f"{_entered(result)}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"
         f"{_list('answer-notes', result.working.notes)}{buttons}"
@@ -69,9 +71,9 @@ def _answer(result: Result, buttons: str) -> str:
     )
 
 
-def _unbroken(words: str) -> str:
-    """Give words whose sizes stay on one line: the number never stands apart from its unit."""
-    return re.sub(r"\S+ (?:AWG|kcmil)", r'<span class="whole">\g<0></span>', words)
+def _unbroken(html: str) -> str:
+    """Give words in which no number stands on one line and its unit on the next."""
+    return NUMBER_WITH_UNIT.sub(r'<span class="whole">\g<0></span>', html)
 
 
 def _basis(result: Result) -> str:
@@ -98,7 +100,7 @@ def _row(table: Table, row: Row) -> str:
     if row.link:
         name = f'<a href="{escape(PAGE_TO_TOP + row.link)}">{name}</a>'
     cells = "".join(
-        f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{text(row.cells[key])}</td>'
+        f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{_unbroken(text(row.cells[key]))}</td>'
         for key in others
     )
     return f'<tr><th scope="row">{name}</th>{cells}</tr>'
@@ -171,7 +173,7 @@ def _shown_input(asked: Field, value: object) -> object:
 
 
 def _warnings(result: Result) -> str:
-    rows = "".join(f'<p class="warning">{text(words)}</p>' for words in result.working.warnings)
+    rows = "".join(f'<p class="warning">{_unbroken(text(words))}</p>' for words in result.working.warnings)
     return f'<div class="warnings">{rows}</div>' if rows else ""
 
 
@@ -207,11 +209,11 @@ def _step(step: Step) -> str:
         shown = step.value if isinstance(step.value, str) else shown_of_model(step.value)
         numbers = f"{shown} {step.unit}".strip()
     formula = f'<p class="step-formula">{text(step.formula)}</p>' if step.formula else ""
-    shown_numbers = f'<p class="step-numbers">{text(numbers)}</p>' if numbers else ""
-    cites = "".join(
-        f'<p class="step-cite">{text(cited.section)} {mark_html(cited.mark)}</p>' for cited in step.citations
-    )
-    return f'<li class="step"><p class="step-words">{text(step.words)}</p>{formula}{shown_numbers}{cites}</li>'
+    shown_numbers = f'<p class="step-numbers">{_unbroken(text(numbers))}</p>' if numbers else ""
+    # Two rules can stand in one section: its name and mark are shown once.
+    places = dict.fromkeys((cited.section, cited.mark) for cited in step.citations)
+    cites = "".join(f'<p class="step-cite">{text(section)} {mark_html(mark)}</p>' for section, mark in places)
+    return f'<li class="step"><p class="step-words">{_unbroken(text(step.words))}</p>{formula}{shown_numbers}{cites}</li>'
 
 
 def _citations(result: Result) -> str:
@@ -233,5 +235,5 @@ def _citation(cited: Rule) -> str:
 
 
 def _list(name: str, sentences: list) -> str:
-    rows = "".join(f"<li>{linked(words)}</li>" for words in sentences)
+    rows = "".join(f"<li>{_unbroken(linked(words))}</li>" for words in sentences)
     return f'<ul class="{name}">{rows}</ul>' if rows else ""

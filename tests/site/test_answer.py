@@ -33,3 +33,17 @@ def test_a_calculator_that_an_answer_names_is_a_link(slug, inputs, named):
     links = re.findall(r'<a href="([a-z-]+)\.html">', html_of(slug, **inputs))
     assert links == [named]
     assert named in CALCULATORS
+
+
+def test_a_number_in_an_answer_stays_with_its_unit():
+    html = html_of("earth-only-return", device="20", voltage_to_ground="277", electrode_ohm="6")
+    assert '<span class="whole">46.2 A</span>: do not count on it' in html
+    assert '<span class="whole">277 V</span> is on the metal' in html
+
+
+@pytest.mark.parametrize("slug", list(CALCULATORS))
+def test_a_step_names_no_source_twice(slug):
+    html = result_html(CALCULATORS[slug](**CALCULATORS[slug].example))
+    for step in re.findall(r'<li class="step">.*?</li>', html):
+        cites = re.findall(r'<p class="step-cite">.*?</p>', step)
+        assert len(cites) == len(set(cites)), step
