@@ -9,13 +9,14 @@ from urllib.parse import urlencode
 from calc import permalink
 from calc.answer import Row, Table
 from calc.catalogue import CALCULATORS
-from calc.declare import Field, Result
+from calc.declare import Result
 from calc.editions import EDITIONS
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import CalculatorName, Sentence, say
 from calc.working import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
+from site_assets.render.note import entered, note_html
 
 FEW_COLUMNS = 3
 UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
@@ -27,7 +28,7 @@ PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 def result_html(result: Result, *, actions: bool = True) -> str:
     """Give the HTML of a result: an answer, the fields to fix, or why the case is not covered.
 
-    `actions`: with the buttons that copy its link and print it.
+    `actions`: with the buttons that copy its link or a note of it and print it.
     """
     if result.outcome == "fix":
         return _fix(result)
@@ -156,20 +157,7 @@ def _said_earlier(result: Result) -> str:
 
 
 def _entered(result: Result) -> str:
-    """Give what the answer is for: what was entered and is not the default."""
-    calculator = result.calculator
-    entered = [
-        say("{label}: {value}", label=calculator.fields[name].label, value=_shown_input(calculator.fields[name], value))
-        for name, value in result.inputs.items()
-        if name not in calculator.defaults or value != calculator.defaults[name]
-    ]
-    return f'<p class="answer-inputs">{text("; ".join(map(str, entered)))}</p>'
-
-
-def _shown_input(asked: Field, value: object) -> object:
-    if asked.several:
-        return asked.show(value)
-    return next((choice.label for choice in asked.choices if choice.value == value), asked.show(value))
+    return f'<p class="answer-inputs">{text(entered(result))}</p>'
 
 
 def _warnings(result: Result) -> str:
@@ -178,11 +166,13 @@ def _warnings(result: Result) -> str:
 
 
 def _actions(result: Result) -> str:
-    copy, printed = text(say("Copy link")), text(say("Print"))
+    copy, note, printed = text(say("Copy link")), text(say("Copy note")), text(say("Print"))
+    copied = text(say("Note copied"))
     return (
         '<div class="answer-actions">'
         f'<button type="button" class="quiet" data-action="copy-link">{copy}</button>'
-        f'<button type="button" class="quiet" data-action="print">{printed}</button>{_compare(result)}</div>'
+        f'<button type="button" class="quiet" data-action="copy-note" data-copied="{copied}">{note}</button>'
+        f'<button type="button" class="quiet" data-action="print">{printed}</button>{_compare(result)}</div>{note_html(result)}'
     )
 
 

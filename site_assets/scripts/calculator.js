@@ -177,6 +177,7 @@ function stepNumber({ target }) {
 async function act({ target }, state) {
   const action = target.closest("[data-action]")?.dataset.action;
   if (action === "print") print();
+  if (action === "copy-note") copyNote(target);
   if (action === "copy-link") {
     try {
       await navigator.clipboard.writeText(location.href);
@@ -184,6 +185,18 @@ async function act({ target }, state) {
     } catch {
       state.textContent = `${state.dataset.copyYourself} ${location.href}`;
     }
+  }
+}
+
+/** Copies the answer's note with the link that restores it. */
+async function copyNote(button) {
+  const note = button.closest("section").querySelector("[data-answer-note]");
+  try {
+    await navigator.clipboard.writeText(`${note.textContent}\n${location.href}`);
+    button.textContent = button.dataset.copied;
+  } catch {
+    note.hidden = false;
+    getSelection().selectAllChildren(note); // where copying is blocked, the note stands ready to be copied by hand
   }
 }
 

@@ -9,6 +9,7 @@ from calc import EDITIONS, main_bonding_jumper, permalink
 from calc.catalogue import CALCULATORS
 from calc.plain import plain_result
 from site_assets.render.answer import result_html
+from site_assets.render.note import note
 from tests.cases.read import cases
 
 SLUG = "main-bonding-jumper"
@@ -365,3 +366,16 @@ def test_no_word_of_an_answer_breaks_on_a_phone(page, site, width):
         page.evaluate("html => { document.querySelector('[data-result]').innerHTML = html; }", html)
         assert page.locator("[data-result] .size").evaluate(WORDS_IN_PIECES) == [], headline
         assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), headline
+
+
+def test_copying_the_note_copies_it_with_the_address(browser, site):
+    context = browser.new_context(permissions=["clipboard-read", "clipboard-write"], service_workers="block")
+    page = context.new_page()
+    open_form(page, site, "?edition=2020&conductor=3/0")
+    answer(page)
+    expect(page).to_have_url(re.compile("said="))
+    page.click("[data-action=copy-note]")
+    expect(page.locator("[data-action=copy-note]")).to_have_text("Note copied")
+    here = note(main_bonding_jumper(edition="2020", conductor="3/0"))
+    assert page.evaluate("navigator.clipboard.readText()") == f"{here}\n{page.url}"
+    context.close()

@@ -6,6 +6,7 @@ import pytest
 
 from calc.catalogue import CALCULATORS
 from site_assets.render.answer import result_html
+from site_assets.render.note import note
 
 
 def html_of(slug, edition="2023", **inputs):
@@ -47,3 +48,42 @@ def test_a_step_names_no_source_twice(slug):
     for step in re.findall(r'<li class="step">.*?</li>', html):
         cites = re.findall(r'<p class="step-cite">.*?</p>', step)
         assert len(cites) == len(set(cites)), step
+
+
+def note_of(slug, edition="2023", **inputs):
+    return note(CALCULATORS[slug](edition=edition, **inputs)).splitlines()
+
+
+def test_a_note_holds_what_was_entered_the_answer_and_where_the_edition_states_it():
+    assert note_of("main-bonding-jumper", conductor="500kcmil", sets="2") == [
+        "Main bonding jumper: 2/0 AWG copper wire or larger",
+        "Entered: Largest ungrounded (hot) conductor: 500 kcmil; Parallel sets: 2.",
+        "Table 250.102(C)(1), 2023 edition.",
+    ]
+
+
+def test_a_note_says_when_its_section_is_unverified_and_when_no_edition_was_chosen():
+    unverified = note_of("main-bonding-jumper", edition="2026", conductor="3/0")
+    assert "Table 250.102(C)(1), 2026 edition (unverified: read the book)." in unverified
+    assert any(line.startswith("Not verified for the 2026 edition") for line in unverified)
+    assert "Edition not chosen: 2023 shown." in note(CALCULATORS["main-bonding-jumper"](conductor="3/0"))
+
+
+def test_a_note_of_a_case_not_covered_says_where_to_look():
+    told = note_of("main-bonding-jumper", conductor="3/0", place="feeder-panel")
+    assert told[0].startswith("Main bonding jumper: not covered.")
+    assert "equipment grounding conductor (250.122)" in told[0]
+
+
+def test_a_note_of_a_schedule_lists_each_part_with_its_size_and_section():
+    schedule = CALCULATORS["service-schedule"]
+    told = note(schedule(**schedule.example)).splitlines()
+    assert sum(line.startswith("- ") for line in told) == len(schedule(**schedule.example).answer.table.rows)
+    assert any(line.startswith("- Main bonding jumper; ") and "Table 250.102(C)(1)" in line for line in told)
+
+
+def test_every_answer_to_press_has_its_note_and_no_example_has():
+    for calculator in CALCULATORS.values():
+        result = calculator(**calculator.example)
+        assert "data-answer-note" in result_html(result)
+        assert "data-answer-note" not in result_html(result, actions=False)

@@ -1,0 +1,70 @@
+"""A result as a note to copy: what was entered, the answer, where the code states it and how that was checked."""
+
+from __future__ import annotations
+
+from html import escape
+
+from calc.answer import Row, Table
+from calc.declare import Field, Result
+from calc.rulebook import rule
+from calc.words import Sentence, say
+from calc.working import MARK_WORDS
+
+COLUMNS = ("part", "size", "section")  # of a list of parts; where one lands and why stands in the answer
+
+
+def note_html(result: Result) -> str:
+    """Give the note as a hidden text; the page's script copies it with the link."""
+    return f'<pre class="answer-note" data-answer-note hidden>{escape(note(result))}</pre>'
+
+
+def note(result: Result) -> str:
+    """Give the note of an answer, or of a case that is not covered, line by line."""
+    lines = [*_outcome(result), _entered(result), *_basis(result), *result.working.warnings]
+    return "\n".join(map(str, lines))
+
+
+def entered(result: Result) -> str:
+    """Give what the answer is for: what was entered and is not the default."""
+    calculator = result.calculator
+    given = [
+        say("{label}: {value}", label=calculator.fields[name].label, value=_shown_input(calculator.fields[name], value))
+        for name, value in result.inputs.items()
+        if name not in calculator.defaults or value != calculator.defaults[name]
+    ]
+    return "; ".join(map(str, given))
+
+
+def _shown_input(asked: Field, value: object) -> object:
+    if asked.several:
+        return asked.show(value)
+    return next((choice.label for choice in asked.choices if choice.value == value), asked.show(value))
+
+
+def _entered(result: Result) -> Sentence:
+    return say("Entered: {entered}.", entered=entered(result) or say("nothing but what the form holds at first"))
+
+
+def _outcome(result: Result) -> list[Sentence]:
+    answer, outside = result.answer, result.not_covered
+    if outside:
+        name = result.calculator.name
+        return [say("{name}: not covered. {why} {look_in}", name=name, why=outside.why, look_in=outside.look_in)]
+    told = say("{name}: {answer}", name=answer.name, answer=answer.in_one_line)
+    return [told, *(_row(answer.table, row) for row in (answer.table.rows if answer.table else ()))]
+
+
+def _row(table: Table, row: Row) -> Sentence:
+    columns = [key for key in table.headings if "size" not in table.headings or key in COLUMNS]
+    return say("- {cells}", cells="; ".join(str(row.cells[key]) for key in columns if str(row.cells[key])))
+
+
+def _basis(result: Result) -> list[Sentence]:
+    edition = result.edition
+    if not result.answer or not result.answer.basis:
+        return [say("{edition} edition.", edition=edition)]
+    stated = rule(result.answer.basis, edition)
+    if stated.mark == "confirmed":
+        return [say("{section}, {edition} edition.", section=stated.section, edition=edition)]
+    mark = MARK_WORDS[stated.mark]
+    return [say("{section}, {edition} edition ({mark}).", section=stated.section, edition=edition, mark=mark)]
