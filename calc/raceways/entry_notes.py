@@ -7,7 +7,7 @@ from calc.words import CalculatorName, say
 from calc.working import Working
 
 
-def notes_on_entry(need: str, place: str, knockout: str, fitting: str, working: Working) -> None:
+def notes_on_entry(need: str, place: str, knockout: str, fitting: str | None, working: Working) -> None:
     """Note how the entry is made; `need` as calc.raceways.entry_bonding gives it, the rest as entered."""
     section = working.section
     if need == JUMPER:

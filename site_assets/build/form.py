@@ -57,7 +57,7 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
-        options = "" if name in calculator.defaults else f'<option value="" selected>{text(say("Choose"))}</option>'
+        options = "" if preset is not None else f'<option value="" selected>{text(say("Choose"))}</option>'
         options += "".join(
             f'<option value="{choice.value}"{" selected" if choice.value == default else ""}>{text(choice.label)}</option>'
             for choice in asked.choices
