@@ -16,7 +16,7 @@ from calc.rulebook import Rule, rule
 from calc.words import CalculatorName, Sentence, say
 from calc.working import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
-from site_assets.render.note import entered, note_html
+from site_assets.render.note import note_html
 
 FEW_COLUMNS = 3
 UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
@@ -157,7 +157,7 @@ def _said_earlier(result: Result) -> str:
 
 
 def _entered(result: Result) -> str:
-    return f'<p class="answer-inputs">{text(entered(result))}</p>'
+    return f'<p class="answer-inputs">{text(result.entered)}</p>'
 
 
 def _warnings(result: Result) -> str:

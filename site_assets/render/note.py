@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from calc.answer import Row, Table
-from calc.declare import Field, Result
+from calc.declare import Result
 from calc.rulebook import rule
 from calc.words import Sentence, say
 from calc.working import MARK_WORDS
@@ -24,25 +24,8 @@ def note(result: Result) -> str:
     return "\n".join(map(str, lines))
 
 
-def entered(result: Result) -> str:
-    """Give what the answer is for: what was entered and is not the default."""
-    calculator = result.calculator
-    given = [
-        say("{label}: {value}", label=calculator.fields[name].label, value=_shown_input(calculator.fields[name], value))
-        for name, value in result.inputs.items()
-        if name not in calculator.defaults or value != calculator.defaults[name]
-    ]
-    return "; ".join(map(str, given))
-
-
-def _shown_input(asked: Field, value: object) -> object:
-    if asked.several:
-        return asked.show(value)
-    return next((choice.label for choice in asked.choices if choice.value == value), asked.show(value))
-
-
 def _entered(result: Result) -> Sentence:
-    return say("Entered: {entered}.", entered=entered(result) or say("nothing but what the form holds at first"))
+    return say("Entered: {entered}.", entered=result.entered or say("nothing but what the form holds at first"))
 
 
 def _outcome(result: Result) -> list[Sentence]:
