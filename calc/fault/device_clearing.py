@@ -159,7 +159,8 @@ def _detail_of_assured(time: Sentence, device_kind: str) -> Sentence:
 def _show_the_points(found: Limits, device_kind: str, working: Working) -> None:
     for point in found.holds:
         words = say(
-            "It may carry up to {multiple} times its rating or setting for good.", multiple=shown_of_model(point.multiple)
+            "It may carry up to {multiple} times its rating or setting for good.",
+            multiple=shown_of_model(point.multiple),
         )
         if point.second < inf:
             words = say(
