@@ -172,7 +172,8 @@ def _actions(result: Result) -> str:
         '<div class="answer-actions">'
         f'<button type="button" class="quiet" data-action="copy-link">{copy}</button>'
         f'<button type="button" class="quiet" data-action="copy-note" data-copied="{copied}">{note}</button>'
-        f'<button type="button" class="quiet" data-action="print">{printed}</button>{_compare(result)}</div>{note_html(result)}'
+        f'<button type="button" class="quiet" data-action="print">{printed}</button>{_compare(result)}</div>'
+        f"{note_html(result)}"
     )
 
 
@@ -203,7 +204,8 @@ def _step(step: Step) -> str:
     # Two rules can stand in one section: its name and mark are shown once.
     places = dict.fromkeys((cited.section, cited.mark) for cited in step.citations)
     cites = "".join(f'<p class="step-cite">{text(section)} {mark_html(mark)}</p>' for section, mark in places)
-    return f'<li class="step"><p class="step-words">{_unbroken(text(step.words))}</p>{formula}{shown_numbers}{cites}</li>'
+    words = _unbroken(text(step.words))
+    return f'<li class="step"><p class="step-words">{words}</p>{formula}{shown_numbers}{cites}</li>'
 
 
 def _citations(result: Result) -> str:

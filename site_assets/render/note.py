@@ -10,7 +10,7 @@ from calc.rulebook import rule
 from calc.words import Sentence, say
 from calc.working import MARK_WORDS
 
-COLUMNS = ("part", "size", "section")  # of a list of parts; where one lands and why stands in the answer
+COLUMNS = ("part", "size", "section")  # of a list of parts; where each lands and why stands in the answer
 
 
 def note_html(result: Result) -> str:
@@ -38,8 +38,11 @@ def _outcome(result: Result) -> list[Sentence]:
 
 
 def _row(table: Table, row: Row) -> Sentence:
-    columns = [key for key in table.headings if "size" not in table.headings or key in COLUMNS]
-    return say("- {cells}", cells="; ".join(str(row.cells[key]) for key in columns if str(row.cells[key])))
+    if "size" in table.headings:
+        return say("- {cells}", cells="; ".join(str(row.cells[key]) for key in COLUMNS))
+    first, *others = table.headings
+    cells = (say("{heading}: {cell}", heading=table.headings[key], cell=row.cells[key]) for key in others)
+    return say("- {what}; {cells}", what=row.cells[first], cells="; ".join(map(str, cells)))
 
 
 def _basis(result: Result) -> list[Sentence]:
