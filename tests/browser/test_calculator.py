@@ -305,7 +305,7 @@ def test_a_link_says_at_once_that_its_answer_is_being_worked_out(browser, site):
     context = browser.new_context(service_workers="block", viewport={"width": 390, "height": 844})
     page = context.new_page()
     waiting = []
-    page.route("**/handbook.zip", waiting.append)
+    page.route("**/handbook.zip", lambda route: waiting.append(route))
     open_form(page, site, "?edition=2023&conductor=500kcmil&sets=2&said=1/0-copper")
     told = page.locator("[data-result] .awaiting")
     expect(told).to_contain_text("Working out the answer of this link")
@@ -325,7 +325,7 @@ def test_what_a_link_said_is_shown_as_text_and_goes_when_python_cannot_start(bro
     context = browser.new_context(service_workers="block")
     page = context.new_page()
     waiting = []
-    page.route("**/handbook.zip", waiting.append)
+    page.route("**/handbook.zip", lambda route: waiting.append(route))
     open_form(page, site, "?conductor=3/0&said=%3Cb%3Ebold%3C/b%3E$%26")
     told = page.locator("[data-result] .awaiting")
     expect(told).to_contain_text("<b>bold</b>$&")
