@@ -46,8 +46,10 @@ def test_the_current_is_followed_step_by_step_there_and_back(page, site):
     figure = page.locator("#drawing-main-bonding-jumper")
     on, back = (figure.locator(f"[data-step-by='{by}']") for by in (1, -1))
     expect(back).to_be_disabled()
+    expect(on).to_have_text("Follow the current")
     on.click()
     on.click()
+    expect(on).to_have_text("Next")
     expect(figure.locator(".drawing-steps p")).to_contain_text("2. ")
     assert figure.locator(".path-step.now").count() == 1 and figure.locator(".path-step.reached").count() == 2
     back.click()
@@ -56,6 +58,19 @@ def test_the_current_is_followed_step_by_step_there_and_back(page, site):
     for _ in range(figure.locator(".drawing-twin > li").count()):
         on.click()
     expect(on).to_be_disabled()
+
+
+def test_a_drawing_with_steps_its_buttons_and_words_are_seen_together_on_a_wide_screen(browser, site):
+    context = browser.new_context(viewport={"width": 1280, "height": 800}, service_workers="block")
+    page = context.new_page()
+    for name in ("parts/system-bonding-jumper.html", "parts/effective-ground-fault-current-path.html"):
+        page.goto(f"{site}{name}")
+        figure = page.locator("figure.drawing")
+        figure.locator("[data-step-by='1']").click()
+        picture, controls = figure.locator("svg").bounding_box(), figure.locator(".drawing-steps").bounding_box()
+        assert picture["height"] < 0.7 * 800 and controls["x"] >= picture["x"] + picture["width"], name
+        assert controls["y"] + controls["height"] < picture["y"] + picture["height"], name
+    context.close()
 
 
 def test_nothing_moves_for_a_reader_who_prefers_no_motion(browser, site):
