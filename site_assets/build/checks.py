@@ -36,7 +36,7 @@ def exercise_html(data: PageData, to_top: str) -> str:
     numbers = ""
     if asked.calculator:
         address = f"{to_top}calculators/{asked.calculator}.html?{urlencode(dict(asked.inputs) | {'said': asked.said})}"
-        words = say("Open it in the calculator: {name}", name=CALCULATORS[asked.calculator].name)
+        words = say("Open it in the calculator: {name}", name=title_of(f"calculators/{asked.calculator}"))
         numbers = f'<p><a href="{text(address)}">{text(words)}</a></p>'
     return (
         f'<div class="exercise"><p>{text(asked.question)}</p><details><summary>{text(say("Show the worked answer"))}'

@@ -125,16 +125,13 @@ def linked_pages() -> dict[str, list[str]]:
 
 @cache
 def title_of(page: str) -> str:
-    """Give the name of a page: of a calculator, a part, a place or another page of `docs`.
+    """Give the title of a page of `docs`, the one in the menu: a calculator's says what it does.
 
     A page that is not there gets its address for a name; the link to it then fails the build.
     Raises: PageDataError, for a calculator that is not there.
     """
-    if page.startswith("calculators/"):
-        slug = page.removeprefix("calculators/")
-        if slug not in CALCULATORS:
-            raise PageDataError(f"{page}: there is no such calculator")
-        return str(CALCULATORS[slug].name)
+    if page.startswith("calculators/") and page.removeprefix("calculators/") not in CALCULATORS:
+        raise PageDataError(f"{page}: there is no such calculator")
     file = DOCS / f"{page}.md"
     if not file.is_file():
         return page

@@ -108,9 +108,11 @@ class PageParts:
 
 
 def calculators_list(*slugs: str) -> str:
-    """Give a Markdown list of calculators to press: their names, pages and purposes."""
+    """Give a Markdown list of calculators to press: their titles, pages and purposes."""
     named = [CALCULATORS[slug] for slug in slugs]
-    return to_press(f"- [{each.name}](calculators/{each.slug}.md)<br>{each.purpose}" for each in named)
+    return to_press(
+        f"- [{title_of(f'calculators/{each.slug}')}](calculators/{each.slug}.md)<br>{each.purpose}" for each in named
+    )
 
 
 def to_press(rows: Iterable[str], kind: str = "to-press") -> str:
