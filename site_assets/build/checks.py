@@ -35,7 +35,7 @@ def exercise_html(data: PageData, to_top: str) -> str:
     steps = "".join(f"<li>{text(step)}</li>" for step in asked.steps)
     numbers = ""
     if asked.calculator:
-        address = f"{to_top}calculators/{asked.calculator}.html?{urlencode(dict(asked.inputs) | {'said': asked.said})}"
+        address = f"{to_top}calculators/{asked.calculator}.html?{urlencode(asked.to_open)}"
         words = say("Open it in the calculator: {name}", name=title_of(f"calculators/{asked.calculator}"))
         numbers = f'<p><a href="{text(address)}">{text(words)}</a></p>'
     return (

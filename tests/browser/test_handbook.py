@@ -1,6 +1,7 @@
 """Pages of parts and places in use: found in two taps, followed step by step, noted, printed, bound."""
 
 import io
+import re
 from unicodedata import normalize
 
 import pytest
@@ -102,6 +103,15 @@ def test_a_correction_note_is_copied_with_its_section_and_a_link_that_opens_the_
     page.goto(link)
     expect(page.locator(f"#check-{check.id} dl")).to_be_visible()
     context.close()
+
+
+def test_an_exercise_opens_in_the_edition_that_the_reader_chose(page, site):
+    page.goto(f"{site}{PART}")
+    page.locator("[data-choose-edition='2020']").click()
+    page.locator(".exercise summary").click()
+    page.locator(".exercise details a").click()
+    expect(page.locator(".result .answer")).to_contain_text("2 AWG", timeout=60_000)
+    expect(page).to_have_url(re.compile(r"main-bonding-jumper\.html\?edition=2020&.*said=2-copper"))
 
 
 @pytest.mark.parametrize("room", ["parts", "places", "calculators"])
