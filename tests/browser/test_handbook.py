@@ -133,6 +133,20 @@ def test_every_page_of_a_room_prints_on_two_sheets_with_edition_date_link_and_sa
     assert long == {}
 
 
+def test_on_paper_the_answers_of_the_exercises_come_after_every_question(browser, site):
+    context = browser.new_context(service_workers="block")
+    page = context.new_page()
+    page.goto(f"{site}exercises.html?edition=2023")
+    sheets = PdfReader(io.BytesIO(page.pdf(format="Letter"))).pages
+    text = normalize("NFKC", " ".join(" ".join(sheet.extract_text() for sheet in sheets).split()))
+    context.close()
+    asked = [page_data(name).exercise for name in pages() if page_data(name).exercise]
+    last_question = max(text.index(each.question[:60]) for each in asked)
+    answers = [text.index(each.answer[:40]) for each in asked]
+    assert text.index("on the last sheets") < last_question < text.index("Worked answers", last_question) < min(answers)
+    assert all(text.count(each.answer[:60]) == 1 for each in asked)
+
+
 def test_the_whole_handbook_is_bound_in_the_order_of_its_menu(browser, site_folder, tmp_path):
     chosen = ("index.html", "parts/bonding.html", PART, "places/pool.html")
     book = PdfReader(write_book(site_folder, browser, "2017", only=chosen, target=tmp_path / "book.pdf"))
