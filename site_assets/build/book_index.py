@@ -10,7 +10,7 @@ from unicodedata import normalize
 
 from calc.rulebook import rule, rule_keys
 from calc.words import say
-from site_assets.build.by_edition import by_edition
+from site_assets.build.by_edition import by_edition, short_mark
 from site_assets.build.glossary import terms
 from site_assets.build.page_data import DOCS, ROOMS, page_data, pages, title_of
 from site_assets.render.answer import text
@@ -58,6 +58,18 @@ def index_of_words() -> str:
         for words in (title_of(page), *page_data(page).also_called):
             leads.setdefault(words, []).append(_link(f"{page}.html", title_of(page)))
     return _grouped(leads, _plain, lambda words: (_letter(words), f"words-{_letter(words).lower()}"))
+
+
+def index_of_spanish() -> str:
+    """Give every Spanish word with the English that the glossary has for it, those not seen in print marked."""
+    leads: dict[str, list[str]] = {}
+    for each in terms():
+        mark = "" if each.spanish_seen else f" {short_mark('memory')}"
+        for words in filter(None, each.spanish.split("; ")):
+            english = f'<span lang="en">{_link(f"glossary.html#{each.anchor}", each.term)}{mark}</span>'
+            leads.setdefault(words, []).append(english)
+    listed = _grouped(leads, _plain, lambda words: (_letter(words), f"spanish-{_letter(words).lower()}"))
+    return f'<div lang="es">{listed}</div>'
 
 
 def index_of_sections() -> str:

@@ -8,7 +8,7 @@ from urllib.parse import urlencode
 
 from calc.catalogue import CALCULATORS
 from calc.words import say
-from site_assets.build.book_index import index_of_sections, index_of_words
+from site_assets.build.book_index import index_of_sections, index_of_spanish, index_of_words
 from site_assets.build.by_edition import by_edition, section, short_mark
 from site_assets.build.checks import checks_html, exercise_html, notes_html, worked_answer_html
 from site_assets.build.edition_changes import edition_changes_html
@@ -61,6 +61,7 @@ class PageParts:
             "drawing": drawing,
             "glossary": glossary_html,
             "index_of_sections": index_of_sections,
+            "index_of_spanish": index_of_spanish,
             "index_of_words": index_of_words,
             "edition_changes": edition_changes_html,
             "scene": scene_html,
