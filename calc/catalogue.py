@@ -39,9 +39,14 @@ LISTED = (
     "fault/voltage-between",
     "electrodes/electrode-resistance",
     "electrodes/measured-electrode",
+    "planes/pool-bonding-plan",
+    "planes/livestock-equipotential-plane",
+    "planes/waterside-equipotential-plane",
     "measure/bond-measurement",
     "measure/clamp-reading",
     "touch/surface-voltage",
+    "touch/shock-limits",
+    "touch/deck-voltage",
     "comparison/compare-editions",
 )
 

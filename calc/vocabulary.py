@@ -6,6 +6,7 @@ from calc.conductors.area import listed_sizes
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.field import LONGEST_TEXT
 from calc.units import read_quantity
 from calc.words import Sentence, say
 from calc.working import shown_number
@@ -64,6 +65,7 @@ def several_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, 
         choices=choices,
         rare=rare,
         several=True,
+        longest=max(LONGEST_TEXT, 2 * len(_values(choices))),  # all of them, with blanks around the commas
     )
 
 

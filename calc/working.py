@@ -86,6 +86,13 @@ def _compiled(formula: str) -> CodeType:
     return compile(formula, formula, "eval")
 
 
+def marked_section(cited: Rule) -> Sentence:
+    """Give where a rule stands, with its mark where it is not confirmed."""
+    if cited.mark == "confirmed":
+        return say("{section}", section=cited.section)
+    return say("{section} ({mark})", section=cited.section, mark=MARK_WORDS[cited.mark])
+
+
 def three_figures(value: float, least: float = 0.0005) -> str:
     """Give a number to three digits, no more than a model is good for; 0 below `least`.
 

@@ -7,9 +7,8 @@ from collections.abc import Mapping
 from calc import permalink
 from calc.answer import Answer, Row, Table
 from calc.declare import Calculator, Mend, Result
-from calc.rulebook import Rule
 from calc.words import Sentence, say
-from calc.working import MARK_WORDS, Working
+from calc.working import Working, marked_section
 
 HEADINGS = {
     "part": say("Part"),
@@ -75,7 +74,7 @@ class PartList:
             "from": start,
             "to": end,
             "why": why,
-            "section": _marked(self.working.cite(rule)),
+            "section": marked_section(self.working.cite(rule)),
         }
         self.rows.append(Row(cells))
         self.said[key] = "none"
@@ -98,13 +97,6 @@ class PartList:
 
     def _shown_section(self, result: Result) -> Sentence:
         if result.answer and result.answer.basis:
-            return _marked(self.working.cite(result.answer.basis))
+            return marked_section(self.working.cite(result.answer.basis))
         cited = result.working.citations
-        return _marked(cited[-1]) if cited else say("")
-
-
-def _marked(rule: Rule) -> Sentence:
-    """Give the section, with its mark where it is not confirmed."""
-    if rule.mark == "confirmed":
-        return say("{section}", section=rule.section)
-    return say("{section} ({mark})", section=rule.section, mark=MARK_WORDS[rule.mark])
+        return marked_section(cited[-1]) if cited else say("")

@@ -1,1 +1,1 @@
-"""Voltage on the ground and what a body takes from it."""
+"""Voltages that people and animals can touch: on the ground, on a deck, across a body."""

@@ -18,6 +18,7 @@ ROOM_WORDS = {
     "measure": say("Readings of bonds and currents"),
     "naming": say("Names, and what is outside"),
     "places": say("Places: pools, farms, docks, boxes and more"),
+    "planes": say("Planes of one voltage: pools, livestock, water"),
     "raceways": say("Raceways, elbows and knockouts"),
     "services": say("Services"),
     "touch": say("Voltage on the ground, and what a body takes"),

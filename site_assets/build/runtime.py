@@ -86,21 +86,23 @@ def archive_sources(modules):
 
 
 def standard_library(modules):
-    """The kept modules of the interpreter's own library."""
+    """The kept modules of the interpreter's own library, their docstrings emptied as our own are."""
     with zipfile.ZipFile(PYODIDE / "python_stdlib.zip") as library:
         names = [name for name in library.namelist() if name.endswith(".py")]
-        return {name: library.read(name) for name in names if modules is None or module_name(name) in modules}
+        kept = [name for name in names if modules is None or module_name(name) in modules]
+        return {name: without_docstrings(library.read(name)) for name in kept}
 
 
 def installed():
-    """The files of the installed packages that go in."""
+    """The files of the installed packages that go in, their docstrings emptied as our own are."""
     left_out = tuple(contents()["left_out"])
     found = {}
     for name in contents()["distributions"]:
         for file in distribution(name).files:
             path = file.as_posix()
             if goes_in(file) and ".dist-info/" not in path and not path.startswith(("..", *left_out)):
-                found[path] = Path(file.locate()).read_bytes()
+                data = Path(file.locate()).read_bytes()
+                found[path] = without_docstrings(data) if path.endswith(".py") else data
     return found
 
 
@@ -138,14 +140,16 @@ def is_computed_with(name, code):
 
 def without_docstrings(source):
     """The same code with its docstrings emptied, every other line where it was: nobody reads them in a page."""
-    lines = source.decode("utf-8").splitlines(keepends=True)
+    lines = source.decode("utf-8").split("\n")  # as the parser counts them: a form feed ends no line
     for node in ast.walk(ast.parse(source)):
         documented = isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef, ast.AsyncFunctionDef))
         if documented and ast.get_docstring(node, clean=False) is not None:
             text = node.body[0]
-            lines[text.lineno - 1] = " " * text.col_offset + '""\n'
-            lines[text.lineno : text.end_lineno] = ["\n"] * (text.end_lineno - text.lineno)
-    return "".join(lines).encode()
+            if lines[text.lineno - 1][: text.col_offset].strip():
+                continue  # it stands on the line of its `def` or `class`
+            lines[text.lineno - 1] = " " * text.col_offset + '""'
+            lines[text.lineno : text.end_lineno] = [""] * (text.end_lineno - text.lineno)
+    return "\n".join(lines).encode()
 
 
 def goes_in(file):

@@ -116,6 +116,11 @@ def test_docstrings_go_and_every_line_stays_where_it_was():
     assert runtime.without_docstrings(source) == b'""\n\ndef one():\n    ""\n\n\n\n    return 1\n'
 
 
+def test_a_docstring_on_the_line_of_its_class_stays_and_a_form_feed_ends_no_line():
+    source = b'class One(Exception): """One."""\n\x0c\ndef two():\n    """Give two."""\n    return 2\n'
+    assert runtime.without_docstrings(source) == source.replace(b'"""Give two."""', b'""')
+
+
 def test_bundle_carries_the_licence_of_every_package_in_it(bundle):
     names = zipfile.ZipFile(bundle[0] / runtime.ARCHIVE).namelist()
     for package in runtime.contents()["distributions"]:

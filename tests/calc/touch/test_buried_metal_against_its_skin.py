@@ -49,7 +49,8 @@ def test_a_run_has_the_ohms_and_the_voltage_of_its_skin(outside, length, cover):
 
 
 @pytest.mark.parametrize(
-    ("radius_by_depth", "ohms", "over"), [(0.6, 0.007, 0.06), (0.5, 0.004, 0.033), (0.33, 0.001, 0.01), (0.1, 1e-5, 3e-4)]
+    ("radius_by_depth", "ohms", "over"),
+    [(0.6, 0.007, 0.06), (0.5, 0.004, 0.033), (0.33, 0.001, 0.01), (0.1, 1e-5, 3e-4)],
 )
 def test_a_ball_is_near_its_endless_row_of_images_down_to_its_limit(radius_by_depth, ohms, over):
     for depth in (0.1, 1, 3):

@@ -189,7 +189,8 @@ def test_every_answer_says_first_what_to_do_at_a_tingle_and_that_cover_makes_not
 
 
 @pytest.mark.parametrize(
-    ("device", "says"), [("1.2A", "Do not count on"), ("1.21A", "no 1.21 A breaker opens"), ("15", "no 15 A breaker opens")]
+    ("device", "says"),
+    [("1.2A", "Do not count on"), ("1.21A", "no 1.21 A breaker opens"), ("15", "no 15 A breaker opens")],
 )
 def test_a_leak_below_the_rating_opens_no_breaker(device, says):
     """The elbow leaks 1.202 A at most."""

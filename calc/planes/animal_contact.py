@@ -1,0 +1,84 @@
+"""A voltage measured where an animal touches: current through the test resistor, through a wet cow, and its meaning."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from calc.planes.plan import ACT, BELOW, LOOK, Plan
+from calc.words import say
+from calc.working import Working, three_figures
+
+LEVEL, RESPONSE, RESISTANCE = "planes/animal_contact_level", "planes/cow_response", "planes/cow_resistance"
+WITH_RESISTOR, OPEN = "with-resistor", "open"
+
+
+@dataclass(frozen=True)
+class Contact:
+    """One reading. milliampere: through the resistor, None without one; mean_cow and lowest_cow: at most, mA."""
+
+    volt: float
+    milliampere: float | None
+    mean_cow: float
+    lowest_cow: float
+    verdict: str
+
+
+def contact(volt: float, meter: str, resistor: float, working: Working) -> Contact:
+    """Give what a reading in volt says. meter: "with-resistor" or "open"; resistor: ohm."""
+    level, cow = working.cite(LEVEL).rows[0], working.cite(RESISTANCE).rows[0]
+    through = None
+    if meter == WITH_RESISTOR:
+        through = _milliampere(say("Current through the test resistor."), volt, resistor, LEVEL, working)
+    mean = _milliampere(say("Through a wet cow of mean resistance, at most."), volt, cow["mean"], RESISTANCE, working)
+    least = say("Through the cow of least resistance, at most.")
+    lowest = _milliampere(least, volt, cow["lowest"], RESISTANCE, working)
+    if through is None:
+        verdict = LOOK
+    elif round(through, 9) >= level["milliampere"] or volt >= level["volt"]:
+        verdict = ACT
+    else:
+        verdict = BELOW
+    return Contact(volt, through, mean, lowest, verdict)
+
+
+def _milliampere(words, volt: float, ohm: float, rule: str, working: Working) -> float:
+    return working.compute(words, "1000 * volt / ohm", "mA", (rule,), volt=volt, ohm=ohm)
+
+
+def add_contact(found: Contact, plan: Plan) -> None:
+    """Add the reading to a plan, and what it means for animals and people."""
+    working = plan.working
+    level, response = working.cite(LEVEL).rows[0], working.cite(RESPONSE).rows[0]
+    part = say("Voltage where the animal touches")
+    limits = {"volt": level["volt"], "milliampere": level["milliampere"]}
+    if found.verdict == LOOK:
+        why = say("Read without a resistor it tells little. Put {ohm} ohm across the meter.", ohm=level["ohm"])
+    elif found.verdict == ACT:
+        why = say("At or over {volt} V or {milliampere} mA: find the source and mend it.", **limits)
+    else:
+        why = say("Under {volt} V and {milliampere} mA. That does not prove that no animal feels it.", **limits)
+    plan.add("contact", part, found.verdict, why, LEVEL)
+    working.note(
+        say(
+            "Cows show mild signs at {five} mA (5 percent of them), {half} mA (half) and {most} mA (95 percent). Most "
+            "avoid {avoid_from} to {avoid_to} mA ({source}).",
+            source=working.section(RESPONSE),
+            **{name: response[name] for name in ("five", "half", "most", "avoid_from", "avoid_to")},
+        )
+    )
+    working.note(
+        say(
+            "A wet cow resists less than the resistor: {mean} ohm in the mean, {lowest} ohm at the lowest ({source}). "
+            "So the current may be higher.",
+            source=working.section(RESISTANCE),
+            **{name: working.cite(RESISTANCE).rows[0][name] for name in ("mean", "lowest")},
+        )
+    )
+    if found.lowest_cow >= response["avoid_to"]:
+        working.warn(
+            say(
+                "{volt} V is no stray voltage of daily life. Take it for a fault that can kill: keep people and "
+                "animals away and have the power shut off.",
+                volt=three_figures(found.volt),
+            )
+        )

@@ -1,0 +1,153 @@
+"""The parts of a pool, spa, tub or fountain and the metal near it: which of them are bonded, and why."""
+
+from __future__ import annotations
+
+from calc.declare import needed
+from calc.planes import pool_fields as ask
+from calc.planes.plan import BOND, CHANGE, IN_ORDER, MUST_NOT, NEED_NOT, Plan
+from calc.words import say
+
+SHELL, STRUCTURE, FITTINGS = "places/pool_shell", "places/pool_metal_structure", "places/pool_metal_fittings"
+LIGHTS, LIGHT_JUMPER = "places/pool_underwater_lights", "places/pool_light_niche_bond"
+EQUIPMENT = "places/pool_equipment"
+FIXED, FIXED_FEET = "places/pool_fixed_metal", "places/pool_fixed_metal_distance"
+FIXED_HEIGHT = "places/pool_fixed_metal_height"
+CONDUCTOR, WATER, WATER_AREA = "places/pool_bonding_conductor", "places/pool_water", "places/pool_water_area"
+SMALL, ANCHOR = "planes/pool_small_fitting", "planes/pool_cover_anchor"
+LARGE_HEATER = "planes/pool_heater_with_instructions"
+HOOPS = "places/spa_outdoors"
+GRID = "planes/pool_grid_spacing"
+
+
+def is_conductive(kind: str, there: list[str]) -> bool:
+    """Tell whether the shell conducts: concrete does, and an outdoor spa with steel bars in its shell."""
+    return kind == ask.CONDUCTIVE or (kind == ask.SPA_OUTDOORS and bool({"rebar", "coated-rebar"} & set(there)))
+
+
+def add_shell(kind: str, there: list[str], plan: Plan) -> None:
+    """Add what the shell is bonded through, and its steel."""
+    conductive = is_conductive(kind, there)
+    if conductive and "rebar" in there:
+        why = say("Concrete conducts. Its bars are tied together with steel wire and bonded.")
+        plan.add("rebar", ask.PARTS["rebar"], BOND, why, SHELL)
+    elif conductive:
+        working = plan.working
+        why = say(
+            "Concrete conducts. With no bare steel, a copper grid of {size} AWG takes its place: {mesh} in mesh, "
+            "within {depth} in of the shell.",
+            size=working.cite(CONDUCTOR).value,
+            mesh=working.cite(GRID).value,
+            depth=working.cite("planes/pool_grid_depth").value,
+        )
+        plan.add("shell-grid", say("Copper grid in or under the shell"), BOND, why, SHELL)
+        working.note(
+            say(
+                "The mesh of the grid may differ by {tolerance} in. Its wires are joined at each crossing.",
+                tolerance=working.cite("planes/pool_grid_tolerance").value,
+            )
+        )
+    elif "rebar" in there:
+        plan.add("rebar", ask.PARTS["rebar"], BOND, say("Metal of the pool's structure."), STRUCTURE)
+    if "coated-rebar" in there:
+        why = say("Its coat keeps it apart from the concrete: it bonds nothing.")
+        plan.add("coated-rebar", ask.PARTS["coated-rebar"], NEED_NOT, why, STRUCTURE)
+    if "wall-panels" in there:
+        plan.add("wall-panels", ask.PARTS["wall-panels"], BOND, say("Metal of the pool's structure."), STRUCTURE)
+    if "hoops" in there:
+        if kind == ask.SPA_OUTDOORS:
+            plan.add("hoops", ask.PARTS["hoops"], NEED_NOT, say("The rule of outdoor spas spares them."), HOOPS)
+        else:
+            plan.add("hoops", ask.PARTS["hoops"], BOND, say("Metal of the pool's structure."), STRUCTURE)
+
+
+def add_lights(there: list[str], plan: Plan) -> None:
+    """Add the underwater lights."""
+    if "metal-light" in there:
+        why = say(
+            "Bonded from the outside. In a nonmetallic conduit an insulated copper jumper of {size} AWG runs to its "
+            "inside too.",
+            size=plan.working.cite(LIGHT_JUMPER).value,
+        )
+        plan.add("metal-light", ask.PARTS["metal-light"], BOND, why, LIGHTS)
+    if "plastic-light" in there:
+        why = say("A listed low-voltage light has no metal shell to bond.")
+        plan.add("plastic-light", ask.PARTS["plastic-light"], NEED_NOT, why, LIGHTS)
+
+
+def add_fittings(there: list[str], plan: Plan) -> None:
+    """Add the fittings in or on the pool."""
+    for key in ("ladder", "rail", "diving-board", "water-feature"):
+        if key in there:
+            plan.add(key, ask.PARTS[key], BOND, say("Wet hands and feet are on it. Bond its sockets."), FITTINGS)
+    if "small-fitting" in there:
+        limit = plan.working.cite(SMALL).rows[0]
+        why = say(
+            "Only if no side is over {across} in and it goes no more than {into} in into the structure.", **limit
+        )
+        plan.add("small-fitting", ask.PARTS["small-fitting"], NEED_NOT, why, SMALL)
+    if "cover-anchors" in there:
+        spared = plan.working.cite(ANCHOR).rows
+        sizes = "; ".join(str(say("{across} in across, {long} in long ({deck} deck)", **row)) for row in spared)
+        why = say("Unless they are no larger than this: {sizes}.", sizes=sizes)
+        plan.add("cover-anchors", ask.PARTS["cover-anchors"], BOND, why, ANCHOR)
+
+
+def add_equipment(there: list[str], plan: Plan) -> None:
+    """Add pump, heater and the motor of a cover."""
+    size = plan.working.cite(CONDUCTOR).value
+    for key in ("pump", "heater", "cover-motor"):
+        if key in there:
+            why = say("A fault in it would put its metal and the water at another voltage.")
+            plan.add(key, ask.PARTS[key], BOND, why, EQUIPMENT)
+    if "double-insulated-pump" in there:
+        plan.add(
+            "double-insulated-pump",
+            ask.PARTS["double-insulated-pump"],
+            MUST_NOT,
+            say("Its insulation is the protection. Leave its metal unbonded."),
+            EQUIPMENT,
+        )
+        why = say(
+            "{size} AWG solid copper, left beside the pump. Where nothing else ties the two, it joins the equipment "
+            "grounding conductor.",
+            size=size,
+        )
+        plan.add("spare-wire", say("Wire for the next pump"), BOND, why, EQUIPMENT)
+    if "large-heater" in there:
+        why = say(
+            "Rated over {ampere} A with instructions of its own: bond and ground only the parts they name.",
+            ampere=plan.working.cite(LARGE_HEATER).value,
+        )
+        plan.add("large-heater", ask.PARTS["large-heater"], BOND, why, LARGE_HEATER)
+
+
+def add_near_metal(near: dict[str, float], height: float | None, barrier: list[str], plan: Plan) -> None:
+    """Add the fixed metal near a pool: bonded unless it is far, high or out of reach."""
+    feet, up = plan.working.cite(FIXED_FEET).value, plan.working.cite(FIXED_HEIGHT).value
+    for key, distance in near.items():
+        part = ask.NEAR_METAL[key]
+        if key in barrier:
+            plan.add(key, part, NEED_NOT, say("A permanent barrier keeps people from it."), FIXED)
+        elif distance > feet:
+            why = say("It is farther than {feet} ft from the inside wall.", feet=feet)
+            plan.add(key, part, NEED_NOT, why, FIXED_FEET)
+        elif key == ask.OTHER_METAL and height is not None and height > up:
+            why = say("It is higher than {up} ft above the water and every platform.", up=up)
+            plan.add(key, part, NEED_NOT, why, FIXED_HEIGHT)
+        else:
+            why = say("Within {feet} ft and in reach of someone who stands in the water or on the deck.", feet=feet)
+            plan.add(key, part, BOND, why, FIXED)
+
+
+def add_water(contact: str, area: float | None, plan: Plan) -> None:
+    """Add the water. Raises: Mend for the area of a surface put in for it."""
+    least, part = plan.working.cite(WATER_AREA).value, say("Pool water")
+    if contact == ask.BY_PART:
+        plan.add("water", part, IN_ORDER, say("A bonded part touches it at all times."), WATER)
+    elif contact == ask.BY_NONE:
+        why = say("Give it a bonded metal surface of {least} in² or more that it always touches.", least=least)
+        plan.add("water", part, BOND, why, WATER)
+    elif needed(area, "water_area") >= least:
+        plan.add("water", part, IN_ORDER, say("The surface has {least} in² or more. Bond it.", least=least), WATER)
+    else:
+        plan.add("water", part, CHANGE, say("The surface is smaller than {least} in².", least=least), WATER)

@@ -1,0 +1,124 @@
+"""The surface around a pool: which of it is bonded, in which ways the edition allows, and what is spared."""
+
+from __future__ import annotations
+
+from calc.declare import Mend, needed
+from calc.planes import pool_fields as ask
+from calc.planes.plan import ASK, BOND, CHANGE, NEED_NOT, Plan
+from calc.words import Sentence, say
+
+PERIMETER = "places/pool_perimeter"
+WIDTH = "places/pool_perimeter_width"
+WALL = "planes/pool_perimeter_wall"
+TIES = "planes/pool_perimeter_ties"
+SPARES_OUTDOORS, RIM, RIM_REACH = "places/spa_outdoors", "places/spa_rim_height", "planes/spa_rim_reach"
+RING_TESTS = "places/deck_tests"
+SPARES_INDOORS = "planes/spa_indoors_floor"
+AROUND = say("Surface around it")
+
+
+def allowed_ways(amendment: str, plan: Plan) -> tuple[str, dict[str, list[str]]]:
+    """Give the rule that counts, and the ways it allows by surface; "any" stands for every surface."""
+    rule = "planes/pool_perimeter_ways_amended" if amendment == "yes" else "planes/pool_perimeter_ways"
+    ways: dict[str, list[str]] = {}
+    for row in plan.working.cite(rule).rows:
+        ways.setdefault(row["surface"], []).append(row["way"])
+    return rule, ways
+
+
+def usable_ways(surface: str, ways: dict[str, list[str]]) -> list[str]:
+    """Give the ways for one surface. One that is off the earth has none, unless the edition spares it by name."""
+    return ways.get(surface) or ([] if surface == ask.OFF_EARTH else ways.get("any", []))
+
+
+def spared(kind: str, listed_spa: str, rim_height: float | None, plan: Plan) -> bool:
+    """Tell whether a listed spa needs no bonded surface around it, and add the row that says so.
+
+    Raises: Mend for the rim's height, which a listed spa outdoors needs.
+    """
+    if listed_spa != "yes" or kind not in (ask.SPA_OUTDOORS, ask.SPA_INDOORS):
+        return False
+    if kind == ask.SPA_INDOORS:
+        why = say("A listed self-contained spa above a finished floor is spared.")
+        plan.add("perimeter", AROUND, NEED_NOT, why, SPARES_INDOORS)
+        return True
+    least, reach = plan.working.cite(RIM).value, plan.working.cite(RIM_REACH).value
+    if needed(rim_height, "rim_height") < least:
+        return False
+    why = say(
+        "The rim is {least} in or more above all surfaces within {reach} in, and the spa is listed for it.",
+        least=least,
+        reach=reach,
+    )
+    plan.add("perimeter", AROUND, NEED_NOT, why, SPARES_OUTDOORS)
+    return True
+
+
+def add_surfaces(surfaces: str | None, way: str, amendment: str, plan: Plan) -> None:
+    """Add a row for each surface around the pool: how it is bonded in this edition.
+
+    way: how it is meant to be bonded, "open" if not decided. Raises: Mend for the surfaces, when only the way is known.
+    """
+    width = plan.working.cite(WIDTH).value
+    plan.working.step(say("The surface counts this far out from the inside wall."), width, "ft", (PERIMETER, WIDTH))
+    rule, ways = allowed_ways(amendment, plan)
+    if surfaces is None and way != ask.OPEN:
+        raise Mend("surfaces")
+    if surfaces is None:
+        why = say("Paved or not, it is bonded out to {width} ft from the inside wall.", width=width)
+        plan.add("perimeter", AROUND, BOND, why, PERIMETER)
+        return
+    for surface in surfaces.split(","):
+        decision, why = _decided(surface, usable_ways(surface, ways), way, width)
+        plan.add(surface, ask.SURFACE_WORDS[surface], decision, why, rule)
+    if "any" in ways:
+        plan.working.note(say("Wire or grid is only for a surface that has no bare steel."))
+    plan.working.note(
+        say(
+            "In full-size tests one wire let over {milliampere} mA through a person during a fault ({source}). Steel, "
+            "mesh or a grid does better.",
+            milliampere=plan.working.cite(RING_TESTS).value,
+            source=plan.working.section(RING_TESTS),
+        )
+    )
+
+
+def _decided(surface: str, usable: list[str], way: str, width: float) -> tuple[str, Sentence]:
+    if surface == ask.OFF_EARTH:
+        if usable:
+            return NEED_NOT, say("It conducts nothing and lies off the earth.")
+        return ASK, say("This edition does not spare it by name. The authority decides.")
+    words = "; ".join(str(ask.WAY_WORDS[each]) for each in usable)
+    if way == ask.OPEN:
+        return BOND, say("Out to {width} ft from the inside wall, with one of: {ways}.", width=width, ways=words)
+    if way == ask.MESH and way not in usable and usable[0] == ask.STEEL:
+        return ASK, say("This edition names steel bars, not mesh. The authority decides.")
+    if way in usable:
+        return BOND, say("Out to {width} ft from the inside wall, with {way}.", width=width, way=ask.WAY_WORDS[way])
+    return CHANGE, say("Not with {way}. This edition names: {ways}.", way=ask.WAY_WORDS[way], ways=words)
+
+
+def add_wall(wall_height: float | None, plan: Plan) -> None:
+    """Add the surface behind a wall or building, where there is one."""
+    if wall_height is None:
+        return
+    least = plan.working.cite(WALL).value
+    part = say("Surface behind the wall")
+    if wall_height >= least:
+        why = say("The wall is {least} ft or higher: only the pool's side is bonded.", least=least)
+        plan.add("behind-wall", part, NEED_NOT, why, WALL)
+    else:
+        why = say("The wall is lower than {least} ft, so the surface behind it counts too.", least=least)
+        plan.add("behind-wall", part, BOND, why, WALL)
+
+
+def add_ties(conductive: bool, plan: Plan) -> None:
+    """Add the ties between the surface and the shell."""
+    count = plan.working.cite(TIES).value
+    part = say("Ties from the surface to the shell")
+    if conductive:
+        why = say("At {count} places or more, evenly around the pool, to its steel or its grid.", count=count)
+        plan.add("ties", part, BOND, why, TIES)
+    else:
+        why = say("The shell conducts nothing: {count} ties are not asked. One bond joins the surface.", count=count)
+        plan.add("ties", part, NEED_NOT, why, TIES)

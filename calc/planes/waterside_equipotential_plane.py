@@ -1,0 +1,254 @@
+"""A plane of one voltage beside equipment at the water: whether it is asked, how far it reaches, and what is bonded."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated
+
+from calc.declare import Answer, NotCovered, calculator, needed
+from calc.planes import bond_wire
+from calc.planes import waterside_fields as ask
+from calc.planes.plan import BOND, BUILD, CHANGE, IN_ORDER, NEED_NOT, WISE, Plan
+from calc.words import Sentence, say
+from calc.working import Working
+
+NAME = say("Plane beside water")
+PLANE, REACH, BOND_RULE = "places/dock_plane", "places/dock_plane_reach", "places/dock_plane_conductor"
+CONTROLLED, DEPTH = "planes/controlled_equipment", "planes/plane_depth"
+CONDITIONS, DOCK_BOND, DOCK_CONTROLLED = (
+    "planes/dock_plane_conditions",
+    "planes/dock_plane_bond",
+    "planes/dock_controlled_equipment",
+)
+SHORELINE, WET, DOCK_WET = "planes/service_from_shoreline", "places/dock_bonded_parts", "planes/dock_solid_copper"
+FLOATING_WET, SHIPS = "places/floating_building_bonding", "naming/ships_mines_railways"
+PART = say("Plane around the equipment")
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What is asked of a plane: how far out, inches; its smallest bond; and the rules that say so."""
+
+    reach: float
+    least: str
+    rule: str
+    bond_rule: str
+
+
+@calculator(
+    "waterside-equipotential-plane",
+    name=NAME,
+    purpose=say("Whether equipment at the water needs a plane around it, how far it reaches, and what is bonded."),
+    submit=say("Judge the place"),
+    example={
+        "edition": "2020",
+        "water": "body",
+        "equipment": "disconnect",
+        "distance": "8ft",
+        "voltage_to_ground": "277V",
+        "reach": "30in",
+        "bond_conductor": "8",
+    },
+)
+def waterside_equipotential_plane(
+    *,
+    working: Working,
+    water: Annotated[str, ask.WATER],
+    equipment: Annotated[str, ask.EQUIPMENT],
+    metal: Annotated[str, ask.METAL] = "yes",
+    distance: Annotated[float | None, ask.DISTANCE] = None,
+    voltage_to_ground: Annotated[float | None, ask.VOLTAGE] = None,
+    reach: Annotated[float | None, ask.REACH] = None,
+    bond_conductor: Annotated[str | None, bond_wire.SIZE] = None,
+    bond_kind: Annotated[str, bond_wire.KIND] = bond_wire.SOLID_COPPER,
+    wet_metal: Annotated[str, ask.WET_METAL] = "yes",
+    depth: Annotated[float | None, ask.DEPTH] = None,
+) -> Answer:
+    """Tell whether equipment beside water needs a plane of one voltage, and what of it is in order.
+
+    When: outdoor service equipment and disconnects that control equipment in or on natural or artificial waters, docks
+    and floating buildings, up to 1000 V. Not for pools, ships or boats. It computes no voltage.
+
+    Parameters:
+        water: "body", "dock", "floating-building" or "ship". equipment: "service", "disconnect" or "controlled".
+        metal: "yes" or "no", metal in reach that may become live. distance: ft to the water, 0 to 10,000.
+        voltage_to_ground: V, 1 to 1000. Distance and voltage decide at docks from 2023 on.
+        reach: in, 0 to 1200, of the plane from the equipment; depth: in, 0 to 120, below the walking surface.
+        bond_conductor: size label. bond_kind: "solid-copper", "stranded-copper" or "aluminum".
+        wet_metal: "yes" or "no".
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold plane_needed ("yes" or "no"), reach_inch and bond_size (what is
+        asked, None where no plane is), and decisions (by part).
+    Raises: nothing; bad or missing input ends as `fix`, ships and boats as `not_covered`.
+    Source: 682.11, 682.31 to 682.33; 555.13, and 555.14 from 2023 on; in 2017 553.11.
+
+    Example:
+    >>> result = waterside_equipotential_plane(edition="2020", water="body", equipment="service", distance=8, reach=36)
+    >>> result.answer.values["plane_needed"], result.answer.values["decisions"]["reach"]
+    ('yes', 'in-order')
+    """
+    if water == ask.SHIP:
+        raise _ship(working)
+    _warn(working)
+    plan, there = Plan(working), IN_ORDER if reach else BUILD
+    if water == ask.BODY:
+        asked = _asked_at_a_body(equipment, metal, there, plan)
+    else:
+        asked = _asked_at_a_dock(equipment, distance, voltage_to_ground, there, plan)
+    if asked:
+        _add_reach(asked, reach, plan)
+        if depth is not None and water == ask.BODY:
+            _add_depth(depth, plan)
+        bond_wire.add_bond(bond_conductor, bond_kind, asked.least, asked.bond_rule, plan)
+    if water == ask.BODY and equipment == ask.SERVICE and distance is not None:
+        _add_shoreline(distance, plan)
+    if wet_metal == "yes":
+        _add_wet_metal(water, plan)
+    _note(water, working)
+    return Answer(
+        name=NAME,
+        headline=say("A plane is needed here") if asked else say("No plane is asked here"),
+        detail=say("out {reach} in, bonded with solid copper", reach=asked.reach) if asked else say("see each part"),
+        basis=None,
+        said=f"{'needed' if asked else 'not-needed'},{plan.said}",
+        values={
+            "plane_needed": "yes" if asked else "no",
+            "reach_inch": asked.reach if asked else None,
+            "bond_size": asked.least if asked else None,
+            "decisions": plan.decisions,
+        },
+        table=plan.table,
+    )
+
+
+def _asked_at_a_body(equipment: str, metal: str, there: str, plan: Plan) -> Asked | None:
+    """Give what is asked beside other waters. there: what to do where a plane is asked."""
+    if equipment == ask.CONTROLLED:
+        why = say("It is controlled from elsewhere. The plane belongs at its disconnect or service.")
+        plan.add("plane", PART, NEED_NOT, why, CONTROLLED)
+        return None
+    if metal == "no":
+        plan.add("plane", PART, NEED_NOT, say("No metal in reach may become live."), PLANE)
+        return None
+    why = say("People stand on wet ground with a hand on metal that may become live.")
+    plan.add("plane", PART, there, why, PLANE)
+    return Asked(plan.working.cite(REACH).value, plan.working.cite(BOND_RULE).value, REACH, BOND_RULE)
+
+
+def _asked_at_a_dock(
+    equipment: str, distance: float | None, volt: float | None, there: str, plan: Plan
+) -> Asked | None:
+    """Give what is asked at a dock. Raises: Mend for distance and voltage, in an edition where they decide."""
+    limits = plan.working.cite(CONDITIONS).rows[0]
+    if equipment == ask.CONTROLLED:
+        why = say("It is controlled from elsewhere. A plane belongs at its disconnect or service.")
+        plan.add("plane", PART, NEED_NOT, why, DOCK_CONTROLLED)
+        return None
+    if limits["asked"] == "no":
+        why = say("This edition asks for none at docks. The rule of ponds and lakes shows how one is built.")
+        plan.add("plane", PART, WISE, why, CONDITIONS)
+        return None
+    volt, distance = needed(volt, "voltage_to_ground"), needed(distance, "distance")
+    words = {"volt": limits["over_volt"], "feet": limits["within_feet"]}
+    if volt <= limits["over_volt"]:
+        plan.add("plane", PART, NEED_NOT, say("The system has {volt} V to ground or less.", **words), CONDITIONS)
+        return None
+    if distance > limits["within_feet"]:
+        plan.add("plane", PART, NEED_NOT, say("It is farther than {feet} ft from the water.", **words), CONDITIONS)
+        return None
+    why = say("Over {volt} V to ground, and within {feet} ft of the water.", **words)
+    plan.add("plane", PART, there, why, CONDITIONS)
+    return Asked(limits["reach_inch"], plan.working.cite(DOCK_BOND).rows[0]["size"], CONDITIONS, DOCK_BOND)
+
+
+def _add_reach(asked: Asked, reach: float | None, plan: Plan) -> None:
+    part, words = say("How far it reaches"), {"inch": asked.reach}
+    if reach is None:
+        why = say("From below the equipment, {inch} in or more wherever a person could stand and touch it.", **words)
+        plan.add("reach", part, BUILD, why, asked.rule)
+    elif reach < asked.reach:
+        plan.add("reach", part, CHANGE, say("It stops short of {inch} in.", **words), asked.rule)
+    else:
+        plan.add("reach", part, IN_ORDER, say("It reaches {inch} in or more.", **words), asked.rule)
+
+
+def _add_depth(depth: float, plan: Plan) -> None:
+    most, part = plan.working.cite(DEPTH).value, say("How deep it lies")
+    if depth > most:
+        plan.add("depth", part, CHANGE, say("Deeper than {most} in it does too little.", most=most), DEPTH)
+    else:
+        plan.add("depth", part, IN_ORDER, say("On the walking surface or up to {most} in below.", most=most), DEPTH)
+
+
+def _add_shoreline(distance: float, plan: Plan) -> None:
+    least, part = plan.working.cite(SHORELINE).value, say("Service equipment and the shoreline")
+    if distance < least:
+        why = say("Nearer than {least} ft, for floating and submerged equipment.", least=least)
+        plan.add("shoreline", part, CHANGE, why, SHORELINE)
+    else:
+        plan.add("shoreline", part, IN_ORDER, say("At least {least} ft away.", least=least), SHORELINE)
+
+
+def _add_wet_metal(water: str, plan: Plan) -> None:
+    part = say("Metal that touches the water, piping, tanks")
+    why = say("A fault in it must open the device. Bond it to the grounding bar of its panel.")
+    if water == ask.BODY:
+        plan.add("wet-metal", part, BOND, why, WET)
+    elif water == ask.FLOATING:
+        plan.add("wet-metal", part, BOND, why, FLOATING_WET)
+    elif plan.working.cite(DOCK_WET).rows[0]["size"] == "none":
+        plan.add("wet-metal", part, WISE, say("This edition asks it of floating buildings only."), DOCK_WET)
+    else:
+        why = say(
+            "A fault in it must open the device. Solid copper, {size} AWG or larger, to the grounding bar of its "
+            "panel.",
+            size=plan.working.cite(DOCK_WET).rows[0]["size"],
+        )
+        plan.add("wet-metal", part, BOND, why, DOCK_WET)
+
+
+def _warn(working: Working) -> None:
+    working.warn(
+        say(
+            "If anyone feels a tingle in the water: swim away from dock and metal. Nobody goes in to help. Shut the "
+            "power off, then throw a float."
+        )
+    )
+    working.warn(say("No bond makes water with power nearby fit for swimming."))
+
+
+def _note(water: str, working: Working) -> None:
+    if water == ask.BODY:
+        working.note(
+            say(
+                "Join the plane by exothermic welds or listed connectors of stainless steel, brass or copper "
+                "({section}).",
+                section=working.section(BOND_RULE),
+            )
+        )
+        words = {
+            "size": working.cite("planes/water_equipment_conductor").value,
+            "section": working.section("places/floating_equipment_grounding"),
+        }
+        working.note(
+            say("The equipment grounding conductor is insulated copper, {size} AWG or larger ({section}).", **words)
+        )
+    else:
+        working.note(
+            say(
+                "The equipment grounding conductor is insulated and runs with the circuit ({section}).",
+                section=working.section("places/marina_equipment_grounding"),
+            )
+        )
+    working.note(say("A plane clears no fault, and ground-fault protection at the water saves lives. Test it."))
+
+
+def _ship(working: Working) -> NotCovered:
+    return NotCovered(
+        say("The wiring of ships and boats is outside the code these rules come from."),
+        say(
+            "Look under ships ({section}) and in marine standards. Shore power begins at the dock: choose the dock.",
+            section=working.section(SHIPS),
+        ),
+    )

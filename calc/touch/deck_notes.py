@@ -1,0 +1,126 @@
+"""What an answer about a pool deck must say: people first, what metal changes, what the model leaves out."""
+
+from __future__ import annotations
+
+from calc.touch.deck_fields import RING, SHELL
+from calc.touch.deck_profile import Profile
+from calc.words import say
+from calc.working import Working, three_figures
+
+PERIMETER = "places/pool_perimeter"
+TESTS = "places/deck_tests"
+PLACE = "places/deck_wire_place"
+
+
+def warn_of_water(working: Working) -> None:
+    """Say what to do when anyone feels it, and that no voltage here is harmless in water."""
+    working.warn(
+        say(
+            "If anyone feels a tingle, get everyone out of the water and off the deck, away from metal. Have the "
+            "power cut, keep people away, and call a qualified electrician and the utility."
+        )
+    )
+    working.warn(
+        say(
+            "A current far too small to open a device can stop a swimmer's muscles. No figure here says that anyone "
+            "may swim."
+        )
+    )
+    working.warn(
+        say(
+            "This does not choose the metal of a deck. The code rule ({section}) and the authority having "
+            "jurisdiction decide.",
+            section=working.section(PERIMETER),
+        )
+    )
+
+
+def warn_of_steps(arrangement: str, profile: Profile, bare: Profile, rise: float, working: Working) -> bool:
+    """Say when metal in the deck makes a step larger than nothing in it would. Gives whether it does."""
+    if arrangement == SHELL:
+        return False
+    inside = profile.inside.part > bare.inside.part
+    if inside:
+        working.warn(
+            say(
+                "This metal raises the step inside the deck: up to {volt} V from foot to foot. With nothing in the "
+                "deck it is {bare} V.",
+                volt=three_figures(profile.inside.part * rise),
+                bare=three_figures(bare.inside.part * rise),
+            )
+        )
+    if profile.across.part > bare.across.part:
+        working.warn(
+            say(
+                "Whoever steps off the edge of the deck has up to {volt} V from foot to foot. With nothing in the "
+                "deck it is {bare} V.",
+                volt=three_figures(profile.across.part * rise),
+                bare=three_figures(bare.across.part * rise),
+            )
+        )
+    return inside
+
+
+def note_of_one_wire(arrangement: str, out: float, working: Working) -> None:
+    """Tell what full-size tests found at one wire, and where the code puts it."""
+    if arrangement != RING:
+        return
+    working.warn(
+        say(
+            "Full-size tests with one wire around the pool found more than {current} mA through a person during a "
+            "120 V fault ({source}).",
+            current=working.cite(TESTS).value,
+            source=working.section(TESTS),
+        )
+    )
+    place = working.cite(PLACE)
+    row = place.rows[0]
+    if not row["out_least"] <= out <= row["out_most"]:
+        working.warn(
+            say(
+                "Where the code accepts one wire, it lies {least} to {most} in from the inside wall ({section}).",
+                least=row["out_least"],
+                most=row["out_most"],
+                section=place.section,
+            )
+        )
+
+
+def note_the_model(shell_too: bool, off: float, rise: float, working: Working) -> None:
+    """Say what the numbers are, and what they leave out."""
+    working.note(say("This is a model for teaching and checking. It measures nothing on site."))
+    working.note(
+        say(
+            "Bonding does not take the rise away. A fault holds it until a device opens. A voltage from the utility's "
+            "neutral stays all day, and no device opens for it."
+        )
+    )
+    working.note(
+        say(
+            "It is what a meter reads with no one there: the upper bound of what a person gets in even soil. Someone "
+            "wet from the pool meets the same as a hand on bonded metal."
+        )
+    )
+    working.note(
+        say(
+            "Parts of the rise do not depend on the soil while it is the same all around, so it is not asked. The "
+            "current into the earth does."
+        )
+    )
+    working.note(
+        say(
+            "Left out: a shell that insulates, the water, and the slab as a layer of its own. A dry slab above the "
+            "metal can leave several times the voltage shown."
+        )
+    )
+    if not shell_too:
+        working.note(say("Metal in the deck is counted alone, as beside a shell of vinyl or fiberglass."))
+    working.note(
+        say(
+            "Cut into pieces, it may be off by {percent} percent of the rise: {volt} V, up or down.",
+            percent=off,
+            volt=three_figures(off / 100 * rise),
+        )
+    )
+    working.note(say("Assumed: wires bare, joined at every crossing, and with no break."))
+    working.note(say("Assumed: wires across a side as near to the spacing as divides the side evenly."))

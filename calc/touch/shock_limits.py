@@ -1,0 +1,183 @@
+"""What current a voltage drives through a body, and what that does: let go, time, heart."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from calc.answer import Chart, Line
+from calc.declare import Answer, calculator, needed
+from calc.electrodes.entered import said_number, shown
+from calc.touch import shock_fields as ask
+from calc.touch import shock_words as tell
+from calc.touch.body import IMPEDANCE, Currents, body_currents
+from calc.touch.surface_words import LET_GO
+from calc.touch.time_zones import (
+    PERCEPTION,
+    ZONES,
+    fibrillation_limit,
+    interrupter_time,
+    limit_chart,
+    longest_for_the_limit,
+    zone_chart,
+    zone_of,
+)
+from calc.words import Sentence, say
+from calc.working import Working
+
+NAME = say("What a shock does")
+HEART = ("AC-4.1", "AC-4.2")
+
+
+@calculator(
+    "shock-limits",
+    name=NAME,
+    purpose=say("The current through a body at a voltage, whether a hand can let go, and how long a heart bears it."),
+    submit=say("See the current"),
+    example={
+        "edition": "2023",
+        "voltage": "120V",
+        "path": "hand-feet",
+        "condition": "water-wet",
+        "clears": "yes",
+        "time": "0.1s",
+    },
+)
+def shock_limits(
+    *,
+    working: Working,
+    voltage: Annotated[float, ask.VOLTAGE],
+    path: Annotated[str, ask.PATH] = "hand-feet",
+    condition: Annotated[str, ask.CONDITION] = "water-wet",
+    clears: Annotated[str, ask.CLEARS] = "no",
+    time: Annotated[float | None, ask.TIME] = None,
+) -> Answer:
+    """Give the current through a body, in few people, half and most, and what it does.
+
+    When: 50 or 60 Hz, skin dry or wet, the voltage across the body known. Not for anyone in water, direct current,
+    high frequency, defibrillators or patients. A limit by time is given only for a fault that clears.
+
+    Parameters:
+        voltage: V across the body, 0.1 to 1000. path: "hand-feet", "hand-hand", "hands-feet" or "foot-foot".
+        condition: "water-wet", "dry", "salt-water-wet"; "in-water" is not covered.
+        clears: "yes" if a device ends it; then time: s, 0.001 to 3600.
+        edition: "2017", "2020", "2023" or "2026" (read by every calculator).
+
+    Returns: a Result; its answer's `values` hold milliampere_few, _half and _most, verdict ("can-kill",
+        "cannot-let-go", "felt" or "hardly-felt"), zone (of the most, None unless it clears), limit_milliampere (None
+        outside its times or unless it clears), let_go_milliampere, interrupter_second (at the most current) and
+        interrupter_second_longest (at the least; None where it need not open).
+    Raises: nothing; bad or missing input ends as `fix`, someone in water as `not_covered`.
+    Source: IEC 60479-1 (body impedance, zones); Dalziel (let-go); IEEE 80 (fibrillation limit); UL 943 class A.
+
+    Example:
+    >>> result = shock_limits(voltage=120, condition="dry", path="hand-hand")
+    >>> result.said, round(result.answer.values["milliampere_half"])
+    ('can-kill-131-milliampere', 76)
+    """
+    if condition == ask.IN_WATER:
+        raise tell.in_the_water()
+    second = needed(time, "time") if clears == "yes" else None
+    tell.warn_first(condition, working)
+    currents = body_currents(voltage, path, condition, working)
+    tell.tell_of_letting_go(currents, working)
+    let_go = tell.least_let_go(working)
+    if second is None:
+        zone = limit = None
+        verdict = _lasting(currents.most, let_go, working)
+        charts = (_bars(currents, working),)
+        working.note(say("Nothing ends it, so no limit by time holds. Only letting go counts."))
+    else:
+        zone = zone_of(currents.most, second, working)
+        working.step(say("Zone of the most current and this time: {zone}.", zone=zone), zone, "", (ZONES,))
+        limit = fibrillation_limit(second, working)
+        verdict = _ending(currents.most, let_go, zone, limit)
+        if second > longest_for_the_limit(working):
+            verdict = min(verdict, _lasting(currents.most, let_go, working), key=tell.WORST_FIRST.index)
+        charts = (zone_chart(currents, second, working), limit_chart(currents, second, working))
+    fastest, slowest = (interrupter_time(each, working) for each in (currents.most, currents.few))
+    tell.tell_of_interrupters(fastest, slowest, path, working)
+    tell.state_the_body(working)
+    return Answer(
+        name=NAME,
+        headline=_headline(currents, second),
+        detail=_detail(verdict, currents, limit),
+        basis=IMPEDANCE,
+        said=f"{verdict}-{said_number(currents.most)}-milliampere",
+        values={
+            "milliampere_few": currents.few,
+            "milliampere_half": currents.half,
+            "milliampere_most": currents.most,
+            "verdict": verdict,
+            "zone": zone,
+            "limit_milliampere": limit,
+            "let_go_milliampere": let_go,
+            "interrupter_second": fastest,
+            "interrupter_second_longest": slowest,
+        },
+        charts=charts,
+    )
+
+
+def _lasting(most: float, let_go: float, working: Working) -> str:
+    """Judge a shock that nothing ends: from where breathing may stop it can kill."""
+    if most >= working.cite(tell.BREATHING).rows[0]["low"]:
+        return tell.CAN_KILL
+    if most > let_go:
+        return tell.CANNOT_LET_GO
+    return tell.FELT if most > working.cite(PERCEPTION).value else tell.HARDLY_FELT
+
+
+def _ending(most: float, let_go: float, zone: str, limit: float | None) -> str:
+    """Judge a shock that ends: it can kill past the lower of the heart's two limits."""
+    if zone in HEART or (limit is not None and most > limit):
+        return tell.CAN_KILL
+    if most > let_go:
+        return tell.CANNOT_LET_GO
+    return tell.HARDLY_FELT if zone == "AC-1" else tell.FELT
+
+
+def _headline(currents: Currents, second: float | None) -> Sentence:
+    if second is None:
+        return say("Up to {most} mA, and it does not end", most=shown(currents.most))
+    return say("Up to {most} mA for {second} s", most=shown(currents.most), second=shown(second))
+
+
+def _detail(verdict: str, currents: Currents, limit: float | None) -> Sentence:
+    half = shown(currents.half)
+    if verdict == tell.CAN_KILL:
+        return say("It can kill. Half of people get more than {half} mA.", half=half)
+    if verdict == tell.CANNOT_LET_GO and limit is not None:
+        return say(
+            "Some cannot let go, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it ends "
+            "in time.",
+            half=half,
+            limit=shown(limit),
+        )
+    if verdict == tell.CANNOT_LET_GO:
+        return say("Some cannot let go. Half of people get more than {half} mA.", half=half)
+    if verdict == tell.FELT:
+        return say("It is felt. A start, a fall or water can turn it deadly.")
+    return say("Hardly felt on land, but it shows that something is wrong.")
+
+
+def _bars(currents: Currents, working: Working) -> Chart:
+    """Give the currents beside those at which people can just let go."""
+    women, men = working.cite(LET_GO).rows
+    bars = (
+        (say("Most"), currents.most),
+        (say("Half get more"), currents.half),
+        (say("Few get less"), currents.few),
+        (say("Men let go"), men["nearly_all"]),
+        (say("Women let go"), women["nearly_all"]),
+    )
+    points = tuple((place, round(each, 3)) for place, (_, each) in enumerate(bars))
+    return Chart(
+        "let-go",
+        "bars",
+        say("The current beside what people let go"),
+        say(""),
+        say("Current, mA"),
+        say("{across}: {up} mA", across="{across}", up="{up}"),
+        (Line(say("Current"), points),),
+        tuple(words for words, _ in bars),
+    )

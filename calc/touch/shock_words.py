@@ -1,0 +1,125 @@
+"""What a shock means: who can let go, what water changes, what the model leaves out."""
+
+from __future__ import annotations
+
+from calc.declare import NotCovered
+from calc.electrodes.entered import shown
+from calc.touch.body import Currents
+from calc.touch.shock_fields import DRY, HAND_HAND
+from calc.touch.surface_words import LET_GO, feel_a_tingle
+from calc.words import say
+from calc.working import Working
+
+BREATHING = "touch/breathing"
+WET_CONTACT = "touch/wet_contact_limit"
+CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT = "can-kill", "cannot-let-go", "felt", "hardly-felt"
+WORST_FIRST = (CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT)
+ASSUMPTIONS = (
+    say("alternating current of 50 or 60 Hz, the whole voltage across the body"),
+    say("a large, firm contact, as when a hand grips"),
+    say("no shoes, gloves or floor in the way"),
+    say("no mercy for the path: the standards' lower risk from hand to hand is disputed and not counted"),
+    say("a grown person in good health; children, and people with a heart device, bear less"),
+)
+
+
+def in_the_water() -> NotCovered:
+    """Give why someone in water has no number here."""
+    return NotCovered(
+        say(
+            "In water the skin gives no help, current enters everywhere, and a few milliampere that only tingle on "
+            "land can stop a swimmer's arms and drown them. No voltage is known to be harmless there."
+        ),
+        say(
+            "Switch off first, throw something that floats, never jump in. Then see the pages on pools and docks, and "
+            "have the water measured by a qualified person."
+        ),
+    )
+
+
+def least_let_go(working: Working) -> float:
+    """Give the current, mA, at which some grown people can no longer let go."""
+    return min(row["nearly_all"] for row in working.cite(LET_GO).rows)
+
+
+def warn_first(condition: str, working: Working) -> None:
+    """Warn what to do, before any number."""
+    feel_a_tingle(working)
+    working.warn(say("Someone is held: switch off first, do not touch them. Then call for help; no breath, begin CPR."))
+    if condition != DRY:
+        limit = working.cite(WET_CONTACT).rows[0]
+        working.warn(
+            say(
+                "These numbers are for wet skin on land. In a pool, at a dock or in a bath it is worse. The code's "
+                "{volt} V for wet contact leaves out everyone in water ({section}).",
+                volt=limit["sine"],
+                section=working.section(WET_CONTACT),
+            )
+        )
+
+
+def tell_of_letting_go(currents: Currents, working: Working) -> None:
+    """Record who can let go and from where breathing stops."""
+    women, men = working.cite(LET_GO).rows
+    breathing = working.cite(BREATHING).rows[0]
+    words = {
+        "women": women["nearly_all"],
+        "half_women": women["half"],
+        "men": men["nearly_all"],
+        "half_men": men["half"],
+        "most": shown(currents.most),
+    }
+    working.step(
+        say(
+            "Of 200 women all but one let go at {women} mA, half at {half_women}; of men at {men} and {half_men} mA. "
+            "Here it is up to {most} mA.",
+            **words,
+        ),
+        cites=(LET_GO,),
+    )
+    working.note(
+        say(
+            "A hand that cannot let go keeps the shock going. From {low} to {high} mA across the chest breathing may "
+            "stop.",
+            low=breathing["low"],
+            high=breathing["high"],
+        )
+    )
+
+
+def tell_of_interrupters(fastest: float | None, slowest: float | None, path: str, working: Working) -> None:
+    """Record what a class A interrupter does and does not: its longest time, s, at the most and at the least current.
+
+    None stands for a current at which it need not open.
+    """
+    if fastest is None:
+        working.note(say("A class A ground-fault interrupter need not open at this current."))
+    else:
+        words = {"fastest": shown(fastest), "slowest": shown(slowest) if slowest else ""}
+        if slowest is None:
+            working.note(
+                say(
+                    "A class A ground-fault interrupter opens within {fastest} s at the most current. In people who "
+                    "take little it need not open.",
+                    **words,
+                )
+            )
+        else:
+            working.note(
+                say(
+                    "A class A ground-fault interrupter opens within {fastest} s at the most current, {slowest} s at "
+                    "the least.",
+                    **words,
+                )
+            )
+        working.note(say("It shortens a shock and does not make it smaller."))
+    working.note(say("It sees only current that leaves the circuit. A hand on each of its two wires it does not see."))
+    if path == HAND_HAND:
+        working.note(say("From hand to hand the current crosses the chest."))
+
+
+def state_the_body(working: Working) -> None:
+    """Note that this is a model of people, and what it assumes."""
+    working.note(say("A model for teaching and checking: people differ threefold. Never try it on anyone."))
+    for assumption in ASSUMPTIONS:
+        working.note(say("Assumed: {assumption}", assumption=assumption))

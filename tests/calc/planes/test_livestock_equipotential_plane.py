@@ -1,0 +1,121 @@
+"""A plane under livestock: where it is needed, its bond, and a reading at an animal."""
+
+import pytest
+
+from calc.editions import EDITIONS
+from calc.planes.livestock_equipotential_plane import livestock_equipotential_plane
+from tests.cases.read import cases, named
+
+FLOOR = {"area": "indoor-concrete"}
+
+
+def answered(edition="2017", **inputs):
+    result = livestock_equipotential_plane(edition=edition, **inputs)
+    assert result.outcome == "answer"
+    return result.answer.values
+
+
+@pytest.mark.parametrize("pair", cases("planes/livestock_equipotential_plane"), ids=named)
+def test_a_worked_case_has_every_row_of_its_text_and_no_other(pair):
+    edition, case = pair
+    found = answered(edition, **case["inputs"])
+    assert found["decisions"] == case["decisions"]
+    for name, expected in case.get("values", {}).items():
+        # Ohm's law by hand, written to four figures.
+        assert found[name] == (expected if isinstance(expected, str) else pytest.approx(expected, rel=1e-3))
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(
+    ("volt", "verdict"),
+    [("0", "below"), ("0.99", "below"), ("0.9999", "below"), ("1", "act"), ("1000mV", "act"), ("1.01", "act")],
+)
+def test_one_volt_across_500_ohm_is_the_level_to_act_at(edition, volt, verdict):
+    """1 V / 500 ohm = 2 mA: at the level one acts."""
+    assert answered(edition, **FLOOR, volt=volt)["verdict"] == verdict
+
+
+@pytest.mark.parametrize(
+    ("volt", "ohm", "verdict"),
+    [("0.399", "200", "below"), ("0.4", "200", "act"), ("0.99", "1000", "below"), ("1", "1000", "act")],
+)
+def test_another_resistor_is_judged_by_volts_and_by_milliamperes(volt, ohm, verdict):
+    """0.4 V / 200 ohm = 2 mA; 1 V / 1000 ohm = 1 mA, but 1 V is a level too."""
+    assert answered(**FLOOR, volt=volt, resistor=ohm)["verdict"] == verdict
+
+
+def test_a_reading_without_a_resistor_is_never_judged_below_the_level():
+    for volt in ("0.01", "0.5", "3"):
+        found = answered(**FLOOR, volt=volt, meter="open")
+        assert found["verdict"] == "look" and found["milliampere"] is None
+
+
+@pytest.mark.parametrize("volt", [0.1, 0.5, 1, 2.5, 8])
+def test_a_cow_never_takes_less_than_the_resistor(volt):
+    found = answered(**FLOOR, volt=volt)
+    assert found["milliampere"] < found["mean_cow_milliampere"] < found["lowest_cow_milliampere"]
+
+
+def test_more_voltage_is_never_less_current():
+    found = [answered(**FLOOR, volt=volt)["lowest_cow_milliampere"] for volt in (0, 0.1, 0.5, 1, 5, 100)]
+    assert found == sorted(found) and found[0] == 0
+
+
+@pytest.mark.parametrize(
+    ("size", "kind", "found"),
+    [
+        ("10", "solid-copper", "change"),
+        ("8", "solid-copper", "in-order"),
+        ("6", "solid-copper", "in-order"),
+        ("8", "stranded-copper", "change"),
+        ("4", "aluminum", "change"),
+        (None, "solid-copper", "bond"),
+    ],
+)
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_the_bond_is_solid_copper_of_8_awg_or_larger(edition, size, kind, found):
+    assert answered(edition, **FLOOR, bond_conductor=size, bond_kind=kind)["decisions"]["bond"] == found
+
+
+@pytest.mark.parametrize(
+    ("inputs", "field"),
+    [
+        ({}, "area"),
+        ({"area": "meadow"}, "area"),
+        ({**FLOOR, "volt": "-1"}, "volt"),
+        ({**FLOOR, "volt": "1001"}, "volt"),
+        ({**FLOOR, "volt": "2 mA"}, "volt"),
+        ({**FLOOR, "resistor": "0"}, "resistor"),
+        ({**FLOOR, "resistor": "10001"}, "resistor"),
+        ({**FLOOR, "bond_conductor": "5/0"}, "bond_conductor"),
+    ],
+)
+def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
+    result = livestock_equipotential_plane(edition="2023", **inputs)
+    assert result.outcome == "fix" and [each.field for each in result.fix] == [field]
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("volt", [None, 0, 0.2, 1, 50])
+def test_the_first_warning_is_of_a_tingle_and_nothing_is_called_safe(edition, volt):
+    result = livestock_equipotential_plane(edition=edition, **FLOOR, volt=volt)
+    assert "tingle" in str(result.working.warnings[0])
+    answer = result.answer
+    words = [answer.headline, answer.detail, *result.working.warnings, *result.working.notes]
+    words += [cell for row in answer.table.rows for cell in row.cells.values()]
+    assert "safe" not in " ".join(map(str, words)).lower()
+
+
+def test_a_reading_like_that_of_a_fault_is_warned_of():
+    """16 mA through 141 ohm is 2.256 V."""
+    for volt, warned in ((2.25, False), (2.26, True), (60, True)):
+        said = livestock_equipotential_plane(edition="2017", **FLOOR, volt=volt).working.warnings
+        assert any("can kill" in str(words) for words in said) is warned
+
+
+def test_2026_tells_how_a_plane_is_built_and_2023_does_not():
+    said = {
+        edition: str(livestock_equipotential_plane(edition=edition, **FLOOR).working.notes[0]) for edition in EDITIONS
+    }
+    assert "grid of bare solid copper" in said["2026"]
+    assert "grid" not in said["2017"] + said["2020"] + said["2023"]

@@ -1,0 +1,113 @@
+"""A plane beside water: where it is asked, each limit, its bond."""
+
+import pytest
+
+from calc.editions import EDITIONS
+from calc.planes.waterside_equipotential_plane import waterside_equipotential_plane
+from tests.cases.read import cases, named
+
+POND = {"water": "body", "equipment": "disconnect"}
+DOCK = {"water": "dock", "equipment": "disconnect", "voltage_to_ground": "277V", "distance": "5ft"}
+
+
+def decided(edition, **inputs):
+    result = waterside_equipotential_plane(edition=edition, **inputs)
+    assert result.outcome == "answer"
+    return result.answer.values["decisions"]
+
+
+@pytest.mark.parametrize("pair", cases("planes/waterside_equipotential_plane"), ids=named)
+def test_a_worked_case_has_every_row_of_its_text_and_no_other(pair):
+    edition, case = pair
+    values = waterside_equipotential_plane(edition=edition, **case["inputs"]).answer.values
+    assert values["decisions"] == case["decisions"]
+    assert {name: values[name] for name in case["values"]} == case["values"]
+
+
+LIMITS = [
+    ({**POND, "reach": "35.99in"}, "reach", "change"),
+    ({**POND, "reach": "36in"}, "reach", "in-order"),
+    ({**POND, "reach": "3ft"}, "reach", "in-order"),
+    ({**POND, "reach": "36.01in"}, "reach", "in-order"),
+    ({**POND, "reach": "900mm"}, "reach", "change"),
+    ({**POND, "depth": "2.99in"}, "depth", "in-order"),
+    ({**POND, "depth": "3in"}, "depth", "in-order"),
+    ({**POND, "depth": "3.01in"}, "depth", "change"),
+    ({**POND, "equipment": "service", "distance": "4.99ft"}, "shoreline", "change"),
+    ({**POND, "equipment": "service", "distance": "5ft"}, "shoreline", "in-order"),
+    ({**POND, "equipment": "service", "distance": "5.01ft"}, "shoreline", "in-order"),
+    ({**POND, "bond_conductor": "10"}, "bond", "change"),
+    ({**POND, "bond_conductor": "8"}, "bond", "in-order"),
+    ({**POND, "bond_conductor": "6"}, "bond", "in-order"),
+    ({**POND, "bond_conductor": "8", "bond_kind": "stranded-copper"}, "bond", "change"),
+    ({**POND, "bond_conductor": "4", "bond_kind": "aluminum"}, "bond", "change"),
+]
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(("inputs", "part", "found"), LIMITS)
+def test_every_limit_at_a_pond_holds_just_inside_at_and_just_outside(edition, inputs, part, found):
+    assert decided(edition, **inputs)[part] == found
+
+
+@pytest.mark.parametrize(
+    ("change", "found"),
+    [
+        ({"voltage_to_ground": "249V"}, "need-not"),
+        ({"voltage_to_ground": "250V"}, "need-not"),
+        ({"voltage_to_ground": "250.1V"}, "build"),
+        ({"distance": "9.99ft"}, "build"),
+        ({"distance": "10ft"}, "build"),
+        ({"distance": "10.01ft"}, "need-not"),
+        ({"equipment": "controlled"}, "need-not"),
+    ],
+)
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("water", ["dock", "floating-building"])
+def test_a_plane_at_a_dock_is_asked_from_2023_on_over_250_volts_and_within_10_feet(water, edition, change, found):
+    expected = found if edition in ("2023", "2026") or "equipment" in change else "wise"
+    assert decided(edition, **(DOCK | {"water": water} | change))["plane"] == expected
+
+
+@pytest.mark.parametrize("edition", ["2023", "2026"])
+def test_a_plane_at_a_dock_has_the_reach_and_the_bond_of_its_own_section(edition):
+    for reach, found in (("35.9in", "change"), ("36in", "in-order")):
+        assert decided(edition, **DOCK, reach=reach)["reach"] == found
+    for size, found in (("10", "change"), ("8", "in-order")):
+        assert decided(edition, **DOCK, bond_conductor=size)["bond"] == found
+
+
+@pytest.mark.parametrize(
+    ("edition", "inputs", "field"),
+    [
+        ("2017", {"equipment": "service"}, "water"),
+        ("2017", {"water": "body"}, "equipment"),
+        ("2023", {"water": "river", "equipment": "service"}, "water"),
+        ("2023", {"water": "dock", "equipment": "service", "distance": "2"}, "voltage_to_ground"),
+        ("2023", {"water": "dock", "equipment": "service", "voltage_to_ground": "277"}, "distance"),
+        ("2023", {**POND, "distance": "-1"}, "distance"),
+        ("2023", {**POND, "distance": "10001"}, "distance"),
+        ("2023", {**POND, "voltage_to_ground": "0"}, "voltage_to_ground"),
+        ("2023", {**POND, "voltage_to_ground": "1001"}, "voltage_to_ground"),
+        ("2023", {**POND, "reach": "1201"}, "reach"),
+        ("2023", {**POND, "depth": "5 V"}, "depth"),
+    ],
+)
+def test_what_is_missing_or_unreadable_is_asked_for_by_name(edition, inputs, field):
+    result = waterside_equipotential_plane(edition=edition, **inputs)
+    assert result.outcome == "fix" and [each.field for each in result.fix] == [field]
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_a_ship_is_not_covered(edition):
+    result = waterside_equipotential_plane(edition=edition, water="ship", equipment="service")
+    assert result.outcome == "not_covered" and "marine standards" in str(result.not_covered.look_in)
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("water", ["body", "dock", "floating-building"])
+def test_the_first_warning_is_of_a_tingle_and_nothing_is_called_safe(water, edition):
+    result = waterside_equipotential_plane(edition=edition, **(DOCK | {"water": water}))
+    assert "tingle" in str(result.working.warnings[0]) and "swimming" in str(result.working.warnings[1])
+    words = [*result.working.warnings, *result.working.notes, result.answer.headline, result.answer.detail]
+    assert "safe" not in " ".join(map(str, words)).lower()
