@@ -86,7 +86,7 @@ def knockouts_over_250_volts(
     notes_on_entry(need, place, knockout, fitting, working)
     headline, detail = _words(need, enough, raceway, knockout, fitting)
     return Answer(
-        name=say("Bonding at this entry"),
+        name=say("Bonding at a knockout"),
         headline=headline,
         detail=detail,
         basis=SERVICE if place == "service" else OVER,

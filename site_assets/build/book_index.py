@@ -3,16 +3,24 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Iterable
 from functools import cache
+from itertools import groupby
+from unicodedata import normalize
 
 from calc.rulebook import rule, rule_keys
 from calc.words import say
-from site_assets.build.by_edition import by_edition
+from site_assets.build.by_edition import by_edition, short_mark
 from site_assets.build.glossary import terms
 from site_assets.build.page_data import DOCS, ROOMS, page_data, pages, title_of
 from site_assets.render.answer import text
 
 PLACES_WITH_CITATIONS = (*ROOMS, "calculators", "lessons")
+LEFT_OUT = "\n## What it leaves out"
+LONGEST = 250
+# Sorted after every article of the code.
+CHAPTER = 1_000
+OTHER_TEXTS = 10_000
 _CITED_IN_MARKDOWN = re.compile(r"""(?:section|figure)\(\s*["']([a-z0-9_]+/[a-z0-9_]+)["']""")
 
 
@@ -30,6 +38,14 @@ def citing_pages() -> dict[str, list[str]]:
     return cited
 
 
+@cache
+def left_out_everywhere() -> frozenset[str]:
+    """Give the rules that most calculators cite as what they leave out; the index does not list them one by one."""
+    leaving = [(DOCS / f"{page}.md").read_text(encoding="utf-8").partition(LEFT_OUT)[2] for page in pages("calculators")]
+    keys = [set(_CITED_IN_MARKDOWN.findall(words)) for words in leaving]
+    return frozenset(key for key in set().union(*keys) if sum(key in cited for cited in keys) * 2 > len(keys))
+
+
 def index_of_words() -> str:
     """Give every term, what people say instead, its Spanish and every page of a part or a place, by the alphabet."""
     leads: dict[str, list[str]] = {}
@@ -41,10 +57,19 @@ def index_of_words() -> str:
     for page in pages():
         for words in (title_of(page), *page_data(page).also_called):
             leads.setdefault(words, []).append(_link(f"{page}.html", title_of(page)))
-    rows = "".join(
-        f"<li>{text(words)}: {', '.join(dict.fromkeys(leads[words]))}</li>" for words in sorted(leads, key=str.lower)
-    )
-    return f'<ul class="book-index">{rows}</ul>'
+    return _grouped(leads, _plain, lambda words: (_letter(words), f"words-{_letter(words).lower()}"))
+
+
+def index_of_spanish() -> str:
+    """Give every Spanish word with the English that the glossary has for it, those not seen in print marked."""
+    leads: dict[str, list[str]] = {}
+    for each in terms():
+        mark = "" if each.spanish_seen else f" {short_mark('memory')}"
+        for words in filter(None, each.spanish.split("; ")):
+            english = f'<span lang="en">{_link(f"glossary.html#{each.anchor}", each.term)}{mark}</span>'
+            leads.setdefault(words, []).append(english)
+    listed = _grouped(leads, _plain, lambda words: (_letter(words), f"spanish-{_letter(words).lower()}"))
+    return f'<div lang="es">{listed}</div>'
 
 
 def index_of_sections() -> str:
@@ -53,21 +78,66 @@ def index_of_sections() -> str:
     def listed(edition: str) -> str:
         places: dict[str, list[str]] = {}
         for key in rule_keys():
+            links = places.setdefault(rule(key, edition).section, []) if key in citing_pages() else []
             for page in citing_pages().get(key, ()):
-                places.setdefault(rule(key, edition).section, []).append(_link(f"{page}.html", title_of(page)))
-        rows = "".join(
-            f"<li>{text(place)}: {', '.join(dict.fromkeys(places[place]))}</li>" for place in sorted(places, key=_in_order)
-        )
-        return f'<ul class="book-index">{rows}</ul>'
+                if key in left_out_everywhere() and page.startswith("calculators/"):
+                    links.append(text(say("the calculators, under “What it leaves out”")))
+                else:
+                    links.append(_link(f"{page}.html", title_of(page)))
+
+        def group(place: str) -> tuple[str, str]:
+            name = _article(place)
+            return name, f"{edition}-{re.sub(r'[^a-z0-9]+', '-', name.lower())}"
+
+        return _grouped(places, _in_order, group)
 
     return by_edition(listed, element="div")
+
+
+def _grouped(leads: dict[str, list[str]], order: Callable, group: Callable[[str], tuple[str, str]]) -> str:
+    """Give the rows in their order under the names of their groups, and links to these names first."""
+    groups = [(named, list(rows)) for named, rows in groupby(sorted(leads, key=order), key=group)]
+    jump = " ".join(f'<a href="#{anchor}">{text(name)}</a>' for (name, anchor), _ in groups)
+    listed = "".join(
+        f'<h3 id="{anchor}">{text(name)}</h3><ul class="book-index">{_rows(leads, rows)}</ul>'
+        for (name, anchor), rows in groups
+    )
+    return f'<p class="letters">{jump}</p>{listed}'
+
+
+def _rows(leads: dict[str, list[str]], rows: Iterable[str]) -> str:
+    return "".join(f"<li>{text(words)}: {', '.join(dict.fromkeys(leads[words]))}</li>" for words in rows)
 
 
 def _link(address: str, words: str) -> str:
     return f'<a href="{address}">{text(words)}</a>'
 
 
+def _plain(words: str) -> str:
+    """Give words as the alphabet sorts them: no accents, no capitals."""
+    return "".join(letter for letter in normalize("NFKD", words.lower()) if letter.isalnum() or letter == " ")
+
+
+def _letter(words: str) -> str:
+    first = _plain(words)[:1].upper()
+    return first if first.isalpha() else "0-9"
+
+
+def _article(place: str) -> str:
+    """Give the article, or the chapter of tables, that a section belongs to; of the longest article ten sections."""
+    number, *rest = (part for part, _ in _in_order(place))
+    if number == OTHER_TEXTS:
+        return str(say("Other texts"))
+    if number >= CHAPTER:
+        return str(say("Chapter {number}", number=number - CHAPTER))
+    if number != LONGEST or len(rest) < 2 or rest[1] == OTHER_TEXTS:
+        return str(number)
+    ten = rest[1] // 10 * 10
+    return f"{number}.{max(1, ten)}–{ten + 9}"
+
+
 def _in_order(place: str) -> list[tuple[int, str]]:
-    """Sort 250.4 before 250.24, tables and articles by their number, other texts after the code."""
-    bare = re.sub(r"^(?:Table|Article|Chapter)\s+", "", place)
-    return [(int(part), "") if part.isdigit() else (10_000, part) for part in re.findall(r"\d+|\D+", bare)]
+    """Sort 250.4 before 250.24, tables and articles by their number, chapters and then other texts after the articles."""
+    chapter, bare = place.startswith("Chapter "), re.sub(r"^(?:Table|Article|Chapter)\s+", "", place)
+    parts = [(int(part), "") if part.isdigit() else (OTHER_TEXTS, part) for part in re.findall(r"\d+|\D+", bare)]
+    return [(parts[0][0] + CHAPTER, ""), *parts[1:]] if chapter else parts

@@ -32,16 +32,21 @@ def notes_html(data: PageData, to_top: str) -> str:
 def exercise_html(data: PageData, to_top: str) -> str:
     """Give the exercise of a page, its worked answer folded."""
     asked = data.exercise
-    steps = "".join(f"<li>{text(step)}</li>" for step in asked.steps)
     numbers = ""
     if asked.calculator:
-        address = f"{to_top}calculators/{asked.calculator}.html?{urlencode(dict(asked.inputs) | {'said': asked.said})}"
-        words = say("Open it in the calculator: {name}", name=CALCULATORS[asked.calculator].name)
+        address = f"{to_top}calculators/{asked.calculator}.html?{urlencode(asked.to_open)}"
+        words = say("Open it in the calculator: {name}", name=title_of(f"calculators/{asked.calculator}"))
         numbers = f'<p><a href="{text(address)}">{text(words)}</a></p>'
     return (
         f'<div class="exercise"><p>{text(asked.question)}</p><details><summary>{text(say("Show the worked answer"))}'
-        f"</summary><ol>{steps}</ol><p><strong>{text(asked.answer)}</strong></p>{numbers}</details></div>"
+        f"</summary>{worked_answer_html(data)}{numbers}</details></div>"
     )
+
+
+def worked_answer_html(data: PageData) -> str:
+    """Give the way to the answer of a page's exercise, step by step, and the answer."""
+    steps = "".join(f"<li>{text(step)}</li>" for step in data.exercise.steps)
+    return f"<ol>{steps}</ol><p><strong>{text(data.exercise.answer)}</strong></p>"
 
 
 def _check(check: Check, to_top: str, *, at_home: bool) -> str:

@@ -19,7 +19,7 @@ from site_assets.build.page_data import ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.policy import PolicyError, apply_policy
-from site_assets.build.search_settings import search_settings
+from site_assets.build.search_settings import search_settings, with_words_apart
 from site_assets.build.precache import write_service_worker
 
 ASSETS = Path(__file__).parent.parent
@@ -71,8 +71,8 @@ def on_page_markdown(markdown, page, config, files):
 
 
 def on_page_content(html, page, config, files):
-    """Explain the first mention of each term."""
-    return with_first_mentions_explained(page.file.src_uri.removesuffix(".md"), html)
+    """Explain the first mention of each term, and end every word."""
+    return with_words_apart(with_first_mentions_explained(page.file.src_uri.removesuffix(".md"), html))
 
 
 def on_page_context(context, page, config, nav):

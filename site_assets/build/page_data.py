@@ -48,7 +48,10 @@ class Check:
 
 @dataclass(frozen=True)
 class Exercise:
-    """A question with its worked answer; `calculator` on `inputs` answers `said`, where a calculator can."""
+    """A question with its worked answer; `calculator` on `inputs` answers `said`, where a calculator can.
+
+    In every edition it is the same answer, unless the question names the edition of its inputs.
+    """
 
     question: str
     steps: tuple[str, ...]
@@ -56,6 +59,20 @@ class Exercise:
     calculator: str = ""
     inputs: tuple[tuple[str, str], ...] = ()
     said: str = ""
+
+    @property
+    def names_its_edition(self) -> bool:
+        """Tell whether the question holds for the one edition that it names."""
+        return dict(self.inputs).get("edition", "none") in self.question
+
+    @property
+    def to_open(self) -> dict[str, str]:
+        """What the calculator is opened with: the edition in force there is the reader's, unless the question names one."""
+        inputs = dict(self.inputs)
+        if self.names_its_edition:
+            return inputs | {"said": self.said}
+        inputs.pop("edition", None)
+        return inputs
 
 
 @dataclass(frozen=True)
@@ -125,16 +142,13 @@ def linked_pages() -> dict[str, list[str]]:
 
 @cache
 def title_of(page: str) -> str:
-    """Give the name of a page: of a calculator, a part, a place or another page of `docs`.
+    """Give the title of a page of `docs`, the one in the menu: a calculator's says what it does.
 
     A page that is not there gets its address for a name; the link to it then fails the build.
     Raises: PageDataError, for a calculator that is not there.
     """
-    if page.startswith("calculators/"):
-        slug = page.removeprefix("calculators/")
-        if slug not in CALCULATORS:
-            raise PageDataError(f"{page}: there is no such calculator")
-        return str(CALCULATORS[slug].name)
+    if page.startswith("calculators/") and page.removeprefix("calculators/") not in CALCULATORS:
+        raise PageDataError(f"{page}: there is no such calculator")
     file = DOCS / f"{page}.md"
     if not file.is_file():
         return page
@@ -175,6 +189,10 @@ def _hold_to_shape(data: PageData) -> None:
         title_of(other)
     asked = data.exercise
     if asked and asked.calculator:
-        result = CALCULATORS[asked.calculator](**dict(asked.inputs))
-        if result.said != asked.said:
-            raise PageDataError(f"{data.page}.toml: the exercise says {asked.said!r}, computed is {result.said!r}")
+        inputs = dict(asked.inputs)
+        for edition in [inputs["edition"]] if asked.names_its_edition else EDITIONS:
+            said = CALCULATORS[asked.calculator](**inputs | {"edition": edition}).said
+            if said != asked.said:
+                raise PageDataError(
+                    f"{data.page}.toml: the exercise says {asked.said!r}, computed is {said!r} in the {edition} edition"
+                )

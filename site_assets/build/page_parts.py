@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from urllib.parse import urlencode
 
 from calc.catalogue import CALCULATORS
-from site_assets.build.book_index import index_of_sections, index_of_words
+from calc.words import say
+from site_assets.build.book_index import index_of_sections, index_of_spanish, index_of_words
 from site_assets.build.by_edition import by_edition, section, short_mark
-from site_assets.build.checks import checks_html, exercise_html, notes_html
+from site_assets.build.checks import checks_html, exercise_html, notes_html, worked_answer_html
 from site_assets.build.edition_changes import edition_changes_html
 from site_assets.build.figure import figure, figure_with_section
 from site_assets.build.figures import changes_list, figures_table, sources_table
@@ -60,6 +61,7 @@ class PageParts:
             "drawing": drawing,
             "glossary": glossary_html,
             "index_of_sections": index_of_sections,
+            "index_of_spanish": index_of_spanish,
             "index_of_words": index_of_words,
             "edition_changes": edition_changes_html,
             "scene": scene_html,
@@ -90,16 +92,23 @@ class PageParts:
         """Give every check as a link, by page, the main bonding jumper's first."""
         listed = sorted((page for room in ROOMS for page in self.of_room(room)), key=lambda page: page != FIRST_CHECKED)
         return "\n\n".join(
-            f"## [{title_of(page)}]({page}.md)\n\n"
+            f'## [{title_of(page)}]({page}.md)\n\n<div class="to-tick" markdown>\n\n'
             + "\n".join(f"1. [{check.name}]({page}.html#check-{check.id})" for check in page_data(page).checks)
+            + "\n\n</div>"
             for page in listed
         )
 
     def every_exercise(self) -> str:
-        """Give every exercise with its worked answer, by page."""
+        """Give every exercise with its worked answer, by page; on paper the answers come last."""
         listed = [page for room in ROOMS for page in self.of_room(room) if page_data(page).exercise]
-        return "\n\n".join(
+        asked = "\n\n".join(
             f"## {title_of(page)}\n\n{exercise_html(page_data(page), self.to_top)}" for page in listed
+        )
+        answers = "".join(f"<h3>{title_of(page)}</h3>{worked_answer_html(page_data(page))}" for page in listed)
+        where = text(say("The worked answers are on the last sheets."))
+        return (
+            f'<p class="on-paper">{where}</p>\n\n{asked}\n\n'
+            f'<section class="on-paper answers-last"><h2>{text(say("Worked answers"))}</h2>{answers}</section>'
         )
 
     def of_room(self, room: str) -> list[str]:
@@ -108,9 +117,11 @@ class PageParts:
 
 
 def calculators_list(*slugs: str) -> str:
-    """Give a Markdown list of calculators to press: their names, pages and purposes."""
+    """Give a Markdown list of calculators to press: their titles, pages and purposes."""
     named = [CALCULATORS[slug] for slug in slugs]
-    return to_press(f"- [{each.name}](calculators/{each.slug}.md)<br>{each.purpose}" for each in named)
+    return to_press(
+        f"- [{title_of(f'calculators/{each.slug}')}](calculators/{each.slug}.md)<br>{each.purpose}" for each in named
+    )
 
 
 def to_press(rows: Iterable[str], kind: str = "to-press") -> str:

@@ -1,6 +1,8 @@
-"""What the search is told of a page: how much it counts, and the words people say for its subject."""
+"""What the search is told of a page: how much it counts, the words people say for its subject, where words end."""
 
 from __future__ import annotations
+
+import re
 
 from site_assets.build.glossary import terms_of
 from site_assets.build.page_data import ROOMS, page_data
@@ -8,6 +10,8 @@ from site_assets.build.page_data import ROOMS, page_data
 # A page that explains a thing comes before one that only computes with it, and lists of everything come last.
 BOOSTS = {"parts": 3, "places": 2.5, "calculators": 1, "glossary": 1, "method": 0.1, "editions": 0.1}
 LISTS_EVERYTHING = 0.4
+# The search leaves these out of a page's text and puts nothing in their place.
+_WORDS_END = re.compile(r"(</(?:button|dd|desc|div|dt|label|legend|option|small|summary|td|text|th|title)>|<br ?/?>)(?=\S)")
 
 
 def search_settings(page: str, own: dict) -> dict:
@@ -18,3 +22,8 @@ def search_settings(page: str, own: dict) -> dict:
     called = page_data(page).also_called if room in ROOMS else ()
     tags = [*own.get("tags", ()), *named, *called]
     return {"search": {"boost": boost}} | own | {"tags": list(dict.fromkeys(tags))}
+
+
+def with_words_apart(html: str) -> str:
+    """Give a page's HTML with a space where a cell, a name or a label ends, so that the search joins no two words."""
+    return _WORDS_END.sub(r"\1 ", html)

@@ -33,8 +33,9 @@ def drawing(slug: str) -> str:
 
 def _stepper() -> str:
     """Give the buttons that follow the current step by step; steps.js shows them, since they need scripts."""
-    buttons = "".join(
-        f'<button type="button" class="quiet" data-step-by="{by}">{text(words)}</button>'
-        for by, words in ((-1, say("Back")), (1, say("Follow the current")))
+    on, later = text(say("Follow the current")), text(say("Next"))
+    buttons = (
+        f'<button type="button" class="quiet" data-step-by="-1">{text(say("Back"))}</button>'
+        f'<button type="button" class="quiet" data-step-by="1" data-later="{later}">{on}</button>'
     )
     return f'<div class="drawing-steps" hidden>{buttons}<p aria-live="polite"></p></div>'

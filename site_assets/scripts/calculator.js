@@ -74,7 +74,7 @@ export function startCalculator(form) {
 
   if (linked) {
     fill(form, new URLSearchParams(linked));
-    submit(linked, { moveFocus: true });
+    submit(inForce(linked), { moveFocus: true });
     result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
     state.scrollIntoView({ block: "start" });
   } else {
@@ -116,12 +116,15 @@ function namesOf(form) {
 
 function queryOf(form) {
   const typed = new FormData(form);
-  const query = new URLSearchParams();
-  if (document.documentElement.dataset.editionChosen === "yes") {
-    query.set("edition", document.documentElement.dataset.edition);
-  }
-  for (const name of namesOf(form)) query.set(name, typed.getAll(name).join(","));
-  return query.toString();
+  const query = new URLSearchParams(namesOf(form).map((name) => [name, typed.getAll(name).join(",")]));
+  return inForce(query.toString());
+}
+
+/** The query with the edition that the reader chose, where it names none. */
+function inForce(query) {
+  const { edition, editionChosen } = document.documentElement.dataset;
+  if (editionChosen !== "yes" || new URLSearchParams(query).has("edition")) return query;
+  return `edition=${edition}&${query.replace(/^\?/, "")}`;
 }
 
 function fill(form, query) {

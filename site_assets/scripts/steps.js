@@ -11,6 +11,7 @@ function startFigure(figure, controls) {
   const sentences = [...figure.querySelectorAll(".drawing-twin > li")];
   const [back, on] = controls.querySelectorAll("[data-step-by]");
   const told = controls.querySelector("p");
+  const start = on.textContent;
   let step = 0; // none is shown
 
   const show = () => {
@@ -21,6 +22,7 @@ function startFigure(figure, controls) {
     }
     sentences.forEach((sentence, place) => sentence.toggleAttribute("aria-current", place + 1 === step));
     told.textContent = step ? `${step}. ${sentences[step - 1].textContent}` : "";
+    on.textContent = step ? on.dataset.later : start;
     back.disabled = step === 0;
     on.disabled = step === sentences.length;
   };

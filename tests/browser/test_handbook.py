@@ -1,6 +1,7 @@
 """Pages of parts and places in use: found in two taps, followed step by step, noted, printed, bound."""
 
 import io
+import re
 from unicodedata import normalize
 
 import pytest
@@ -46,8 +47,10 @@ def test_the_current_is_followed_step_by_step_there_and_back(page, site):
     figure = page.locator("#drawing-main-bonding-jumper")
     on, back = (figure.locator(f"[data-step-by='{by}']") for by in (1, -1))
     expect(back).to_be_disabled()
+    expect(on).to_have_text("Follow the current")
     on.click()
     on.click()
+    expect(on).to_have_text("Next")
     expect(figure.locator(".drawing-steps p")).to_contain_text("2. ")
     assert figure.locator(".path-step.now").count() == 1 and figure.locator(".path-step.reached").count() == 2
     back.click()
@@ -56,6 +59,19 @@ def test_the_current_is_followed_step_by_step_there_and_back(page, site):
     for _ in range(figure.locator(".drawing-twin > li").count()):
         on.click()
     expect(on).to_be_disabled()
+
+
+def test_a_drawing_with_steps_its_buttons_and_words_are_seen_together_on_a_wide_screen(browser, site):
+    context = browser.new_context(viewport={"width": 1280, "height": 800}, service_workers="block")
+    page = context.new_page()
+    for name in ("parts/system-bonding-jumper.html", "parts/effective-ground-fault-current-path.html"):
+        page.goto(f"{site}{name}")
+        figure = page.locator("figure.drawing")
+        figure.locator("[data-step-by='1']").click()
+        picture, controls = figure.locator("svg").bounding_box(), figure.locator(".drawing-steps").bounding_box()
+        assert picture["height"] < 0.7 * 800 and controls["x"] >= picture["x"] + picture["width"], name
+        assert controls["y"] + controls["height"] < picture["y"] + picture["height"], name
+    context.close()
 
 
 def test_nothing_moves_for_a_reader_who_prefers_no_motion(browser, site):
@@ -89,6 +105,15 @@ def test_a_correction_note_is_copied_with_its_section_and_a_link_that_opens_the_
     context.close()
 
 
+def test_an_exercise_opens_in_the_edition_that_the_reader_chose(page, site):
+    page.goto(f"{site}{PART}")
+    page.locator("[data-choose-edition='2020']").click()
+    page.locator(".exercise summary").click()
+    page.locator(".exercise details a").click()
+    expect(page.locator(".result .answer")).to_contain_text("2 AWG", timeout=60_000)
+    expect(page).to_have_url(re.compile(r"main-bonding-jumper\.html\?edition=2020&.*said=2-copper"))
+
+
 @pytest.mark.parametrize("room", ["parts", "places", "calculators"])
 def test_every_page_of_a_room_prints_on_two_sheets_with_edition_date_link_and_safety(browser, site, room):
     context = browser.new_context(service_workers="block")
@@ -106,6 +131,20 @@ def test_every_page_of_a_room_prints_on_two_sheets_with_edition_date_link_and_sa
             long[name] = len(printed.pages)
     context.close()
     assert long == {}
+
+
+def test_on_paper_the_answers_of_the_exercises_come_after_every_question(browser, site):
+    context = browser.new_context(service_workers="block")
+    page = context.new_page()
+    page.goto(f"{site}exercises.html?edition=2023")
+    sheets = PdfReader(io.BytesIO(page.pdf(format="Letter"))).pages
+    text = normalize("NFKC", " ".join(" ".join(sheet.extract_text() for sheet in sheets).split()))
+    context.close()
+    asked = [page_data(name).exercise for name in pages() if page_data(name).exercise]
+    last_question = max(text.index(each.question[:60]) for each in asked)
+    answers = [text.index(each.answer[:40]) for each in asked]
+    assert text.index("on the last sheets") < last_question < text.index("Worked answers", last_question) < min(answers)
+    assert all(text.count(each.answer[:60]) == 1 for each in asked)
 
 
 def test_the_whole_handbook_is_bound_in_the_order_of_its_menu(browser, site_folder, tmp_path):

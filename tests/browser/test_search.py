@@ -55,6 +55,22 @@ def test_the_right_page_is_among_the_first_three(searching, query):
     assert set(first) & set(query["find"]), first
 
 
+def test_a_search_that_finds_nothing_leads_on(searching):
+    assert found(searching, "zzqqx") == []
+    elsewhere = searching.locator(".search-elsewhere a")
+    expect(elsewhere.first).to_be_visible()
+    for link in elsewhere.all():
+        assert searching.request.get(link.evaluate("link => link.href")).ok
+
+
+def test_a_result_is_a_name_and_a_line_of_whole_words(searching):
+    found(searching, "green screw")
+    row = searching.locator(".md-search-result__item").first
+    expect(row.locator(".md-tags")).to_be_hidden()
+    assert row.locator(".md-search-result__article").first.bounding_box()["height"] < 120
+    assert "is there Look for A wire" in row.locator(".md-search-result__more").text_content()
+
+
 def main(folder: str) -> None:
     """Print each query with the place of its first right page."""
     with sync_playwright() as playwright, Server(Path(folder), base="/handbook/here/") as server:

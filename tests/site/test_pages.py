@@ -9,6 +9,7 @@ import pytest
 from calc import CALCULATORS, EDITIONS
 from calc.field import read_field
 from calc.rulebook import rule, rule_keys
+from site_assets.build.page_data import title_of
 from tests.site.pages import SITE, Page, html_files
 
 ROOT = Path(__file__).parents[2]
@@ -72,6 +73,14 @@ def test_every_published_page_and_anchor_still_stands():
         ids = Page(SITE / row.get("moved_to", row["path"])).ids
         gone += [f"{row['path']}#{anchor}" for anchor in row["anchors"] if anchor not in ids]
     assert gone == []
+
+
+def test_the_menu_calls_a_calculator_by_the_title_of_its_page():
+    menu = (ROOT / "mkdocs.yml").read_text(encoding="utf-8")
+    for slug in CALCULATORS:
+        title = title_of(f"calculators/{slug}")
+        named = f'"{title}"' if ": " in title else title
+        assert f"- {named}: calculators/{slug}.md\n" in menu, slug
 
 
 def test_every_built_page_is_published():
