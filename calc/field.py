@@ -28,7 +28,8 @@ class Field:
     the value as it is read out.
     `rare` fields stand behind "less common cases". `several`: any of the choices together, with commas
     between; `read` gets them in the order of the choices. `longest`: characters that may be typed.
-    `number`: a bare number will do, so a phone shows its number keys.
+    `number`: a bare number will do, so a phone shows its number keys. `slider`: from, to, and the unit of both, for
+    an amount to be slid through as well; what is typed may go further.
     """
 
     label: Sentence
@@ -43,6 +44,7 @@ class Field:
     several: bool = False
     longest: int = LONGEST_TEXT
     number: bool = False
+    slider: tuple[int, int, str] | None = None
 
     def shown(self, value: object) -> object:
         """Give `value` as the form shows it: the words of a choice, a number with its unit."""

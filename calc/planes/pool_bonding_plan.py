@@ -11,7 +11,7 @@ from calc.planes.other_waters import add_fountain, add_tub
 from calc.planes.plan import BOND, CHANGE, Plan
 from calc.planes.pool_materials import grid_feet, list_checks, list_materials, ring_feet
 from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, allowed_ways, spared, usable_ways
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working
 
 NAME = say("Pool bonding plan")
@@ -128,9 +128,7 @@ def _both_or_none(length: float | None, width: float | None) -> None:
         raise Mend("pool_width")
 
 
-def _wire(
-    way: str, surfaces: str | None, amendment: str, length: float, width: float, plan: Plan
-) -> float | None:
+def _wire(way: str, surfaces: str | None, amendment: str, length: float, width: float, plan: Plan) -> float | None:
     """Give the feet of wire around the pool, None where none of its surfaces takes wire in this way."""
     _, ways = allowed_ways(amendment, plan)
     listed = surfaces.split(",") if surfaces else (ask.PAVED, ask.UNPAVED)

@@ -81,9 +81,7 @@ def add_fittings(there: list[str], plan: Plan) -> None:
             plan.add(key, ask.PARTS[key], BOND, say("Wet hands and feet are on it. Bond its sockets."), FITTINGS)
     if "small-fitting" in there:
         limit = plan.working.cite(SMALL).rows[0]
-        why = say(
-            "Only if no side is over {across} in and it goes no more than {into} in into the structure.", **limit
-        )
+        why = say("Only if no side is over {across} in and it goes no more than {into} in into the structure.", **limit)
         plan.add("small-fitting", ask.PARTS["small-fitting"], NEED_NOT, why, SMALL)
     if "cover-anchors" in there:
         spared = plan.working.cite(ANCHOR).rows

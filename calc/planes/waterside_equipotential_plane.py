@@ -9,7 +9,7 @@ from calc.declare import Answer, NotCovered, calculator, needed
 from calc.planes import bond_wire
 from calc.planes import waterside_fields as ask
 from calc.planes.plan import BOND, BUILD, CHANGE, IN_ORDER, NEED_NOT, WISE, Plan
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working
 
 NAME = say("Plane beside water")

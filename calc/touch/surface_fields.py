@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from calc.declare import Choice
 from calc.electrodes.entered import entered
 from calc.vocabulary import device_rating, one_of
@@ -27,9 +29,8 @@ COVER = entered(
     240,
     "18 in",
 )
-VOLTAGE = entered(
-    say("Voltage of the metal"), say("To ground: 120 V, 277 V or another."), "V", 1, 1000, "120 V"
-)
+COVER = replace(COVER, slider=(1, 72, "in"))
+VOLTAGE = entered(say("Voltage of the metal"), say("To ground: 120 V, 277 V or another."), "V", 1, 1000, "120 V")
 DISTANCE = entered(
     say("Distance of the person"),
     say("Along the ground, from the point with the most voltage. 0 is right over it."),
@@ -42,9 +43,7 @@ TRADE_SIZE = one_of(
     say("Trade size"), say("Of an elbow or a run."), tuple(Choice(size, say("{size}", size=size)) for size in SIZES)
 )
 LENGTH = entered(say("Length of the run"), say("Needed for a straight run."), "ft", 0.1, 1000, "10 ft")
-DIAMETER = entered(
-    say("Width of the fitting"), say("Needed for a fitting: its widest measure."), "in", 0.5, 60, "4 in"
-)
+DIAMETER = entered(say("Width of the fitting"), say("Needed for a fitting: its widest measure."), "in", 0.5, 60, "4 in")
 FEET = one_of(
     say("Feet of the person"),
     say("Their other hand is on metal that is bonded to the source."),

@@ -135,9 +135,7 @@ def _leak(ways: dict[str, Buried], around: Between, volt: float, working: Workin
             shape=buried.shape,
         )
         likely.append(working.compute(say("It leaks into the earth."), "volt / ohm", "A", volt=volt, ohm=ohm))
-    found = Between(
-        min(likely) * around.likely / around.high, max(likely), max(likely) * around.likely / around.low
-    )
+    found = Between(min(likely) * around.likely / around.high, max(likely), max(likely) * around.likely / around.low)
     if around.low != around.high:
         reach = spread((found.low, found.high))
         working.step(say("Over the whole range of this soil: {reach} A.", reach=reach))
@@ -178,9 +176,7 @@ def _step(buried: Buried, volt: float, feet: float, metre: float) -> float:
     near = convert(feet, "ft", "m") if feet else 0.0
     far = near + convert(metre, "ft", "m")
     middle = buried.highest
-    return volt * max(
-        abs(buried.share(middle + side * near) - buried.share(middle + side * far)) for side in (1, -1)
-    )
+    return volt * max(abs(buried.share(middle + side * near) - buried.share(middle + side * far)) for side in (1, -1))
 
 
 def _detail(leak: Between, device: float) -> Sentence:

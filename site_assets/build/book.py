@@ -27,7 +27,12 @@ SAFETY = say(
 
 
 def write_book(
-    site: Path, browser: Browser, edition: str, paper: str = "Letter", only: tuple[str, ...] = (), target: Path | None = None
+    site: Path,
+    browser: Browser,
+    edition: str,
+    paper: str = "Letter",
+    only: tuple[str, ...] = (),
+    target: Path | None = None,
 ) -> Path:
     """Write the book of a built site in one edition and give its path, next to the pages unless `target` is given.
 
@@ -38,7 +43,8 @@ def write_book(
         page = context.new_page()
         page.goto(server.address)
         named = page.eval_on_selector_all(
-            ".md-nav--primary a.md-nav__link[href]:not([href^='#'])", "links => links.map((each) => [each.href, each.textContent.trim()])"
+            ".md-nav--primary a.md-nav__link[href]:not([href^='#'])",
+            "links => links.map((each) => [each.href, each.textContent.trim()])",
         )
         menu = {address.partition("#")[0]: title for address, title in named}
         wanted = {address: title for address, title in menu.items() if not only or path_of(address, server) in only}
@@ -47,7 +53,11 @@ def write_book(
             page.goto(f"{address}?edition={edition}")
             footer = _footer(edition, path_of(address, server))
             made = page.pdf(
-                format=paper, margin=MARGINS, display_header_footer=True, header_template="<span></span>", footer_template=footer
+                format=paper,
+                margin=MARGINS,
+                display_header_footer=True,
+                header_template="<span></span>",
+                footer_template=footer,
             )
             sheets[address] = (title, PdfReader(io.BytesIO(made)))
         context.close()
@@ -63,7 +73,10 @@ def path_of(address: str, server: Server) -> str:
 
 def _footer(edition: str, path: str) -> str:
     made = say(
-        "Bonding field handbook · {edition} edition · {day} · {path} · sheet", edition=edition, day=datetime.date.today(), path=path
+        "Bonding field handbook · {edition} edition · {day} · {path} · sheet",
+        edition=edition,
+        day=datetime.date.today(),
+        path=path,
     )
     # The footer is a page of its own: no style sheet of ours reaches it.
     return (

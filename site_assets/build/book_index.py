@@ -41,7 +41,9 @@ def citing_pages() -> dict[str, list[str]]:
 @cache
 def left_out_everywhere() -> frozenset[str]:
     """Give the rules that most calculators cite as what they leave out; the index does not list them one by one."""
-    leaving = [(DOCS / f"{page}.md").read_text(encoding="utf-8").partition(LEFT_OUT)[2] for page in pages("calculators")]
+    leaving = [
+        (DOCS / f"{page}.md").read_text(encoding="utf-8").partition(LEFT_OUT)[2] for page in pages("calculators")
+    ]
     keys = [set(_CITED_IN_MARKDOWN.findall(words)) for words in leaving]
     return frozenset(key for key in set().union(*keys) if sum(key in cited for cited in keys) * 2 > len(keys))
 
@@ -137,7 +139,7 @@ def _article(place: str) -> str:
 
 
 def _in_order(place: str) -> list[tuple[int, str]]:
-    """Sort 250.4 before 250.24, tables and articles by their number, chapters and then other texts after the articles."""
+    """Sort 250.4 before 250.24, tables and articles by their number, chapters and other texts after them."""
     chapter, bare = place.startswith("Chapter "), re.sub(r"^(?:Table|Article|Chapter)\s+", "", place)
     parts = [(int(part), "") if part.isdigit() else (OTHER_TEXTS, part) for part in re.findall(r"\d+|\D+", bare)]
     return [(parts[0][0] + CHAPTER, ""), *parts[1:]] if chapter else parts

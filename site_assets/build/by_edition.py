@@ -45,7 +45,9 @@ def section(*keys: str) -> str:
 
 def short_mark(mark: str) -> str:
     """Give a mark for running text: one word, the rest of it where the pointer rests."""
-    return f'<span class="mark short" data-mark="{mark}" title="{text(MARK_WORDS[mark])}">{text(SHORT_MARKS[mark])}</span>'
+    return (
+        f'<span class="mark short" data-mark="{mark}" title="{text(MARK_WORDS[mark])}">{text(SHORT_MARKS[mark])}</span>'
+    )
 
 
 def _label(editions: list[str], number: int) -> str:

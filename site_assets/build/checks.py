@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from urllib.parse import urlencode
 
-from calc.catalogue import CALCULATORS
-from calc.editions import EDITIONS
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.rulebook import rule
 from calc.words import say
@@ -25,7 +23,9 @@ def notes_html(data: PageData, to_top: str) -> str:
     """Give a correction note to copy for every check of a page."""
     listed = [*(check_at(address) for address in data.first_checks), *data.checks]
     notes = "".join(_note(check, to_top) for check in listed)
-    words = say("Notes to copy. Change what differs on site. The section and the link are those of the edition in force.")
+    words = say(
+        "Notes to copy. Change what differs on site. The section and the link are those of the edition in force."
+    )
     return f'<p class="notes-intro">{text(words)}</p><div class="notes">{notes}</div>'
 
 

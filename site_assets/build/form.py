@@ -80,9 +80,21 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         control = (
             f'<input id="field-{name}" name="{name}" type="text"{keys} list="list-{name}" autocomplete="off" '
             f'autocapitalize="off" spellcheck="false" value="{escape(default)}" {described}>'
-            f'<datalist id="list-{name}">{listed}</datalist>'
+            f'<datalist id="list-{name}">{listed}</datalist>{_slider(name, asked)}'
         )
     return f'<div class="field" data-field="{name}">{label}{hint}{error}{control}</div>'
+
+
+def _slider(name: str, asked: Field) -> str:
+    """Give the slider of an amount; its script writes into the field, which alone is sent."""
+    if asked.slider is None:
+        return ""
+    low, high, unit = asked.slider
+    words = text(say("Slide: {label}", label=asked.label))
+    return (
+        f'<input class="slider" type="range" data-slides="{name}" data-unit="{unit}" min="{low}" max="{high}" step="1" '
+        f'value="{low}" aria-label="{words}">'
+    )
 
 
 def _choices_class(asked: Field) -> str:

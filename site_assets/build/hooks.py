@@ -19,8 +19,8 @@ from site_assets.build.page_data import ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.policy import PolicyError, apply_policy
-from site_assets.build.search_settings import search_settings, with_words_apart
 from site_assets.build.precache import write_service_worker
+from site_assets.build.search_settings import search_settings, with_words_apart
 
 ASSETS = Path(__file__).parent.parent
 TEMPLATES = (ASSETS / "templates", ASSETS / "service_worker")

@@ -67,7 +67,7 @@ class Exercise:
 
     @property
     def to_open(self) -> dict[str, str]:
-        """What the calculator is opened with: the edition in force there is the reader's, unless the question names one."""
+        """What the calculator is opened with: in the reader's edition, unless the question names one."""
         inputs = dict(self.inputs)
         if self.names_its_edition:
             return inputs | {"said": self.said}

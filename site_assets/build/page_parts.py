@@ -28,7 +28,10 @@ FIRST_CHECKED = "parts/main-bonding-jumper"
 
 @dataclass(frozen=True)
 class PageParts:
-    """The calls of one page, "parts/bonding" or "index"; `kit_url` leads from it to the kit, `menu` is every page in order."""
+    """The calls of one page, "parts/bonding" or "index".
+
+    `kit_url` leads from it to the kit; `menu` is every page in order.
+    """
 
     page: str
     kit_url: str
@@ -101,9 +104,7 @@ class PageParts:
     def every_exercise(self) -> str:
         """Give every exercise with its worked answer, by page; on paper the answers come last."""
         listed = [page for room in ROOMS for page in self.of_room(room) if page_data(page).exercise]
-        asked = "\n\n".join(
-            f"## {title_of(page)}\n\n{exercise_html(page_data(page), self.to_top)}" for page in listed
-        )
+        asked = "\n\n".join(f"## {title_of(page)}\n\n{exercise_html(page_data(page), self.to_top)}" for page in listed)
         answers = "".join(f"<h3>{title_of(page)}</h3>{worked_answer_html(page_data(page))}" for page in listed)
         where = text(say("The worked answers are on the last sheets."))
         return (

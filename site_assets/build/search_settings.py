@@ -11,7 +11,9 @@ from site_assets.build.page_data import ROOMS, page_data
 BOOSTS = {"parts": 3, "places": 2.5, "calculators": 1, "glossary": 1, "method": 0.1, "editions": 0.1}
 LISTS_EVERYTHING = 0.4
 # The search leaves these out of a page's text and puts nothing in their place.
-_WORDS_END = re.compile(r"(</(?:button|dd|desc|div|dt|label|legend|option|small|summary|td|text|th|title)>|<br ?/?>)(?=\S)")
+_WORDS_END = re.compile(
+    r"(</(?:button|dd|desc|div|dt|label|legend|option|small|summary|td|text|th|title)>|<br ?/?>)(?=\S)"
+)
 
 
 def search_settings(page: str, own: dict) -> dict:

@@ -67,6 +67,7 @@ export function startCalculator(form) {
   });
   form.addEventListener("focusin", start, { once: true });
   form.addEventListener("click", stepNumber);
+  form.addEventListener("input", slide);
   form.addEventListener("input", () => { result.dataset.outdated = ""; });
   form.addEventListener("change", () => awaited && submit(queryOf(form), { moveFocus: false }));
   document.addEventListener("edition:change", () => awaited && submit(queryOf(form), { moveFocus: false }));
@@ -165,6 +166,14 @@ function showFieldErrors(form, fix) {
       else input.removeAttribute("aria-invalid");
     }
   }
+}
+
+/** A slider writes into its field, which alone is sent. */
+function slide({ target }) {
+  if (!target.dataset.slides) return;
+  const field = target.form.elements[target.dataset.slides];
+  field.value = `${target.value} ${target.dataset.unit}`;
+  field.dispatchEvent(new Event("change", { bubbles: true }));
 }
 
 function stepNumber({ target }) {

@@ -379,3 +379,14 @@ def test_copying_the_note_copies_it_with_the_address(browser, site):
     here = note(main_bonding_jumper(edition="2020", conductor="3/0"))
     assert page.evaluate("navigator.clipboard.readText()") == f"{here}\n{page.url}"
     context.close()
+
+
+def test_a_slider_writes_into_its_field_and_the_answer_follows(page, site):
+    page.goto(site + "calculators/surface-voltage.html?cover=18in&soil=resistivity&resistivity=100")
+    size = page.locator("[data-result] .answer-size")
+    expect(size).to_be_visible(timeout=60_000)
+    before = size.inner_text()
+    page.locator("[data-slides=cover]").fill("60")
+    expect(page.locator("[name=cover]")).to_have_value("60 in")
+    expect(size).not_to_have_text(before)
+    expect(page).to_have_url(re.compile("cover=60"))

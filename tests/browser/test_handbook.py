@@ -150,7 +150,12 @@ def test_on_paper_the_answers_of_the_exercises_come_after_every_question(browser
 def test_the_whole_handbook_is_bound_in_the_order_of_its_menu(browser, site_folder, tmp_path):
     chosen = ("index.html", "parts/bonding.html", PART, "places/pool.html")
     book = PdfReader(write_book(site_folder, browser, "2017", only=chosen, target=tmp_path / "book.pdf"))
-    assert [entry["/Title"] for entry in book.outline] == ["Start here", "Bonded and bonding", "Main bonding jumper", "Pool, spa and fountain"]
+    assert [entry["/Title"] for entry in book.outline] == [
+        "Start here",
+        "Bonded and bonding",
+        "Main bonding jumper",
+        "Pool, spa and fountain",
+    ]
     for sheet in book.pages:
         text = sheet.extract_text()
         assert "2017 edition" in text and "prove dead" in text

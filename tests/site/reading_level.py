@@ -19,7 +19,22 @@ SENTENCE = re.compile(r"(?<=[.!?])\s+")
 WORD = re.compile(r"[A-Za-z][A-Za-z'’]*")
 # Names of sections and sizes, and what stands in brackets after them.
 NUMBERED = re.compile(r"(?:Table|Article|Chapter|Exception|Part)?\s*\b\d[\w./()×%°-]*(?:\([A-Za-z0-9]+\))*")
-SILENT = {"script", "style", "svg", "table", "form", "details", "button", "h1", "h2", "h3", "h4", "footer", "aside", "nav"}
+SILENT = {
+    "script",
+    "style",
+    "svg",
+    "table",
+    "form",
+    "details",
+    "button",
+    "h1",
+    "h2",
+    "h3",
+    "h4",
+    "footer",
+    "aside",
+    "nav",
+}
 VOID = {"br", "img", "input", "hr", "link", "meta", "path", "rect", "circle", "line"}
 BLOCKS = {"p", "li", "dd"}
 
@@ -54,7 +69,12 @@ def _is_other_edition(attrs: dict) -> bool:
     """Only the text of 2023 is read; the other editions' stand beside it, hidden."""
     shown = attrs.get("data-edition")
     kind = attrs.get("class") or ""
-    return (shown is not None and "2023" not in shown.split()) or kind in ("edition-label", "mark", "also-called", "headerlink")
+    return (shown is not None and "2023" not in shown.split()) or kind in (
+        "edition-label",
+        "mark",
+        "also-called",
+        "headerlink",
+    )
 
 
 def prose(html: str) -> list[str]:
@@ -62,7 +82,9 @@ def prose(html: str) -> list[str]:
     reader = _Prose()
     reader.feed(html)
     blocks = [" ".join(block.split()) for block in reader.blocks]
-    return [sentence for block in blocks if block for sentence in SENTENCE.split(block) if len(WORD.findall(sentence)) > 2]
+    return [
+        sentence for block in blocks if block for sentence in SENTENCE.split(block) if len(WORD.findall(sentence)) > 2
+    ]
 
 
 def data_prose(page: str) -> list[str]:
@@ -71,11 +93,21 @@ def data_prose(page: str) -> list[str]:
     told = [
         words
         for check in data.checks
-        for words in (check.look_for, check.measure, check.pass_when, check.why, check.make_right, check.observed, check.required)
+        for words in (
+            check.look_for,
+            check.measure,
+            check.pass_when,
+            check.why,
+            check.make_right,
+            check.observed,
+            check.required,
+        )
     ]
     if data.exercise:
         told += [data.exercise.question, *data.exercise.steps, data.exercise.answer]
-    return [sentence for words in told if words for sentence in SENTENCE.split(words) if len(WORD.findall(sentence)) > 2]
+    return [
+        sentence for words in told if words for sentence in SENTENCE.split(words) if len(WORD.findall(sentence)) > 2
+    ]
 
 
 def grade(sentences: list[str]) -> float:

@@ -96,7 +96,15 @@ def test_every_page_has_checks_with_their_anchors_and_an_exercise(page):
 @pytest.mark.parametrize("page", pages())
 def test_every_check_says_what_to_look_for_why_and_how_to_make_it_right(page):
     for check in page_data(page).checks:
-        told = (check.name, check.look_for, check.pass_when, check.why, check.make_right, check.observed, check.required)
+        told = (
+            check.name,
+            check.look_for,
+            check.pass_when,
+            check.why,
+            check.make_right,
+            check.observed,
+            check.required,
+        )
         assert all(told), check.address
         assert re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", check.id)
 

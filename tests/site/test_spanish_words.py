@@ -21,7 +21,7 @@ def test_every_spanish_word_leads_to_its_english():
 
 def test_a_word_that_was_not_seen_in_print_is_marked_and_no_other():
     for term in terms():
-        for row in (row for row in rows() if f"glossary.html#{term.anchor}\"" in row):
+        for row in (row for row in rows() if f'glossary.html#{term.anchor}"' in row):
             assert row.count('data-mark="memory"') >= (not term.spanish_seen)
             if len(re.findall("glossary.html#", row)) == 1:
                 assert ('data-mark="memory"' in row) is not term.spanish_seen, row

@@ -24,7 +24,9 @@ def written() -> Counter:
             told += prose(html[html.index("<article") : html.index("</article>")])
     for page in pages(*ROOMS):
         told += data_prose(page)
-    words = (word.lower().replace("’", "'").removesuffix("'s").strip("'") for each in told for word in WORD.findall(each))
+    words = (
+        word.lower().replace("’", "'").removesuffix("'s").strip("'") for each in told for word in WORD.findall(each)
+    )
     return Counter(words)
 
 

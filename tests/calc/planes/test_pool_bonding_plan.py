@@ -91,9 +91,7 @@ WAYS = [
 
 @pytest.mark.parametrize(("edition", "amendment", "surface", "expected"), WAYS)
 def test_the_ways_to_bond_the_surface_are_those_of_the_edition(edition, amendment, surface, expected):
-    found = {
-        way: decided(edition, **POOL, amendment=amendment, surfaces=surface, way=way)[surface] for way in expected
-    }
+    found = {way: decided(edition, **POOL, amendment=amendment, surfaces=surface, way=way)[surface] for way in expected}
     assert found == expected
 
 
