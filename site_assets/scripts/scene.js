@@ -67,7 +67,7 @@ export function startScene(figure) {
     if (event.key === "Enter" || event.key === " ") press(event);
   });
   document.querySelector("[data-presets]").addEventListener("click", (event) => {
-    const link = event.target.closest("a");
+    const link = event.target.closest("a.button"); // a term beside a case leads to the glossary
     if (!link || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
     event.preventDefault();
     look.textContent = link.nextElementSibling.textContent;

@@ -46,7 +46,7 @@ def test_every_case_is_shown_without_a_reload_and_reads_as_in_cpython(page, site
     open_page(page, site, "?edition=2023&fault=panel")
     expect(page.locator("[data-result] .answer")).to_be_visible(timeout=START)
     page.evaluate("window.stayed = true")
-    links = page.locator("[data-presets] a")
+    links = page.locator("[data-presets] a.button")
     assert links.count() == len(PRESETS) == 10
     for number, preset in enumerate(PRESETS):
         links.nth(number).click()
@@ -143,7 +143,7 @@ def test_everything_to_press_is_large_enough_for_a_finger(page, site, width):
     page.set_viewport_size({"width": width, "height": 800})
     open_page(page, site)
     small = page.evaluate(
-        """(least) => [...document.querySelectorAll(".press, [data-presets] a")]
+        """(least) => [...document.querySelectorAll(".press, [data-presets] a.button")]
              .map((each) => [each.dataset.name ?? each.textContent, each.getBoundingClientRect()])
              .filter(([, box]) => box.width < least || box.height < least).map(([name]) => name)""",
         LEAST,
