@@ -75,6 +75,17 @@ class Result:
         """The answer as a link carries it."""
         return self.answer.said if self.answer else "not-covered"
 
+    @property
+    def entered(self) -> str:
+        """What was entered and is not the default, in the words of the form."""
+        fields, defaults = self.calculator.fields, self.calculator.defaults
+        given = [name for name, value in self.inputs.items() if name not in defaults or value != defaults[name]]
+        shown = [
+            say("{label}: {value}", label=fields[name].label, value=fields[name].shown(self.inputs[name]))
+            for name in given
+        ]
+        return "; ".join(map(str, shown))
+
 
 @dataclass(frozen=True)
 class Calculator:

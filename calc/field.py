@@ -44,6 +44,12 @@ class Field:
     longest: int = LONGEST_TEXT
     number: bool = False
 
+    def shown(self, value: object) -> object:
+        """Give `value` as the form shows it: the words of a choice, a number with its unit."""
+        if self.several:
+            return self.show(value)
+        return next((choice.label for choice in self.choices if choice.value == value), self.show(value))
+
 
 def read_field(asked: Field, text: str) -> object:
     """Give what `text` means for a field. Raises: ValueError."""

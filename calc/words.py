@@ -26,6 +26,17 @@ class Sentence:
         return _catalogue.get().get(self.template, self.template).format(**self.values)
 
 
+@dataclass(frozen=True)
+class CalculatorName:
+    """Words in a sentence that name a calculator of the handbook, and its slug: a page makes a link of them."""
+
+    slug: str
+    words: Sentence
+
+    def __str__(self) -> str:
+        return str(self.words)
+
+
 def say(template: str, **values: object) -> Sentence:
     """Give the sentence of `template`; numbers, units and sections enter only as `values`.
 

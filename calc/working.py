@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import dataclass
 from functools import cache
@@ -56,14 +57,25 @@ class Working:
         """Record a step that looks something up or decides something."""
         self.steps.append(Step(words, "", "", value, unit, tuple(self.cite(key) for key in cites)))
 
-    def compute(self, words: Sentence, formula: str, unit: str, cites: tuple[str, ...] = (), **values: float) -> float:
+    def compute(
+        self,
+        words: Sentence,
+        formula: str,
+        unit: str,
+        cites: tuple[str, ...] = (),
+        *,
+        exact: bool = False,
+        **values: float,
+    ) -> float:
         """Evaluate `formula` with `values`, record it with its numbers, and give the result in `unit`.
 
-        The formula is arithmetic in the names of `values`; what the reader sees is what is evaluated.
+        The formula is arithmetic in the names of `values`; what the reader sees is what is evaluated. `exact`: for a
+        number that is held against a figure of the code; others are shown with no more digits than a model is good for.
         """
+        shown = shown_number if exact else shown_of_model
         value = eval(_compiled(formula), {"__builtins__": {}}, values)  # noqa: S307 (formulas are literals)
-        substituted = _NAME.sub(lambda name: shown_number(values[name[0]]), formula).replace("*", "×")
-        numbers = f"{substituted} = {shown_number(value)} {unit}".strip()
+        substituted = _NAME.sub(lambda name: shown(values[name[0]]), formula).replace("*", "×")
+        numbers = f"{substituted} = {shown(value)} {unit}".strip()
         shown_formula = formula.replace("_", " ").replace("*", "×")
         self.steps.append(Step(words, shown_formula, numbers, value, unit, tuple(self.cite(key) for key in cites)))
         return value
@@ -109,3 +121,14 @@ def shown_number(value: float) -> str:
     ('262,500', '0.125', '2')
     """
     return f"{int(value):,}" if value == int(value) else f"{value:,.4f}".rstrip("0").rstrip(".")
+
+
+def shown_of_model(value: float) -> str:
+    """Give a number as it is where it ends within four decimals, else to three digits, from 1000 up whole.
+
+    >>> shown_of_model(85.714285), shown_of_model(10940.95583), shown_of_model(13.85), shown_of_model(-0.0314159)
+    ('85.7', '10,941', '13.85', '-0.0314')
+    """
+    if math.isclose(value, round(value, 4), rel_tol=1e-9):
+        return shown_number(value)
+    return shown_number(round(value) if abs(value) >= 1000 else float(f"{value:.3g}"))

@@ -26,11 +26,20 @@ def _read_case(text: str) -> str:
     return case
 
 
+def _shown_case(case: str) -> str:
+    slug, pairs = permalink.read_case(case)
+    result = CALCULATORS[slug].work(pairs)
+    if result.outcome == "fix":
+        return case
+    return str(say("{name} ({entered})", name=result.calculator.name, entered=result.entered))
+
+
 CASE = Field(
     say("Link of an answer"),
     say("Copy the link under any answer and paste it here, or press “Compare editions” under the answer."),
     say("Paste a link of this handbook, for example main-bonding-jumper?conductor=3/0."),
     read=_read_case,
+    show=_shown_case,
     longest=LONGEST_LINK,
 )
 AGAINST = one_of(say("Compare with"), say("The edition chosen at the top is the other one."), EDITION_FIELD.choices)
@@ -73,7 +82,7 @@ def compare_editions(
     for sentence in unverified(other.working):
         working.warn(sentence)
     same = one.outcome == other.outcome and one.said == other.said
-    rules = differing_rules(one.working, other.working)
+    rules = differing_rules(one.working, other.working, same)
     rows = [
         Row(dict(what=one.calculator.name, one=shown_outcome(one), other=shown_outcome(other)), permalink.write(one)),
         *list_rows(one, other),

@@ -31,13 +31,18 @@ def list_rows(one: Result, other: Result) -> list[Row]:
     ]
 
 
-def differing_rules(one: Working, other: Working) -> list[Row]:
-    """Give a row for each rule cited that has another section or other figures, or that one edition alone uses."""
+def differing_rules(one: Working, other: Working, same: bool) -> list[Row]:
+    """Give a row for each rule cited that has another section or other figures, or that one edition alone uses.
+
+    same: both answers are. When both came by the same rules too, the rows of a stepped table that differ were not used.
+    """
     stated = [{cited.key: cited for cited in working.citations} for working in (one, other)]
+    same_way = same and stated[0].keys() == stated[1].keys()
     rows = []
     for key in dict.fromkeys([*stated[0], *stated[1]]):
         first, second = (cited.get(key) for cited in stated)
-        if first and second and first.section == second.section and _figures(first) == _figures(second):
+        unused = same_way and first and second and _steps(first) and _steps(second)
+        if first and second and first.section == second.section and (unused or _figures(first) == _figures(second)):
             continue
         rows.append(Row(dict(what=(first or second).title, one=_stated(first, second), other=_stated(second, first))))
     return rows
@@ -60,6 +65,11 @@ def _sizes(result: Result) -> dict[str, Sentence | str]:
     return {str(row.cells["part"]): row.cells["size"] for row in table.rows}
 
 
+def _steps(rule: Rule) -> bool:
+    """Tell whether a rule is a table read by the first row that a number does not pass."""
+    return any(column.startswith("through") for row in rule.rows for column in row)
+
+
 def _figures(rule: Rule) -> tuple:
     return rule.value, rule.rows
 
@@ -70,6 +80,8 @@ def _stated(rule: Rule | None, beside: Rule | None) -> Sentence:
         return NOT_USED
     if beside is None or _figures(rule) == _figures(beside):
         return say("{section}", section=rule.section)
+    if isinstance(rule.value, str):
+        return say("{section}: {words}", section=rule.section, words=rule.value.replace("-", " "))
     if rule.value is not None:
         return say("{section}: {value} {unit}", section=rule.section, value=rule.value, unit=rule.unit)
     own = [row for row in rule.rows if row not in beside.rows]

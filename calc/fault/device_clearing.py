@@ -37,7 +37,7 @@ from calc.fault.device_notes import note_the_device, stay_with_one_device
 from calc.fault.loop_limit import loop_limit_step
 from calc.fault.time_current import time_current_chart
 from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.working import Working, shown_of_model
 
 HEADLINES = {
     DOES_NOT_OPEN: say("Does not open"),
@@ -159,25 +159,26 @@ def _detail_of_assured(time: Sentence, device_kind: str) -> Sentence:
 def _show_the_points(found: Limits, device_kind: str, working: Working) -> None:
     for point in found.holds:
         words = say(
-            "It may carry up to {multiple} times its rating or setting for good.", multiple=shown_number(point.multiple)
+            "It may carry up to {multiple} times its rating or setting for good.",
+            multiple=shown_of_model(point.multiple),
         )
         if point.second < inf:
             words = say(
                 "Up to {multiple} times it stays closed for {time} at least.",
-                multiple=shown_number(point.multiple),
+                multiple=shown_of_model(point.multiple),
                 time=shown_time(point.second),
             )
         working.step(words, cites=(point.rule,))
     for point in found.opens:
         words = say(
             "From {multiple} times on: {time} at most.",
-            multiple=shown_number(point.multiple),
+            multiple=shown_of_model(point.multiple),
             time=shown_time(point.second),
         )
         if point.rule == INSTANTANEOUS_TIME:
             words = say(
                 "From {multiple} times on its curve opens it at once: usually {time}.",
-                multiple=shown_number(point.multiple),
+                multiple=shown_of_model(point.multiple),
                 time=shown_time(point.second),
             )
         working.step(words, cites=(point.rule,))

@@ -50,6 +50,7 @@ def fault_currents(
             words,
             "1000 * voltage_factor * voltage / milliohm",
             "A",
+            exact=True,
             voltage_factor=voltage_factor,
             voltage=volt,
             milliohm=MILLI * abs(loop),

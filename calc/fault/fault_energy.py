@@ -6,9 +6,10 @@ from calc.declare import Mend, NotCovered
 from calc.fault.device import DOES_NOT_OPEN, opening, shown_time
 from calc.fault.device_limits import limits
 from calc.fault.device_notes import stay_with_one_device
-from calc.words import say
+from calc.words import CalculatorName, say
 from calc.working import Working, shown_number
 
+OPENING = CalculatorName("device-clearing", say("opening of the device"))
 LONGEST, SHORTEST = "fault/adiabatic_longest", "fault/adiabatic_shortest"
 
 
@@ -45,7 +46,7 @@ def time_to_open(
     if result.verdict == DOES_NOT_OPEN:
         raise NotCovered(
             say("The device may carry this current for good. No jumper size makes up for that."),
-            say("Look under opening of the device, and mend the path of the fault current."),
+            say("Look under {opening}, and mend the path of the fault current.", opening=OPENING),
         )
     longest = working.cite(LONGEST).value
     if result.slowest_second is None:
@@ -73,7 +74,7 @@ def fault_energy(fault_current: float, second: float, working: Working) -> float
     if second > longest:
         raise NotCovered(
             say("The formulas hold to {longest} s; in {time} heat gets out.", longest=longest, time=shown_time(second)),
-            say("Look under opening of the device: a fault must be cleared faster than this."),
+            say("Look under {opening}: a fault must be cleared faster than this.", opening=OPENING),
         )
     if second < shortest:
         raise Mend(

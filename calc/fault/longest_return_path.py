@@ -10,7 +10,7 @@ from calc.declare import Answer, calculator
 from calc.fault.caution import state_the_model
 from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked
 from calc.words import say
-from calc.working import Working, shown_number
+from calc.working import Working, shown_number, three_figures
 
 PRACTICE = "fault/return_path_multiple"
 
@@ -98,7 +98,7 @@ def longest_return_path(
                 "{which}: wires at {celsius} °C, out and back {ohm} Ω in 1000 ft.",
                 which=WHICH[way.which],
                 celsius=way.celsius,
-                ohm=shown_number(1000 * abs(way.ohm_per_foot)),
+                ohm=three_figures(1000 * abs(way.ohm_per_foot)),
             ),
             "((voltage * share - arc) / current - source) / path * thousand",
             "ft",

@@ -28,6 +28,7 @@ def largest_dual_element_fuse(current: float, motor: str, working: Working) -> f
         "percent * full_load_current / 100",
         "A",
         (PERCENT,),
+        exact=True,
         percent=percent,
         full_load_current=current,
     )

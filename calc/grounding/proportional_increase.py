@@ -50,6 +50,7 @@ def increased_size(size: str, minimum: str, installed: str, reason: str, working
         "base_area * installed_area / needed_area",
         "cmil",
         (INCREASE, AREA_RULE),
+        exact=True,
         base_area=base,
         installed_area=installed_cmil,
         needed_area=needed_cmil,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.words import say
+from calc.words import CalculatorName, say
 from calc.working import Working
 
 
@@ -38,8 +38,8 @@ def note_what_it_joins(joins: str, routing: str, working: Working) -> None:
 def _note_flexible_raceways(routing: str, working: Working) -> None:
     working.note(
         say(
-            "Whether the flexible raceway may be the path without a jumper: look under raceway as grounding path "
-            "({section}).",
+            "Whether the flexible raceway may be the path without a jumper: look under {path} ({section}).",
+            path=CalculatorName("raceway-as-grounding-path", say("raceway as grounding path")),
             section=working.section("raceways/nonmetallic_raceway"),
         )
     )

@@ -38,6 +38,7 @@ def supply_side_size(
             say("Area of all conductors of one phase together."),
             "sets * area_of_one",
             "cmil",
+            exact=True,
             sets=sets,
             area_of_one=one,
         )
@@ -132,6 +133,7 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working
         "share * total_area",
         "cmil",
         (SHARE,),
+        exact=True,
         share=share,
         total_area=total,
     )
@@ -188,6 +190,7 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, work
         "sets * area_of_one",
         "cmil",
         (AREA_RULE,),
+        exact=True,
         sets=sets,
         area_of_one=area(equal, edition),
     )

@@ -8,7 +8,7 @@ from calc.naming import which_name as name
 from calc.naming.names import Name
 from calc.naming.side import BUILDING, DERIVED, JOINED_GENERATOR, LOAD, SERVICE_DISCONNECT, Side
 from calc.rulebook import rule
-from calc.words import Sentence, say
+from calc.words import CalculatorName, Sentence, say
 from calc.working import Working
 
 CONDUCTORS, DEVICE, ELECTRODE_TABLE = "conductors", "device", "electrode-table"
@@ -165,4 +165,5 @@ def where_stated(found: Name, own: OwnRule, working: Working) -> Sentence:
 def note_calculator(own: OwnRule, working: Working) -> None:
     """Note which calculator of the handbook sizes the part, if one does."""
     if own.calculator:
-        working.note(say("Calculator of this handbook: {calculator}.", calculator=CALCULATOR_WORDS[own.calculator]))
+        named = CalculatorName(own.calculator, CALCULATOR_WORDS[own.calculator])
+        working.note(say("Calculator of this handbook: {calculator}.", calculator=named))

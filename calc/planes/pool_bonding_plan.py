@@ -147,9 +147,9 @@ def _answer(kind: str, feet: float | None, plan: Plan) -> Answer:
     if not parts:
         headline = say("No part was entered")
     elif change:
-        headline = say("Bond {count} of {parts}, change {change}", count=count, parts=parts, change=change)
+        headline = say("Bond {count} of {parts} parts, change {change}", count=count, parts=parts, change=change)
     else:
-        headline = say("Bond {count} of {parts}", count=count, parts=parts)
+        headline = say("Bond {count} of {parts} parts", count=count, parts=parts)
     if kind == ask.FOUNTAIN:
         detail = say("to the equipment grounding conductor of the fountain's circuit")
     else:

@@ -84,10 +84,15 @@ def need_by_voltage(volt: float, knockout: str, enclosure: str, working: Working
     return JUMPER
 
 
-def is_enough(fitting: str, raceway: str, need: str, working: Working) -> bool:
-    """Tell whether `fitting` on `raceway` meets `need`; the values are those of the fields."""
+def is_enough(fitting: str | None, raceway: str, need: str, working: Working) -> bool:
+    """Tell whether `fitting` on `raceway` meets `need`; the values are those of the fields.
+
+    Raises: Mend for a fitting left out where it decides: where a tight ordinary one may do.
+    """
     if need == ORDINARY:
         return True
+    if need == TIGHT_FITTING:
+        needed(fitting, "fitting")
     bonding = {row["fitting"] for row in working.cite(SERVICE).rows if need != JUMPER or row["knockout"] == "any"}
     if fitting in bonding:
         return True

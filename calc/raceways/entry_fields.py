@@ -106,7 +106,7 @@ ENTERING_RACEWAY = one_of(
 )
 FITTING = one_of(
     say("What holds it"),
-    say("What is there, or what you plan."),
+    say("What is there, or what you plan. Needed only where ordinary ones may do."),
     tuple(Choice(fitting, words) for fitting, words in FITTING_WORDS.items()),
 )
 LOCATION = one_of(

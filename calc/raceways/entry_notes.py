@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from calc.raceways.entry_bonding import JUMPER, ORDINARY, OVER, SERVICE
-from calc.words import say
+from calc.words import CalculatorName, say
 from calc.working import Working
 
 
-def notes_on_entry(need: str, place: str, knockout: str, fitting: str, working: Working) -> None:
+def notes_on_entry(need: str, place: str, knockout: str, fitting: str | None, working: Working) -> None:
     """Note how the entry is made; `need` as calc.raceways.entry_bonding gives it, the rest as entered."""
     section = working.section
     if need == JUMPER:
@@ -53,14 +53,16 @@ def _note_size(place: str, working: Working) -> None:
     if place == "load-side":
         working.note(
             say(
-                "The jumper goes by the overcurrent device ahead: look under equipment bonding jumper ({section}).",
+                "The jumper goes by the overcurrent device ahead: look under {jumper} ({section}).",
+                jumper=CalculatorName("equipment-bonding-jumper", say("equipment bonding jumper")),
                 section=working.section("raceways/jumper_size"),
             )
         )
         return
     working.note(
         say(
-            "The jumper goes by the hot conductors in the raceway: look under supply-side bonding jumper ({section}).",
+            "The jumper goes by the hot conductors in the raceway: look under {jumper} ({section}).",
+            jumper=CalculatorName("supply-side-bonding-jumper", say("supply-side bonding jumper")),
             section=working.section("naming/supply_side_bonding_jumper"),
         )
     )

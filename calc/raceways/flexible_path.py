@@ -89,7 +89,7 @@ def movement_and_core(raceway: str, flexibility: str, stainless: str, working: W
     working.cite("raceways/flexibility_after_installation")
     if flexibility == "needed":
         section = working.section("raceways/flexibility_after_installation")
-        against.append(say("It takes up vibration or movement after installation ({section}).", section=section))
+        against.append(say("The raceway moves or vibrates after installation ({section}).", section=section))
     if stainless == "yes":
         if working.cite("raceways/stainless_steel").value == "not-named":
             working.warn(

@@ -46,7 +46,7 @@ def knockouts_over_250_volts(
     knockout: Annotated[str, ask.KNOCKOUT] = "rings",
     enclosure: Annotated[str, ask.ENCLOSURE] = "cabinet",
     raceway: Annotated[str, ask.ENTERING_RACEWAY],
-    fitting: Annotated[str, ask.FITTING],
+    fitting: Annotated[str | None, ask.FITTING] = None,
     location: Annotated[str, ask.LOCATION] = "ordinary",
 ) -> Answer:
     """Tell which bonding one entry of a metal raceway or cable needs, and whether its fitting gives it.
@@ -59,7 +59,8 @@ def knockouts_over_250_volts(
         system: such as "480Y/277"; voltage_to_ground: volt, 1 to 100,000. One of them is needed except at a
             service; a voltage that is entered counts.
         knockout: "right-size", "rings" or "oversized". enclosure: "cabinet", "outlet-box", "marked-enclosure".
-        raceway: a kind, such as "rigid-metal-conduit". fitting: what holds it, such as "two-locknuts".
+        raceway: a kind, such as "rigid-metal-conduit". fitting: what holds it, such as "two-locknuts";
+            needed where ordinary fittings may do.
         location: "ordinary" or "hazardous".
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
@@ -121,7 +122,7 @@ def _stay_under_1000_volts(volt: float | None, working: Working) -> None:
         )
 
 
-def _words(need: str, enough: bool, raceway: str, knockout: str, fitting: str) -> tuple[Sentence, Sentence]:
+def _words(need: str, enough: bool, raceway: str, knockout: str, fitting: str | None) -> tuple[Sentence, Sentence]:
     if need == ORDINARY:
         return say("No jumper needed"), say("Ordinary fittings made for it, all tight, paint removed")
     if enough:

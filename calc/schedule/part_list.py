@@ -28,6 +28,7 @@ class PartList:
         self.working = working
         self.rows: list[Row] = []
         self.said: dict[str, str] = {}
+        self._to_install = 0
         self._warned: dict[str, tuple[Sentence, list[Sentence]]] = {}
 
     def size(
@@ -55,6 +56,8 @@ class PartList:
             self._warned.setdefault(str(words), (words, []))[1].append(part)
         section = self._shown_section(result)
         size = say("Not covered here")
+        # What another calculator does not cover is not spared: it counts, and its row says where to look.
+        self._to_install += not result.answer or "size" in result.answer.values
         if result.answer and "size" in result.answer.values:
             size = result.answer.in_one_line
         elif result.answer:
@@ -80,14 +83,14 @@ class PartList:
         self.said[key] = "none"
 
     def answer(self, name: Sentence, detail: Sentence) -> Answer:
-        """Give the list as an answer; its `values` hold parts (how many) and sizes (what each was answered)."""
+        """Give the list as an answer; its `values` hold parts (how many rows) and sizes (what each was answered)."""
         for words, parts in self._warned.values():
             self.working.warn(
                 say("{parts}: {words}", parts="; ".join(map(str, dict.fromkeys(map(str, parts)))), words=words)
             )
         return Answer(
             name=name,
-            headline=say("{count} parts", count=len(self.rows)),
+            headline=_how_many(self._to_install),
             detail=detail,
             basis=None,
             said=",".join(self.said.values()),
@@ -100,3 +103,10 @@ class PartList:
             return marked_section(self.working.cite(result.answer.basis))
         cited = result.working.citations
         return marked_section(cited[-1]) if cited else say("")
+
+
+def _how_many(parts: int) -> Sentence:
+    """Give how many parts are to be installed, without those that are not needed or must not be there."""
+    if parts == 1:
+        return say("1 part to install")
+    return say("{count} parts to install", count=parts)

@@ -65,12 +65,18 @@ def secondary_current(kva: float, system: str, working: Working) -> float:
         )
     if system in SINGLE_PHASE:
         return working.compute(
-            say("Full-load current of the secondary."), "kva * 1000 / volt", "A", kva=kva, volt=LINE_VOLT[system]
+            say("Full-load current of the secondary."),
+            "kva * 1000 / volt",
+            "A",
+            exact=True,
+            kva=kva,
+            volt=LINE_VOLT[system],
         )
     return working.compute(
         say("Full-load current of the secondary."),
         "kva * 1000 / (root_three * line_volt)",
         "A",
+        exact=True,
         kva=kva,
         root_three=math.sqrt(3),
         line_volt=LINE_VOLT[system],
@@ -86,6 +92,7 @@ def warn_of_a_large_device(device: float, current: float, working: Working) -> N
         "share * current / 100",
         "A",
         (key, SMALL_BELOW) if small else (key,),
+        exact=True,
         share=rule(key, working.edition).value,
         current=current,
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from html import escape
 
 from calc.declare import Calculator, Field
@@ -13,7 +14,8 @@ from site_assets.build.state_words import START_WORDS
 from site_assets.render.answer import text
 
 FEW_CHOICES = 3
-LONG_WORDS = 24  # of a choice: two of them do not stand side by side on a phone
+# Characters of a choice and of one of its words: with more, two do not stand side by side on a phone.
+LONG_CHOICE, LONG_WORD = 24, 8
 NO_SCRIPTS = say(
     "This browser runs no scripts, so the form cannot compute. The example and the steps below still hold."
 )
@@ -57,7 +59,7 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
-        options = "" if name in calculator.defaults else f'<option value="" selected>{text(say("Choose"))}</option>'
+        options = "" if preset is not None else f'<option value="" selected>{text(say("Choose"))}</option>'
         options += "".join(
             f'<option value="{choice.value}"{" selected" if choice.value == default else ""}>{text(choice.label)}</option>'
             for choice in asked.choices
@@ -86,10 +88,17 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
 def _choices_class(asked: Field) -> str:
     if asked.several:
         return "choices several"
-    return "choices long" if max(len(str(choice.label)) for choice in asked.choices) > LONG_WORDS else "choices"
+    labels = [str(choice.label) for choice in asked.choices]
+    long = max(map(len, labels)) > LONG_CHOICE or max(map(len, re.split(r"[\s-]", " ".join(labels)))) > LONG_WORD
+    return "choices long" if long else "choices"
 
 
 def _state() -> str:
-    words = START_WORDS | {"copied": say("Link copied"), "copy-yourself": say("Copy this link yourself:")}
+    words = START_WORDS | {
+        "copied": say("Link copied"),
+        "copy-yourself": say("Copy this link yourself:"),
+        "linked": say("Working out the answer of this link."),
+        "link-said": say("When the link was made the answer was: {answer}. Wait for today's.", answer="{answer}"),
+    }
     attributes = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in words.items())
     return f'<p class="runtime-state" role="status" {attributes}></p>'

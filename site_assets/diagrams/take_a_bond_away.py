@@ -166,18 +166,18 @@ def names():
     """Give the words that never change."""
     return [
         label(say("source"), 8, 20),
-        label(say("metal\nraceway"), 8, 100),
+        label(say("metal\nraceway"), 142, 94, "end"),
         label(say("supply-side\njumper"), 8, 160),
-        label(say("100 A"), 295, 240),
-        label(say("60 A"), 298, 308),
+        label(say("100 A"), 234, 240, "end"),
+        label(say("60 A"), 234, 310, "end"),
         label(say("20 A"), 298, 508),
         label(say("main bonding\njumper"), 78, 243),
         label(say("disconnect"), 104, 308),
-        label(say("rod"), 8, 324),
+        label(say("rod"), 4, 314),
         label(say("grounding\npath"), 4, 372),
         label(say("neutral"), 199, 372),
-        label(say("neutral"), 199, 130),
-        label(say("neutral bond"), 104, 454),
+        label(say("neutral"), 199, 152),
+        label(say("neutral\nbond"), 112, 453),
         label(say("panel"), 104, 530),
         label(say("grounding\npath"), 4, 604),
         label(say("buried\nelbow"), 312, 588),
@@ -190,13 +190,13 @@ def told(words: dict[str, str]):
     """Give the words that change with the answer, as they stand first."""
     places = {
         "source-name": (8, 36, ""),
-        "supply-raceway-volt": (64, 128, "volt"),
+        "supply-raceway-volt": (142, 130, "volt before"),
         "service-volt": (104, 328, "volt"),
         "panel-volt": (104, 552, "volt"),
         "machine-volt": (104, 728, "volt"),
         "buried-elbow-volt": (312, 622, "volt"),
         "supply-side-bonding-jumper-state": (8, 194, "state"),
-        "supply-neutral-state": (198, 148, "state"),
+        "supply-neutral-state": (198, 168, "state"),
         "main-bonding-jumper-state": (124, 292, "state"),
         "feeder-return-state": (4, 406, "state"),
         "feeder-neutral-state": (198, 390, "state"),
@@ -214,7 +214,7 @@ def told(words: dict[str, str]):
         "person-panel-current": (357, 534, "current"),
         "person-machine-current": (357, 757, "current"),
     }
-    anchors = {"ampere": "end", "current": "end"}
+    anchors = {"ampere": "end", "current": "end", "volt before": "end"}
     return [
         label(words[name], x, y, anchors.get(kind, "start"), f"told {kind}", name=name)
         for name, (x, y, kind) in places.items()

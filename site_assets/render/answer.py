@@ -9,22 +9,26 @@ from urllib.parse import urlencode
 from calc import permalink
 from calc.answer import Row, Table
 from calc.catalogue import CALCULATORS
-from calc.declare import Field, Result
+from calc.declare import Result
 from calc.editions import EDITIONS
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
-from calc.words import Sentence, say
-from calc.working import MARK_WORDS, Step, shown_number
+from calc.words import CalculatorName, Sentence, say
+from calc.working import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
+from site_assets.render.note import note_html
 
 FEW_COLUMNS = 3
+UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
+NUMBER_WITH_UNIT = re.compile(rf"[\d.,/]*\d (?:{'|'.join(UNITS)})(?![\w·²])")
+SHORT_HEADLINE = 14  # characters: a size, a number; longer ones are words, and no word breaks on a phone
 PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 
 
 def result_html(result: Result, *, actions: bool = True) -> str:
     """Give the HTML of a result: an answer, the fields to fix, or why the case is not covered.
 
-    `actions`: with the buttons that copy its link and print it.
+    `actions`: with the buttons that copy its link or a note of it and print it.
     """
     if result.outcome == "fix":
         return _fix(result)
@@ -43,14 +47,24 @@ def text(words: Sentence | str) -> str:
     return escape(str(words))
 
 
+def linked(words: Sentence | str) -> str:
+    """Give words as HTML text; each calculator that they name becomes a link to its page."""
+    shown = text(words)
+    for named in words.values.values() if isinstance(words, Sentence) else ():
+        if isinstance(named, CalculatorName):
+            shown = shown.replace(text(named), f'<a href="{named.slug}.html">{text(named)}</a>', 1)
+    return shown
+
+
 def _answer(result: Result, buttons: str) -> str:
     answer = result.answer
+    kind = "size" if len(str(answer.headline)) <= SHORT_HEADLINE else "size words"
     heading = text(answer.name if buttons else say("Example: {name}", name=answer.name))
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
-        f'<p class="answer-size"><span class="size">{_unbroken(text(answer.headline))}</span> '
-        f'<span class="metal">{text(answer.detail)}</span></p>'
+        f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
+        f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
         f"{_entered(result)}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"
         f"{_list('answer-notes', result.working.notes)}{buttons}"
@@ -58,9 +72,9 @@ def _answer(result: Result, buttons: str) -> str:
     )
 
 
-def _unbroken(words: str) -> str:
-    """Give words whose sizes stay on one line: the number never stands apart from its unit."""
-    return re.sub(r"\S+ (?:AWG|kcmil)", r'<span class="whole">\g<0></span>', words)
+def _unbroken(html: str) -> str:
+    """Give words in which no number stands on one line and its unit on the next."""
+    return NUMBER_WITH_UNIT.sub(r'<span class="whole">\g<0></span>', html)
 
 
 def _basis(result: Result) -> str:
@@ -87,7 +101,7 @@ def _row(table: Table, row: Row) -> str:
     if row.link:
         name = f'<a href="{escape(PAGE_TO_TOP + row.link)}">{name}</a>'
     cells = "".join(
-        f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{text(row.cells[key])}</td>'
+        f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{_unbroken(text(row.cells[key]))}</td>'
         for key in others
     )
     return f'<tr><th scope="row">{name}</th>{cells}</tr>'
@@ -109,7 +123,7 @@ def _not_covered(result: Result, buttons: str) -> str:
     return (
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
         f"<h2>{text(say('Not covered here'))}</h2>"
-        f'<p class="why">{text(outside.why)}</p><p class="look-in">{text(outside.look_in)}</p>{_other_pages(result)}'
+        f'<p class="why">{text(outside.why)}</p><p class="look-in">{linked(outside.look_in)}</p>{_other_pages(result)}'
         f"{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
     )
 
@@ -143,33 +157,23 @@ def _said_earlier(result: Result) -> str:
 
 
 def _entered(result: Result) -> str:
-    """Give what the answer is for: what was entered and is not the default."""
-    calculator = result.calculator
-    entered = [
-        say("{label}: {value}", label=calculator.fields[name].label, value=_shown_input(calculator.fields[name], value))
-        for name, value in result.inputs.items()
-        if name not in calculator.defaults or value != calculator.defaults[name]
-    ]
-    return f'<p class="answer-inputs">{text("; ".join(map(str, entered)))}</p>'
-
-
-def _shown_input(asked: Field, value: object) -> object:
-    if asked.several:
-        return asked.show(value)
-    return next((choice.label for choice in asked.choices if choice.value == value), asked.show(value))
+    return f'<p class="answer-inputs">{text(result.entered)}</p>'
 
 
 def _warnings(result: Result) -> str:
-    rows = "".join(f'<p class="warning">{text(words)}</p>' for words in result.working.warnings)
+    rows = "".join(f'<p class="warning">{_unbroken(text(words))}</p>' for words in result.working.warnings)
     return f'<div class="warnings">{rows}</div>' if rows else ""
 
 
 def _actions(result: Result) -> str:
-    copy, printed = text(say("Copy link")), text(say("Print"))
+    copy, note, printed = text(say("Copy link")), text(say("Copy note")), text(say("Print"))
+    copied = text(say("Note copied"))
     return (
         '<div class="answer-actions">'
         f'<button type="button" class="quiet" data-action="copy-link">{copy}</button>'
+        f'<button type="button" class="quiet" data-action="copy-note" data-copied="{copied}">{note}</button>'
         f'<button type="button" class="quiet" data-action="print">{printed}</button>{_compare(result)}</div>'
+        f"{note_html(result)}"
     )
 
 
@@ -193,14 +197,15 @@ def _working(result: Result) -> str:
 def _step(step: Step) -> str:
     numbers = step.numbers
     if not numbers and step.value is not None:
-        shown = step.value if isinstance(step.value, str) else shown_number(step.value)
+        shown = step.value if isinstance(step.value, str) else shown_of_model(step.value)
         numbers = f"{shown} {step.unit}".strip()
     formula = f'<p class="step-formula">{text(step.formula)}</p>' if step.formula else ""
-    shown_numbers = f'<p class="step-numbers">{text(numbers)}</p>' if numbers else ""
-    cites = "".join(
-        f'<p class="step-cite">{text(cited.section)} {mark_html(cited.mark)}</p>' for cited in step.citations
-    )
-    return f'<li class="step"><p class="step-words">{text(step.words)}</p>{formula}{shown_numbers}{cites}</li>'
+    shown_numbers = f'<p class="step-numbers">{_unbroken(text(numbers))}</p>' if numbers else ""
+    # Two rules can stand in one section: its name and mark are shown once.
+    places = dict.fromkeys((cited.section, cited.mark) for cited in step.citations)
+    cites = "".join(f'<p class="step-cite">{text(section)} {mark_html(mark)}</p>' for section, mark in places)
+    words = _unbroken(text(step.words))
+    return f'<li class="step"><p class="step-words">{words}</p>{formula}{shown_numbers}{cites}</li>'
 
 
 def _citations(result: Result) -> str:
@@ -222,5 +227,5 @@ def _citation(cited: Rule) -> str:
 
 
 def _list(name: str, sentences: list) -> str:
-    rows = "".join(f"<li>{text(words)}</li>" for words in sentences)
+    rows = "".join(f"<li>{_unbroken(linked(words))}</li>" for words in sentences)
     return f'<ul class="{name}">{rows}</ul>' if rows else ""

@@ -17,14 +17,21 @@ export function startCalculator(form) {
   const start = () => startRuntime(runtimeOf(form), report);
   const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
 
+  // Beside an answer the worked example could be taken for it.
+  function expectAnswer(expected) {
+    awaited = expected;
+    form.parentElement.classList.toggle("asked", expected);
+  }
+
   async function submit(query, { moveFocus }) {
     const mine = ++latest;
-    awaited = true;
+    expectAnswer(true);
     start();
     let reply;
     try {
       reply = await ask(form.dataset.calculator, query);
     } catch {
+      result.querySelector(".awaiting")?.remove();
       return; // the state line says why and offers to try again; the form keeps what was typed
     }
     if (mine !== latest) return;
@@ -45,7 +52,7 @@ export function startCalculator(form) {
   });
   form.addEventListener("reset", () => {
     latest += 1;
-    awaited = false;
+    expectAnswer(false);
     result.replaceChildren();
     showFieldErrors(form, {});
     history.replaceState(null, "", location.pathname);
@@ -68,6 +75,8 @@ export function startCalculator(form) {
   if (linked) {
     fill(form, new URLSearchParams(linked));
     submit(inForce(linked), { moveFocus: true });
+    result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
+    state.scrollIntoView({ block: "start" });
   } else {
     addEventListener("load", () => setTimeout(() => whenIdle(start), IDLE_WAIT));
   }
@@ -75,6 +84,19 @@ export function startCalculator(form) {
 
 function putQuery(query) {
   history.replaceState(null, "", `?${query}${location.hash}`);
+}
+
+/** What stands in the place of a linked answer until it is worked out: never the answer itself, only what the link said. */
+function awaiting(said, state) {
+  const place = document.createElement("div");
+  place.className = "awaiting";
+  const lines = [state.dataset.linked, said && state.dataset.linkSaid.replace("{answer}", () => said)];
+  for (const words of lines.filter(Boolean)) {
+    const line = document.createElement("p");
+    line.textContent = words;
+    place.append(line);
+  }
+  return place;
 }
 
 function bringUp(section) {
@@ -158,6 +180,7 @@ function stepNumber({ target }) {
 async function act({ target }, state) {
   const action = target.closest("[data-action]")?.dataset.action;
   if (action === "print") print();
+  if (action === "copy-note") copyNote(target);
   if (action === "copy-link") {
     try {
       await navigator.clipboard.writeText(location.href);
@@ -165,6 +188,18 @@ async function act({ target }, state) {
     } catch {
       state.textContent = `${state.dataset.copyYourself} ${location.href}`;
     }
+  }
+}
+
+/** Copies the answer's note with the link that restores it. */
+async function copyNote(button) {
+  const note = button.closest("section").querySelector("[data-answer-note]");
+  try {
+    await navigator.clipboard.writeText(`${note.textContent}\n${location.href}`);
+    button.textContent = button.dataset.copied;
+  } catch {
+    note.hidden = false;
+    getSelection().selectAllChildren(note); // where copying is blocked, the note stands ready to be copied by hand
   }
 }
 

@@ -6,8 +6,10 @@ import pytest
 from playwright.sync_api import expect
 
 from calc import EDITIONS, main_bonding_jumper, permalink
+from calc.catalogue import CALCULATORS
 from calc.plain import plain_result
 from site_assets.render.answer import result_html
+from site_assets.render.note import note
 from tests.cases.read import cases
 
 SLUG = "main-bonding-jumper"
@@ -284,3 +286,96 @@ def test_the_worked_example_is_what_the_command_line_gives(page, site):
         given = plain_result(main_bonding_jumper(**(dict(main_bonding_jumper.example) | {"edition": edition})))
         shown = page.locator(f".example [data-edition~='{edition}'] .answer-size").first.text_content()
         assert shown == given["answer"]["headline"]
+
+
+def test_the_worked_example_makes_room_for_an_answer_and_comes_back_when_the_form_is_cleared(page, site):
+    open_form(page, site)
+    example, heading = page.locator(".example"), page.locator("#worked-example")
+    expect(example).to_be_visible()
+    submit(page)
+    answer(page, "fix")
+    expect(example).to_be_hidden()
+    expect(heading).to_be_hidden()
+    page.click("form.calculator button[type=reset]")
+    expect(example).to_be_visible()
+    expect(heading).to_be_visible()
+
+
+def test_a_link_says_at_once_that_its_answer_is_being_worked_out(browser, site):
+    context = browser.new_context(service_workers="block", viewport={"width": 390, "height": 844})
+    page = context.new_page()
+    waiting = []
+    page.route("**/handbook.zip", lambda route: waiting.append(route))
+    open_form(page, site, "?edition=2023&conductor=500kcmil&sets=2&said=1/0-copper")
+    told = page.locator("[data-result] .awaiting")
+    expect(told).to_contain_text("Working out the answer of this link")
+    expect(told).to_contain_text("1/0-copper")
+    expect(told).to_be_in_viewport()
+    expect(page.locator(".runtime-state")).to_be_in_viewport()
+    while not waiting:
+        page.wait_for_timeout(100)
+    for route in waiting:
+        route.continue_()
+    expect(answer(page).locator(".size")).to_have_text("2/0 AWG")
+    expect(told).to_have_count(0)
+    context.close()
+
+
+def test_what_a_link_said_is_shown_as_text_and_goes_when_python_cannot_start(browser, site):
+    context = browser.new_context(service_workers="block")
+    page = context.new_page()
+    waiting = []
+    page.route("**/handbook.zip", lambda route: waiting.append(route))
+    open_form(page, site, "?conductor=3/0&said=%3Cb%3Ebold%3C/b%3E$%26")
+    told = page.locator("[data-result] .awaiting")
+    expect(told).to_contain_text("<b>bold</b>$&")
+    while not waiting:
+        page.wait_for_timeout(100)
+    for route in waiting:
+        route.fulfill(status=404, body="gone")
+    expect(page.locator(".runtime-state")).to_contain_text("Nothing you entered is lost", timeout=START)
+    expect(told).to_have_count(0)
+    context.close()
+
+
+WORDS_IN_PIECES = """size => {
+  const text = document.createTreeWalker(size, NodeFilter.SHOW_TEXT);
+  const broken = [];
+  while (text.nextNode()) {
+    for (const word of text.currentNode.data.matchAll(/[a-z]+/gi)) {
+      const range = document.createRange();
+      range.setStart(text.currentNode, word.index);
+      range.setEnd(text.currentNode, word.index + word[0].length);
+      if (new Set([...range.getClientRects()].map((box) => box.top)).size > 1) broken.push(word[0]);
+    }
+  }
+  return broken;
+}"""
+
+
+@pytest.mark.parametrize("width", [360, 390, 412])
+def test_no_word_of_an_answer_breaks_on_a_phone(page, site, width):
+    page.set_viewport_size({"width": width, "height": 844})
+    open_form(page, site)
+    named = CALCULATORS["conductor-name"]
+    results = [each(**each.example) for each in CALCULATORS.values()]
+    results += [named(**({"edition": edition} | case["inputs"])) for edition, case in cases("naming/conductor_name")]
+    shown = {str(each.answer.headline): result_html(each) for each in results if each.answer}
+    assert len(shown) > 30
+    for headline, html in shown.items():
+        page.evaluate("html => { document.querySelector('[data-result]').innerHTML = html; }", html)
+        assert page.locator("[data-result] .size").evaluate(WORDS_IN_PIECES) == [], headline
+        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), headline
+
+
+def test_copying_the_note_copies_it_with_the_address(browser, site):
+    context = browser.new_context(permissions=["clipboard-read", "clipboard-write"], service_workers="block")
+    page = context.new_page()
+    open_form(page, site, "?edition=2020&conductor=3/0")
+    answer(page)
+    expect(page).to_have_url(re.compile("said="))
+    page.click("[data-action=copy-note]")
+    expect(page.locator("[data-action=copy-note]")).to_have_text("Note copied")
+    here = note(main_bonding_jumper(edition="2020", conductor="3/0"))
+    assert page.evaluate("navigator.clipboard.readText()") == f"{here}\n{page.url}"
+    context.close()

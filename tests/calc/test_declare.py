@@ -101,3 +101,14 @@ def test_written_and_typed_inputs_are_read_alike():
 def test_a_long_choice_that_was_not_made_is_asked_for_without_reading_out_its_values():
     result = CALCULATORS["raceway-as-grounding-path"](raceway="", device="20")
     assert [(each.field, str(each.words)) for each in result.fix] == [("raceway", "Choose one of those listed.")]
+
+
+def test_working_of_a_model_shows_three_figures_and_of_a_rule_every_one():
+    """120 / 35 = 3.428571 A; times 25 ohm 85.714286 V. 10,380 x 26,240 / 16,510 = 16,497.3471 cmil."""
+    of_a_model = CALCULATORS["earth-only-return"](device=20, electrode_ohm=25, source_ohm=10)
+    numbers = [step.numbers for step in of_a_model.working.steps]
+    assert {"120 / 35 = 3.43 A", "3.43 × 25 = 85.7 V", "3.43 × 10 = 34.3 V"} <= set(numbers)
+    of_a_rule = CALCULATORS["equipment-grounding-conductor"](
+        edition="2023", device=40, minimum_conductor="8", installed_conductor="6"
+    )
+    assert any(step.numbers.endswith(" = 16,497.3471 cmil") for step in of_a_rule.working.steps)

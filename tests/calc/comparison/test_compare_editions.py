@@ -119,3 +119,20 @@ def test_the_link_of_the_longest_list_is_read_back():
     assert len(result.said) > 1000
     again = compare_editions.run(permalink.read(permalink.write(result).partition("?")[2]))
     assert again.answer == result.answer and again.said_before == result.said
+
+
+def test_the_case_is_shown_in_the_words_of_its_form():
+    result = compare_editions(edition="2023", against="2020", case="main-bonding-jumper?conductor=3/0&sets=2")
+    assert "Link of an answer: Main bonding jumper (Largest ungrounded (hot) conductor: 3/0 AWG; Parallel sets: 2)" in (
+        result.entered
+    )
+
+
+def test_rows_of_a_table_that_the_case_does_not_use_are_not_listed():
+    """Table 250.122 changed at 5000 A and 6000 A from 2017 to 2020; a 60 A device has the same size in both."""
+    result = compare_editions(edition="2020", against="2017", case="equipment-grounding-conductor?device=60A")
+    assert not any("5000" in row["one"] for row in rows(result))
+    changed = compare_editions(
+        edition="2020", against="2017", case="equipment-grounding-conductor?device=5000A&metal=aluminum"
+    )
+    assert any("5000" in row["one"] for row in rows(changed))

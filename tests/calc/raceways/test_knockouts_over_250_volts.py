@@ -210,3 +210,22 @@ def test_the_2026_answer_says_that_its_sections_are_unverified():
 )
 def test_the_steps_say_why(inputs, says):
     assert any(says in str(step.words) for step in check(**entry(**inputs)).working.steps)
+
+
+@pytest.mark.parametrize(
+    ("inputs", "said"),
+    [
+        ({"knockout": "rings"}, "jumper"),
+        ({"knockout": "oversized"}, "jumper"),
+        ({"knockout": "rings", "place": "service"}, "jumper"),
+        ({"knockout": "right-size", "place": "service"}, "bonding-fitting"),
+        ({"knockout": "right-size", "voltage_to_ground": 120}, "ordinary"),
+    ],
+)
+def test_what_holds_it_need_not_be_told_where_the_entry_decides(inputs, said):
+    assert check(**entry(**inputs, fitting=None)).said == said
+
+
+@pytest.mark.parametrize("inputs", [{"knockout": "right-size"}, {"enclosure": "outlet-box"}])
+def test_what_holds_it_is_asked_for_where_ordinary_fittings_may_do(inputs):
+    assert [each.field for each in check(**entry(**inputs, fitting=None)).fix] == ["fitting"]

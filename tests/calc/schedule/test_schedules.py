@@ -84,3 +84,17 @@ def test_no_part_is_named_twice_in_the_values(slug):
         result = CALCULATORS[slug](**inputs)
         if result.answer:
             assert result.answer.values["parts"] == len(sizes(result)) == len(result.answer.table.rows)
+
+
+@pytest.mark.parametrize("slug", SLUGS)
+def test_the_headline_counts_what_is_to_be_installed_and_not_what_is_left_out(slug):
+    spared = ("None: leave it out", "No bond needed", "No wire needed")
+    left_out = 0
+    for inputs in jobs(slug, seed=17, count=60):
+        result = CALCULATORS[slug](**inputs)
+        if result.answer:
+            shown = [str(row.cells["size"]) for row in result.answer.table.rows]
+            installed = [size for size in shown if not size.startswith(spared)]
+            left_out += len(shown) - len(installed)
+            assert str(result.answer.headline).split()[0] == str(len(installed))
+    assert left_out or slug == "service-schedule"

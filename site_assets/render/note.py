@@ -1,0 +1,56 @@
+"""A result as a note to copy: what was entered, the answer, where the code states it and how that was checked."""
+
+from __future__ import annotations
+
+from html import escape
+
+from calc.answer import Row, Table
+from calc.declare import Result
+from calc.rulebook import rule
+from calc.words import Sentence, say
+from calc.working import MARK_WORDS
+
+COLUMNS = ("part", "size", "section")  # of a list of parts; where each lands and why stands in the answer
+
+
+def note_html(result: Result) -> str:
+    """Give the note as a hidden text; the page's script copies it with the link."""
+    return f'<pre class="answer-note" data-answer-note hidden>{escape(note(result))}</pre>'
+
+
+def note(result: Result) -> str:
+    """Give the note of an answer, or of a case that is not covered, line by line."""
+    lines = [*_outcome(result), _entered(result), *_basis(result), *result.working.warnings]
+    return "\n".join(map(str, lines))
+
+
+def _entered(result: Result) -> Sentence:
+    return say("Entered: {entered}.", entered=result.entered or say("nothing but what the form holds at first"))
+
+
+def _outcome(result: Result) -> list[Sentence]:
+    answer, outside = result.answer, result.not_covered
+    if outside:
+        name = result.calculator.name
+        return [say("{name}: not covered. {why} {look_in}", name=name, why=outside.why, look_in=outside.look_in)]
+    told = say("{name}: {answer}", name=answer.name, answer=answer.in_one_line)
+    return [told, *(_row(answer.table, row) for row in (answer.table.rows if answer.table else ()))]
+
+
+def _row(table: Table, row: Row) -> Sentence:
+    if "size" in table.headings:
+        return say("- {cells}", cells="; ".join(str(row.cells[key]) for key in COLUMNS))
+    first, *others = table.headings
+    cells = (say("{heading}: {cell}", heading=table.headings[key], cell=row.cells[key]) for key in others)
+    return say("- {what}; {cells}", what=row.cells[first], cells="; ".join(map(str, cells)))
+
+
+def _basis(result: Result) -> list[Sentence]:
+    edition = result.edition
+    if not result.answer or not result.answer.basis:
+        return [say("{edition} edition.", edition=edition)]
+    stated = rule(result.answer.basis, edition)
+    if stated.mark == "confirmed":
+        return [say("{section}, {edition} edition.", section=stated.section, edition=edition)]
+    mark = MARK_WORDS[stated.mark]
+    return [say("{section}, {edition} edition ({mark}).", section=stated.section, edition=edition, mark=mark)]

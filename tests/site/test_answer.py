@@ -1,0 +1,89 @@
+"""An answer as HTML: links to other calculators, numbers with their units, each source once, a note to copy."""
+
+import re
+
+import pytest
+
+from calc.catalogue import CALCULATORS
+from site_assets.render.answer import result_html
+from site_assets.render.note import note
+
+
+def html_of(slug, edition="2023", **inputs):
+    return result_html(CALCULATORS[slug](edition=edition, **inputs))
+
+
+@pytest.mark.parametrize(
+    ("slug", "inputs", "named"),
+    [
+        (
+            "conductor-name",
+            {"where": "past-device", "from_part": "enclosure", "to_part": "equipment"},
+            "equipment-grounding-conductor",
+        ),
+        (
+            "knockouts-over-250-volts",
+            {"system": "480Y/277", "raceway": "rigid-metal-conduit", "fitting": "two-locknuts"},
+            "equipment-bonding-jumper",
+        ),
+        ("equipment-bonding-jumper", {"device": "60", "joins": "flexible-raceway"}, "raceway-as-grounding-path"),
+        ("jumper-withstand", {"fault_current": "1000", "device": "1000"}, "device-clearing"),
+    ],
+)
+def test_a_calculator_that_an_answer_names_is_a_link(slug, inputs, named):
+    links = re.findall(r'<a href="([a-z-]+)\.html">', html_of(slug, **inputs))
+    assert links == [named]
+    assert named in CALCULATORS
+
+
+def test_a_number_in_an_answer_stays_with_its_unit():
+    html = html_of("earth-only-return", device="20", voltage_to_ground="277", electrode_ohm="6")
+    assert '<span class="whole">46.2 A</span>: do not count on it' in html
+    assert '<span class="whole">277 V</span> is on the metal' in html
+
+
+@pytest.mark.parametrize("slug", list(CALCULATORS))
+def test_a_step_names_no_source_twice(slug):
+    html = result_html(CALCULATORS[slug](**CALCULATORS[slug].example))
+    for step in re.findall(r'<li class="step">.*?</li>', html):
+        cites = re.findall(r'<p class="step-cite">.*?</p>', step)
+        assert len(cites) == len(set(cites)), step
+
+
+def note_of(slug, edition="2023", **inputs):
+    return note(CALCULATORS[slug](edition=edition, **inputs)).splitlines()
+
+
+def test_a_note_holds_what_was_entered_the_answer_and_where_the_edition_states_it():
+    assert note_of("main-bonding-jumper", conductor="500kcmil", sets="2") == [
+        "Main bonding jumper: 2/0 AWG copper wire or larger",
+        "Entered: Largest ungrounded (hot) conductor: 500 kcmil; Parallel sets: 2.",
+        "Table 250.102(C)(1), 2023 edition.",
+    ]
+
+
+def test_a_note_says_when_its_section_is_unverified_and_when_no_edition_was_chosen():
+    unverified = note_of("main-bonding-jumper", edition="2026", conductor="3/0")
+    assert "Table 250.102(C)(1), 2026 edition (unverified: read the book)." in unverified
+    assert any(line.startswith("Not verified for the 2026 edition") for line in unverified)
+    assert "Edition not chosen: 2023 shown." in note(CALCULATORS["main-bonding-jumper"](conductor="3/0"))
+
+
+def test_a_note_of_a_case_not_covered_says_where_to_look():
+    told = note_of("main-bonding-jumper", conductor="3/0", place="feeder-panel")
+    assert told[0].startswith("Main bonding jumper: not covered.")
+    assert "equipment grounding conductor (250.122)" in told[0]
+
+
+def test_a_note_of_a_schedule_lists_each_part_with_its_size_and_section():
+    schedule = CALCULATORS["service-schedule"]
+    told = note(schedule(**schedule.example)).splitlines()
+    assert sum(line.startswith("- ") for line in told) == len(schedule(**schedule.example).answer.table.rows)
+    assert any(line.startswith("- Main bonding jumper; ") and "Table 250.102(C)(1)" in line for line in told)
+
+
+def test_every_answer_to_press_has_its_note_and_no_example_has():
+    for calculator in CALCULATORS.values():
+        result = calculator(**calculator.example)
+        assert "data-answer-note" in result_html(result)
+        assert "data-answer-note" not in result_html(result, actions=False)
