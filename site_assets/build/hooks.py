@@ -78,7 +78,7 @@ def on_page_content(html, page, config, files):
 def on_page_context(context, page, config, nav):
     """Tell the page where the kit is, and which cautions belong to its place."""
     name = page.file.src_uri.removesuffix(".md")
-    cautions = page_data(name).cautions if name.partition("/")[0] in ROOMS else ()
+    cautions = page_data(name).cautions if name.partition("/")[0] in ROOMS else page.meta.get("cautions", ())
     return context | {
         "kit": get_relative_url(kit.folder, page.url),
         "cautions": [str(CAUTIONS[caution]) for caution in cautions],

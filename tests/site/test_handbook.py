@@ -40,6 +40,11 @@ CAUTIONS = {
     "places/solar": "Sunlight",
     "places/hazardous-location": "spark",
     "places/patient-care": "Patients",
+    "calculators/pool-bonding-plan": "keep everyone out",
+    "calculators/deck-voltage": "keep everyone out",
+    "calculators/livestock-equipotential-plane": "Animals feel",
+    "calculators/waterside-equipotential-plane": "swimmer",
+    "calculators/generator-schedule": "start by itself",
     "parts/main-bonding-jumper": "Only the utility can make them dead",
 }
 
