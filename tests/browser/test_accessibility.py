@@ -1,0 +1,28 @@
+"""Every built page is accessible: axe finds nothing, in light and dark, on a phone and a desktop."""
+
+import pytest
+from playwright.sync_api import expect
+
+from site_assets.setup.places import NODE_MODULES
+from tests.browser.conftest import PHONE
+from tests.browser.test_every_page import LINKED, PATHS
+
+WIDTHS = {"phone": PHONE, "desktop": {"width": 1280, "height": 800}}
+AXE = NODE_MODULES / "axe-core" / "axe.min.js"
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("width", WIDTHS)
+def test_axe_finds_nothing_on_any_page(browser, site, scheme, width):
+    context = browser.new_context(viewport=WIDTHS[width], color_scheme=scheme, service_workers="block", bypass_csp=True)
+    page = context.new_page()
+    found = []
+    for path in [*PATHS, LINKED]:
+        page.goto(site + path)
+        if path == LINKED:
+            expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
+        page.add_script_tag(path=AXE)
+        report = page.evaluate("axe.run(document, { resultTypes: ['violations'] })")
+        found += [(path, each["id"], node["target"]) for each in report["violations"] for node in each["nodes"]]
+    context.close()
+    assert found == []
