@@ -5,12 +5,12 @@ from __future__ import annotations
 from calc.declare import NotCovered
 from calc.electrodes.entered import shown
 from calc.touch.body import Currents
+from calc.touch.lasting_current import BREATHING, LET_GO
 from calc.touch.shock_fields import DRY, HAND_HAND
-from calc.touch.surface_words import LET_GO, feel_a_tingle
+from calc.touch.surface_words import feel_a_tingle
 from calc.words import say
 from calc.working import Working
 
-BREATHING = "touch/breathing"
 WET_CONTACT = "touch/wet_contact_limit"
 CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT = "can-kill", "cannot-let-go", "felt", "hardly-felt"
 WORST_FIRST = (CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT)
