@@ -97,7 +97,7 @@ def shock_limits(
             verdict = min(verdict, _lasting(currents.most, let_go, working), key=tell.WORST_FIRST.index)
         charts = (zone_chart(currents, second, working), limit_chart(currents, second, working))
     fastest, slowest = (interrupter_time(each, working) for each in (currents.most, currents.few))
-    tell.tell_of_interrupters(fastest, slowest, path, working)
+    tell.tell_of_interrupters(fastest, slowest, voltage, path, working)
     tell.state_the_body(working)
     return Answer(
         name=NAME,

@@ -308,3 +308,9 @@ def test_where_half_of_all_are_held_it_says_most(voltage, who):
 def test_a_time_entered_for_a_shock_that_nothing_ends_is_told_as_not_used():
     assert "not used" in words(shock_limits(edition="2023", voltage="50V", time="0.1s"))
     assert "not used" not in words(shock_limits(edition="2023", voltage="50V"))
+
+
+@pytest.mark.parametrize(("voltage", "counted"), [("240V", True), ("240.1V", False), ("480V", False)])
+def test_no_class_a_interrupter_is_counted_on_above_240_volts(voltage, counted):
+    said = words(shock_limits(edition="2023", voltage=voltage))
+    assert ("interrupter opens within" in said) == counted and ("Count on none" in said) != counted
