@@ -5,10 +5,11 @@ from __future__ import annotations
 from calc.fault.between_circuit import TOUCHES, Parts, Seen
 from calc.fault.between_shown import BETWEEN, LEAST_VOLT, MILLI, ONE_EARTH, TWO_EARTH, milli_words, volt_of, volt_words
 from calc.fault.caution import state_the_model
+from calc.touch.lasting_current import warn_of_a_lasting_current
 from calc.words import say
 from calc.working import Working, shown_number
 
-BODY, LET_GO = "touch/body_resistance", "touch/let_go"
+BODY = "touch/body_resistance"
 ASSUMPTIONS = (
     say("nothing opens: the leak or the stray voltage lasts as long as no one finds it"),
     say("only resistances; wires and bonds with reactance that counts need the ground-fault loop"),
@@ -66,21 +67,14 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float
         )
     )
     worst = max(found.bodies[pair][wet] for found in (apart, bonded) for pair in TOUCHES)
-    let_go = min(row["nearly_all"] for row in working.cite(LET_GO).rows)
-    if MILLI * worst > let_go:
-        working.warn(
-            say(
-                "Up to {most} through a body is more than the {let_go} mA at which some cannot let go. It lasts, so "
-                "no limit for short shocks holds.",
-                most=milli_words(worst),
-                let_go=let_go,
-            )
-        )
-    else:
-        working.warn(say("Up to {most} through a body. A start or a fall can still hurt.", most=milli_words(worst)))
+    if not warn_of_a_lasting_current(MILLI * worst, milli_words(worst), working):
+        words = say("Through a body at most: {most}. A start or a fall can still hurt.", most=milli_words(worst))
+        working.warn(words)
+    working.warn(say("In water, and for livestock, far less can harm. No figure here is for them."))
     working.warn(
         say(
-            "The bond makes the parts alike. It does not take their voltage to earth away: up to {volt} stay.",
+            "The bond makes the parts alike. It does not take their voltage to earth away. What stays, at most: "
+            "{volt}.",
             volt=volt_words(max(bonded.volts[ONE_EARTH], bonded.volts[TWO_EARTH])),
         )
     )
@@ -116,8 +110,7 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float
     )
     working.note(
         say(
-            "A body counts as {usual} ohm, with wet skin as {wet} ohm; soil and shoes count as nothing. In water and "
-            "for livestock it can be worse.",
+            "A body counts as {usual} ohm, with wet skin as {wet} ohm; soil and shoes count as nothing.",
             usual=shown_number(usual),
             wet=shown_number(wet),
         )

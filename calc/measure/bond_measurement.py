@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.answer import Answer
-from calc.declare import calculator, needed
+from calc.declare import Mend, calculator, needed
 from calc.electrodes.entered import said_number
 from calc.fault.ranges import Between
 from calc.measure import bond_fields as ask
@@ -94,12 +94,22 @@ def bond_measurement(
     taken = Readings(method, reading, reverse_reading, lead_ohm, lead_spread, current, drop, drop_off, digit,
                      meter_percent)  # fmt: skip
     found = measured(taken, working)
+    if not length and not joints:
+        raise Mend("joints", say("Nothing to compare with. Enter the joints that were measured, or a length of wire."))
     wire = needed(conductor, "conductor") if length else conductor
     sound, alone = expected_bond(wire, metal, length, celsius, joints, working)
     most = _limit(limit, limit_ohm, working)
     verdict = STOP if dead == "no" else _verdict(found, sound, alone, most, limit in ask.BELOW_THE_LIMIT)
     if verdict != STOP:
         _note_what_it_cannot_see(taken, wire, metal, celsius, beside, verdict, working)
+    if verdict == PASS and found.milliohm.high > sound.likely:
+        working.warn(
+            say(
+                "It passes only by what a poor joint is allowed. Likely with tight ones is {likely}: look at each "
+                "joint.",
+                likely=shown_ohm(sound.likely),
+            )
+        )
     if most is not None and most < alone:
         working.warn(say("The wire alone has more than that limit. No bond of this length can meet it."))
     return Answer(
@@ -202,6 +212,8 @@ def _detail(verdict: str, found: Measured, sound: Between, limit: float | None) 
         )
     if verdict == CANNOT_TELL:
         return say("It may be anywhere from {low} to {high}; wanted is {most} at most. Use four leads.", **words)
+    if found.milliohm.low == found.milliohm.high:
+        return say("So says a meter taken as perfect; wanted is {most} at most.", **words)
     return say("It is between {low} and {high}; wanted is {most} at most.", **words)
 
 

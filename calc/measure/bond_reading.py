@@ -142,8 +142,11 @@ def _voltage_drop(taken: Readings, working: Working) -> Measured:
 
 def _meter_error(taken: Readings, reading: float, working: Working) -> float:
     if not (taken.digit or taken.meter_percent):
-        if taken.method != TWO_WIRE:
-            working.note(say("The meter's own error is left out. Enter it below “less common cases”."))
+        if taken.method != TWO_WIRE and reading == 0:
+            raise Mend("digit", say("No bond has 0 ohm. Enter the last digit that the meter shows."))
+        working.warn(
+            say("This counts the meter as perfect. Enter its own error, last digit and percent, before you rely on it.")
+        )
         return 0.0
     return working.compute(
         say("The meter's own error."),

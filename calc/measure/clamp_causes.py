@@ -148,7 +148,9 @@ def in_order(where: str, signs: Signs) -> tuple[str, ...]:
     if signs.follows is True:
         nearer(*OWN_CIRCUIT, by=1)
     elif signs.follows is False:
-        nearer(*FROM_OUTSIDE, *OWN_CIRCUIT)
+        nearer(*OWN_CIRCUIT)
+        if signs.stays is not False:
+            nearer(*FROM_OUTSIDE)
         nearer(*OWN_LOAD, by=1)
     if signs.filters is True and not (signs.stays and not signs.falls):
         nearer(FILTERS, by=-3)

@@ -179,6 +179,9 @@ def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], 
                 "first: all of it may rest on this metal."
             )
         )
+    working.warn(
+        say("Lights that brighten and dim, or metal that is warm: have the power shut off now, then look for why.")
+    )
     if where == ask.PIPE or NEIGHBOR in causes:
         working.warn(
             say(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from calc.planes.plan import ACT, BELOW, LOOK, Plan
@@ -14,13 +15,17 @@ WITH_RESISTOR, OPEN = "with-resistor", "open"
 
 @dataclass(frozen=True)
 class Contact:
-    """One reading. milliampere: through the resistor, None without one; mean_cow and lowest_cow: at most, mA."""
+    """One reading. milliampere: through the resistor, None without one; mean_cow and lowest_cow: at most, mA.
+
+    like_a_fault: so much that a fault is likelier than a stray voltage.
+    """
 
     volt: float
     milliampere: float | None
     mean_cow: float
     lowest_cow: float
     verdict: str
+    like_a_fault: bool
 
 
 def contact(volt: float, meter: str, resistor: float, working: Working) -> Contact:
@@ -29,16 +34,19 @@ def contact(volt: float, meter: str, resistor: float, working: Working) -> Conta
     through = None
     if meter == WITH_RESISTOR:
         through = _milliampere(say("Current through the test resistor."), volt, resistor, LEVEL, working)
-    mean = _milliampere(say("Through a wet cow of mean resistance, at most."), volt, cow["mean"], RESISTANCE, working)
-    least = say("Through the cow of least resistance, at most.")
-    lowest = _milliampere(least, volt, cow["lowest"], RESISTANCE, working)
+    # A resistor smaller than a cow pulls the voltage down more than she does: she may take as much as it did.
+    pulled = resistor if meter == WITH_RESISTOR else math.inf
+    words = say("Through a wet cow of mean resistance, at most.")
+    mean = _milliampere(words, volt, min(cow["mean"], pulled), RESISTANCE, working)
+    words = say("Through the cow of least resistance, at most.")
+    lowest = _milliampere(words, volt, min(cow["lowest"], pulled), RESISTANCE, working)
     if through is None:
         verdict = LOOK
     elif round(through, 9) >= level["milliampere"] or volt >= level["volt"]:
         verdict = ACT
     else:
         verdict = BELOW
-    return Contact(volt, through, mean, lowest, verdict)
+    return Contact(volt, through, mean, lowest, verdict, lowest >= working.cite(RESPONSE).rows[0]["avoid_to"])
 
 
 def _milliampere(words, volt: float, ohm: float, rule: str, working: Working) -> float:
@@ -51,7 +59,9 @@ def add_contact(found: Contact, plan: Plan) -> None:
     level, response = working.cite(LEVEL).rows[0], working.cite(RESPONSE).rows[0]
     part = say("Voltage where the animal touches")
     limits = {"volt": level["volt"], "milliampere": level["milliampere"]}
-    if found.verdict == LOOK:
+    if found.verdict == LOOK and found.like_a_fault:
+        why = say("Put no resistor across this. Have the power shut off and the cause found.")
+    elif found.verdict == LOOK:
         why = say("Read without a resistor it tells little. Put {ohm} ohm across the meter.", ohm=level["ohm"])
     elif found.verdict == ACT:
         why = say("At or over {volt} V or {milliampere} mA: find the source and mend it.", **limits)
@@ -68,17 +78,18 @@ def add_contact(found: Contact, plan: Plan) -> None:
     )
     working.note(
         say(
-            "A wet cow resists less than the resistor: {mean} ohm in the mean, {lowest} ohm at the lowest ({source}). "
+            "A wet cow resists less than {ohm} ohm: {mean} ohm in the mean, {lowest} ohm at the lowest ({source}). "
             "So the current may be higher.",
+            ohm=level["ohm"],
             source=working.section(RESISTANCE),
             **{name: working.cite(RESISTANCE).rows[0][name] for name in ("mean", "lowest")},
         )
     )
-    if found.lowest_cow >= response["avoid_to"]:
+    if found.like_a_fault:
         working.warn(
             say(
-                "{volt} V is no stray voltage of daily life. Take it for a fault that can kill: keep people and "
-                "animals away and have the power shut off.",
+                "{volt} V where an animal touches may be a fault that can kill. Keep people and animals away, and have "
+                "the power shut off.",
                 volt=three_figures(found.volt),
             )
         )

@@ -182,6 +182,13 @@ def _words(needed: bool, found: Contact | None) -> tuple[Sentence, Sentence]:
     if found is None:
         return asked, say("see each part below")
     cow = three_figures(found.lowest_cow)
+    if found.like_a_fault:
+        volt = three_figures(found.volt)
+        return say("{volt} V, have the power shut off", volt=volt), say(
+            "{asked}. A wet cow may take up to {cow} mA.", asked=asked, cow=cow
+        )
+    if not found.volt:
+        return say("The meter shows nothing"), say("{asked}. There may be less than its last digit.", asked=asked)
     if found.verdict == LOOK:
         return say("Measure again"), say("{asked}. A wet cow may take up to {cow} mA.", asked=asked, cow=cow)
     words = {"asked": asked, "cow": cow}

@@ -7,15 +7,15 @@ from typing import Annotated
 from calc.declare import Answer, Mend, NotCovered, calculator
 from calc.planes import pool_fields as ask
 from calc.planes import pool_parts as pool
-from calc.planes.other_waters import add_fountain, add_tub
-from calc.planes.plan import BOND, CHANGE, Plan
+from calc.planes.other_waters import FOUNTAIN_GROUNDING, add_fountain, add_tub
+from calc.planes.plan import ASK, BOND, CHANGE, Plan
 from calc.planes.pool_materials import grid_feet, list_checks, list_materials, ring_feet
 from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, allowed_ways, spared, usable_ways
 from calc.words import say
 from calc.working import Working
 
 NAME = say("Pool bonding plan")
-STORABLE = "planes/storable_pool"
+STORABLE, POOL_GROUNDING = "planes/storable_pool", "places/pool_equipment_grounding"
 
 
 @calculator(
@@ -86,13 +86,13 @@ def pool_bonding_plan(
     >>> result.answer.values["decisions"]["fence"], result.answer.values["decisions"]["pump"]
     ('bond', 'bond')
     """
+    _warn(kind, amendment, working)
     if kind == ask.STORABLE:
         raise _storable(working)
     _both_or_none(pool_length, pool_width)
     plan, there, behind = Plan(working), _listed(parts), _listed(barrier)
     near = {ask.FENCE: fence, ask.DOOR: door, ask.PIPING: piping, ask.RACEWAY: raceway, ask.OTHER_METAL: other_metal}
     near = {key: feet for key, feet in near.items() if feet is not None}
-    _warn(kind, amendment, working)
     if kind == ask.FOUNTAIN:
         add_fountain(there, near, behind, plan)
     elif kind in ask.LIKE_A_TUB:
@@ -113,6 +113,8 @@ def pool_bonding_plan(
         pool.add_near_metal(near, other_height, behind, plan)
     if kind in (*ask.LIKE_A_POOL, ask.SPA_INDOORS):
         pool.add_water(water_contact, water_area, plan)
+    if asked := plan.count(ASK):
+        working.warn(say("Not decided here: {asked}. Ask the authority about these before anyone pours.", asked=asked))
     _note(kind, way, feet, working)
     return _answer(kind, feet, plan)
 
@@ -191,7 +193,7 @@ def _note(kind: str, way: str, feet: float | None, working: Working) -> None:
         say(
             "Bonding keeps parts near one voltage. It opens no breaker: motors and lights also need their equipment "
             "grounding conductor ({section}).",
-            section=working.section("places/pool_equipment_grounding"),
+            section=working.section(FOUNTAIN_GROUNDING if kind == ask.FOUNTAIN else POOL_GROUNDING),
         )
     )
     working.note(say("Never join the neutral to any of this."))

@@ -7,7 +7,7 @@ import math
 from calc.planes import pool_fields as ask
 from calc.planes.pool_perimeter import WIDTH
 from calc.words import say
-from calc.working import Working, shown_number
+from calc.working import Working, marked_section, shown_number
 
 RING_DISTANCE, RING_DEPTH = "planes/pool_ring_distance", "planes/pool_ring_depth"
 MESH, ALLOWANCE = "planes/pool_grid_spacing", "planes/wire_allowance"
@@ -89,9 +89,10 @@ def list_materials(way: str, feet: float | None, working: Working) -> None:
         working.note(
             say(
                 "The ring lies {near} to {far} in from the inside wall, {least} to {most} in below the base of the "
-                "surface.",
+                "surface ({section}).",
                 near=near["least"],
                 far=near["most"],
+                section=marked_section(working.cite(RING_DISTANCE)),
                 **deep,
             )
         )

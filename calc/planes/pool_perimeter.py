@@ -120,5 +120,8 @@ def add_ties(conductive: bool, plan: Plan) -> None:
         why = say("At {count} places or more, evenly around the pool, to its steel or its grid.", count=count)
         plan.add("ties", part, BOND, why, TIES)
     else:
-        why = say("The shell conducts nothing: {count} ties are not asked. One bond joins the surface.", count=count)
+        why = say(
+            "The shell does not count as conducting: {count} ties are not asked. One bond joins the surface.",
+            count=count,
+        )
         plan.add("ties", part, NEED_NOT, why, TIES)

@@ -88,9 +88,9 @@ def waterside_equipotential_plane(
     >>> result.answer.values["plane_needed"], result.answer.values["decisions"]["reach"]
     ('yes', 'in-order')
     """
+    _warn(working)
     if water == ask.SHIP:
         raise _ship(working)
-    _warn(working)
     plan, there = Plan(working), IN_ORDER if reach else BUILD
     if water == ask.BODY:
         asked = _asked_at_a_body(equipment, metal, there, plan)
@@ -105,7 +105,7 @@ def waterside_equipotential_plane(
         _add_shoreline(distance, plan)
     if wet_metal == "yes":
         _add_wet_metal(water, plan)
-    _note(water, working)
+    _note(water, asked is not None, working)
     return Answer(
         name=NAME,
         headline=say("A plane is needed here") if asked else say("No plane is asked here"),
@@ -146,7 +146,7 @@ def _asked_at_a_dock(
         plan.add("plane", PART, NEED_NOT, why, DOCK_CONTROLLED)
         return None
     if limits["asked"] == "no":
-        why = say("This edition asks for none at docks. The rule of ponds and lakes shows how one is built.")
+        why = say("This edition asks for none at docks or floating buildings. Ponds and lakes show how one is built.")
         plan.add("plane", PART, WISE, why, CONDITIONS)
         return None
     volt, distance = needed(volt, "voltage_to_ground"), needed(distance, "distance")
@@ -184,7 +184,10 @@ def _add_depth(depth: float, plan: Plan) -> None:
 def _add_shoreline(distance: float, plan: Plan) -> None:
     least, part = plan.working.cite(SHORELINE).value, say("Service equipment and the shoreline")
     if distance < least:
-        why = say("Nearer than {least} ft, for floating and submerged equipment.", least=least)
+        why = say(
+            "It stands nearer than {least} ft to the shoreline. That is for floating or submerged equipment.",
+            least=least,
+        )
         plan.add("shoreline", part, CHANGE, why, SHORELINE)
     else:
         plan.add("shoreline", part, IN_ORDER, say("At least {least} ft away.", least=least), SHORELINE)
@@ -218,8 +221,8 @@ def _warn(working: Working) -> None:
     working.warn(say("No bond makes water with power nearby fit for swimming."))
 
 
-def _note(water: str, working: Working) -> None:
-    if water == ask.BODY:
+def _note(water: str, needed_here: bool, working: Working) -> None:
+    if water == ask.BODY and needed_here:
         working.note(
             say(
                 "Join the plane by exothermic welds or listed connectors of stainless steel, brass or copper "
@@ -227,6 +230,7 @@ def _note(water: str, working: Working) -> None:
                 section=working.section(BOND_RULE),
             )
         )
+    if water == ask.BODY:
         words = {
             "size": working.cite("planes/water_equipment_conductor").value,
             "section": working.section("places/floating_equipment_grounding"),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from calc.touch.deck_fields import RING, SHELL
 from calc.touch.deck_profile import Profile
 from calc.words import say
-from calc.working import Working, three_figures
+from calc.working import Working, marked_section, three_figures
 
 PERIMETER = "places/pool_perimeter"
 TESTS = "places/deck_tests"
@@ -81,7 +81,7 @@ def note_of_one_wire(arrangement: str, out: float, working: Working) -> None:
                 "Where the code accepts one wire, it lies {least} to {most} in from the inside wall ({section}).",
                 least=row["out_least"],
                 most=row["out_most"],
-                section=place.section,
+                section=marked_section(place),
             )
         )
 
@@ -97,8 +97,8 @@ def note_the_model(shell_too: bool, off: float, rise: float, working: Working) -
     )
     working.note(
         say(
-            "It is what a meter reads with no one there: the upper bound of what a person gets in even soil. Someone "
-            "wet from the pool meets the same as a hand on bonded metal."
+            "It is what a meter reads with no one there: in even soil with no slab the upper bound of what a person "
+            "gets. Someone wet from the pool meets the same as a hand on bonded metal."
         )
     )
     working.note(
@@ -107,12 +107,8 @@ def note_the_model(shell_too: bool, off: float, rise: float, working: Working) -
             "current into the earth does."
         )
     )
-    working.note(
-        say(
-            "Left out: a shell that insulates, the water, and the slab as a layer of its own. A dry slab above the "
-            "metal can leave several times the voltage shown."
-        )
-    )
+    working.warn(say("A dry slab above the metal can leave several times the voltage shown."))
+    working.note(say("Left out: a shell that insulates, the water, and the slab as a layer of its own."))
     if not shell_too:
         working.note(say("Metal in the deck is counted alone, as beside a shell of vinyl or fiberglass."))
     working.note(

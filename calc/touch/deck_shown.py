@@ -16,6 +16,18 @@ LINE_WORDS = {SIDE: say("out from the middle of a long side"), CORNER: say("out 
 CHARTED = {step / 2 for step in range(13)}  # ft
 
 
+LEAST_VOLT = 0.0005
+
+
+def volt_figure(volt: float) -> str | Sentence:
+    """Give a voltage to three digits; never as nothing.
+
+    >>> volt_figure(53.728), str(volt_figure(0.0003))
+    ('53.7', 'less than 0.0005')
+    """
+    return three_figures(volt) if volt >= LEAST_VOLT else say("less than {least}", least=shown_number(LEAST_VOLT))
+
+
 def record_touch(metal: Metal, profile: Profile, rise: float, working: Working) -> None:
     """Record how the metal was solved, and the touch voltage at four distances from the wall."""
     working.step(
@@ -32,8 +44,8 @@ def record_touch(metal: Metal, profile: Profile, rise: float, working: Working) 
             say(
                 "Touch voltage {ft} ft from the wall: {side} V out from a side, {corner} V out from a corner.",
                 ft=shown_number(ft),
-                side=three_figures(rise * side),
-                corner=three_figures(rise * corner),
+                side=volt_figure(rise * side),
+                corner=volt_figure(rise * corner),
             )
         )
 
@@ -48,7 +60,7 @@ def record_steps(profile: Profile, rise: float, working: Working) -> None:
             say(
                 "{what}: {volt} V, feet {near} and {far} ft from the wall, {line}.",
                 what=words,
-                volt=three_figures(rise * found.part),
+                volt=volt_figure(rise * found.part),
                 near=shown_number(round(found.near, 2)),
                 far=shown_number(round(found.far, 2)),
                 line=LINE_WORDS[found.line],
@@ -70,7 +82,7 @@ def compared_table(metals: Mapping[str, Metal], profiles: Mapping[str, Profile],
     """Give every arrangement at the same rise, a row each."""
 
     def volt(part: float) -> Sentence:
-        return say("{volt} V", volt=three_figures(rise * part))
+        return say("{volt} V", volt=volt_figure(rise * part))
 
     headings = {
         "metal": say("Bonded metal"),

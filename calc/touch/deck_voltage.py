@@ -136,7 +136,11 @@ def deck_voltage(
     note_the_model(shell == "yes" or arrangement == ask.SHELL, metals[arrangement].off, rise, working)
     return Answer(
         name=NAME,
-        headline=say("Up to {volt} V between hand and deck", volt=three_figures(touch)),
+        headline=say(
+            "Up to {volt} V between hand and deck within {width} ft",
+            volt=three_figures(touch),
+            width=shown_number(strip),
+        ),
         detail=say(
             "That is {percent} percent of the rise, {ft} ft {line}. At {distance} ft: up to {there} V.",
             percent=three_figures(100 * part),

@@ -10,7 +10,7 @@ from calc.electrodes.entered import said_number, shown
 from calc.touch import shock_fields as ask
 from calc.touch import shock_words as tell
 from calc.touch.body import IMPEDANCE, Currents, body_currents
-from calc.touch.surface_words import LET_GO
+from calc.touch.lasting_current import BREATHING, LET_GO
 from calc.touch.time_zones import (
     PERCEPTION,
     ZONES,
@@ -86,6 +86,8 @@ def shock_limits(
         verdict = _lasting(currents.most, let_go, working)
         charts = (_bars(currents, working),)
         working.note(say("Nothing ends it, so no limit by time holds. Only letting go counts."))
+        if time is not None:
+            working.note(say("The time entered is not used: it counts only if a device ends the fault."))
     else:
         zone = zone_of(currents.most, second, working)
         working.step(say("Zone of the most current and this time: {zone}.", zone=zone), zone, "", (ZONES,))
@@ -95,12 +97,12 @@ def shock_limits(
             verdict = min(verdict, _lasting(currents.most, let_go, working), key=tell.WORST_FIRST.index)
         charts = (zone_chart(currents, second, working), limit_chart(currents, second, working))
     fastest, slowest = (interrupter_time(each, working) for each in (currents.most, currents.few))
-    tell.tell_of_interrupters(fastest, slowest, path, working)
+    tell.tell_of_interrupters(fastest, slowest, voltage, path, working)
     tell.state_the_body(working)
     return Answer(
         name=NAME,
         headline=_headline(currents, second),
-        detail=_detail(verdict, currents, limit),
+        detail=_detail(verdict, currents, limit, second is None, working),
         basis=IMPEDANCE,
         said=f"{verdict}-{said_number(currents.most)}-milliampere",
         values={
@@ -120,7 +122,7 @@ def shock_limits(
 
 def _lasting(most: float, let_go: float, working: Working) -> str:
     """Judge a shock that nothing ends: from where breathing may stop it can kill."""
-    if most >= working.cite(tell.BREATHING).rows[0]["low"]:
+    if most >= working.cite(BREATHING).rows[0]["low"]:
         return tell.CAN_KILL
     if most > let_go:
         return tell.CANNOT_LET_GO
@@ -142,21 +144,31 @@ def _headline(currents: Currents, second: float | None) -> Sentence:
     return say("Up to {most} mA for {second} s", most=shown(currents.most), second=shown(second))
 
 
-def _detail(verdict: str, currents: Currents, limit: float | None) -> Sentence:
+def _detail(verdict: str, currents: Currents, limit: float | None, lasts: bool, working: Working) -> Sentence:
     half = shown(currents.half)
+    many = currents.half > max(row["half"] for row in working.cite(LET_GO).rows)
+    who = say("Most") if many else say("Some")
     if verdict == tell.CAN_KILL:
         return say("It can kill. Half of people get more than {half} mA.", half=half)
+    if verdict == tell.CANNOT_LET_GO and lasts:
+        return say(
+            "{who} cannot let go. Then skin gives way, the current grows, and it can kill. Half of people get more "
+            "than {half} mA.",
+            who=who,
+            half=half,
+        )
     if verdict == tell.CANNOT_LET_GO and limit is not None:
         return say(
-            "Some cannot let go, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it ends "
+            "{who} cannot let go, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it ends "
             "in time.",
+            who=who,
             half=half,
             limit=shown(limit),
         )
     if verdict == tell.CANNOT_LET_GO:
-        return say("Some cannot let go. Half of people get more than {half} mA.", half=half)
+        return say("{who} cannot let go. Half of people get more than {half} mA.", who=who, half=half)
     if verdict == tell.FELT:
-        return say("It is felt. A start, a fall or water can turn it deadly.")
+        return say("It is felt, and children let go at less than others. A start, a fall or water can turn it deadly.")
     return say("Hardly felt on land, but it shows that something is wrong.")
 
 

@@ -5,13 +5,14 @@ from __future__ import annotations
 from calc.declare import NotCovered
 from calc.electrodes.entered import shown
 from calc.touch.body import Currents
+from calc.touch.lasting_current import BREATHING, LET_GO
 from calc.touch.shock_fields import DRY, HAND_HAND
-from calc.touch.surface_words import LET_GO, feel_a_tingle
+from calc.touch.surface_words import feel_a_tingle
 from calc.words import say
 from calc.working import Working
 
-BREATHING = "touch/breathing"
 WET_CONTACT = "touch/wet_contact_limit"
+INTERRUPTER_VOLTAGE = "fault/interrupter_class_a_voltage"
 CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT = "can-kill", "cannot-let-go", "felt", "hardly-felt"
 WORST_FIRST = (CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT)
 ASSUMPTIONS = (
@@ -87,12 +88,19 @@ def tell_of_letting_go(currents: Currents, working: Working) -> None:
     )
 
 
-def tell_of_interrupters(fastest: float | None, slowest: float | None, path: str, working: Working) -> None:
+def tell_of_interrupters(
+    fastest: float | None, slowest: float | None, volt: float, path: str, working: Working
+) -> None:
     """Record what a class A interrupter does and does not: its longest time, s, at the most and at the least current.
 
-    None stands for a current at which it need not open.
+    None stands for a current at which it need not open. volt: across the body; above its rating no time is told.
     """
-    if fastest is None:
+    rated = working.cite(INTERRUPTER_VOLTAGE).value
+    if volt > rated:
+        working.note(
+            say("Class A ground-fault interrupters are made for {rated} V or less. Count on none here.", rated=rated)
+        )
+    elif fastest is None:
         working.note(say("A class A ground-fault interrupter need not open at this current."))
     else:
         words = {"fastest": shown(fastest), "slowest": shown(slowest) if slowest else ""}

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from calc.electrodes.entered import shown
 from calc.fault.caution import state_the_model
+from calc.touch.lasting_current import warn_of_a_lasting_current
 from calc.touch.surface_fields import WET
 from calc.words import say
 from calc.working import Working
 
-LET_GO = "touch/let_go"
 ASSUMPTIONS = (
     say("the soil is the same all around and far down, with no slab or paving on it"),
     say("the whole voltage is on the metal; what the source's own electrodes take is left out"),
@@ -30,22 +30,13 @@ def feel_a_tingle(working: Working) -> None:
 def state_what_it_means(leak: float, device: float, milliampere: float, feet: str, working: Working) -> None:
     """Record warnings and notes. leak: most ampere. milliampere: most through a body."""
     feel_a_tingle(working)
-    let_go = min(row["nearly_all"] for row in working.cite(LET_GO).rows)
-    if milliampere > let_go:
+    most = say("{most} mA", most=shown(milliampere))
+    if not warn_of_a_lasting_current(milliampere, most, working):
         working.warn(
             say(
-                "Up to {most} mA through a body is more than the {let_go} mA at which some cannot let go. It lasts, "
-                "so no limit for short shocks holds.",
-                most=shown(milliampere),
-                let_go=let_go,
-            )
-        )
-    else:
-        working.warn(
-            say(
-                "Up to {most} mA through a body here. A start or a fall can still hurt, and wet ground elsewhere may "
-                "have more.",
-                most=shown(milliampere),
+                "Up to {most} through a body here. A start or a fall can still hurt. Nearer the metal or on wetter "
+                "ground there is more.",
+                most=most,
             )
         )
     working.note(
@@ -69,5 +60,8 @@ def state_what_it_means(leak: float, device: float, milliampere: float, feet: st
     )
     working.note(say("Metal joined to the live part has all of its voltage. A hand on that is worse."))
     if feet == WET:
-        working.note(say("Wet bare feet count as nothing. In water it can be worse: this is not for pools or docks."))
+        working.note(say("Wet bare feet count as nothing."))
+    working.warn(
+        say("In water, and for livestock, far less can harm: this is not for pools, docks or farm animals.")
+    )
     state_the_model(working, ASSUMPTIONS)

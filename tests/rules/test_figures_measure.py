@@ -22,6 +22,11 @@ def test_the_military_goal_is_one_milliohm_and_says_it_is_unverified():
     assert {rule("measure/limit_of_military_bond", edition).mark for edition in EDITIONS} == {"memory"}
 
 
+def test_limits_seen_only_in_forums_say_they_are_unverified():
+    for name in ("limit_of_ground_path", "limit_of_patient_receptacle"):
+        assert {rule(f"measure/{name}", edition).mark for edition in EDITIONS} == {"memory"}
+
+
 def test_practice_begins_high_current_at_10_ampere_and_lets_reversed_readings_be_10_percent_off():
     assert value("high_current") == 10
     assert value("reversal_difference") == 10

@@ -218,3 +218,15 @@ def test_a_wet_body_takes_more_but_never_twice_and_none_more_than_ohms_law_allow
             usual, wet, volt = (found[f"{how}_{name}_{key}"] for key in ("body", "body_wet", "volt"))
             assert usual <= wet * (1 + 1e-9) + 1e-8 and wet <= 2 * usual * (1 + 1e-9) + 1e-8
             assert usual <= volt * (1 + 1e-9) + 1e-8
+
+
+@pytest.mark.parametrize(("neutral_volt", "kills"), [("9.99", False), ("10.01", True)])
+def test_from_20_milliampere_breathing_may_stop(neutral_volt, kills):
+    """Wet, 500 ohm: 10 V straight from a stiff neutral are 20 mA."""
+    said = spoken(between(STRAY, neutral_volt=neutral_volt, one_neutral_ohm="0.0001"))
+    assert ("breathing may stop" in said) == kills and "can kill" in said
+
+
+@pytest.mark.parametrize("base", [LEAK, STRAY])
+def test_water_and_livestock_are_warned_of(base):
+    assert any("livestock" in str(each) for each in between(base).working.warnings)

@@ -247,3 +247,35 @@ def test_a_higher_reading_is_never_judged_better(readings, spread):
 def test_a_less_steady_meter_never_proves_more(reading, spreads):
     proven = [verdict(TWO, reading=reading, lead_spread=each) != "cannot-tell" for each in sorted(spreads, key=float)]
     assert proven == sorted(proven, reverse=True)
+
+
+@pytest.mark.parametrize(
+    ("base", "changed"),
+    [(TESTER, {"reading": "0"}), (FOUR, {"reading": "0", "reverse_reading": "0"}), (DROP, {"drop": "0"})],
+)
+def test_a_reading_of_nothing_proves_nothing_without_the_last_digit(base, changed):
+    assert to_mend(base, **changed) == ["digit"]
+    assert verdict(base, **changed, digit="0.0001") == "pass"
+
+
+@pytest.mark.parametrize("base", [TESTER, TWO, FOUR, DROP])
+def test_a_meter_taken_as_perfect_is_warned_of(base):
+    assert "counts the meter as perfect" in spoken(judged(base))
+    assert "counts the meter as perfect" not in spoken(judged(base, meter_percent="1"))
+
+
+def test_a_range_without_width_is_not_called_one():
+    assert "between" not in str(judged().answer.detail) and "taken as perfect" in str(judged().answer.detail)
+    assert "between" in str(judged(meter_percent="1").answer.detail)
+
+
+def test_without_a_wire_and_without_joints_nothing_is_judged():
+    assert to_mend(joints="0") == ["joints"]
+
+
+@pytest.mark.parametrize(("reading", "told"), [("0.002", False), ("0.00201", True), ("0.01", True)])
+def test_a_pass_by_what_poor_joints_are_allowed_is_warned_of(reading, told):
+    """Two joints: likely 1 milliohm each, at most 5."""
+    result = judged(reading=reading)
+    assert result.answer.values["verdict"] == "pass"
+    assert ("what a poor joint is allowed" in spoken(result)) == told

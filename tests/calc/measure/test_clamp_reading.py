@@ -223,3 +223,15 @@ def test_no_reading_drops_a_cause_but_those_of_a_main_that_is_not_there(where, a
     found = causes(where=where, ampere=f"{ampere:.6f}", follows_load=follows, water_main=main, **written)
     gone = {"neighbor", "shared-main"} if main == "no" else set()
     assert set(found) == set(USUAL_ORDER[where]) - gone and found.index("meter") in (0, len(found) - 1)
+
+
+@pytest.mark.parametrize("main", KNOWN)
+def test_what_goes_with_the_main_off_is_no_neighbors_and_not_the_utilitys(main):
+    found = causes(off_ampere="0", follows_load="no", water_main=main)
+    assert found[0] == "leak" and found.index("neutral-loss") < found.index("utility")
+    assert main == "no" or found.index("neutral-loss") < found.index("neighbor")
+
+
+@pytest.mark.parametrize("where", PLACES)
+def test_every_answer_tells_the_signs_at_which_the_power_is_shut_off_at_once(where):
+    assert "Lights that brighten and dim" in spoken(told(where=where))

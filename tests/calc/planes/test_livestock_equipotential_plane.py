@@ -119,3 +119,25 @@ def test_2026_tells_how_a_plane_is_built_and_2023_does_not():
     }
     assert "grid of bare solid copper" in said["2026"]
     assert "grid" not in said["2017"] + said["2020"] + said["2023"]
+
+
+def test_a_resistor_smaller_than_a_cow_bounds_what_she_takes_by_its_own_current():
+    """0.3 V / 100 ohm = 3 mA; across 200 ohm 1.5 mA, above the mean cow's 0.3 / 254 and below 0.3 / 141."""
+    for ohm, mean, lowest in (("100", 3, 3), ("200", 1.5, 2.128), ("500", 1.181, 2.128)):
+        found = answered(**FLOOR, volt="0.3", resistor=ohm)
+        assert found["mean_cow_milliampere"] == pytest.approx(mean, rel=1e-3)
+        assert found["lowest_cow_milliampere"] == pytest.approx(lowest, rel=1e-3)
+
+
+@pytest.mark.parametrize("meter", ["open", "with-resistor"])
+def test_a_reading_like_that_of_a_fault_has_the_power_shut_off_first(meter):
+    for volt, first in (("2.25", False), ("2.26", True), ("50", True)):
+        answer = livestock_equipotential_plane(edition="2017", **FLOOR, volt=volt, meter=meter).answer
+        assert ("have the power shut off" in str(answer.headline)) is first
+        whys = [str(row.cells["why"]) for row in answer.table.rows]
+        assert any("Put no resistor" in why for why in whys) is (first and meter == "open")
+
+
+def test_a_meter_that_shows_nothing_is_never_told_as_no_current():
+    answer = livestock_equipotential_plane(edition="2017", **FLOOR, volt="0").answer
+    assert "0 mA" not in f"{answer.headline} {answer.detail}" and "last digit" in str(answer.detail)

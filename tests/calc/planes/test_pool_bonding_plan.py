@@ -222,3 +222,26 @@ def test_the_text_not_seen_is_said_for_the_surface_in_2023_and_2026():
 def test_a_barrier_spares_what_is_behind_it_and_nothing_else():
     found = decided(**POOL, fence=1, door=1, barrier="fence")
     assert (found["fence"], found["door"]) == ("need-not", "bond")
+
+
+def test_a_storable_pool_too_is_warned_of_a_tingle():
+    assert "tingle" in str(pool_bonding_plan(edition="2020", kind="storable").working.warnings[0])
+
+
+@pytest.mark.parametrize(("way", "told"), [("steel", False), ("mesh", True)])
+def test_what_the_edition_leaves_to_the_authority_is_counted_in_a_warning(way, told):
+    result = pool_bonding_plan(edition="2020", kind="in-ground-conductive", surfaces="paved", way=way)
+    assert ("Not decided here: 1." in " ".join(map(str, result.working.warnings))) is told
+
+
+@pytest.mark.parametrize(("edition", "marked"), [("2017", False), ("2023", True), ("2026", True)])
+def test_figures_of_the_ring_that_nobody_saw_are_marked_where_they_stand(edition, marked):
+    result = pool_bonding_plan(edition=edition, kind="in-ground-conductive", surfaces="unpaved", way="ring")
+    ring = next(str(words) for words in result.working.notes if str(words).startswith("The ring lies"))
+    assert ("unverified" in ring) is marked
+
+
+@pytest.mark.parametrize(("edition", "section"), [("2017", "680.54"), ("2020", "680.54(A)")])
+def test_a_fountain_names_its_own_rule_of_equipment_grounding(edition, section):
+    notes = pool_bonding_plan(edition=edition, kind="fountain", parts="pump").working.notes
+    assert f"({section})." in str(notes[0])

@@ -111,3 +111,14 @@ def test_the_first_warning_is_of_a_tingle_and_nothing_is_called_safe(water, edit
     assert "tingle" in str(result.working.warnings[0]) and "swimming" in str(result.working.warnings[1])
     words = [*result.working.warnings, *result.working.notes, result.answer.headline, result.answer.detail]
     assert "safe" not in " ".join(map(str, words)).lower()
+
+
+def test_a_ship_too_is_warned_of_a_tingle():
+    result = waterside_equipotential_plane(edition="2023", water="ship", equipment="service")
+    assert "tingle" in str(result.working.warnings[0])
+
+
+def test_how_a_plane_is_joined_is_told_only_where_one_is_asked():
+    for metal, told in (("yes", True), ("no", False)):
+        notes = waterside_equipotential_plane(edition="2020", **POND, metal=metal).working.notes
+        assert any("exothermic" in str(words) for words in notes) is told

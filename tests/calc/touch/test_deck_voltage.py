@@ -440,3 +440,24 @@ def test_no_input_crashes():
         if result.answer:
             assert 0 < result.answer.values["touch_volt"] < 0.1
     assert outcomes == {"answer", "fix", "not_covered"}
+
+
+def test_the_headline_says_how_far_it_was_sought():
+    assert str(deck().answer.headline).endswith("within 3 ft")
+
+
+@pytest.mark.parametrize("arrangement", ARRANGEMENTS)
+def test_a_dry_slab_is_warned_of(arrangement):
+    assert any("dry slab" in str(each) for each in deck(arrangement=arrangement).working.warnings)
+
+
+@pytest.mark.parametrize("edition", ["2023", "2026"])
+def test_the_place_of_one_wire_is_marked_where_nobody_saw_the_text(edition):
+    told = next(str(each) for each in deck(edition, ring_distance="30in").working.warnings if "it lies" in str(each))
+    assert "unverified" in told
+
+
+def test_a_voltage_too_small_to_show_is_never_told_as_nothing():
+    result = deck(rise="0.1V", arrangement="mesh", mesh_width="1ft", spacing="2in", depth="1.5in")
+    assert min(result.answer.values["side_volts"]) < 0.0005
+    assert "less than 0.0005 V" in words(result) and " 0 V" not in words(result)

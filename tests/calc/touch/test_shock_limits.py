@@ -291,3 +291,26 @@ def test_a_longer_shock_is_never_judged_milder(volt, second, path, condition):
     ]
     lasting = order.index(values(voltage=f"{volt:.4f}", path=path, condition=condition)["verdict"])
     assert judged == sorted(judged) and lasting <= judged[2]
+
+
+def test_a_lasting_shock_that_holds_someone_is_said_to_kill():
+    held = shock_limits(edition="2023", voltage="9.99V")
+    assert held.answer.values["verdict"] == "cannot-let-go" and "it can kill" in str(held.answer.detail)
+
+
+@pytest.mark.parametrize(("voltage", "who"), [("12V", "Some"), ("60V", "Most")])
+def test_where_half_of_all_are_held_it_says_most(voltage, who):
+    """Half of men let go at 15.5 mA; half of people get 11 mA at 12 V and 62 mA at 60 V."""
+    answer = shock_limits(edition="2023", voltage=voltage, clears="yes", time="0.05s").answer
+    assert str(answer.detail).startswith(f"{who} cannot let go")
+
+
+def test_a_time_entered_for_a_shock_that_nothing_ends_is_told_as_not_used():
+    assert "not used" in words(shock_limits(edition="2023", voltage="50V", time="0.1s"))
+    assert "not used" not in words(shock_limits(edition="2023", voltage="50V"))
+
+
+@pytest.mark.parametrize(("voltage", "counted"), [("240V", True), ("240.1V", False), ("480V", False)])
+def test_no_class_a_interrupter_is_counted_on_above_240_volts(voltage, counted):
+    said = words(shock_limits(edition="2023", voltage=voltage))
+    assert ("interrupter opens within" in said) == counted and ("Count on none" in said) != counted

@@ -276,3 +276,15 @@ def test_no_voltage_is_above_that_of_the_metal(inputs, cover, distance, size):
         found = result.answer.values
         assert 0 < found["volt_there_low"] <= found["volt_there_high"] <= TOP * found["volt_over_high"] <= TOP * 120
         assert 0 <= found["step_volt"] <= found["worst_step_volt"] + 1e-9 <= 120
+
+
+@pytest.mark.parametrize(("voltage", "kills"), [("30V", False), ("40V", True), ("120V", True)])
+def test_from_20_milliampere_it_says_that_breathing_may_stop(voltage, kills):
+    """37.567 V of 120 over 500 ohm: 18.8 mA at 30 V, 25 at 40 V."""
+    result = ground(ELBOW, voltage_to_ground=voltage)
+    assert ("breathing may stop" in words(result)) == kills and "can kill" in words(result)
+
+
+@pytest.mark.parametrize("feet", ["wet", "bare", "shod"])
+def test_water_and_livestock_are_warned_of_whatever_the_feet(feet):
+    assert any("livestock" in str(each) for each in ground(ELBOW, feet=feet).working.warnings)
