@@ -61,7 +61,5 @@ def state_what_it_means(leak: float, device: float, milliampere: float, feet: st
     working.note(say("Metal joined to the live part has all of its voltage. A hand on that is worse."))
     if feet == WET:
         working.note(say("Wet bare feet count as nothing."))
-    working.warn(
-        say("In water, and for livestock, far less can harm: this is not for pools, docks or farm animals.")
-    )
+    working.warn(say("In water, and for livestock, far less can harm: this is not for pools, docks or farm animals."))
     state_the_model(working, ASSUMPTIONS)

@@ -11,7 +11,7 @@ from playwright.sync_api import expect
 from calc import CALCULATORS
 from calc.table import example_table
 from tests.browser.conftest import PHONE
-from tests.browser.test_every_page import AXE
+from tests.browser.test_accessibility import AXE
 
 ROOT = Path(__file__).parents[2]
 SLUG = "main-bonding-jumper"
