@@ -15,7 +15,7 @@ from site_assets.build.glossary import terms
 from site_assets.build.page_data import DOCS, ROOMS, page_data, pages, title_of
 from site_assets.render.answer import text
 
-PLACES_WITH_CITATIONS = (*ROOMS, "calculators", "lessons")
+ROOMS_WITH_CITATIONS = (*ROOMS, "calculators")
 LEFT_OUT = "\n## What it leaves out"
 LONGEST = 250
 # Sorted after every article of the code.
@@ -28,7 +28,7 @@ _CITED_IN_MARKDOWN = re.compile(r"""(?:section|figure)\(\s*["']([a-z0-9_]+/[a-z0
 def citing_pages() -> dict[str, list[str]]:
     """Give for every rule that a page cites the pages that cite it, in their text or in their checks."""
     cited: dict[str, list[str]] = {}
-    for page in pages(*PLACES_WITH_CITATIONS):
+    for page in pages(*ROOMS_WITH_CITATIONS):
         keys = _CITED_IN_MARKDOWN.findall((DOCS / f"{page}.md").read_text(encoding="utf-8"))
         if page.partition("/")[0] in ROOMS:
             data = page_data(page)

@@ -19,7 +19,7 @@ def figure(key: str, column: str = "", **where: object) -> str:
 
     def shown(edition: str) -> str:
         stated = rule(key, edition)
-        return f'<span class="whole">{text(_figure(stated, column, where))}</span>{_mark(stated)}'
+        return _whole(stated, column, where) + _mark(stated)
 
     return by_edition(shown)
 
@@ -32,10 +32,14 @@ def figure_with_section(key: str, column: str = "", **where: object) -> str:
 
     def shown(edition: str) -> str:
         stated = rule(key, edition)
-        whole = f'<span class="whole">{text(_figure(stated, column, where))}</span>'
-        return f"{whole} ({text(stated.section)}{_mark(stated)})"
+        return f"{_whole(stated, column, where)} ({text(stated.section)}{_mark(stated)})"
 
     return by_edition(shown)
+
+
+def _whole(stated: Rule, column: str, where: dict[str, object]) -> str:
+    """Give the figure so that its number never stands apart from its unit."""
+    return f'<span class="whole">{text(_figure(stated, column, where))}</span>'
 
 
 def _mark(stated: Rule) -> str:

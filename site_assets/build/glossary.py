@@ -18,7 +18,7 @@ NOT_EXPLAINED_IN = HEADINGS | {"a", "svg", "code", "button", "summary", "label",
 NOT_EXPLAINED_CLASS = "also-called"
 EXPLAINED_IN = {"p", "li", "td", "dd"}
 EXPLAINED_ON_A_PAGE = 12
-ROOMS_EXPLAINED = ("parts", "places", "calculators", "lessons")
+ROOMS_EXPLAINED = ("parts", "places", "calculators")
 
 
 @dataclass(frozen=True)
@@ -84,7 +84,7 @@ def words_of_form(calculator: Calculator, to_top: str) -> str:
     """Give links to the terms that the labels and hints of a form use."""
     asked = calculator.fields.values()
     said = " ".join(str(words) for each in asked for words in (each.label, each.hint))
-    used = [each for each in terms() if _pattern().search(said) and _mention(each.term).search(said)]
+    used = [each for each in terms() if _mention(each.term).search(said)]
     if not used:
         return ""
     links = ", ".join(f'<a href="{to_top}glossary.html#{each.anchor}">{text(each.term)}</a>' for each in used)

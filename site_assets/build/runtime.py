@@ -86,23 +86,21 @@ def archive_sources(modules):
 
 
 def standard_library(modules):
-    """The kept modules of the interpreter's own library, their docstrings emptied as our own are."""
+    """The kept modules of the interpreter's own library."""
     with zipfile.ZipFile(PYODIDE / "python_stdlib.zip") as library:
         names = [name for name in library.namelist() if name.endswith(".py")]
-        kept = [name for name in names if modules is None or module_name(name) in modules]
-        return {name: without_docstrings(library.read(name)) for name in kept}
+        return {name: library.read(name) for name in names if modules is None or module_name(name) in modules}
 
 
 def installed():
-    """The files of the installed packages that go in, their docstrings emptied as our own are."""
+    """The files of the installed packages that go in."""
     left_out = tuple(contents()["left_out"])
     found = {}
     for name in contents()["distributions"]:
         for file in distribution(name).files:
             path = file.as_posix()
             if goes_in(file) and ".dist-info/" not in path and not path.startswith(("..", *left_out)):
-                data = Path(file.locate()).read_bytes()
-                found[path] = without_docstrings(data) if path.endswith(".py") else data
+                found[path] = Path(file.locate()).read_bytes()
     return found
 
 
@@ -125,17 +123,15 @@ def own():
             if file.is_file() and goes_in(file):
                 found[file.relative_to(ROOT).as_posix()] = file.read_bytes()
     code = b"\n".join(data for name, data in found.items() if name.endswith(".py"))
-    return {
-        name: without_docstrings(data) if name.endswith(".py") else data
-        for name, data in found.items()
-        if is_computed_with(name, code)
-    }
+    rules = {name: name.removeprefix(RULES).removesuffix(".toml") for name in found if name.startswith(RULES)}
+    # Sources and changes stand beside the rooms of the rules; every calculator reads them.
+    for_pages = {name for name, key in rules.items() if "/" in key and not is_computed_with(key, code)}
+    return {name: data for name, data in found.items() if name not in for_pages}
 
 
-def is_computed_with(name, code):
-    """Whether a file is no rule, or one that the calculators name; the others are for the pages alone."""
-    key = name.removeprefix(RULES).removesuffix(".toml")
-    return not name.startswith(RULES) or "/" not in key or key.startswith(NAMED_BY_PARTS) or f'"{key}"'.encode() in code
+def is_computed_with(key, code):
+    """Whether the calculators, whose `code` is given, name a rule; the others are for the pages alone."""
+    return key.startswith(NAMED_BY_PARTS) or f'"{key}"'.encode() in code
 
 
 def without_docstrings(source):
@@ -175,9 +171,10 @@ def fingerprint(sources):
 
 
 def compiled(sources, scratch):
-    """The same files with each `.py` turned into a `.pyc` that needs no source."""
+    """The same files with each `.py` turned into a `.pyc` that needs no source and has no docstrings."""
     archive = scratch / "sources.zip"
-    write_archive(archive, sources)
+    bare = {name: without_docstrings(data) if name.endswith(".py") else data for name, data in sources.items()}
+    write_archive(archive, bare)
     # Hashes instead of times inside the compiled files, and one order of sets: equal sources, equal bytes.
     settings = {**os.environ, "SOURCE_DATE_EPOCH": "315532800", "PYTHONHASHSEED": "0"}
     command = [sys.executable, "-m", "pyodide_cli", "py-compile", "--silent", "--compression-level", "0", archive]

@@ -1,5 +1,6 @@
 // One calculator's form: what was typed goes to Python as a query, what Python says is shown.
 
+import { copyWords } from "./notes.js";
 import { ask, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
 
@@ -201,15 +202,9 @@ async function act({ target }, state) {
 }
 
 /** Copies the answer's note with the link that restores it. */
-async function copyNote(button) {
+function copyNote(button) {
   const note = button.closest("section").querySelector("[data-answer-note]");
-  try {
-    await navigator.clipboard.writeText(`${note.textContent}\n${location.href}`);
-    button.textContent = button.dataset.copied;
-  } catch {
-    note.hidden = false;
-    getSelection().selectAllChildren(note); // where copying is blocked, the note stands ready to be copied by hand
-  }
+  copyWords(button, note, `${note.textContent}\n${location.href}`);
 }
 
 function whenIdle(run) {

@@ -6,14 +6,19 @@ export function startNotes() {
   }
 }
 
-async function copyNote(button) {
+function copyNote(button) {
   const note = button.closest(".correction").querySelector("[data-note]");
-  const words = `${note.innerText.trim()}\n${linkTo(button.dataset.copyNote)}`;
+  copyWords(button, note, `${note.innerText.trim()}\n${linkTo(button.dataset.copyNote)}`);
+}
+
+/** Copies the words of a note; where copying is blocked, the note stands ready to be copied by hand. */
+export async function copyWords(button, note, words) {
   try {
     await navigator.clipboard.writeText(words);
     button.textContent = button.dataset.copied;
   } catch {
-    getSelection().selectAllChildren(note); // where copying is blocked, the note stands ready to be copied by hand
+    note.hidden = false;
+    getSelection().selectAllChildren(note);
   }
 }
 

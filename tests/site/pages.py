@@ -15,6 +15,11 @@ def html_files() -> list[Path]:
     return pages
 
 
+def article(html: str) -> str:
+    """Give the part of a page between its frame: what its own Markdown became."""
+    return html[html.index("<article") : html.index("</article>")]
+
+
 class Page(HTMLParser):
     """One built page: its elements, ids and the text of chosen parts."""
 

@@ -5,7 +5,7 @@ from statistics import median
 import pytest
 
 from site_assets.build.page_data import ROOMS
-from tests.site.pages import SITE
+from tests.site.pages import SITE, article
 from tests.site.reading_level import data_prose, grade, prose, syllables
 
 MEDIAN_AT_MOST, WORST_AT_MOST = 8, 10
@@ -20,7 +20,7 @@ def grades() -> dict[str, float]:
         if name in NO_PROSE or name.startswith("editions/2"):
             continue
         html = path.read_text(encoding="utf-8")
-        sentences = prose(html[html.index("<article") : html.index("</article>")])
+        sentences = prose(article(html))
         if name.partition("/")[0] in ROOMS:
             sentences += data_prose(name.removesuffix(".html"))
         found[name] = grade(sentences)

@@ -3,12 +3,12 @@
 import re
 
 from site_assets.build.glossary import terms
-from tests.site.pages import SITE
+from tests.site.pages import SITE, article
 
 
 def rows() -> list[str]:
     html = (SITE / "glossary-spanish.html").read_text(encoding="utf-8")
-    return re.findall(r"<li>(.*?)</li>", html[html.index("<article") : html.index("</article>")])
+    return re.findall(r"<li>(.*?)</li>", article(html))
 
 
 def test_every_spanish_word_leads_to_its_english():

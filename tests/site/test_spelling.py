@@ -8,7 +8,7 @@ from spellchecker import SpellChecker
 
 from site_assets.build.glossary import terms
 from site_assets.build.page_data import ROOMS, pages
-from tests.site.pages import SITE
+from tests.site.pages import SITE, article
 from tests.site.reading_level import data_prose, prose
 
 WORD = re.compile(r"[^\W\d_][^\W\d_'’]*")
@@ -21,7 +21,7 @@ def written() -> Counter:
     for path in sorted(SITE.rglob("*.html")):
         html = path.read_text(encoding="utf-8")
         if "<article" in html:
-            told += prose(html[html.index("<article") : html.index("</article>")])
+            told += prose(article(html))
     for page in pages(*ROOMS):
         told += data_prose(page)
     words = (
