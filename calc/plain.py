@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from calc import permalink
 from calc.declare import Calculator, Fix, Result
@@ -81,12 +81,17 @@ def said_before(result: Result) -> dict | None:
     """Give what a link's maker was answered when it is not what is answered now, and the changes that explain it."""
     if not result.said_before or result.outcome == "fix" or result.said_before == result.said:
         return None
-    explained = [
-        row
-        for row in changes()["change"]
-        if row["calculator"] == result.calculator.slug and result.edition in row["editions"]
-    ]
+    explained = [row for row in changes()["change"] if _explains(row, result)]
     return {"then": result.said_before, "now": result.said, "changes": explained}
+
+
+def _explains(row: Mapping, result: Result) -> bool:
+    """Tell whether a recorded change speaks of this calculator, edition and case."""
+    return (
+        row["calculator"] == result.calculator.slug
+        and result.edition in row["editions"]
+        and all(str(result.inputs.get(name)) in meant for name, meant in row.get("when", {}).items())
+    )
 
 
 def plain_calculator(calculator: Calculator) -> dict:

@@ -80,7 +80,7 @@ def sources() -> dict[str, dict]:
 @cache
 def changes() -> dict:
     """Give the record of published answers that changed: `version` and `change` rows."""
-    return _read("changes.toml")
+    return {"change": []} | _read("changes.toml")
 
 
 def rule_keys() -> list[str]:

@@ -51,7 +51,7 @@ def changes_list() -> str:
     if not record["change"]:
         return f"<p>{text(say('Version {version} of the rules. No published answer has changed yet.', version=record['version']))}</p>"
     rows = "".join(
-        f'<li id="change-{each["rules"]}">{text(say("{date}, version {rules}, {calculator}, editions {editions}: {was} became {now}. {why}", **each))}</li>'
+        f'<li id="change-{each["id"]}">{text(say("{date}, version {rules}, {calculator}, editions {editions}: {was} became {now}. {why}", **each))}</li>'
         for each in reversed(record["change"])
     )
     return f"<ul>{rows}</ul>"

@@ -1,8 +1,12 @@
 """Links restore what was entered and answered, and say when the answer has changed."""
 
+import re
+
 import pytest
 
 from calc import EDITIONS, main_bonding_jumper, permalink, rulebook
+from calc.catalogue import CALCULATORS
+from calc.field import read_field
 from calc.plain import said_before
 from tests.cases.read import cases, named
 
@@ -65,8 +69,24 @@ def test_a_recorded_change_of_that_edition_explains_the_difference(monkeypatch):
         assert earlier["changes"] == ([row] if edition == "2023" else [])
 
 
+def test_a_change_that_speaks_of_some_inputs_explains_only_those(monkeypatch):
+    row = {"calculator": "main-bonding-jumper", "editions": ["2023"], "when": {"sets": ["2", "3"]}}
+    monkeypatch.setattr("calc.plain.changes", lambda: {"version": 2, "change": [row]})
+    for sets in range(1, 5):
+        earlier = said_before(main_bonding_jumper(edition="2023", conductor="500kcmil", sets=sets, said="6-copper"))
+        assert earlier["changes"] == ([row] if sets in (2, 3) else [])
+
+
 def test_the_record_of_changes_has_a_version_and_whole_rows():
     record = rulebook.changes()
-    assert record["version"] == 1 + len(record["change"])
-    for row in record["change"]:
-        assert set(row) == {"rules", "date", "calculator", "editions", "was", "now", "why"}
+    rows = record["change"]
+    assert all(2 <= row["rules"] <= record["version"] for row in rows)
+    assert len({row["id"] for row in rows}) == len(rows)
+    for row in rows:
+        assert set(row) - {"when"} == {"id", "rules", "date", "calculator", "editions", "was", "now", "why"}
+        assert re.fullmatch(r"[a-z0-9-]+", row["id"]), row["id"]
+        assert set(row["editions"]) <= set(EDITIONS)
+        fields = CALCULATORS[row["calculator"]].fields
+        for name, meant in row.get("when", {}).items():
+            assert name in fields, row["id"]
+            assert meant and all(str(read_field(fields[name], text)) == text for text in meant), row["id"]

@@ -1,0 +1,41 @@
+"""Campaigns too long for every run: `--long` runs them whole, without it each runs one slice that rotates.
+
+A test that takes `slice_number` is a campaign: `@pytest.mark.slices(20)` says into how many seeded slices it is cut.
+"""
+
+import subprocess
+from pathlib import Path
+
+ROOT = Path(__file__).parent.parent
+
+
+def pytest_addoption(parser):
+    """Add the options of this suite."""
+    parser.addoption("--long", action="store_true", help="run every slice of the long campaigns")
+    parser.addoption("--slice", type=int, help="the slice to run; by default the commit decides")
+
+
+def pytest_configure(config):
+    """Register the marker, and settle the slice once, so that all workers agree."""
+    config.addinivalue_line("markers", "slices(count): a campaign cut into seeded slices")
+    if config.option.slice is None:
+        config.option.slice = commit_number()
+
+
+def pytest_report_header(config):
+    """Say which slice runs, so that it can be run again."""
+    return "campaigns: whole" if config.option.long else f"campaigns: one slice each (--slice {config.option.slice})"
+
+
+def pytest_generate_tests(metafunc):
+    """Give a campaign its slices."""
+    if "slice_number" in metafunc.fixturenames:
+        count = metafunc.definition.get_closest_marker("slices").args[0]
+        option = metafunc.config.option
+        metafunc.parametrize("slice_number", range(count) if option.long else [option.slice % count])
+
+
+def commit_number() -> int:
+    """Give a number that each commit has its own of; 0 outside a checkout."""
+    shown = subprocess.run(["git", "rev-parse", "HEAD"], cwd=ROOT, capture_output=True, text=True, check=False)
+    return int(shown.stdout.strip()[:6], 16) if shown.returncode == 0 else 0
