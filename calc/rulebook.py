@@ -49,7 +49,8 @@ class Rule:
 
 @cache
 def rule(key: str, edition: str) -> Rule:
-    """Give the rule `key` as `edition` states it. Raises: RuleError."""
+    """Give the rule `key`, or the one that states its fact now, as `edition` states it. Raises: RuleError."""
+    key = aliases().get(key, key)
     if edition not in EDITIONS:
         raise RuleError(f"{key}: no edition {edition!r}; the editions are {', '.join(EDITIONS)}")
     document = _document(key)
@@ -75,6 +76,12 @@ def rule(key: str, edition: str) -> Rule:
 def sources() -> dict[str, dict]:
     """Give every published text that a rule names, by key: title, kind, seen."""
     return _read("sources.toml")
+
+
+@cache
+def aliases() -> dict[str, str]:
+    """Give the rule that states a fact now, by the key it was published under."""
+    return _read("aliases.toml")
 
 
 @cache

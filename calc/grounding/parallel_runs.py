@@ -7,7 +7,7 @@ from calc.conductors.size import shown_size
 from calc.words import say
 from calc.working import Working
 
-TRAY = "grounding/cable_tray_least_size"
+TRAY = "raceways/tray_single_conductor_smallest"
 
 
 def count_of_conductors(sets: int, raceways: int, raceway: str, working: Working) -> int:
@@ -40,7 +40,7 @@ def count_of_conductors(sets: int, raceways: int, raceway: str, working: Working
 
 
 def size_in_tray(size: str, working: Working) -> str:
-    """Give `size`, or the least size of a single wire in a cable tray. Source: rule grounding/cable_tray_least_size."""
+    """Give `size`, or the least size of a single wire in a cable tray. Source: rule raceways/tray_single_conductor_smallest."""
     least = working.cite(TRAY).value
     if area(size, working.edition) >= area(least, working.edition):
         return size

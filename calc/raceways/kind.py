@@ -31,6 +31,14 @@ NAMED_IN = {
     "auxiliary-gutter": "raceways/other_metal_raceway",
 }
 FLEXIBLE = ("flexible-metal-conduit", "liquidtight-flexible-metal-conduit", "flexible-metallic-tubing")
+# What is told of the voltage limits of 2026 begins at the kind after these, item (7) of the list.
+BEFORE_VOLTAGE_LIMITS = (
+    "rigid-metal-conduit",
+    "intermediate-metal-conduit",
+    "electrical-metallic-tubing",
+    "flexible-metal-conduit",
+    "liquidtight-flexible-metal-conduit",
+)
 CABLES = ("armored-cable", "metal-clad-cable", "mineral-insulated-copper", "mineral-insulated-steel")
 NOT_LISTED = {
     "flexible-metal-conduit": say("The conduit is not listed."),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.raceways.kind import FLEXIBLE, NOT_LISTED
+from calc.raceways.kind import BEFORE_VOLTAGE_LIMITS, FLEXIBLE, NOT_LISTED
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -23,7 +23,7 @@ def notes_on_path(raceway: str, listed: str | None, working: Working) -> None:
 def notes_on_metal(raceway: str, working: Working) -> None:
     """Note what holds for the metal of `raceway` whatever the answer: joints, voltage to ground."""
     section = working.section
-    if working.edition == "2026":
+    if working.edition == "2026" and raceway not in BEFORE_VOLTAGE_LIMITS:
         working.warn(
             say(
                 "The 2026 edition adds voltage limits for some kinds to the list ({section}). Their values were not "

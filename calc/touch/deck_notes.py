@@ -9,7 +9,7 @@ from calc.working import Working, marked_section, three_figures
 
 PERIMETER = "places/pool_perimeter"
 TESTS = "places/deck_tests"
-PLACE = "places/deck_wire_place"
+PLACE = "planes/pool_ring_distance"
 
 
 def warn_of_water(working: Working) -> None:
@@ -75,12 +75,12 @@ def note_of_one_wire(arrangement: str, out: float, working: Working) -> None:
     )
     place = working.cite(PLACE)
     row = place.rows[0]
-    if not row["out_least"] <= out <= row["out_most"]:
+    if not row["least"] <= out <= row["most"]:
         working.warn(
             say(
                 "Where the code accepts one wire, it lies {least} to {most} in from the inside wall ({section}).",
-                least=row["out_least"],
-                most=row["out_most"],
+                least=row["least"],
+                most=row["most"],
                 section=marked_section(place),
             )
         )

@@ -6,7 +6,7 @@ import re
 from itertools import groupby
 
 from calc.editions import EDITIONS
-from calc.rulebook import Rule, changes, rule, rule_keys, sources
+from calc.rulebook import Rule, aliases, changes, rule, rule_keys, sources
 from calc.words import Sentence, say
 from site_assets.build.by_edition import section
 from site_assets.render.answer import mark_html, text
@@ -67,11 +67,20 @@ def _rule(key: str) -> str:
     head = _row("th", say("Edition"), say("Where"), say("How it was checked"), say("Texts seen"))
     body = "".join(_edition(key, edition) for edition in EDITIONS)
     return (
-        f'<details class="rule"><summary><h4 id="{key.replace("/", "-")}">{text(stated.title)}</h4>'
+        f'<details class="rule"><summary>{_old_anchors(key)}<h4 id="{anchor(key)}">{text(stated.title)}</h4>'
         f"<small>{section(key)}</small></summary>"
         f"<div data-search-exclude><p>{text(say('Applies to: {applies}.', applies=stated.applies))}</p>"
         f'{_figures(key)}<table class="facts"><thead>{head}</thead><tbody>{body}</tbody></table></div></details>'
     )
+
+
+def anchor(key: str) -> str:
+    """Give the anchor of a rule on the page of figures."""
+    return key.replace("/", "-")
+
+
+def _old_anchors(key: str) -> str:
+    return "".join(f'<span id="{anchor(old)}"></span>' for old, now in aliases().items() if now == key)
 
 
 def _edition(key: str, edition: str) -> str:

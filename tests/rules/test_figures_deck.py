@@ -23,11 +23,6 @@ def limits():
     return {row["limit"]: row["figure"] for row in stated("deck_model_limits").rows}
 
 
-def test_the_one_wire_lies_18_to_24_in_out_and_4_to_6_in_below_the_subgrade():
-    assert stated("deck_wire_place").rows == ({"out_least": 18, "out_most": 24, "depth_least": 4, "depth_most": 6},)
-    assert {rule("places/deck_wire_place", edition).mark for edition in EDITIONS} == {"memory"}
-
-
 def test_a_deck_begins_with_the_nearest_wire_a_12_in_grid_and_6_in_steel_in_the_middle_of_a_4_in_slab():
     assert stated("deck_metal").rows == (
         {"metal": "ring", "out": 18, "depth": 4, "spacing": 0},

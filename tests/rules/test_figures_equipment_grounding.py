@@ -37,10 +37,3 @@ def test_aluminum_ends_18_inches_above_earth():
     """250.120(B) of 2017, 2020 (California 2022) and 2023."""
     for edition in EDITIONS:
         assert rule("grounding/aluminum_near_earth", edition).value == 18
-
-
-def test_a_single_wire_in_a_cable_tray_is_4_awg_or_larger():
-    """392.10(B)(1)(c), from memory: marked so in every edition."""
-    for edition in EDITIONS:
-        stated = rule("grounding/cable_tray_least_size", edition)
-        assert (stated.value, stated.mark) == ("4", "memory")

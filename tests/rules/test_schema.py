@@ -4,7 +4,7 @@ import copy
 
 import pytest
 
-from calc.rulebook import RuleError, _document, check, rule, rule_keys, sources
+from calc.rulebook import RuleError, _document, aliases, check, rule, rule_keys, sources
 
 GOOD = _document("conductors/parallel_minimum")
 
@@ -58,3 +58,9 @@ def test_every_source_is_used_and_says_what_was_seen_in_it():
     }
     assert used == set(sources())
     assert all(each["title"] and each["kind"] and each["seen"] for each in sources().values())
+
+
+def test_a_key_that_was_published_gives_the_rule_that_states_its_fact_now():
+    assert aliases() and not set(aliases()) & set(rule_keys())
+    for old, now in aliases().items():
+        assert rule(old, "2023") == rule(now, "2023")

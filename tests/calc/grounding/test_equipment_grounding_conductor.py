@@ -125,7 +125,8 @@ def test_ambient_and_bundling_do_not_count(edition):
         increase_reason="ambient-or-bundling",
     )
     assert given.answer.values["size"] == "10"
-    section = "250.122(B)" if edition == "2017" else "250.122(B) with 310.15(B) and (C)"
+    part = {"2017": "250.122(B)", "2026": "250.122 with 310.15(B) and (C)"}  # its letter in 2026 was not seen
+    section = part.get(edition, "250.122(B) with 310.15(B) and (C)")
     assert section in [cited.section for step in given.working.steps for cited in step.citations]
 
 
@@ -167,7 +168,7 @@ def test_behind_an_instantaneous_trip_breaker_the_largest_fuse_counts(current, m
     ("inputs", "look_in"),
     [
         (dict(device=6001), "engineer"),
-        (dict(device=100, circuit="motor-instantaneous-trip", motor_current=3500), "250.122(D)(2)"),
+        (dict(device=100, circuit="motor-instantaneous-trip", motor_current=3500), "250.122"),
         (dict(device=100, circuit="flexible-cord"), "250.122"),
         (dict(device=100, circuit="service"), "supply-side bonding jumper"),
         (dict(device=100, minimum_conductor="3", installed_conductor="4"), "ampacity"),
@@ -227,11 +228,13 @@ def test_parallel_sets_say_how_many_of_full_size_and_where_it_stands(inputs, cou
         assert section in [cited.section for step in result.working.steps for cited in step.citations]
 
 
-def test_a_single_wire_in_a_cable_tray_is_never_smaller_than_4_awg_and_is_marked_unverified():
+def test_a_single_wire_in_a_cable_tray_is_never_smaller_than_4_awg():
     for limit in LIMITS:
         in_tray = size(edition="2023", device=limit, raceway="cable-tray")
         assert AREAS[in_tray] == max(AREAS[by_device(limit, "copper")], AREAS["4"])
-    assert any("392.10(B)(1)(c)" in words for words in warnings(edition="2023", device=20, raceway="cable-tray"))
+    # Seen in the texts of 2017 to 2023; only 2026 is unverified.
+    unverified = {e for e in EDITIONS if "392.10(B)(1)(c)" in str(warnings(edition=e, device=20, raceway="cable-tray"))}
+    assert unverified == {"2026"}
 
 
 def test_circuits_that_share_one_conductor_are_not_limited_by_one_circuit():
