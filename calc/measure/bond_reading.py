@@ -12,7 +12,7 @@ from calc.words import Sentence, say
 from calc.working import Working
 
 MILLI = 1000
-REVERSAL = "measure/reversal_difference"
+REVERSAL, ERROR = "measure/reversal_difference", "measure/meter_error"
 
 
 @dataclass(frozen=True)
@@ -141,19 +141,20 @@ def _voltage_drop(taken: Readings, working: Working) -> Measured:
 
 
 def _meter_error(taken: Readings, reading: float, working: Working) -> float:
-    if not (taken.digit or taken.meter_percent):
-        if taken.method != TWO_WIRE and reading == 0:
-            raise Mend("digit", say("No bond has 0 ohm. Enter the last digit that the meter shows."))
-        working.warn(
-            say("This counts the meter as perfect. Enter its own error, last digit and percent, before you rely on it.")
-        )
-        return 0.0
+    """Give the meter's own error, milliohm: as entered, or a usual one, because no meter is perfect."""
+    if taken.method != TWO_WIRE and reading == 0 == taken.digit:
+        raise Mend("digit", say("No bond has 0 ohm. Enter the last digit that the meter shows."))
+    words, percent, rules = say("The meter's own error."), taken.meter_percent, ()
+    if not percent:
+        percent, rules = working.cite(ERROR).value, (ERROR,)
+        words = say("The meter's error is not entered: {percent} percent of the reading is counted.", percent=percent)
     return working.compute(
-        say("The meter's own error."),
+        words,
         "reading * percent / hundred + digit",
         "milliohm",
+        rules,
         reading=reading,
-        percent=taken.meter_percent,
+        percent=percent,
         hundred=100,
         digit=MILLI * taken.digit,
     )
