@@ -81,9 +81,9 @@ def bond_measurement(
             "own" with limit_ohm.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold verdict ("pass", "joined" by the bond or by what is
-        beside it, "investigate", "cannot-tell", "lower-than-the-wire" or "stop"), milliohm_low, milliohm and milliohm_high as measured, expected_low and
-        expected_high of a sound bond, and limit_milliohm (None for none).
+    Returns: a Result; its answer's `values` hold verdict ("pass", "joined" by the bond or by what is beside it,
+        "investigate", "cannot-tell", "lower-than-the-wire" or "stop"), milliohm_low, milliohm and milliohm_high as
+        measured, expected_low and expected_high of a sound bond, and limit_milliohm (None for none).
     Raises: nothing; bad or missing input ends as `fix`.
     Source: Ohm's law; resistance by ASTM B258 and Chapter 9 Table 8; rules measure/*.
 

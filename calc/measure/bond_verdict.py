@@ -14,7 +14,7 @@ FINEST = 6  # decimals of a milliohm: as fine as a reading can be entered
 
 
 def verdict_of(found: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
-    """Give what a reading proves of the path measured. alone: the wire's own, milliohm; below: at the limit is over it."""
+    """Give what a reading proves of the path. alone: the wire's own milliohm; below: at the limit is over it."""
     if not found.steady:
         return CANNOT_TELL
     low, high, least, most = (rounded(each) for each in (found.milliohm.low, found.milliohm.high, alone, sound.high))
