@@ -25,8 +25,10 @@ def test_values_that_stand_in_every_edition():
         "therapeutic_tub_distance": 5,  # 680.62(B)
         "plane_depth": 3,  # 682.2 and 682.33(C)(3), 75 mm
         "service_from_shoreline": 5,  # 682.11, 1.5 m
+        "disconnect_from_shoreline": 5,  # 682.14(B), 1.5 m
         "water_equipment_conductor": "12",  # 682.31(A)
         "wire_allowance": 10,  # practice, no text
+        "test_resistor_near": 10,  # practice, no text
     }
     for name, figure in expected.items():
         assert {rule(f"planes/{name}", edition).value for edition in EDITIONS} == {figure}, name
