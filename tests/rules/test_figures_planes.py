@@ -98,7 +98,11 @@ def test_how_a_plane_under_livestock_is_built_by_edition():
     before = [{"way": "mesh or steel in the concrete, tied together"}]
     assert rows("livestock_construction") == [
         *[before] * 3,
-        [{"way": "bare steel bars, tied together"}, {"way": "grid of bare solid copper, 8 AWG or larger"}],
+        [
+            {"way": "bare steel bars, tied together"},
+            {"way": "grid of bare solid copper, 8 AWG or larger"},
+            {"way": "two more ways, not seen"},
+        ],
     ]
 
 

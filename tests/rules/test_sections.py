@@ -1,8 +1,8 @@
 """Every section number against the text of its edition, read apart from the rules.
 
 Other standards and physics stand in the same place in every edition.
-2017: NFPA 70-2017. 2020: California Electrical Code 2022. 2023: NFPA 70-2023. No text of 2026
-was seen: its sections are taken as in 2023 and marked unverified. One file a room stands in `sections`.
+2017: NFPA 70-2017. 2020: California Electrical Code 2022. 2023: NFPA 70-2023. Nobody read 2026: a fourth section is
+one that a published text names for it; without one it is taken as in 2023. One file a room stands in `sections`.
 """
 
 import tomllib
@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from calc.editions import EDITIONS
-from calc.rulebook import rule, rule_keys
+from calc.rulebook import rule, rule_keys, sources
 
 READ = {
     f"{file.stem}/{name}": places
@@ -25,8 +25,8 @@ def test_every_rule_has_its_sections_checked_here():
 
 
 def test_sections_are_those_of_the_texts_read():
-    for key, (in_2017, in_2020, in_2023) in READ.items():
-        expected = dict(zip(EDITIONS, (in_2017, in_2020, in_2023, in_2023), strict=True))
+    for key, (in_2017, in_2020, in_2023, *in_2026) in READ.items():
+        expected = dict(zip(EDITIONS, (in_2017, in_2020, in_2023, *(in_2026 or [in_2023])), strict=True))
         assert {edition: rule(key, edition).section for edition in EDITIONS} == expected, key
 
 
@@ -36,8 +36,10 @@ def of_the_code(key: str) -> bool:
 
 
 @pytest.mark.parametrize("key", [key for key in READ if of_the_code(key)])
-def test_no_section_of_2026_is_called_confirmed(key):
-    assert rule(key, "2026").mark in ("memory", "practice")
+def test_a_section_of_2026_is_called_confirmed_only_by_a_text_on_2026(key):
+    stated = rule(key, "2026")
+    titles = [sources()[source]["title"] for source in stated.sources]
+    assert stated.mark in ("memory", "practice") or any("2026" in title for title in titles)
 
 
 @pytest.mark.parametrize("key", [key for key in READ if not of_the_code(key)])
