@@ -17,15 +17,14 @@ def verdict_of(found: Measured, sound: Between, alone: float, limit: float | Non
     """Give what a reading proves of the path. alone: the wire's own milliohm; below: at the limit is over it."""
     if not found.steady:
         return CANNOT_TELL
-    low, high, least, most = (rounded(each) for each in (found.milliohm.low, found.milliohm.high, alone, sound.high))
-    if high < least:
-        return BESIDE
+    low, read, high = (rounded(each) for each in (found.milliohm.low, found.milliohm.likely, found.milliohm.high))
+    least, most = rounded(alone), rounded(sound.high)
     if limit is None or most < limit:
         below = False
     else:
         most = rounded(limit)
     if high < most or (high == most and not below):
-        return PASS
+        return BESIDE if read < least else PASS  # a coarse meter must not turn too little into a pass
     return INVESTIGATE if low > most or (low == most and below) else CANNOT_TELL
 
 
@@ -65,7 +64,8 @@ def detail(
         )
     if verdict == BESIDE:
         return say(
-            "Less than the wire alone has: {low} to {high}. Other metal is beside it, or a size or length is wrong.",
+            "It reads less than the wire alone has, and is between {low} and {high}. Other metal is beside it, or a "
+            "size or length is wrong.",
             **words,
         )
     if verdict == CANNOT_TELL and not taken.meter_percent:
