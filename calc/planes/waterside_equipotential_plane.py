@@ -2,41 +2,26 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated
 
 from calc.declare import Answer, NotCovered, calculator, needed
 from calc.planes import bond_wire
 from calc.planes import waterside_fields as ask
-from calc.planes.plan import BOND, BUILD, CHANGE, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
+from calc.planes.plan import BUILD, CHANGE, IN_ORDER, NEED_NOT, WISE, Plan
+from calc.planes.waterside_rows import SHORELINE, Asked, add_depth, add_reach, add_shoreline, add_wet_metal
 from calc.words import say
 from calc.working import Working
 
 NAME = say("Plane beside water")
 PLANE, REACH, BOND_RULE = "places/dock_plane", "places/dock_plane_reach", "places/dock_plane_conductor"
-CONTROLLED, DEPTH = "planes/controlled_equipment", "planes/plane_depth"
+CONTROLLED = "planes/controlled_equipment"
 CONDITIONS, DOCK_BOND, DOCK_CONTROLLED = (
     "planes/dock_plane_conditions",
     "planes/dock_plane_bond",
     "planes/dock_controlled_equipment",
 )
-SHORELINE = {
-    ask.SERVICE: "planes/service_from_shoreline",
-    ask.DISCONNECT: "planes/disconnect_from_shoreline",
-}
-WET, DOCK_WET = "places/dock_bonded_parts", "planes/dock_solid_copper"
-FLOATING_WET, SHIPS = "places/floating_building_bonding", "naming/ships_mines_railways"
+SHIPS = "naming/ships_mines_railways"
 PART = say("Plane around the equipment")
-
-
-@dataclass(frozen=True)
-class Asked:
-    """What is asked of a plane: how far out, inches; its smallest bond; and the rules that say so."""
-
-    reach: float
-    least: str
-    rule: str
-    bond_rule: str
 
 
 @calculator(
@@ -102,14 +87,14 @@ def waterside_equipotential_plane(
     else:
         asked = _asked_at_a_dock(equipment, distance, voltage_to_ground, reach, plan)
     if asked:
-        _add_reach(asked, reach, plan)
+        add_reach(asked, reach, plan)
         if water == ask.BODY and (reach or depth is not None):
-            _add_depth(depth, plan)
+            add_depth(depth, plan)
         bond_wire.add_bond(bond_conductor, bond_kind, asked.least, asked.bond_rule, plan)
     if water == ask.BODY and equipment in SHORELINE:
-        _add_shoreline(equipment, needed(distance, "distance"), plan)
+        add_shoreline(equipment, needed(distance, "distance"), plan)
     if wet_metal == "yes":
-        _add_wet_metal(water, plan)
+        add_wet_metal(water, plan)
     _note(water, asked is not None, working)
     return Answer(
         name=NAME,
@@ -176,61 +161,6 @@ def _asked_at_a_dock(
     why = say("Over {volt} V to ground, and within {feet} ft of the water.", **words)
     plan.add("plane", PART, _there(reach, limits["reach_inch"]), why, CONDITIONS)
     return Asked(limits["reach_inch"], plan.working.cite(DOCK_BOND).rows[0]["size"], CONDITIONS, DOCK_BOND)
-
-
-def _add_reach(asked: Asked, reach: float | None, plan: Plan) -> None:
-    part, words = say("How far it reaches"), {"inch": asked.reach}
-    if reach is None:
-        why = say("From below the equipment, {inch} in or more wherever a person could stand and touch it.", **words)
-        plan.add("reach", part, BUILD, why, asked.rule)
-    elif reach < asked.reach:
-        plan.add("reach", part, CHANGE, say("It stops short of {inch} in.", **words), asked.rule)
-    else:
-        plan.add("reach", part, IN_ORDER, say("It reaches {inch} in or more.", **words), asked.rule)
-
-
-def _add_depth(depth: float | None, plan: Plan) -> None:
-    most, part = plan.working.cite(DEPTH).value, say("How deep it lies")
-    if depth is None:
-        plan.add("depth", part, LOOK, say("Not entered: no more than {most} in below.", most=most), DEPTH)
-    elif depth > most:
-        plan.add("depth", part, CHANGE, say("Deeper than {most} in it does too little.", most=most), DEPTH)
-    else:
-        plan.add("depth", part, IN_ORDER, say("On the walking surface or up to {most} in below.", most=most), DEPTH)
-
-
-def _add_shoreline(equipment: str, distance: float, plan: Plan) -> None:
-    rule = SHORELINE[equipment]
-    least = plan.working.cite(rule).value
-    part = say("Service equipment and the shoreline")
-    if equipment == ask.DISCONNECT:
-        part = say("Disconnect and the shoreline")
-    if distance < least:
-        why = say(
-            "It stands nearer than {least} ft to the shoreline. That is for floating or submerged equipment.",
-            least=least,
-        )
-        plan.add("shoreline", part, CHANGE, why, rule)
-    else:
-        plan.add("shoreline", part, IN_ORDER, say("At least {least} ft away.", least=least), rule)
-
-
-def _add_wet_metal(water: str, plan: Plan) -> None:
-    part = say("Metal that touches the water, piping, tanks")
-    why = say("A fault in it must open the device. Bond it to the grounding bar of its panel.")
-    if water == ask.BODY:
-        plan.add("wet-metal", part, BOND, why, WET)
-    elif water == ask.FLOATING:
-        plan.add("wet-metal", part, BOND, why, FLOATING_WET)
-    elif plan.working.cite(DOCK_WET).rows[0]["size"] == "none":
-        plan.add("wet-metal", part, WISE, say("This edition asks it of floating buildings only."), DOCK_WET)
-    else:
-        why = say(
-            "A fault in it must open the device. Solid copper, {size} AWG or larger, to the grounding bar of its "
-            "panel.",
-            size=plan.working.cite(DOCK_WET).rows[0]["size"],
-        )
-        plan.add("wet-metal", part, BOND, why, DOCK_WET)
 
 
 def _warn(working: Working) -> None:
