@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from calc.declare import Mend, needed
@@ -12,6 +13,7 @@ from calc.words import Sentence, say
 from calc.working import Working
 
 MILLI = 1000
+FINEST = 6  # decimals of a milliohm: as fine as a reading can be entered
 REVERSAL, ERROR = "measure/reversal_difference", "measure/meter_error"
 
 
@@ -65,6 +67,21 @@ def shown_ohm(milliohm: float) -> Sentence:
     if milliohm < MILLI:
         return say("{value} milliohm", value=shown(milliohm))
     return say("{value} ohm", value=shown(milliohm / MILLI))
+
+
+def shown_range(milliohm: Between) -> tuple[Sentence, Sentence]:
+    """Give the ends of a range in the unit they are read in, rounded outward to two figures of its half.
+
+    >>> low, high = shown_range(Between(21.7157, 50, 78.2843))
+    >>> str(low), str(high)
+    ('21 milliohm', '79 milliohm')
+    """
+    half = milliohm.high - milliohm.likely
+    if half <= 0:
+        return shown_ohm(milliohm.low), shown_ohm(milliohm.high)
+    step = 10.0 ** (math.floor(math.log10(half)) - 1)
+    low, high = (round(each / step, FINEST) for each in (milliohm.low, milliohm.high))
+    return shown_ohm(math.floor(low) * step), shown_ohm(math.ceil(high) * step)
 
 
 def _two_wire(taken: Readings, working: Working) -> Measured:

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from calc.fault.ranges import Between
 from calc.measure.bond_fields import TWO_WIRE
-from calc.measure.bond_reading import ERROR, Measured, Readings, shown_ohm
+from calc.measure.bond_reading import ERROR, FINEST, Measured, Readings, shown_ohm, shown_range
 from calc.words import Sentence, say
 from calc.working import Working
 
 PASS, JOINED, INVESTIGATE, CANNOT_TELL = "pass", "joined", "investigate", "cannot-tell"
 BESIDE, STOP = "lower-than-the-wire", "stop"
-FINEST = 6  # decimals of a milliohm: as fine as a reading can be entered
 
 
 def verdict_of(found: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
@@ -50,9 +49,10 @@ def detail(
     verdict: str, found: Measured, sound: Between, limit: float | None, taken: Readings, working: Working
 ) -> Sentence:
     """Give why, with the range measured and what is wanted at most; limit: milliohm, None for none."""
+    low, high = shown_range(found.milliohm)
     words = {
-        "low": shown_ohm(found.milliohm.low),
-        "high": shown_ohm(found.milliohm.high),
+        "low": low,
+        "high": high,
         "least": shown_ohm(sound.low),
         "most": shown_ohm(sound.high if limit is None else min(sound.high, limit)),
     }

@@ -52,6 +52,12 @@ def _kept_apart(pair: frozenset[str], side: Side, working: Working) -> None:
             section=working.section("naming/objectionable_current"),
         )
     )
+    working.note(
+        say(
+            "Is one there? See first that the neutral is whole: the joint may be all that carries the load. Taking it "
+            "out is dead work: supply off, locked out, proven dead."
+        )
+    )
     if side.place == BUILDING:
         working.note(
             say(

@@ -213,6 +213,17 @@ def test_a_drop_is_volt_by_ampere_less_what_is_there_with_the_current_off():
     assert judged(DROP, drop_off="5 mV").answer.values["milliohm"] == pytest.approx(0.6)
 
 
+@pytest.mark.parametrize(
+    ("base", "inputs", "told"),
+    [  # 50 ± 28.3 milliohm; 1.234 ± 5 percent, 1.1723 to 1.2957
+        (TWO, {"reading": "0.05", "lead_spread": "0.02"}, "from 21 milliohm to 79 milliohm"),
+        (TESTER, {"reading": "0.001234", "meter_percent": "5"}, "between 1.17 milliohm and 1.3 milliohm"),
+    ],
+)
+def test_a_range_is_shown_no_finer_than_it_is_known_and_never_narrower(base, inputs, told):
+    assert told in str(judged(base, joints="10", **inputs).answer.detail)
+
+
 def test_the_meters_own_error_widens_the_range():
     """1 percent of 1 milliohm and a digit of 0.1: 0.89 to 1.11."""
     values = judged(meter_percent="1", digit="0.1 mohm").answer.values

@@ -123,6 +123,12 @@ def test_no_conductor_names_objectionable_current_and_the_section_of_its_edition
         assert any("250.142(B) Exceptions No. 1 and No. 2" in line for line in words(result))
 
 
+def test_a_joint_that_does_not_belong_comes_out_dead_and_after_the_neutral_is_seen_whole():
+    for where, told in (("past-device", True), ("service-disconnect", False)):
+        said = " ".join(words(name({"where": where}, "neutral", "enclosure")))
+        assert ("neutral is whole" in said and "dead work" in said) == told
+
+
 def test_the_supply_side_jumper_is_defined_elsewhere_in_2017():
     for edition, section in (("2017", "250.2;"), ("2020", "Article 100;"), ("2023", "Article 100;")):
         notes = words(name({"where": "transformer-secondary"}, "enclosure", "enclosure", edition))
