@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from calc.conductors.resistance import dc_resistance
 from calc.fault.ranges import Between
+from calc.measure.bond_fields import OF_RACEWAY
 from calc.measure.bond_reading import MILLI, shown_ohm
 from calc.words import say
 from calc.working import Working
 
-JOINT = "raceways/steel_as_return"
+RACEWAY_JOINT, WIRE_JOINT = "raceways/steel_as_return", "measure/joint_of_wire"
 CONDUCTIVITY = "conductors/conductivity"
 LAY = "conductors/lay_of_strands"
 STRANDS = "measure/strand_example"
@@ -16,12 +17,13 @@ INCHES = 12
 
 
 def expected_bond(
-    conductor: str | None, metal: str, length: float, celsius: float, joints: int, working: Working
+    conductor: str | None, metal: str, length: float, celsius: float, joints: int, joint_kind: str, working: Working
 ) -> tuple[Between, float]:
     """Give the resistance of a sound bond, milliohm, and the least that its wire alone may have.
 
-    conductor: a size label, None only with a length of 0; length: ft; celsius: of the wire; joints: how many.
-    Source: rules conductors/conductivity, conductors/lay_of_strands; raceways/steel_as_return for a tight joint.
+    conductor: a size label, None only with a length of 0; length: ft; celsius: of the wire; joints: how many;
+    joint_kind: "wire" or "raceway".
+    Source: rules conductors/conductivity, conductors/lay_of_strands; for a joint that of `joint_rule`.
     """
     solid = stranded = 0.0
     if conductor and length:
@@ -35,23 +37,37 @@ def expected_bond(
             per_foot=MILLI * dc_resistance(conductor, metal, celsius),
             feet=length,
         )
-    rows = {row["impedance"]: row["joint_milliohm"] for row in working.cite(JOINT).rows}
+    each = _one_joint(joint_kind, working)
     likely = working.compute(
-        say("With tight joints, likely."),
+        say("With its joints, likely.") if joint_kind == OF_RACEWAY else say("With its joints, at most."),
         "wire + joints * each",
         "milliohm",
-        cites=(JOINT,),
+        cites=(joint_rule(joint_kind),),
         wire=stranded,
         joints=joints,
-        each=rows["likely"],
+        each=each.likely,
     )
-    found = Between(solid + joints * rows["low"], likely, stranded + joints * rows["high"])
+    found = Between(solid + joints * each.low, likely, stranded + joints * each.high)
     working.step(
         say("A sound one may have from {low} to {high}.", low=shown_ohm(found.low), high=shown_ohm(found.high)),
         found.high,
         "milliohm",
     )
     return found, solid
+
+
+def joint_rule(joint_kind: str) -> str:
+    """Give the rule that says what one sound joint may have. joint_kind: "wire" or "raceway"."""
+    return RACEWAY_JOINT if joint_kind == OF_RACEWAY else WIRE_JOINT
+
+
+def _one_joint(joint_kind: str, working: Working) -> Between:
+    """Give the milliohm of one sound joint; of a wire only the most is known, so that nothing less is called likely."""
+    stated = working.cite(joint_rule(joint_kind))
+    if joint_kind == OF_RACEWAY:
+        rows = {row["impedance"]: row["joint_milliohm"] for row in stated.rows}
+        return Between(rows["low"], rows["likely"], rows["high"])
+    return Between(0, stated.value, stated.value)
 
 
 def one_strand_left(conductor: str, metal: str, celsius: float, working: Working) -> float:

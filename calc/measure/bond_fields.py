@@ -13,6 +13,7 @@ from calc.working import shown_number
 
 TWO_WIRE, FOUR_WIRE, VOLTAGE_DROP, BOND_TESTER = "two-wire", "four-wire", "voltage-drop", "bond-tester"
 NO_LIMIT, OWN_LIMIT = "none", "own"
+OF_WIRE, OF_RACEWAY = "wire", "raceway"
 LIMIT_RULES = {
     "ground-path": "measure/limit_of_ground_path",
     "patient-receptacle": "measure/limit_of_patient_receptacle",
@@ -61,6 +62,14 @@ METAL = one_of(
 )
 LENGTH = number(say("Length of the wire"), say("Between the two points touched. 0 for a bare joint."), "ft", 0, 5000)
 JOINTS = whole_number(say("Joints in it"), say("Lugs, clamps, screws and splices, both ends too."), 0, MOST_JOINTS)
+JOINT_KIND = one_of(
+    say("These joints are"),
+    say("A joint of a wire has less resistance than one of a raceway."),
+    (
+        Choice(OF_WIRE, say("Lugs, clamps or splices of wire")),
+        Choice(OF_RACEWAY, say("Couplings or locknuts of a steel raceway")),
+    ),
+)
 CELSIUS = replace(TEMPERATURE, label=say("Temperature of the wire"), hint=say("When it was measured, in °C."))
 BESIDE = yes_or_no(
     say("Is other metal joined beside it"),
@@ -95,7 +104,11 @@ DIGIT = small(
     say("Last digit of the meter"), say("A meter that shows 0.1 steps by 0.1 ohm."), "ohm", 100, "0.1", rare=True
 )
 METER_PERCENT = number(
-    say("Error of the meter in percent of the reading"), say("From its data sheet."), "", 0, 50, rare=True
+    say("Error of the meter in percent of the reading"),
+    say("From its data sheet. 0: not known, and a usual error is counted."),
+    "",
+    0,
+    50,
 )
 LIMIT = one_of(
     say("A published limit to compare with"),

@@ -1,4 +1,4 @@
-"""What readings of a bond's resistance prove: pass, investigate, or that this meter cannot tell."""
+"""What readings of a bond's resistance prove: pass, joined by something, investigate, or that nothing can be told."""
 
 from __future__ import annotations
 
@@ -7,16 +7,15 @@ from typing import Annotated
 from calc.answer import Answer
 from calc.declare import Mend, calculator, needed
 from calc.electrodes.entered import said_number
-from calc.fault.ranges import Between
 from calc.measure import bond_fields as ask
-from calc.measure.bond_expected import CONDUCTIVITY, JOINT, expected_bond, one_strand_left
-from calc.measure.bond_reading import MILLI, Measured, Readings, measured, shown_ohm
-from calc.words import Sentence, say
+from calc.measure.bond_expected import CONDUCTIVITY, expected_bond, joint_rule, one_strand_left
+from calc.measure.bond_reading import MILLI, Readings, measured, shown_ohm
+from calc.measure.bond_verdict import JOINED, PASS, STOP, detail, headline, rounded, verdict_of
+from calc.words import say
 from calc.working import Working
 
 NAME = say("Resistance of a bond")
 HIGH = "measure/high_current"
-PASS, INVESTIGATE, CANNOT_TELL, BESIDE, STOP = "pass", "investigate", "cannot-tell", "lower-than-the-wire", "stop"
 
 
 @calculator(
@@ -34,6 +33,7 @@ PASS, INVESTIGATE, CANNOT_TELL, BESIDE, STOP = "pass", "investigate", "cannot-te
         "conductor": "6",
         "length": "20ft",
         "joints": "2",
+        "beside": "no",
         "reading": "9.398 mohm",
         "reverse_reading": "9.402 mohm",
         "current": "10A",
@@ -50,6 +50,7 @@ def bond_measurement(
     length: Annotated[float, ask.LENGTH],
     celsius: Annotated[float, ask.CELSIUS] = 20,
     joints: Annotated[int, ask.JOINTS] = 2,
+    joint_kind: Annotated[str, ask.JOINT_KIND] = ask.OF_WIRE,
     beside: Annotated[str, ask.BESIDE] = "yes",
     reading: Annotated[float | None, ask.READING] = None,
     lead_spread: Annotated[float | None, ask.LEAD_SPREAD] = None,
@@ -71,22 +72,24 @@ def bond_measurement(
     Parameters:
         method: "two-wire", "four-wire", "voltage-drop" or "bond-tester". dead: "yes" or "no".
         conductor: size label, None for a bare joint; metal: "copper" or "aluminum"; length: ft, 0 to 5000.
-        celsius: of the wire, -40 to 90. joints: 0 to 200. beside: "yes" or "no", other metal in parallel.
-        reading, reverse_reading: ohm, 0 to 1000. lead_ohm, lead_spread, digit: ohm. meter_percent: 0 to 50.
+        celsius: of the wire, -40 to 90. joints: 0 to 200; joint_kind: "wire" or "raceway".
+        beside: "yes" or "no", other metal in parallel.
+        reading, reverse_reading: ohm, 0 to 1000. lead_ohm, lead_spread, digit: ohm.
+        meter_percent: 0 to 50; 0 stands for an error that is not known, and a usual one is counted.
         current: ampere, 0.0001 to 2000. drop, drop_off: volt, 0 to 300.
         limit: "none", "ground-path", "patient-receptacle", "appliance-cord", "aircraft-bond", "military-bond" or
             "own" with limit_ohm.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold verdict ("pass", "investigate", "cannot-tell",
-        "lower-than-the-wire" or "stop"), milliohm_low, milliohm and milliohm_high as measured, expected_low and
-        expected_high of a sound bond, and limit_milliohm (None for none).
+    Returns: a Result; its answer's `values` hold verdict ("pass", "joined" by the bond or by what is beside it,
+        "investigate", "cannot-tell", "lower-than-the-wire" or "stop"), milliohm_low, milliohm and milliohm_high as
+        measured, expected_low and expected_high of a sound bond, and limit_milliohm (None for none).
     Raises: nothing; bad or missing input ends as `fix`.
     Source: Ohm's law; resistance by ASTM B258 and Chapter 9 Table 8; rules measure/*.
 
     Example:
     >>> result = bond_measurement(method="four-wire", dead="yes", conductor="6", length=20, reading="0.0093",
-    ...     reverse_reading="0.0095")
+    ...     reverse_reading="0.0095", beside="no")
     >>> result.said
     'pass-9.4-milliohm'
     """
@@ -97,12 +100,14 @@ def bond_measurement(
     if not length and not joints:
         raise Mend("joints", say("Nothing to compare with. Enter the joints that were measured, or a length of wire."))
     wire = needed(conductor, "conductor") if length else conductor
-    sound, alone = expected_bond(wire, metal, length, celsius, joints, working)
+    sound, alone = expected_bond(wire, metal, length, celsius, joints, joint_kind, working)
     most = _limit(limit, limit_ohm, working)
-    verdict = STOP if dead == "no" else _verdict(found, sound, alone, most, limit in ask.BELOW_THE_LIMIT)
+    verdict = STOP if dead == "no" else verdict_of(found, sound, alone, most, limit in ask.BELOW_THE_LIMIT)
+    if verdict == PASS and beside == "yes":
+        verdict = JOINED
     if verdict != STOP:
-        _note_what_it_cannot_see(taken, wire, metal, celsius, beside, verdict, working)
-    if verdict == PASS and found.milliohm.high > sound.likely:
+        _note_what_it_cannot_see(taken, wire, metal, celsius, working)
+    if verdict == PASS and rounded(found.milliohm.high) > rounded(sound.likely):
         working.warn(
             say(
                 "It passes only by what a poor joint is allowed. Likely with tight ones is {likely}: look at each "
@@ -114,9 +119,9 @@ def bond_measurement(
         working.warn(say("The wire alone has more than that limit. No bond of this length can meet it."))
     return Answer(
         name=NAME,
-        headline=_headline(verdict, found.milliohm),
-        detail=_detail(verdict, found, sound, most),
-        basis=ask.LIMIT_RULES.get(limit, CONDUCTIVITY if length else JOINT),
+        headline=headline(verdict, found.milliohm),
+        detail=detail(verdict, found, sound, most, taken, working),
+        basis=ask.LIMIT_RULES.get(limit, CONDUCTIVITY if length else joint_rule(joint_kind)),
         said=verdict if verdict == STOP else f"{verdict}-{said_number(found.milliohm.likely)}-milliohm",
         values={
             "verdict": verdict,
@@ -166,59 +171,8 @@ def _limit(limit: str, entered: float | None, working: Working) -> float | None:
     return MILLI * stated.value
 
 
-def _verdict(found: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
-    """Give the verdict; `below`: a reading at the limit itself is over it."""
-    if not found.steady:
-        return CANNOT_TELL
-    low, high, least, most = (round(each, 9) for each in (found.milliohm.low, found.milliohm.high, alone, sound.high))
-    if high < least:
-        return BESIDE
-    if limit is None or most < limit:
-        below = False
-    else:
-        most = round(limit, 9)
-    if high < most or (high == most and not below):
-        return PASS
-    return INVESTIGATE if low > most or (low == most and below) else CANNOT_TELL
-
-
-def _headline(verdict: str, ohm: Between) -> Sentence:
-    if verdict == STOP:
-        return say("Not judged: make it dead first")
-    if verdict == CANNOT_TELL:
-        return say("This meter cannot tell")
-    if verdict == PASS:
-        return say("Pass: {ohm}", ohm=shown_ohm(ohm.likely))
-    return say("Investigate: {ohm}", ohm=shown_ohm(ohm.likely))
-
-
-def _detail(verdict: str, found: Measured, sound: Between, limit: float | None) -> Sentence:
-    words = {
-        "low": shown_ohm(found.milliohm.low),
-        "high": shown_ohm(found.milliohm.high),
-        "least": shown_ohm(sound.low),
-        "most": shown_ohm(sound.high if limit is None else min(sound.high, limit)),
-    }
-    if verdict == STOP:
-        return say("A reading taken with voltage or current there is worthless, and taking it is dangerous.")
-    if not found.steady:
-        return say(
-            "Forward and reverse differ too much. Wait until the joints are at one temperature; prove no current."
-        )
-    if verdict == BESIDE:
-        return say(
-            "Less than the wire alone has: {low} to {high}. Other metal is beside it, or a size or length is wrong.",
-            **words,
-        )
-    if verdict == CANNOT_TELL:
-        return say("It may be anywhere from {low} to {high}; wanted is {most} at most. Use four leads.", **words)
-    if found.milliohm.low == found.milliohm.high:
-        return say("So says a meter taken as perfect; wanted is {most} at most.", **words)
-    return say("It is between {low} and {high}; wanted is {most} at most.", **words)
-
-
 def _note_what_it_cannot_see(
-    taken: Readings, conductor: str | None, metal: str, celsius: float, beside: str, verdict: str, working: Working
+    taken: Readings, conductor: str | None, metal: str, celsius: float, working: Working
 ) -> None:
     least = working.cite(HIGH).value
     if taken.current is None or taken.current < least:
@@ -231,13 +185,6 @@ def _note_what_it_cannot_see(
         )
     if conductor:
         one_strand_left(conductor, metal, celsius, working)
-    if beside == "yes" and verdict == PASS:
-        working.warn(
-            say(
-                "This shows that the two parts are joined, not by what. The bond itself may be broken and the rest "
-                "carry the test."
-            )
-        )
     if taken.method == ask.TWO_WIRE:
         working.note(say("The range is a likely one, not a bound: leads may be worse once than in five tries."))
     working.note(say("Resistance says nothing of size: a thin wire that is short reads well and melts in a fault."))

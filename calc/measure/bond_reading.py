@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from calc.declare import Mend, needed
@@ -12,7 +13,8 @@ from calc.words import Sentence, say
 from calc.working import Working
 
 MILLI = 1000
-REVERSAL = "measure/reversal_difference"
+FINEST = 6  # decimals of a milliohm: as fine as a reading can be entered
+REVERSAL, ERROR = "measure/reversal_difference", "measure/meter_error"
 
 
 @dataclass(frozen=True)
@@ -65,6 +67,21 @@ def shown_ohm(milliohm: float) -> Sentence:
     if milliohm < MILLI:
         return say("{value} milliohm", value=shown(milliohm))
     return say("{value} ohm", value=shown(milliohm / MILLI))
+
+
+def shown_range(milliohm: Between) -> tuple[Sentence, Sentence]:
+    """Give the ends of a range in the unit they are read in, rounded outward to two figures of its half.
+
+    >>> low, high = shown_range(Between(21.7157, 50, 78.2843))
+    >>> str(low), str(high)
+    ('21 milliohm', '79 milliohm')
+    """
+    half = milliohm.high - milliohm.likely
+    if half <= 0:
+        return shown_ohm(milliohm.low), shown_ohm(milliohm.high)
+    step = 10.0 ** (math.floor(math.log10(half)) - 1)
+    low, high = (round(each / step, FINEST) for each in (milliohm.low, milliohm.high))
+    return shown_ohm(math.floor(low) * step), shown_ohm(math.ceil(high) * step)
 
 
 def _two_wire(taken: Readings, working: Working) -> Measured:
@@ -141,19 +158,20 @@ def _voltage_drop(taken: Readings, working: Working) -> Measured:
 
 
 def _meter_error(taken: Readings, reading: float, working: Working) -> float:
-    if not (taken.digit or taken.meter_percent):
-        if taken.method != TWO_WIRE and reading == 0:
-            raise Mend("digit", say("No bond has 0 ohm. Enter the last digit that the meter shows."))
-        working.warn(
-            say("This counts the meter as perfect. Enter its own error, last digit and percent, before you rely on it.")
-        )
-        return 0.0
+    """Give the meter's own error, milliohm: as entered, or a usual one, because no meter is perfect."""
+    if taken.method != TWO_WIRE and reading == 0 == taken.digit:
+        raise Mend("digit", say("No bond has 0 ohm. Enter the last digit that the meter shows."))
+    words, percent, rules = say("The meter's own error."), taken.meter_percent, ()
+    if not percent:
+        percent, rules = working.cite(ERROR).value, (ERROR,)
+        words = say("The meter's error is not entered: {percent} percent of the reading is counted.", percent=percent)
     return working.compute(
-        say("The meter's own error."),
+        words,
         "reading * percent / hundred + digit",
         "milliohm",
+        rules,
         reading=reading,
-        percent=taken.meter_percent,
+        percent=percent,
         hundred=100,
         digit=MILLI * taken.digit,
     )

@@ -36,7 +36,7 @@ CAUSES = {
         say("a neighbor's neutral on the water main"),
         say("The same place with the own main switched off."),
         say(
-            "It stays: it comes from outside. The utility checks each neutral of that transformer. It goes: it is own."
+            "It stays: report it to the utility, which checks each neutral of that transformer. It goes: it is own."
         ),
     ),
     SHARED: Cause(
@@ -59,8 +59,9 @@ CAUSES = {
         say("a second bond of the neutral"),
         say("All conductors of each feeder together, then the grounding conductor or raceway beside it."),
         say(
-            "The feeder that shows the same current as its metal has the second bond past that point. Lock it out; "
-            "with its neutral lifted no path from neutral to metal should be left."
+            "The feeder that shows the same current as its metal has the second bond past that point. First see that "
+            "its neutral is whole: the bond may be all that carries the load. Taking it out is dead work: supply off, "
+            "locked out, proven dead."
         ),
     ),
     BORROWED: Cause(
@@ -112,16 +113,18 @@ class Signs:
     """What is known beside the reading; None for what is not.
 
     real: more than the meter shows on nothing. stays: some of it stays with the main or device off; falls: some of
-    it goes then. follows: it follows the load. water_main: metal joins the neighbors. filters: filters may explain
-    all of it (True) or not (False).
+    it goes then; most_stays: the larger part stays. follows: it follows the load. water_main: metal joins the
+    neighbors. filters: filters may explain all of it (True) or not (False). small: no more than filters often bring.
     """
 
     real: bool
     stays: bool | None = None
     falls: bool | None = None
+    most_stays: bool | None = None
     follows: bool | None = None
     water_main: bool | None = None
     filters: bool | None = None
+    small: bool = False
 
 
 def in_order(where: str, signs: Signs) -> tuple[str, ...]:
@@ -139,11 +142,11 @@ def in_order(where: str, signs: Signs) -> tuple[str, ...]:
     outside, inside = FROM_OUTSIDE, (*OWN_LOAD, *OWN_CIRCUIT)
     if where not in AT_THE_SERVICE:  # with its own device off a circuit still carries what others put on metal
         outside, inside = (SECOND_BOND, BORROWED, INDUCTION), OWN_CIRCUIT
-    if signs.stays:
+    if signs.stays and signs.most_stays:
         nearer(*outside)
         if not signs.falls:
             nearer(*inside, by=1)
-    elif signs.stays is False:
+    if signs.stays is False:
         nearer(*(FROM_OUTSIDE if where in AT_THE_SERVICE else (INDUCTION,)), by=1)
     if signs.follows is True:
         nearer(*OWN_CIRCUIT, by=1)
@@ -156,5 +159,7 @@ def in_order(where: str, signs: Signs) -> tuple[str, ...]:
         nearer(FILTERS, by=-3)
     elif signs.filters is False:
         nearer(FILTERS, by=1)
+    if signs.small:
+        nearer(SECOND_BOND, BORROWED, by=1)  # they bring a share of the load
     rank[METER] = 9 if signs.real else -9
     return tuple(sorted(rank, key=rank.get))

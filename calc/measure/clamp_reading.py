@@ -15,7 +15,7 @@ from calc.working import Working
 
 NAME = say("Current on metal")
 OBJECTIONABLE = "naming/objectionable_current"
-FILTER = "measure/filter_leakage"
+FILTER, FEW = "measure/filter_leakage", "measure/few_appliances"
 MILLI = 1000
 REAL, CANNOT_TELL = "real", "cannot-tell"
 KNOWN = {"yes": True, "no": False, ask.UNKNOWN: None}
@@ -70,15 +70,16 @@ def clamp_reading(
     real = low > 0
     stays = None if off_ampere is None else round(off_ampere - _doubt(off_ampere, empty, digit, meter_percent), 9) > 0
     falls = None if off_ampere is None else off_ampere + doubt < low
-    fewest, filters = _filters(where, low, high, appliances, working)
-    signs = Signs(real, stays, falls, KNOWN[follows_load], KNOWN[water_main], filters)
+    most_stays = None if off_ampere is None else 2 * off_ampere >= ampere
+    fewest, filters, small = _filters(where, low, high, appliances, working)
+    signs = Signs(real, stays, falls, most_stays, KNOWN[follows_load], KNOWN[water_main], filters, small)
     causes = in_order(where, signs)
     _say_what_the_signs_tell(where, signs, causes, working)
     first = CAUSES[causes[0]]
     return Answer(
         name=NAME,
         headline=_headline(real, ampere),
-        detail=_detail(real, first.in_sentence, low, high),
+        detail=_detail(where, signs, first.in_sentence, low, high),
         basis=OBJECTIONABLE,
         said=f"{causes[0] if real else CANNOT_TELL}-{said_number(ampere)}-ampere",
         values={
@@ -97,7 +98,8 @@ def _say_first_never_to_open_it(working: Working) -> None:
     working.warn(
         say(
             "Never open this conductor, clamp or pipe: full voltage may stand across the gap. If anyone feels a "
-            "tingle, keep people away and call the utility and a qualified electrician."
+            "tingle: keep people away, shut the power off from a dry place, and call the utility and a qualified "
+            "electrician."
         )
     )
 
@@ -133,11 +135,14 @@ def _range(
 
 def _filters(
     where: str, low: float, high: float, appliances: int | None, working: Working
-) -> tuple[int | None, bool | None]:
-    """Give how many appliances' filters it takes, and whether those there may (True) or cannot (False) explain it."""
+) -> tuple[int | None, bool | None, bool]:
+    """Give how many appliances' filters it takes, whether those there may (True) or cannot (False) explain it, and
+    whether it is no more than the filters of a few bring.
+    """
     if where in ask.AT_THE_SERVICE:
-        return None, None
-    each = working.cite(FILTER).value
+        return None, None, False
+    each, few = working.cite(FILTER).value, working.cite(FEW).value
+    small = round(high, 9) <= round(each * few / MILLI, 9)
     fewest = math.ceil(round(working.compute(
         say("So many appliances it takes, if filters are to bring it all."),
         "least * thousand / each",
@@ -156,11 +161,19 @@ def _filters(
         )
     )
     if appliances is None:
-        return fewest, None
+        if small:
+            working.note(
+                say(
+                    "Up to {few} appliances are taken to be behind this point ({section}). Count them.",
+                    few=few,
+                    section=working.section(FEW),
+                )
+            )
+        return fewest, small or None, small
     most = each * appliances / MILLI
     if round(high, 9) <= round(most, 9):
-        return fewest, True
-    return fewest, False if low > most else None
+        return fewest, True, small
+    return fewest, False if low > most else None, small
 
 
 def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], working: Working) -> None:
@@ -230,13 +243,22 @@ def _headline(real: bool, ampere: float) -> Sentence:
     return say("{ampere} on metal", ampere=_shown(ampere)) if real else say("This meter cannot tell")
 
 
-def _detail(real: bool, first: Sentence, low: float, high: float) -> Sentence:
+def _detail(where: str, signs: Signs, first: Sentence, low: float, high: float) -> Sentence:
     words = {"first": first, "low": _shown(low), "high": _shown(high)}
-    if not real:
+    if not signs.real:
         return say("It is within what the meter may be off. The current may be anywhere from 0 to {high}.", **words)
+    look = say("Look first for {first}.", **words)
+    if signs.stays and where in ask.AT_THE_SERVICE:
+        part = say("Part of it") if signs.falls else say("It")
+        look = say(
+            "{part} stays with the main off, so it comes from outside: report it to the utility, and open nothing. "
+            "{look}",
+            part=part,
+            look=look,
+        )
     if low == high:
-        return say("Look first for {first}.", **words)
-    return say("Look first for {first}. The current is between {low} and {high}.", **words)
+        return look
+    return say("{look} The current is between {low} and {high}.", look=look, **words)
 
 
 def _shown(ampere: float) -> Sentence:

@@ -29,6 +29,14 @@ def note_place(given: str, pair: frozenset[str], side: Side, working: Working) -
         )
     elif given == name.SUPPLY_SIDE:
         _supply_side(pair, side, working)
+    elif given == name.EQUIPMENT_JUMPER and pair == {"receptacle", "equipment"}:
+        working.note(
+            say(
+                "It is part of the equipment grounding path, and joins a piece of it to the box. A snap switch has its "
+                "own rule ({section}).",
+                section=working.section("places/switch_grounding"),
+            )
+        )
     elif given == name.EQUIPMENT_CONDUCTOR:
         _equipment_conductor(pair, side, working)
     elif given in (name.ELECTRODE_CONDUCTOR, name.ELECTRODE_JUMPER):
@@ -42,6 +50,12 @@ def _kept_apart(pair: frozenset[str], side: Side, working: Working) -> None:
         say(
             "A second joint puts load current on metal that people touch ({section}).",
             section=working.section("naming/objectionable_current"),
+        )
+    )
+    working.note(
+        say(
+            "Is one there? See first that the neutral is whole: the joint may be all that carries the load. Taking it "
+            "out is dead work: supply off, locked out, proven dead."
         )
     )
     if side.place == BUILDING:

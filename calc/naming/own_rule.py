@@ -135,6 +135,11 @@ def _piping_or_steel(pair: frozenset[str], side: Side, edition: str) -> OwnRule:
 def sized_by_words(own: OwnRule, working: Working) -> Sentence:
     """Give the sentence that says what sizes the part."""
     section = working.section(own.size)
+    if own.calculator == "grounded-conductor":
+        return say(
+            "The load that it carries sizes it, and the area of the hot conductors sets the least ({section}).",
+            section=section,
+        )
     if own.sized_by == CONDUCTORS:
         return say("The area of the ungrounded (hot) conductors sizes it ({section}).", section=section)
     if own.sized_by == DEVICE:

@@ -36,8 +36,11 @@ class Outside(Exception):
 
 
 def parts_joined(from_part: str, to_part: str, side: Side) -> frozenset[str]:
-    """Give the parts as the names see them. Raises: Outside for a receptacle ahead of the first overcurrent device."""
-    pair = frozenset({from_part, to_part})
+    """Give the parts as the names see them: a metal box is one more piece of metal that equipment has.
+
+    Raises: Outside for a receptacle ahead of the first overcurrent device.
+    """
+    pair = frozenset("equipment" if part == "box" else part for part in (from_part, to_part))
     if not side.supply or side.place == SERVICE_DISCONNECT:
         return pair
     if "receptacle" in pair:

@@ -34,5 +34,9 @@ def add_bond(size: str | None, kind: str, least: str, rule: str, plan: Plan) -> 
         why = say("{size} is smaller than {least}.", size=shown_size(size), **words)
         plan.add("bond", part, CHANGE, why, rule)
     else:
-        why = say("{size} solid copper: {least} or larger is asked.", size=shown_size(size), **words)
+        why = say(
+            "{size}, if it is solid copper: {least} or larger is asked. Stranded wire or aluminum will not do.",
+            size=shown_size(size),
+            **words,
+        )
         plan.add("bond", part, IN_ORDER, why, rule)

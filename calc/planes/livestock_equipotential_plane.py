@@ -7,7 +7,7 @@ from typing import Annotated
 from calc.declare import Answer, calculator
 from calc.planes import bond_wire
 from calc.planes import livestock_fields as ask
-from calc.planes.animal_contact import WITH_RESISTOR, Contact, add_contact, contact
+from calc.planes.animal_contact import WITH_RESISTOR, Contact, add_contact, at_most, contact
 from calc.planes.plan import ACT, BOND, BUILD, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
 from calc.words import Sentence, say
 from calc.working import Working, three_figures
@@ -64,8 +64,8 @@ def livestock_equipotential_plane(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold plane_needed ("yes" or "no"), verdict of the reading ("act",
-        "below", "look" or "none"), milliampere through the resistor, mean_cow_milliampere and
-        lowest_cow_milliampere (at most), and decisions (by part).
+        "below", "look" or "none"), milliampere (through a resistor of about 500 ohm, None across anything else),
+        mean_cow_milliampere and lowest_cow_milliampere (at most), and decisions (by part).
     Raises: nothing; bad or missing input ends as `fix`.
     Source: 547.10, from 2023 on 547.44; rules planes/animal_contact_level, cow_resistance, cow_response; Ohm's law.
 
@@ -77,7 +77,7 @@ def livestock_equipotential_plane(
     working.warn(
         say(
             "If anyone feels a tingle, or animals shy from metal or water: keep away, and have a qualified person shut "
-            "the power off. Call the utility too."
+            "the power off from a dry place. Call the utility too."
         )
     )
     plan = Plan(working)
@@ -181,7 +181,7 @@ def _words(needed: bool, found: Contact | None) -> tuple[Sentence, Sentence]:
     asked = say("A plane is needed here") if needed else say("No plane is asked here")
     if found is None:
         return asked, say("see each part below")
-    cow = three_figures(found.lowest_cow)
+    cow = at_most(found.lowest_cow)
     if found.like_a_fault:
         volt = three_figures(found.volt)
         return say("{volt} V, have the power shut off", volt=volt), say(
@@ -192,8 +192,13 @@ def _words(needed: bool, found: Contact | None) -> tuple[Sentence, Sentence]:
     if found.verdict == LOOK:
         return say("Measure again"), say("{asked}. A wet cow may take up to {cow} mA.", asked=asked, cow=cow)
     words = {"asked": asked, "cow": cow}
+    ohm = three_figures(found.resistor)
+    if found.verdict == ACT and found.milliampere is None:
+        act = say("{volt} V across {ohm} ohm, act", volt=three_figures(found.volt), ohm=ohm)
+        return act, say("{asked}. A wet cow may take up to {cow} mA.", **words)
     through = three_figures(found.milliampere)
     if found.verdict == ACT:
-        return say("{through} mA, act", through=through), say("{asked}. A wet cow may take up to {cow} mA.", **words)
-    below = say("{through} mA, below the level", through=through)
+        act = say("{through} mA through {ohm} ohm, act", through=through, ohm=ohm)
+        return act, say("{asked}. A wet cow may take up to {cow} mA.", **words)
+    below = say("{through} mA through {ohm} ohm, below the level", through=through, ohm=ohm)
     return below, say("{asked}. A wet cow may still take up to {cow} mA.", **words)

@@ -68,4 +68,11 @@ METER = one_of(
         Choice(OPEN, say("Without a resistor")),
     ),
 )
-RESISTOR = entered(say("That resistor"), say("500 ohm stands for a cow."), "ohm", 100, 10_000, "500 ohm", rare=True)
+RESISTOR = entered(
+    say("That resistor"),
+    say("500 ohm stands for a cow. Another one reads another current."),
+    "ohm",
+    100,
+    10_000,
+    "500 ohm",
+)

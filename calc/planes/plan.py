@@ -8,6 +8,7 @@ from calc.working import Working, marked_section
 
 BOND, NEED_NOT, CHANGE, IN_ORDER, ASK, MUST_NOT = "bond", "need-not", "change", "in-order", "ask", "must-not"
 BUILD, WISE, LOOK, ACT, BELOW = "build", "wise", "look", "act", "below"
+LISTING = "listing"
 DECISION_WORDS = {
     BOND: say("Bond it"),
     NEED_NOT: say("Need not"),
@@ -20,6 +21,7 @@ DECISION_WORDS = {
     LOOK: say("Look or measure"),
     ACT: say("Act"),
     BELOW: say("Below the level"),
+    LISTING: say("As its listing says"),
 }
 # The key of what to do is `size`, the column that pages show in bold.
 HEADINGS = {"part": say("Part"), "size": say("What to do"), "why": say("Why"), "section": say("Section")}

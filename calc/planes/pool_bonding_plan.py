@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, Mend, NotCovered, calculator
+from calc.declare import Answer, Mend, calculator
 from calc.planes import pool_fields as ask
 from calc.planes import pool_parts as pool
 from calc.planes.other_waters import FOUNTAIN_GROUNDING, add_fountain, add_tub
+from calc.planes.not_a_pool import stay_with_pools
 from calc.planes.plan import ASK, BOND, CHANGE, Plan
 from calc.planes.pool_materials import grid_feet, list_checks, list_materials, ring_feet
 from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, allowed_ways, spared, usable_ways
@@ -15,7 +16,7 @@ from calc.words import say
 from calc.working import Working
 
 NAME = say("Pool bonding plan")
-STORABLE, POOL_GROUNDING = "planes/storable_pool", "places/pool_equipment_grounding"
+POOL_GROUNDING = "places/pool_equipment_grounding"
 
 
 @calculator(
@@ -54,6 +55,7 @@ def pool_bonding_plan(
     amendment: Annotated[str, ask.AMENDMENT] = "yes",
     barrier: Annotated[str | None, ask.BARRIER] = None,
     other_height: Annotated[float | None, ask.OTHER_HEIGHT] = None,
+    height_from: Annotated[str, ask.HEIGHT_FROM] = ask.NOT_GIVEN,
     wall_height: Annotated[float | None, ask.WALL_HEIGHT] = None,
     water_area: Annotated[float | None, ask.WATER_AREA] = None,
     listed_spa: Annotated[str, ask.LISTED_SPA] = "no",
@@ -61,16 +63,18 @@ def pool_bonding_plan(
 ) -> Answer:
     """Give each part of a pool, spa, tub or fountain: bond it or not, why, and the section.
 
-    When: permanent pools, spas and hot tubs, fountains, fixed therapeutic tubs. Not for storable pools, pool lifts,
-    natural waters or ships. It computes no voltage: see which parts are joined, not how well it works.
+    When: permanent pools, spas and hot tubs, fountains, fixed therapeutic tubs. Not for storable pools, portable
+    tubs, whirlpool bathtubs, pool lifts, natural waters or ships. It computes no voltage: see which parts are joined,
+    not how well it works.
 
     Parameters:
         kind: "in-ground-conductive", "in-ground-nonconductive", "above-ground", "storable", "spa-outdoors",
-            "spa-indoors", "fountain" or "therapeutic-tub".
+            "spa-indoors", "fountain", "therapeutic-tub", "therapeutic-portable" or "hydromassage".
         parts: what is there, with commas, such as "rebar,metal-light,ladder,pump".
         surfaces: "paved", "unpaved", "off-earth", with commas. way: "open", "steel", "mesh", "grid", "ring".
         fence, door, piping, raceway, other_metal: ft sideways from the inside wall, 0 to 1000; None for none.
-        other_height: ft of other_metal above water and platforms. barrier: which of them one keeps out of reach.
+        other_height: ft of other_metal; height_from: "water" or "structure", needed where that height spares it.
+        barrier: which of them one keeps out of reach.
         wall_height: ft of a permanent wall. water_contact: "part", "surface" or "none". water_area: in² of "surface".
         listed_spa: "yes" or "no"; rim_height: in, needed for a listed spa outdoors.
         pool_length, pool_width: ft, 1 to 1000, both or none. amendment: "yes" or "no", of April 2023.
@@ -78,7 +82,8 @@ def pool_bonding_plan(
 
     Returns: a Result; its answer's `values` hold decisions (by part), bond and parts (how many) and wire_feet (None
         without length and width), its table one row a part.
-    Raises: nothing; bad or missing input ends as `fix`, a storable pool as `not_covered`.
+    Raises: nothing; bad or missing input ends as `fix`; a storable pool, a portable tub and a whirlpool bathtub as
+        `not_covered`.
     Source: 680.26, 680.42(B), 680.43, 680.53 or 680.54, 680.62(B) of the edition; rule planes/wire_allowance.
 
     Example:
@@ -87,8 +92,7 @@ def pool_bonding_plan(
     ('bond', 'bond')
     """
     _warn(kind, amendment, working)
-    if kind == ask.STORABLE:
-        raise _storable(working)
+    stay_with_pools(kind, working)
     _both_or_none(pool_length, pool_width)
     plan, there, behind = Plan(working), _listed(parts), _listed(barrier)
     near = {ask.FENCE: fence, ask.DOOR: door, ask.PIPING: piping, ask.RACEWAY: raceway, ask.OTHER_METAL: other_metal}
@@ -99,6 +103,7 @@ def pool_bonding_plan(
         add_tub(kind, there, listed_spa, near, behind, plan)
     else:
         pool.add_shell(kind, there, plan)
+    listed = listed_spa == "yes" and kind in (ask.SPA_OUTDOORS, ask.SPA_INDOORS)
     feet = None
     if kind in (*ask.LIKE_A_POOL, ask.SPA_INDOORS) and not spared(kind, listed_spa, rim_height, plan):
         add_surfaces(surfaces, way, amendment, plan)
@@ -108,11 +113,12 @@ def pool_bonding_plan(
         if pool_length is not None:
             feet = _wire(way, surfaces, amendment, pool_length, pool_width, plan)
     if kind in ask.LIKE_A_POOL:
+        left = pool.add_listed_spa(there, plan) if listed else there
         for add in (pool.add_lights, pool.add_fittings, pool.add_equipment):
-            add(there, plan)
-        pool.add_near_metal(near, other_height, behind, plan)
+            add(left, plan)
+        pool.add_near_metal(near, other_height, height_from, there, behind, plan)
     if kind in (*ask.LIKE_A_POOL, ask.SPA_INDOORS):
-        pool.add_water(water_contact, water_area, plan)
+        pool.add_water(water_contact, water_area, pool.LISTED[kind] if listed else None, plan)
     if asked := plan.count(ASK):
         working.warn(say("Not decided here: {asked}. Ask the authority about these before anyone pours.", asked=asked))
     _note(kind, way, feet, working)
@@ -170,8 +176,8 @@ def _answer(kind: str, feet: float | None, plan: Plan) -> Answer:
 def _warn(kind: str, amendment: str, working: Working) -> None:
     working.warn(
         say(
-            "If anyone feels a tingle: everyone out without touching metal, and nobody goes back in. Have the power "
-            "shut off, and call the utility: it may come in from outside."
+            "If anyone feels a tingle: everyone out without touching metal, and nobody goes back in. Shut the power "
+            "off from a dry place, and call the utility: it may come in from outside."
         )
     )
     if kind in (*ask.LIKE_A_POOL, ask.SPA_INDOORS) and working.edition in ("2023", "2026"):
@@ -217,13 +223,3 @@ def _note(kind: str, way: str, feet: float | None, working: Working) -> None:
         working.note(say("Threaded metal piping or a common metal frame may serve as the bond."))
     list_materials(way, feet, working)
     list_checks(working)
-
-
-def _storable(working: Working) -> NotCovered:
-    return NotCovered(
-        say(
-            "A storable pool has rules of its own: a pump with double insulation on a cord, and ground-fault "
-            "interrupters. The bonding of permanent pools is not asked of it."
-        ),
-        say("Look under storable pools ({section}), and in the maker's book.", section=working.section(STORABLE)),
-    )

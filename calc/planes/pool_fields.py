@@ -10,6 +10,7 @@ from calc.words import say
 CONDUCTIVE, NONCONDUCTIVE, ABOVE_GROUND = "in-ground-conductive", "in-ground-nonconductive", "above-ground"
 STORABLE, SPA_OUTDOORS, SPA_INDOORS = "storable", "spa-outdoors", "spa-indoors"
 FOUNTAIN, THERAPEUTIC_TUB = "fountain", "therapeutic-tub"
+THERAPEUTIC_PORTABLE, HYDROMASSAGE = "therapeutic-portable", "hydromassage"
 LIKE_A_POOL = (CONDUCTIVE, NONCONDUCTIVE, ABOVE_GROUND, SPA_OUTDOORS)
 LIKE_A_TUB = (SPA_INDOORS, THERAPEUTIC_TUB)
 
@@ -24,7 +25,9 @@ KIND = one_of(
         Choice(SPA_OUTDOORS, say("Spa or hot tub outdoors")),
         Choice(SPA_INDOORS, say("Spa or hot tub indoors")),
         Choice(FOUNTAIN, say("Fountain, permanent")),
-        Choice(THERAPEUTIC_TUB, say("Therapeutic tub, fixed")),
+        Choice(THERAPEUTIC_TUB, say("Therapeutic tub, fixed or not easily moved")),
+        Choice(THERAPEUTIC_PORTABLE, say("Therapeutic tub, portable")),
+        Choice(HYDROMASSAGE, say("Whirlpool bathtub, emptied after each use")),
     ),
 )
 AMENDMENT = yes_or_no(
@@ -106,7 +109,18 @@ RACEWAY_FEET = _feet(say("Metal raceway or metal-sheathed cable: distance"), _FR
 OTHER_FEET = _feet(say("Other fixed metal: distance"), say("An awning, post, sign or box. Leave it empty if none."))
 OTHER_HEIGHT = _feet(
     say("Other fixed metal: height"),
-    say("Of its lowest part, above the highest water and any stand, tower or platform. Empty if it is low."),
+    say("Of its lowest part. Say below from where. Empty if it is low."),
+    rare=True,
+)
+NOT_GIVEN, FROM_WATER, FROM_STRUCTURE = "not-given", "water", "structure"
+HEIGHT_FROM = one_of(
+    say("That height is measured from"),
+    say("Only for other fixed metal that is high."),
+    (
+        Choice(NOT_GIVEN, say("No height entered")),
+        Choice(FROM_WATER, say("The highest water: no stand, tower, platform or diving structure is there")),
+        Choice(FROM_STRUCTURE, say("The top of the highest stand, tower, platform or diving structure")),
+    ),
     rare=True,
 )
 BARRIER = several_of(
@@ -136,7 +150,8 @@ WATER_AREA = entered(
 )
 LISTED_SPA = yes_or_no(
     say("Spa listed as self-contained"),
-    say("Outdoors: for use above ground, not for indoors only, on or above grade. Indoors: above a finished floor."),
+    say("Outdoors: for use above ground, not for indoors only, set on or above grade as its maker says. Indoors: above "
+        "a finished floor."),
 )
 RIM_HEIGHT = entered(
     say("Height of the spa's rim"),

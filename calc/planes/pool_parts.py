@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from calc.declare import needed
+from calc.declare import Mend, needed
 from calc.planes import pool_fields as ask
-from calc.planes.plan import BOND, CHANGE, IN_ORDER, MUST_NOT, NEED_NOT, Plan
+from calc.planes.plan import BOND, CHANGE, IN_ORDER, LISTING, LOOK, MUST_NOT, NEED_NOT, Plan
 from calc.words import say
 
 SHELL, STRUCTURE, FITTINGS = "places/pool_shell", "places/pool_metal_structure", "places/pool_metal_fittings"
@@ -16,6 +16,8 @@ CONDUCTOR, WATER, WATER_AREA = "places/pool_bonding_conductor", "places/pool_wat
 SMALL, ANCHOR = "planes/pool_small_fitting", "planes/pool_cover_anchor"
 LARGE_HEATER = "planes/pool_heater_with_instructions"
 HOOPS = "places/spa_outdoors"
+LISTED = {ask.SPA_OUTDOORS: "places/spa_outdoors", ask.SPA_INDOORS: "places/spa_indoors"}
+MADE_WITH_A_SPA = ("metal-light", "plastic-light", "pump", "double-insulated-pump", "heater", "large-heater")
 GRID = "planes/pool_grid_spacing"
 
 
@@ -60,6 +62,15 @@ def add_shell(kind: str, there: list[str], plan: Plan) -> None:
             plan.add("hoops", ask.PARTS["hoops"], BOND, say("Metal of the pool's structure."), STRUCTURE)
 
 
+def add_listed_spa(there: list[str], plan: Plan) -> list[str]:
+    """Add what a listed self-contained spa is made with; give the parts that are left to the installer."""
+    why = say("Its maker bonded it. Use the spa's bonding lug as its instructions say, and change nothing inside.")
+    for key in MADE_WITH_A_SPA:
+        if key in there:
+            plan.add(key, ask.PARTS[key], LISTING, why, HOOPS)
+    return [key for key in there if key not in MADE_WITH_A_SPA]
+
+
 def add_lights(there: list[str], plan: Plan) -> None:
     """Add the underwater lights."""
     if "metal-light" in there:
@@ -81,8 +92,12 @@ def add_fittings(there: list[str], plan: Plan) -> None:
             plan.add(key, ask.PARTS[key], BOND, say("Wet hands and feet are on it. Bond its sockets."), FITTINGS)
     if "small-fitting" in there:
         limit = plan.working.cite(SMALL).rows[0]
-        why = say("Only if no side is over {across} in and it goes no more than {into} in into the structure.", **limit)
-        plan.add("small-fitting", ask.PARTS["small-fitting"], NEED_NOT, why, SMALL)
+        why = say(
+            "Spared only if no side is over {across} in and it goes no more than {into} in into the structure. Larger: "
+            "bond it.",
+            **limit,
+        )
+        plan.add("small-fitting", ask.PARTS["small-fitting"], LOOK, why, SMALL)
     if "cover-anchors" in there:
         spared = plan.working.cite(ANCHOR).rows
         sizes = "; ".join(str(say("{across} in across, {long} in long ({deck} deck)", **row)) for row in spared)
@@ -119,8 +134,13 @@ def add_equipment(there: list[str], plan: Plan) -> None:
         plan.add("large-heater", ask.PARTS["large-heater"], BOND, why, LARGE_HEATER)
 
 
-def add_near_metal(near: dict[str, float], height: float | None, barrier: list[str], plan: Plan) -> None:
-    """Add the fixed metal near a pool: bonded unless it is far, high or out of reach."""
+def add_near_metal(
+    near: dict[str, float], height: float | None, height_from: str, there: list[str], barrier: list[str], plan: Plan
+) -> None:
+    """Add the fixed metal near a pool: bonded unless it is far, high or out of reach.
+
+    height: ft of the other metal. Raises: Mend for where a height that spares it is measured from.
+    """
     feet, up = plan.working.cite(FIXED_FEET).value, plan.working.cite(FIXED_HEIGHT).value
     for key, distance in near.items():
         part = ask.NEAR_METAL[key]
@@ -130,17 +150,30 @@ def add_near_metal(near: dict[str, float], height: float | None, barrier: list[s
             why = say("It is farther than {feet} ft from the inside wall.", feet=feet)
             plan.add(key, part, NEED_NOT, why, FIXED_FEET)
         elif key == ask.OTHER_METAL and height is not None and height > up:
-            why = say("It is higher than {up} ft above the water and every platform.", up=up)
+            _check_where_from(height_from, there)
+            why = say(
+                "It is higher than {up} ft above the water and every stand, tower, platform or diving structure.", up=up
+            )
             plan.add(key, part, NEED_NOT, why, FIXED_HEIGHT)
         else:
             why = say("Within {feet} ft and in reach of someone who stands in the water or on the deck.", feet=feet)
             plan.add(key, part, BOND, why, FIXED)
 
 
-def add_water(contact: str, area: float | None, plan: Plan) -> None:
-    """Add the water. Raises: Mend for the area of a surface put in for it."""
+def _check_where_from(height_from: str, there: list[str]) -> None:
+    if height_from == ask.NOT_GIVEN:
+        raise Mend("height_from", say("It counts from where people stand. Choose from where you measured it."))
+    if height_from == ask.FROM_WATER and "diving-board" in there:
+        raise Mend("height_from", say("A diving board is there. Measure the height from its top, and choose that."))
+
+
+def add_water(contact: str, area: float | None, listed: str | None, plan: Plan) -> None:
+    """Add the water. listed: the rule of a listed spa, None for others. Raises: Mend for the area of a surface."""
     least, part = plan.working.cite(WATER_AREA).value, say("Pool water")
-    if contact == ask.BY_PART:
+    if listed and contact == ask.BY_NONE:
+        why = say("The maker of a listed spa saw to it. Put nothing through its shell.")
+        plan.add("water", part, LISTING, why, listed)
+    elif contact == ask.BY_PART:
         plan.add("water", part, IN_ORDER, say("A bonded part touches it at all times."), WATER)
     elif contact == ask.BY_NONE:
         why = say("Give it a bonded metal surface of {least} in² or more that it always touches.", least=least)

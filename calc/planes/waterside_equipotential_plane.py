@@ -2,37 +2,26 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated
 
 from calc.declare import Answer, NotCovered, calculator, needed
 from calc.planes import bond_wire
 from calc.planes import waterside_fields as ask
-from calc.planes.plan import BOND, BUILD, CHANGE, IN_ORDER, NEED_NOT, WISE, Plan
+from calc.planes.plan import BUILD, CHANGE, IN_ORDER, NEED_NOT, WISE, Plan
+from calc.planes.waterside_rows import SHORELINE, Asked, add_depth, add_reach, add_shoreline, add_wet_metal
 from calc.words import say
 from calc.working import Working
 
 NAME = say("Plane beside water")
 PLANE, REACH, BOND_RULE = "places/dock_plane", "places/dock_plane_reach", "places/dock_plane_conductor"
-CONTROLLED, DEPTH = "planes/controlled_equipment", "planes/plane_depth"
+CONTROLLED = "planes/controlled_equipment"
 CONDITIONS, DOCK_BOND, DOCK_CONTROLLED = (
     "planes/dock_plane_conditions",
     "planes/dock_plane_bond",
     "planes/dock_controlled_equipment",
 )
-SHORELINE, WET, DOCK_WET = "planes/service_from_shoreline", "places/dock_bonded_parts", "planes/dock_solid_copper"
-FLOATING_WET, SHIPS = "places/floating_building_bonding", "naming/ships_mines_railways"
+SHIPS = "naming/ships_mines_railways"
 PART = say("Plane around the equipment")
-
-
-@dataclass(frozen=True)
-class Asked:
-    """What is asked of a plane: how far out, inches; its smallest bond; and the rules that say so."""
-
-    reach: float
-    least: str
-    rule: str
-    bond_rule: str
 
 
 @calculator(
@@ -71,7 +60,8 @@ def waterside_equipotential_plane(
 
     Parameters:
         water: "body", "dock", "floating-building" or "ship". equipment: "service", "disconnect" or "controlled".
-        metal: "yes" or "no", metal in reach that may become live. distance: ft to the water, 0 to 10,000.
+        metal: "yes" or "no", metal in reach that may become live. distance: ft to the water, 0 to 10,000, needed at
+            "body" for "service" and "disconnect".
         voltage_to_ground: V, 1 to 1000. Distance and voltage decide at docks from 2023 on.
         reach: in, 0 to 1200, of the plane from the equipment; depth: in, 0 to 120, below the walking surface.
         bond_conductor: size label. bond_kind: "solid-copper", "stranded-copper" or "aluminum".
@@ -81,7 +71,7 @@ def waterside_equipotential_plane(
     Returns: a Result; its answer's `values` hold plane_needed ("yes" or "no"), reach_inch and bond_size (what is
         asked, None where no plane is), and decisions (by part).
     Raises: nothing; bad or missing input ends as `fix`, ships and boats as `not_covered`.
-    Source: 682.11, 682.31 to 682.33; 555.13, and 555.14 from 2023 on; in 2017 553.11.
+    Source: 682.11, 682.14(B), 682.31 to 682.33; 555.13, and 555.14 from 2023 on; in 2017 553.11.
 
     Example:
     >>> result = waterside_equipotential_plane(edition="2020", water="body", equipment="service", distance=8, reach=36)
@@ -91,20 +81,20 @@ def waterside_equipotential_plane(
     _warn(working)
     if water == ask.SHIP:
         raise _ship(working)
-    plan, there = Plan(working), IN_ORDER if reach else BUILD
+    plan = Plan(working)
     if water == ask.BODY:
-        asked = _asked_at_a_body(equipment, metal, there, plan)
+        asked = _asked_at_a_body(equipment, metal, reach, plan)
     else:
-        asked = _asked_at_a_dock(equipment, distance, voltage_to_ground, there, plan)
+        asked = _asked_at_a_dock(equipment, distance, voltage_to_ground, reach, plan)
     if asked:
-        _add_reach(asked, reach, plan)
-        if depth is not None and water == ask.BODY:
-            _add_depth(depth, plan)
+        add_reach(asked, reach, plan)
+        if water == ask.BODY and (reach or depth is not None):
+            add_depth(depth, plan)
         bond_wire.add_bond(bond_conductor, bond_kind, asked.least, asked.bond_rule, plan)
-    if water == ask.BODY and equipment == ask.SERVICE and distance is not None:
-        _add_shoreline(distance, plan)
+    if water == ask.BODY and equipment in SHORELINE:
+        add_shoreline(equipment, needed(distance, "distance"), plan)
     if wet_metal == "yes":
-        _add_wet_metal(water, plan)
+        add_wet_metal(water, plan)
     _note(water, asked is not None, working)
     return Answer(
         name=NAME,
@@ -122,8 +112,15 @@ def waterside_equipotential_plane(
     )
 
 
-def _asked_at_a_body(equipment: str, metal: str, there: str, plan: Plan) -> Asked | None:
-    """Give what is asked beside other waters. there: what to do where a plane is asked."""
+def _there(reach: float | None, least: float) -> str:
+    """Give what to do where a plane is asked: build it, make it reach farther, or nothing."""
+    if not reach:
+        return BUILD
+    return CHANGE if reach < least else IN_ORDER
+
+
+def _asked_at_a_body(equipment: str, metal: str, reach: float | None, plan: Plan) -> Asked | None:
+    """Give what is asked beside other waters. reach: in, of the plane that is there, None for none."""
     if equipment == ask.CONTROLLED:
         why = say("It is controlled from elsewhere. The plane belongs at its disconnect or service.")
         plan.add("plane", PART, NEED_NOT, why, CONTROLLED)
@@ -131,13 +128,17 @@ def _asked_at_a_body(equipment: str, metal: str, there: str, plan: Plan) -> Aske
     if metal == "no":
         plan.add("plane", PART, NEED_NOT, say("No metal in reach may become live."), PLANE)
         return None
-    why = say("People stand on wet ground with a hand on metal that may become live.")
-    plan.add("plane", PART, there, why, PLANE)
-    return Asked(plan.working.cite(REACH).value, plan.working.cite(BOND_RULE).value, REACH, BOND_RULE)
+    least = plan.working.cite(REACH).value
+    why = say(
+        "People stand on wet ground with a hand on metal that may become live. It counts at any distance from the "
+        "water."
+    )
+    plan.add("plane", PART, _there(reach, least), why, PLANE)
+    return Asked(least, plan.working.cite(BOND_RULE).value, REACH, BOND_RULE)
 
 
 def _asked_at_a_dock(
-    equipment: str, distance: float | None, volt: float | None, there: str, plan: Plan
+    equipment: str, distance: float | None, volt: float | None, reach: float | None, plan: Plan
 ) -> Asked | None:
     """Give what is asked at a dock. Raises: Mend for distance and voltage, in an edition where they decide."""
     limits = plan.working.cite(CONDITIONS).rows[0]
@@ -158,64 +159,15 @@ def _asked_at_a_dock(
         plan.add("plane", PART, NEED_NOT, say("It is farther than {feet} ft from the water.", **words), CONDITIONS)
         return None
     why = say("Over {volt} V to ground, and within {feet} ft of the water.", **words)
-    plan.add("plane", PART, there, why, CONDITIONS)
+    plan.add("plane", PART, _there(reach, limits["reach_inch"]), why, CONDITIONS)
     return Asked(limits["reach_inch"], plan.working.cite(DOCK_BOND).rows[0]["size"], CONDITIONS, DOCK_BOND)
-
-
-def _add_reach(asked: Asked, reach: float | None, plan: Plan) -> None:
-    part, words = say("How far it reaches"), {"inch": asked.reach}
-    if reach is None:
-        why = say("From below the equipment, {inch} in or more wherever a person could stand and touch it.", **words)
-        plan.add("reach", part, BUILD, why, asked.rule)
-    elif reach < asked.reach:
-        plan.add("reach", part, CHANGE, say("It stops short of {inch} in.", **words), asked.rule)
-    else:
-        plan.add("reach", part, IN_ORDER, say("It reaches {inch} in or more.", **words), asked.rule)
-
-
-def _add_depth(depth: float, plan: Plan) -> None:
-    most, part = plan.working.cite(DEPTH).value, say("How deep it lies")
-    if depth > most:
-        plan.add("depth", part, CHANGE, say("Deeper than {most} in it does too little.", most=most), DEPTH)
-    else:
-        plan.add("depth", part, IN_ORDER, say("On the walking surface or up to {most} in below.", most=most), DEPTH)
-
-
-def _add_shoreline(distance: float, plan: Plan) -> None:
-    least, part = plan.working.cite(SHORELINE).value, say("Service equipment and the shoreline")
-    if distance < least:
-        why = say(
-            "It stands nearer than {least} ft to the shoreline. That is for floating or submerged equipment.",
-            least=least,
-        )
-        plan.add("shoreline", part, CHANGE, why, SHORELINE)
-    else:
-        plan.add("shoreline", part, IN_ORDER, say("At least {least} ft away.", least=least), SHORELINE)
-
-
-def _add_wet_metal(water: str, plan: Plan) -> None:
-    part = say("Metal that touches the water, piping, tanks")
-    why = say("A fault in it must open the device. Bond it to the grounding bar of its panel.")
-    if water == ask.BODY:
-        plan.add("wet-metal", part, BOND, why, WET)
-    elif water == ask.FLOATING:
-        plan.add("wet-metal", part, BOND, why, FLOATING_WET)
-    elif plan.working.cite(DOCK_WET).rows[0]["size"] == "none":
-        plan.add("wet-metal", part, WISE, say("This edition asks it of floating buildings only."), DOCK_WET)
-    else:
-        why = say(
-            "A fault in it must open the device. Solid copper, {size} AWG or larger, to the grounding bar of its "
-            "panel.",
-            size=plan.working.cite(DOCK_WET).rows[0]["size"],
-        )
-        plan.add("wet-metal", part, BOND, why, DOCK_WET)
 
 
 def _warn(working: Working) -> None:
     working.warn(
         say(
             "If anyone feels a tingle in the water: swim away from dock and metal. Nobody goes in to help. Shut the "
-            "power off, then throw a float."
+            "power off from a dry place, throw a float, and call the utility."
         )
     )
     working.warn(say("No bond makes water with power nearby fit for swimming."))

@@ -34,7 +34,12 @@ METAL = yes_or_no(
     rare=False,
 )
 DISTANCE = entered(
-    say("Distance to the water"), say("Sideways, to the shoreline or the edge of the dock."), "ft", 0, 10_000, "8 ft"
+    say("Distance to the water"),
+    say("Sideways, to the shoreline at high water or the edge of the dock."),
+    "ft",
+    0,
+    10_000,
+    "8 ft",
 )
 VOLTAGE = entered(
     say("Voltage to ground"), say("Of the system that feeds it, for example 120 or 277 V."), "V", 1, 1000, "277 V"

@@ -17,9 +17,18 @@ def test_published_limits_of_bonds_are_those_of_their_texts_in_ohm():
     assert {name: value(f"limit_of_{name}") for name in expected} == expected
 
 
-def test_the_military_goal_is_one_milliohm_and_says_it_is_unverified():
+def test_the_military_goal_is_one_milliohm_and_is_what_a_joint_of_wire_may_have():
+    """MIL-HDBK-419A, volume II, 1.13.4: all bonds 1 milliohm or less, others are made anew."""
     assert value("limit_of_military_bond") == 0.001
-    assert {rule("measure/limit_of_military_bond", edition).mark for edition in EDITIONS} == {"memory"}
+    assert value("joint_of_wire") == 1
+    for name in ("limit_of_military_bond", "joint_of_wire"):
+        assert {rule(f"measure/{name}", edition).mark for edition in EDITIONS} == {"confirmed"}
+
+
+def test_practice_counts_5_percent_for_a_meter_and_10_appliances_where_nothing_is_known():
+    assert (value("meter_error"), value("few_appliances")) == (5, 10)
+    for name in ("meter_error", "few_appliances"):
+        assert {rule(f"measure/{name}", edition).mark for edition in EDITIONS} == {"practice"}
 
 
 def test_limits_seen_only_in_forums_say_they_are_unverified():

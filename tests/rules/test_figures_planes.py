@@ -25,8 +25,10 @@ def test_values_that_stand_in_every_edition():
         "therapeutic_tub_distance": 5,  # 680.62(B)
         "plane_depth": 3,  # 682.2 and 682.33(C)(3), 75 mm
         "service_from_shoreline": 5,  # 682.11, 1.5 m
+        "disconnect_from_shoreline": 5,  # 682.14(B), 1.5 m
         "water_equipment_conductor": "12",  # 682.31(A)
         "wire_allowance": 10,  # practice, no text
+        "test_resistor_near": 10,  # practice, no text
     }
     for name, figure in expected.items():
         assert {rule(f"planes/{name}", edition).value for edition in EDITIONS} == {figure}, name
@@ -96,7 +98,11 @@ def test_how_a_plane_under_livestock_is_built_by_edition():
     before = [{"way": "mesh or steel in the concrete, tied together"}]
     assert rows("livestock_construction") == [
         *[before] * 3,
-        [{"way": "bare steel bars, tied together"}, {"way": "grid of bare solid copper, 8 AWG or larger"}],
+        [
+            {"way": "bare steel bars, tied together"},
+            {"way": "grid of bare solid copper, 8 AWG or larger"},
+            {"way": "two more ways, not seen"},
+        ],
     ]
 
 

@@ -111,7 +111,7 @@ def test_a_circuit_that_leaks_does_not_follow_its_load():
         (volts,) = simulated_voltages([(branches, [("supply", "hot", "E", 120, 0.01)], [])])
         found.append(abs(volts["case"]) / 0.078)
     assert found[0] == pytest.approx(found[1], rel=0.01)
-    assert causes(CIRCUIT, ampere=f"{found[0]:.6f}", follows_load="no")[0] == "leak"
+    assert causes(CIRCUIT, ampere=f"{found[0]:.6f}", follows_load="no", appliances="0")[0] == "leak"
 
 
 @pytest.mark.parametrize("where", PLACES)
@@ -144,7 +144,7 @@ def test_the_range_takes_in_digit_and_percent():
 
 
 @pytest.mark.parametrize(
-    ("ampere", "first"), [("0.00699", "filters"), ("0.007", "filters"), ("0.00701", "second-bond")]
+    ("ampere", "first"), [("0.00699", "filters"), ("0.007", "filters"), ("0.00701", "leak")]
 )
 def test_two_appliances_explain_7_milliampere_and_no_more(ampere, first):
     assert causes(CIRCUIT, ampere=ampere, appliances="2")[0] == first
@@ -159,6 +159,40 @@ def test_it_tells_how_many_appliances_it_would_take(ampere, count):
 def test_filters_explain_nothing_that_stays_with_the_circuit_off():
     assert causes(CIRCUIT, ampere="0.003", appliances="10")[0] == "filters"
     assert causes(CIRCUIT, ampere="0.003", appliances="10", off_ampere="0.003")[-2] == "filters"
+
+
+@pytest.mark.parametrize("where", ["feeder-together", "equipment-grounding-conductor"])
+@pytest.mark.parametrize(
+    ("ampere", "first"),
+    [("0.001", "filters"), ("0.035", "filters"), ("0.0351", "second-bond"), ("4", "second-bond")],
+)
+def test_a_few_milliampere_send_nobody_to_look_for_a_second_bond_first(where, ampere, first):
+    """Ten appliances of 3.5 mA bring 35 mA with nothing wrong; amperes they do not bring."""
+    for follows in ("unknown", "no") if first == "filters" else ("unknown",):
+        found = causes(where=where, ampere=ampere, follows_load=follows)
+        assert found[0] == first
+    assert causes(where=where, ampere=ampere, follows_load="yes")[0] == first
+
+
+@pytest.mark.parametrize("where", ["electrode-conductor", "water-pipe-bond"])
+def test_what_stays_with_the_main_off_is_reported_and_nothing_is_opened(where):
+    for off, reported in (("5", True), ("3", True), ("0", False), (None, False)):
+        detail = str(told(where=where, off_ampere=off).answer.detail)
+        assert ("report it to the utility, and open nothing" in detail) == reported
+
+
+def test_a_little_that_stays_does_not_turn_the_eye_from_the_own_neutral():
+    """20 mA of 2.6 A may be the meter: the larger part is of this building."""
+    for off, first in (("0.02", "neutral-loss"), ("1.29", "neutral-loss"), ("1.3", "neighbor"), ("2.6", "neighbor")):
+        assert causes(ampere="2.6", off_ampere=off)[0] == first
+
+
+@pytest.mark.parametrize("where", PLACES)
+def test_a_joint_is_taken_out_only_after_the_neutral_is_seen_whole_and_with_the_supply_off(where):
+    said = [str(row.cells["tells"]) for row in told(where=where).answer.table.rows]
+    advice = next(words for words in said if "second bond" in words)
+    assert advice.index("neutral is whole") < advice.index("Taking it out is dead work")
+    assert "supply off, locked out, proven dead" in advice
 
 
 def test_without_a_shared_main_no_neighbor_is_named():
@@ -181,6 +215,7 @@ def test_what_stays_with_a_feeder_off_is_put_there_by_others():
 def test_every_answer_says_first_never_to_open_it_and_what_a_tingle_means(where, off):
     first = str(told(where=where, off_ampere=off).working.warnings[0])
     assert first.startswith("Never open this conductor") and "tingle" in first and "call the utility" in first
+    assert "power off from a dry place" in first
 
 
 @pytest.mark.parametrize("where", PLACES)

@@ -123,6 +123,12 @@ def test_no_conductor_names_objectionable_current_and_the_section_of_its_edition
         assert any("250.142(B) Exceptions No. 1 and No. 2" in line for line in words(result))
 
 
+def test_a_joint_that_does_not_belong_comes_out_dead_and_after_the_neutral_is_seen_whole():
+    for where, told in (("past-device", True), ("service-disconnect", False)):
+        said = " ".join(words(name({"where": where}, "neutral", "enclosure")))
+        assert ("neutral is whole" in said and "dead work" in said) == told
+
+
 def test_the_supply_side_jumper_is_defined_elsewhere_in_2017():
     for edition, section in (("2017", "250.2;"), ("2020", "Article 100;"), ("2023", "Article 100;")):
         notes = words(name({"where": "transformer-secondary"}, "enclosure", "enclosure", edition))
@@ -201,6 +207,43 @@ def test_each_name_says_what_sizes_it():
     ):
         values = name(place, one, other, edition).answer.values
         assert (values["sized_by"], values["calculator"]) == (sized_by, calculator), (place, one, other, edition)
+
+
+# For each name: where, what it joins, the inputs of its calculator, and a change of what is said to size it. By hand:
+# each table has another row there.
+SERVICE, LOAD, DERIVED = ({"where": where} for where in ("service-disconnect", "past-device", "transformer-secondary"))
+HOT, DEVICE = {"conductor": ("3/0", "500kcmil")}, {"device": ("20", "400")}
+SIZED = [
+    (SERVICE, "neutral", "enclosure", {}, HOT),
+    (DERIVED, "neutral", "enclosure", {}, HOT),
+    (SERVICE, "enclosure", "raceway", {}, HOT),
+    (SERVICE, "neutral", "neutral", {}, HOT),
+    (SERVICE, "neutral", "neutral", {"conductor": "3/0"}, {"load_size": ("4", "2/0")}),
+    (SERVICE, "neutral", "electrode", {}, HOT),
+    (SERVICE, "neutral", "electrode", {"conductor": "500kcmil"}, {"electrode": ("rod", "water-pipe")}),
+    (SERVICE, "electrode", "electrode", {"conductor": "500kcmil"}, {"electrode": ("rod", "water-pipe")}),
+    (SERVICE, "enclosure", "water-pipe", {}, HOT),
+    (SERVICE, "enclosure", "structural-metal", {}, HOT),
+    (SERVICE, "enclosure", "other-piping", {"piping": "other-metal"}, DEVICE),
+    (DERIVED, "enclosure", "water-pipe", {"piping": "water-derived-system"}, HOT),
+    (LOAD, "enclosure", "water-pipe", {"piping": "water-isolated-unit"}, DEVICE),
+    (LOAD, "enclosure", "equipment", {}, DEVICE),
+    (LOAD, "receptacle", "box", {"joins": "receptacle"}, DEVICE),
+    (LOAD, "raceway", "box", {}, DEVICE),
+]
+SAYS = {"conductor": "conductors", "device": "overcurrent device", "electrode": "electrode", "load_size": "load"}
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(("place", "one", "other", "given", "changed"), SIZED)
+def test_what_is_said_to_size_a_part_changes_its_size_in_its_calculator(place, one, other, given, changed, edition):
+    found = name(place, one, other, edition)
+    calculator = CALCULATORS[found.answer.values["calculator"]]
+    ((field, (small, large)),) = changed.items()
+    sizes = [calculator(edition=edition, **(given | {field: value})) for value in (small, large)]
+    assert [each.outcome for each in sizes] == ["answer", "answer"]
+    assert sizes[0].said != sizes[1].said
+    assert any(SAYS[field] in line and "size" in line for line in words(found)), words(found)
 
 
 def test_every_calculator_it_names_is_one_of_the_handbook():

@@ -37,11 +37,27 @@ def test_one_volt_across_500_ohm_is_the_level_to_act_at(edition, volt, verdict):
 
 @pytest.mark.parametrize(
     ("volt", "ohm", "verdict"),
-    [("0.399", "200", "below"), ("0.4", "200", "act"), ("0.99", "1000", "below"), ("1", "1000", "act")],
-)
-def test_another_resistor_is_judged_by_volts_and_by_milliamperes(volt, ohm, verdict):
-    """0.4 V / 200 ohm = 2 mA; 1 V / 1000 ohm = 1 mA, but 1 V is a level too."""
-    assert answered(**FLOOR, volt=volt, resistor=ohm)["verdict"] == verdict
+    [
+        ("0.399", "200", "look"), ("0.4", "200", "act"), ("0.99", "1000", "look"), ("1", "1000", "act"),
+        ("0.9", "10000", "look"), ("0.1", "449", "look"), ("0.1", "450", "below"), ("0.1", "550", "below"),
+        ("0.1", "551", "look"), ("0.1", "500", "below"), ("1", "10000", "act"),
+    ],
+)  # fmt: skip
+def test_a_resistor_far_from_500_ohm_gives_no_current_of_an_animal(volt, ohm, verdict):
+    """0.4 V / 200 ohm = 2 mA; 1 V is a level too. A tenth of 500 ohm is 50."""
+    result = livestock_equipotential_plane(edition="2023", **FLOOR, volt=volt, resistor=ohm)
+    found, near = result.answer.values, 450 <= int(ohm) <= 550
+    assert found["verdict"] == verdict
+    assert found["milliampere"] == (pytest.approx(1000 * float(volt) / int(ohm)) if near else None)
+    assert (" mA through" in str(result.answer.headline)) == near
+    whys = " ".join(str(row.cells["why"]) for row in result.answer.table.rows)
+    assert ("it is not the current of an animal" in whys) == (verdict == "look")
+
+
+def test_a_bound_is_never_shown_smaller_than_it_is_nor_with_more_than_two_figures():
+    """0.8 V / 141 ohm = 5.674 mA; 0.5 V / 141 ohm = 3.546 mA."""
+    for volt, shown in (("0.8", "up to 5.7 mA"), ("0.5", "up to 3.6 mA"), ("1.41", "up to 10 mA")):
+        assert shown in str(livestock_equipotential_plane(edition="2023", **FLOOR, volt=volt).answer.detail)
 
 
 def test_a_reading_without_a_resistor_is_never_judged_below_the_level():
@@ -99,7 +115,7 @@ def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
 @pytest.mark.parametrize("volt", [None, 0, 0.2, 1, 50])
 def test_the_first_warning_is_of_a_tingle_and_nothing_is_called_safe(edition, volt):
     result = livestock_equipotential_plane(edition=edition, **FLOOR, volt=volt)
-    assert "tingle" in str(result.working.warnings[0])
+    assert "tingle" in str(result.working.warnings[0]) and "dry place" in str(result.working.warnings[0])
     answer = result.answer
     words = [answer.headline, answer.detail, *result.working.warnings, *result.working.notes]
     words += [cell for row in answer.table.rows for cell in row.cells.values()]

@@ -9,6 +9,7 @@ from calc.planes.pool_bonding_plan import pool_bonding_plan
 from tests.cases.read import cases, named
 
 POOL = {"kind": "in-ground-conductive"}
+HIGH = {**POOL, "other_metal": "1ft", "other_height": "13ft"}
 
 
 def decided(edition="2020", **inputs):
@@ -35,7 +36,8 @@ FIXED = [
     for feet, found in (("4.99ft", "bond"), ("5ft", "bond"), ("5.01ft", "need-not"), ("1.524m", "bond"))
 ]
 HEIGHT = [
-    ({**POOL, "other_metal": "1ft", "other_height": feet}, "other_metal", found)
+    ({**POOL, "other_metal": "1ft", "other_height": feet, "height_from": origin}, "other_metal", found)
+    for origin in ("water", "structure")
     for feet, found in (("11.99ft", "bond"), ("12ft", "bond"), ("12.01ft", "need-not"))
 ]
 WALL = [
@@ -189,6 +191,8 @@ def test_more_pool_takes_more_wire():
         ({**POOL, "way": "rope"}, "way"),
         ({**POOL, "water_contact": "surface"}, "water_area"),
         ({"kind": "spa-outdoors", "listed_spa": "yes"}, "rim_height"),
+        (HIGH, "height_from"),
+        ({**HIGH, "parts": "diving-board", "height_from": "water"}, "height_from"),
     ],
 )
 def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
@@ -206,7 +210,7 @@ def test_a_storable_pool_is_not_covered_and_says_where_to_look(edition):
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_the_first_warning_is_of_a_tingle_and_nothing_is_called_safe(kind, edition):
     result = pool_bonding_plan(edition=edition, kind=kind, parts="ladder,pump", fence=3)
-    assert "tingle" in str(result.working.warnings[0])
+    assert "tingle" in str(result.working.warnings[0]) and "off from a dry place" in str(result.working.warnings[0])
     words = " ".join(map(str, result.working.warnings + result.working.notes)).lower()
     assert "safe" not in words and "zero" not in words
 
@@ -222,6 +226,33 @@ def test_the_text_not_seen_is_said_for_the_surface_in_2023_and_2026():
 def test_a_barrier_spares_what_is_behind_it_and_nothing_else():
     found = decided(**POOL, fence=1, door=1, barrier="fence")
     assert (found["fence"], found["door"]) == ("need-not", "bond")
+
+
+def test_metal_12_feet_over_the_water_is_in_reach_of_one_who_stands_on_a_tower():
+    """680.26(B)(7) Exception No. 3: above the water, and above any stand, tower, platform or diving structure."""
+    high = {**POOL, "parts": "diving-board", "other_metal": "1ft"}
+    assert decided(**high, other_height="13ft", height_from="structure")["other_metal"] == "need-not"
+    assert decided(**high, other_height="12ft", height_from="structure")["other_metal"] == "bond"
+    assert decided(**high, other_height="11ft")["other_metal"] == "bond"
+    assert decided(**POOL, other_metal="6ft", other_height="13ft")["other_metal"] == "need-not"
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(("kind", "section"), [("therapeutic-portable", "680.60"), ("hydromassage", "680.74")])
+def test_a_portable_tub_and_a_whirlpool_bathtub_are_sent_to_their_own_rules(edition, kind, section):
+    result = pool_bonding_plan(edition=edition, kind=kind, parts="pump")
+    assert result.outcome == "not_covered" and section in str(result.not_covered.look_in)
+
+
+@pytest.mark.parametrize(("listed", "pump", "water"), [("yes", "listing", "listing"), ("no", "bond", "bond")])
+def test_what_is_inside_a_listed_spa_goes_by_its_listing(listed, pump, water):
+    found = decided(kind="spa-outdoors", parts="pump,rail", listed_spa=listed, rim_height="30in", fence="2ft")
+    assert (found["pump"], found["water"], found["rail"], found["fence"]) == (pump, water, "bond", "bond")
+    assert decided(kind="spa-indoors", listed_spa=listed)["water"] == water
+
+
+def test_a_small_fitting_is_measured_before_it_is_spared():
+    assert decided(**POOL, parts="small-fitting")["small-fitting"] == "look"
 
 
 def test_a_storable_pool_too_is_warned_of_a_tingle():

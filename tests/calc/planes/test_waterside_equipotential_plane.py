@@ -6,7 +6,7 @@ from calc.editions import EDITIONS
 from calc.planes.waterside_equipotential_plane import waterside_equipotential_plane
 from tests.cases.read import cases, named
 
-POND = {"water": "body", "equipment": "disconnect"}
+POND = {"water": "body", "equipment": "disconnect", "distance": "8ft"}
 DOCK = {"water": "dock", "equipment": "disconnect", "voltage_to_ground": "277V", "distance": "5ft"}
 
 
@@ -33,9 +33,15 @@ LIMITS = [
     ({**POND, "depth": "2.99in"}, "depth", "in-order"),
     ({**POND, "depth": "3in"}, "depth", "in-order"),
     ({**POND, "depth": "3.01in"}, "depth", "change"),
-    ({**POND, "equipment": "service", "distance": "4.99ft"}, "shoreline", "change"),
-    ({**POND, "equipment": "service", "distance": "5ft"}, "shoreline", "in-order"),
-    ({**POND, "equipment": "service", "distance": "5.01ft"}, "shoreline", "in-order"),
+    *(
+        ({**POND, "equipment": equipment, "distance": distance}, "shoreline", found)
+        for equipment in ("service", "disconnect")
+        for distance, found in (("4.99ft", "change"), ("5ft", "in-order"), ("5.01ft", "in-order"))
+    ),
+    ({**POND, "reach": "35.99in"}, "plane", "change"),
+    ({**POND, "reach": "36in"}, "plane", "in-order"),
+    (POND, "plane", "build"),
+    ({**POND, "reach": "36in"}, "depth", "look"),
     ({**POND, "bond_conductor": "10"}, "bond", "change"),
     ({**POND, "bond_conductor": "8"}, "bond", "in-order"),
     ({**POND, "bond_conductor": "6"}, "bond", "in-order"),
@@ -85,6 +91,8 @@ def test_a_plane_at_a_dock_has_the_reach_and_the_bond_of_its_own_section(edition
         ("2023", {"water": "river", "equipment": "service"}, "water"),
         ("2023", {"water": "dock", "equipment": "service", "distance": "2"}, "voltage_to_ground"),
         ("2023", {"water": "dock", "equipment": "service", "voltage_to_ground": "277"}, "distance"),
+        ("2017", {"water": "body", "equipment": "service"}, "distance"),
+        ("2020", {"water": "body", "equipment": "disconnect"}, "distance"),
         ("2023", {**POND, "distance": "-1"}, "distance"),
         ("2023", {**POND, "distance": "10001"}, "distance"),
         ("2023", {**POND, "voltage_to_ground": "0"}, "voltage_to_ground"),
@@ -109,6 +117,7 @@ def test_a_ship_is_not_covered(edition):
 def test_the_first_warning_is_of_a_tingle_and_nothing_is_called_safe(water, edition):
     result = waterside_equipotential_plane(edition=edition, **(DOCK | {"water": water}))
     assert "tingle" in str(result.working.warnings[0]) and "swimming" in str(result.working.warnings[1])
+    assert "power off from a dry place" in str(result.working.warnings[0])
     words = [*result.working.warnings, *result.working.notes, result.answer.headline, result.answer.detail]
     assert "safe" not in " ".join(map(str, words)).lower()
 
@@ -116,6 +125,16 @@ def test_the_first_warning_is_of_a_tingle_and_nothing_is_called_safe(water, edit
 def test_a_ship_too_is_warned_of_a_tingle():
     result = waterside_equipotential_plane(edition="2023", water="ship", equipment="service")
     assert "tingle" in str(result.working.warnings[0])
+
+
+def test_what_a_disconnect_controls_needs_no_distance():
+    assert decided("2020", water="body", equipment="controlled")["plane"] == "need-not"
+
+
+@pytest.mark.parametrize("distance", ["0ft", "8ft", "500ft"])
+def test_at_a_pond_the_plane_is_asked_at_any_distance(distance):
+    """682.33(A) names no distance from the water."""
+    assert decided("2020", **{**POND, "distance": distance})["plane"] == "build"
 
 
 def test_how_a_plane_is_joined_is_told_only_where_one_is_asked():

@@ -1,0 +1,88 @@
+"""The verdict on a bond's resistance and its words: pass, joined, investigate, or that nothing can be told."""
+
+from __future__ import annotations
+
+from calc.fault.ranges import Between
+from calc.measure.bond_fields import TWO_WIRE
+from calc.measure.bond_reading import ERROR, FINEST, Measured, Readings, shown_ohm, shown_range
+from calc.words import Sentence, say
+from calc.working import Working
+
+PASS, JOINED, INVESTIGATE, CANNOT_TELL = "pass", "joined", "investigate", "cannot-tell"
+BESIDE, STOP = "lower-than-the-wire", "stop"
+
+
+def verdict_of(found: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
+    """Give what a reading proves of the path. alone: the wire's own milliohm; below: at the limit is over it."""
+    if not found.steady:
+        return CANNOT_TELL
+    low, read, high = (rounded(each) for each in (found.milliohm.low, found.milliohm.likely, found.milliohm.high))
+    least, most = rounded(alone), rounded(sound.high)
+    if limit is None or most < limit:
+        below = False
+    else:
+        most = rounded(limit)
+    if high < most or (high == most and not below):
+        return BESIDE if read < least else PASS  # a coarse meter must not turn too little into a pass
+    return INVESTIGATE if low > most or (low == most and below) else CANNOT_TELL
+
+
+def rounded(milliohm: float) -> float:
+    """Give a resistance as fine as it can be entered, so that one at a limit is at it."""
+    return round(milliohm, FINEST)
+
+
+def headline(verdict: str, ohm: Between) -> Sentence:
+    """Give the verdict in a few words; ohm: as measured, milliohm."""
+    if verdict == STOP:
+        return say("Not judged: make it dead first")
+    if verdict == CANNOT_TELL:
+        return say("This meter cannot tell")
+    if verdict == PASS:
+        return say("Pass: {ohm}", ohm=shown_ohm(ohm.likely))
+    if verdict == JOINED:
+        return say("Joined, but not shown by what: {ohm}", ohm=shown_ohm(ohm.likely))
+    return say("Investigate: {ohm}", ohm=shown_ohm(ohm.likely))
+
+
+def detail(
+    verdict: str, found: Measured, sound: Between, limit: float | None, taken: Readings, working: Working
+) -> Sentence:
+    """Give why, with the range measured and what is wanted at most; limit: milliohm, None for none."""
+    low, high = shown_range(found.milliohm)
+    words = {
+        "low": low,
+        "high": high,
+        "least": shown_ohm(sound.low),
+        "most": shown_ohm(sound.high if limit is None else min(sound.high, limit)),
+    }
+    if verdict == STOP:
+        return say("A reading taken with voltage or current there is worthless, and taking it is dangerous.")
+    if not found.steady:
+        return say(
+            "Forward and reverse differ too much. Wait until the joints are at one temperature; prove no current."
+        )
+    if verdict == BESIDE:
+        return say(
+            "It reads less than the wire alone has, and is between {low} and {high}. Other metal is beside it, or a "
+            "size or length is wrong.",
+            **words,
+        )
+    if verdict == CANNOT_TELL and not taken.meter_percent:
+        return say(
+            "With {percent} percent of error it may be anywhere from {low} to {high}; wanted is {most} at most. Enter "
+            "the meter's own error.",
+            percent=working.cite(ERROR).value,
+            **words,
+        )
+    if verdict == CANNOT_TELL and taken.method == TWO_WIRE:
+        return say("It may be anywhere from {low} to {high}; wanted is {most} at most. Use four leads.", **words)
+    if verdict == CANNOT_TELL:
+        return say("It may be anywhere from {low} to {high}; wanted is {most} at most. Take a finer meter.", **words)
+    if verdict == JOINED:
+        return say(
+            "The bond itself may be broken and what is beside it carry the test. Look at the bond along its whole "
+            "length. It is between {low} and {high}; wanted is {most} at most.",
+            **words,
+        )
+    return say("It is between {low} and {high}; wanted is {most} at most.", **words)
