@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from calc.electrodes.entered import shown
@@ -13,8 +14,9 @@ IMPEDANCE = "touch/body_impedance"
 PATHS = "touch/path_factor"
 BODY = "touch/body_resistance"
 MILLI = 1000
-HALVINGS = 40
-SHARES = {"few": "ninety_five", "half": "fifty", "most": "five"}
+FINE_ENOUGH = 1e-9
+SHARES_OF_PEOPLE = ("five", "fifty", "ninety_five")
+SHARES = {"few": 2, "half": 1, "most": 0}  # of Currents, by place in those of people
 
 
 @dataclass(frozen=True)
@@ -65,20 +67,23 @@ def currents_behind(volt: float, path: str, condition: str, working: Working, be
 
     volt: with no one there. Records no steps. A body has fewer ohms at more volts, so its share is sought by halving.
     """
-
-    def ohm(share: str, across: float) -> float:
-        found = path_part(path, condition, working) * _ohms(across, condition, working)[SHARES[share]]
-        return min(found, _floor(path, working)) if share == "most" and condition != DRY else found
+    table = _table(condition, working)
+    part, floor = path_part(path, condition, working), math.inf if condition == DRY else _floor(path, working)
 
     def current(share: str) -> float:
+        most_ohm = floor if share == "most" else math.inf
+
+        def ohm(across: float) -> float:
+            return min(most_ohm, part * _between(table, across)[SHARES[share]])
+
         low, high = (0.0, volt) if behind else (volt, volt)
-        for _ in range(HALVINGS if behind else 0):
+        while high - low > FINE_ENOUGH * volt:
             middle = (low + high) / 2
-            if middle * (1 + behind / ohm(share, middle)) < volt:
+            if middle * (1 + behind / ohm(middle)) < volt:
                 low = middle
             else:
                 high = middle
-        return MILLI * high / ohm(share, high)
+        return MILLI * volt / (behind + ohm(high))
 
     return Currents(*(current(share) for share in SHARES))
 
@@ -100,7 +105,7 @@ def _floor(path: str, working: Working) -> float:
 
 def hand_to_hand(volt: float, condition: str, working: Working) -> dict[str, float]:
     """Give the impedance from hand to hand, ohm, that 5, 50 and 95 percent of people do not exceed, and record it."""
-    ohms = _ohms(volt, condition, working)
+    ohms = dict(zip(SHARES_OF_PEOPLE, _between(_table(condition, working), volt), strict=True))
     working.step(
         say(
             "Hand to hand at {volt} V, 5, 50 and 95 percent of people have no more than {five}, {fifty} and "
@@ -113,10 +118,18 @@ def hand_to_hand(volt: float, condition: str, working: Working) -> dict[str, flo
     return ohms
 
 
-def _ohms(volt: float, condition: str, working: Working) -> dict[str, float]:
-    """Between two voltages of the table on a straight line; below the first as there, which gives more than flows."""
-    rows = [row for row in working.cite(IMPEDANCE).rows if row["condition"] == condition]
-    above = next(row for row in rows if row["volt"] >= volt)
-    below = rows[max(0, rows.index(above) - 1)]
-    part = (volt - below["volt"]) / (above["volt"] - below["volt"]) if above is not below else 0.0
-    return {name: below[name] + part * (above[name] - below[name]) for name in ("five", "fifty", "ninety_five")}
+def _table(condition: str, working: Working) -> list[tuple[float, tuple[float, ...]]]:
+    """Give the ohms of 5, 50 and 95 percent of people from hand to hand by voltage."""
+    rows = (row for row in working.cite(IMPEDANCE).rows if row["condition"] == condition)
+    return [(row["volt"], tuple(row[share] for share in SHARES_OF_PEOPLE)) for row in rows]
+
+
+def _between(table: list[tuple[float, tuple[float, ...]]], volt: float) -> tuple[float, ...]:
+    """Between two voltages on a straight line; below the first as there, which gives more current than flows."""
+    volt = min(volt, table[-1][0])  # a circuit's last bit above it
+    above = next(place for place, (at, _) in enumerate(table) if at >= volt)
+    if not above:
+        return table[0][1]
+    (low, one), (high, other) = table[above - 1 : above + 1]
+    part = (volt - low) / (high - low)
+    return tuple(near + part * (far - near) for near, far in zip(one, other, strict=True))

@@ -270,13 +270,10 @@ def test_what_was_not_entered_is_named_in_the_answer():
     assert between(voltage="277").answer.values["milliampere_worst"] > values()["milliampere_worst"]
 
 
-@settings(deadline=None, derandomize=True, max_examples=40)
+@settings(deadline=None, derandomize=True, max_examples=15)
 @given(PATHS)
 def test_the_wet_take_the_most_and_shoes_never_add(paths):
-    found = {
-        key: values({}, **paths)[f"apart_between_milliampere_{key}"]
-        for key in ("wet_few", "wet_most", "bare_few", "bare_most", "shod_few", "shod_most")
-    }
-    slack = 1e-7
+    found = values({}, **paths)
     for share in ("few", "most"):
-        assert found[f"shod_{share}"] <= found[f"bare_{share}"] + slack <= found[f"wet_{share}"] + 2 * slack
+        shod, bare, wet = (found[f"apart_between_milliampere_{who}_{share}"] for who in ("shod", "bare", "wet"))
+        assert shod <= bare * (1 + 1e-6) + 1e-7 and bare <= wet * (1 + 1e-6) + 1e-7
