@@ -26,7 +26,7 @@ from calc.fault.between_shown import (
 from calc.fault.between_words import BODY, say_what_it_means, show_the_steps
 from calc.touch.body import Currents
 from calc.touch.people import WET, told_in_short
-from calc.touch.rounded import at_most
+from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 

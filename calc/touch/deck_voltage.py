@@ -23,7 +23,7 @@ from calc.touch.deck_shown import (
     touch_chart,
 )
 from calc.touch.people import people_at, people_values, record_people, told_in_short
-from calc.touch.rounded import at_most
+from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 

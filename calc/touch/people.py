@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from calc.touch.body import BODY, IMPEDANCE, PATHS, Currents, currents_behind
 from calc.touch.lasting_current import lasting_verdict
-from calc.touch.rounded import at_least, at_most
+from calc.rounded import at_least, at_most
 from calc.touch.shock_fields import DRY, HAND_FEET, WATER_WET
 from calc.words import Sentence, say
 from calc.working import Working

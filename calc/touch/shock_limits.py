@@ -11,7 +11,7 @@ from calc.touch import shock_fields as ask
 from calc.touch import shock_words as tell
 from calc.touch.body import IMPEDANCE, Currents, body_currents
 from calc.touch.lasting_current import LET_GO, lasting_verdict, least_let_go
-from calc.touch.rounded import at_least, at_most
+from calc.rounded import at_least, at_most
 from calc.touch.time_zones import (
     ZONES,
     fibrillation_limit,

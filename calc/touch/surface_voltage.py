@@ -13,7 +13,7 @@ from calc.fault.ranges import Between
 from calc.touch import surface_fields as ask
 from calc.touch.buried_metal import Buried
 from calc.touch.buried_shape import LIMITS, metal_entered, too_shallow, ways_in_the_ground
-from calc.touch.rounded import at_most
+from calc.rounded import at_most
 from calc.touch.standing import current_through
 from calc.touch.surface_picture import WAY_WORDS, beside, comparison, cover_chart, distance_chart, spread
 from calc.touch.surface_words import state_what_it_means

@@ -54,9 +54,20 @@ def test_season_moves_a_site_2_to_10_times_and_says_it_is_unverified():
 
 def test_at_their_limits_the_formulas_are_6_percent_high_for_a_rod_and_1_for_a_plate():
     limits = {row["limit"]: row["least"] for row in rows("formula_limits")}
-    assert limits == {"length-by-diameter": 10, "spacing-by-diameter": 10, "depth-by-radius": 1}
+    assert limits == {
+        "length-by-diameter": 10,
+        "spacing-by-diameter": 10,
+        "depth-by-radius": 1,
+        "strip-length-by-width": 2,
+    }
     assert shape.rod(10, 0.5) / rod_in_pieces(10, 0.5) == pytest.approx(1.058, abs=0.003)
-    assert shape.plate(math.pi, 1) / buried_disc(1, 1) == pytest.approx(1.007, abs=0.002)
+    side = math.sqrt(math.pi)
+    assert shape.plate(side, side, 1) / buried_disc(1, 1) == pytest.approx(1.007, abs=0.002)
+
+
+def test_a_rod_is_usually_no_longer_than_100_ft_and_no_text_fixes_it():
+    assert value("longest_rod") == 100
+    assert {rule("electrodes/longest_rod", edition).mark for edition in EDITIONS} == {"practice"}
 
 
 def test_pins_a_twentieth_of_their_spacing_deep_cost_less_than_1_percent():

@@ -1,10 +1,10 @@
-"""Figures of people and models: two digits, and never on the wrong side of “at most” or “more than”."""
+"""Figures of people, soil and models: two digits, and never on the wrong side of “at most” or “more than”."""
 
 from __future__ import annotations
 
 import math
 
-from calc.electrodes.entered import shown
+from calc.working import shown_number
 
 FIGURES = 2
 ROUNDING = 1e-9
@@ -28,8 +28,18 @@ def at_least(value: float) -> str:
     return _to(value, lambda parts: math.floor(parts + ROUNDING))
 
 
+def about(value: float) -> str:
+    """Give the nearest number in two digits.
+
+    >>> about(39.915), about(1450.0), about(0.01239)
+    ('40', '1,400', '0.012')
+    """
+    return _to(value, round)
+
+
 def _to(value: float, whole) -> str:
     if value <= 0:
         return "0"
-    unit = 10.0 ** (math.floor(math.log10(value)) - FIGURES + 1)
-    return shown(whole(value / unit) * unit)
+    place = math.floor(math.log10(value)) - FIGURES + 1
+    rounded = whole(value / 10.0**place) * 10.0**place
+    return shown_number(round(rounded)) if place >= 0 else f"{rounded:,.{-place}f}".rstrip("0").rstrip(".")
