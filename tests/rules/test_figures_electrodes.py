@@ -86,5 +86,21 @@ def test_a_plateau_takes_in_probes_at_50_to_72_percent_and_holds_within_5_percen
     assert value("plateau_spread") == 5
 
 
+def test_readings_reach_6_percent_to_each_side_which_probes_at_52_and_72_percent_do():
+    assert value("plateau_reach") == 0.06
+    assert 0.618 - 0.06 > 0.52 and 0.618 + 0.06 < 0.72
+    assert {rule("electrodes/plateau_reach", edition).mark for edition in EDITIONS} == {"practice"}
+
+
+def test_no_electrode_has_more_ohms_for_its_dimension_than_the_slope_counts():
+    """Dwight: a rod has ln(4 L / a) - 1, 6.1 at 8 ft of 5/8 in; a wire in a trench the same and its image, 17.4 at 1,000 ft."""
+    most = value("plateau_slope")
+    assert most == 20
+    assert math.log(4 * 2.4384 / 0.0079375) - 1 == pytest.approx(6.1, abs=0.05)
+    thin, shallow, long = 0.0016, 0.45, 305.0
+    trench = math.log(2 * long / thin) - 1 + math.log(long / shallow) - 1
+    assert 0.8 * most < trench < most
+
+
 def test_the_current_probe_stands_5_and_better_10_times_the_electrode_away():
     assert rows("probe_distance") == ({"least": 5, "enough": 10},)
