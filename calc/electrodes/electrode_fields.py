@@ -70,7 +70,14 @@ LAYOUT = one_of(
 DEPTH = entered(
     say("Depth"), say("From the surface to the middle of the wire, plate or footing."), "ft", 0.01, 300, "2.5 ft"
 )
-WIDTH = entered(say("Width"), say("The other side of a plate, or the width of a footing."), "ft", 0.05, 1000, "12 in")
+WIDTH = entered(
+    say("Width"),
+    say("The other side of a plate, the width of a footing, or one side of a ring. Empty, a ring counts as any form."),
+    "ft",
+    0.05,
+    1000,
+    "12 in",
+)
 HEIGHT = entered(say("Height of the footing"), say("Of its concrete, top to bottom."), "ft", 0.05, 100, "12 in")
 CONCRETE_RESISTIVITY = entered(
     say("Resistivity of the concrete"),

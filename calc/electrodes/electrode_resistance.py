@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Annotated
 
 from calc.declare import Answer, calculator
@@ -12,11 +13,14 @@ from calc.electrodes.shape import encased
 from calc.electrodes.soil import KINDS_OF_SOIL, soil_resistivity
 from calc.fault.caution import state_the_model
 from calc.fault.ranges import Between
+from calc.rounded import about, at_least, at_most
 from calc.words import Sentence, say
-from calc.working import Working
+from calc.working import Working, shown_number
 
 NAME = say("Resistance of an electrode")
 CONCRETE = "electrodes/concrete_resistivity"
+SEASON = "electrodes/season"
+LONGEST_ROD = "electrodes/longest_rod"
 
 
 @calculator(
@@ -65,12 +69,13 @@ def electrode_resistance(
         length: ft, of a rod in the earth, of the whole wire or bar, or of one side of a plate.
         diameter: inches, of the rod, wire or bar; conductor: size label of a wire instead.
         rods: 1 to 24, and spacing: ft from each to the next; layout: "line" or "circle".
-        depth: ft to the middle of a wire, plate or footing. width: ft, the other side of a plate, or of a footing.
+        depth: ft to the middle of a wire, plate or footing. width: ft, the other side of a plate, of a footing, or one
+        side of a rectangular ring, None for a ring of any form.
         height: ft, of a footing. concrete_resistivity: ohm·m, None for the range of a damp footing.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold ohm_low, ohm_likely, ohm_high, soil_ohm_metre (likely) and
-        shape_per_metre (of the metal).
+    Returns: a Result; its answer's `values` hold ohm_low, ohm_likely, ohm_high (a known soil when it is dry or frozen,
+        a ring of unknown width as narrow as can be), soil_ohm_metre (likely) and shape_per_metre (of the metal).
     Raises: nothing; bad or missing input ends as `fix`, measures past the formulas' limits as `not_covered`.
     Source: H. B. Dwight 1936, average potential of lines; US Bureau of Standards Report 108; 250.53(A)(2) Exception.
 
@@ -82,14 +87,16 @@ def electrode_resistance(
     around = soil_resistivity(soil, resistivity, pin_spacing, pin_ohm, working)
     measures = Measures(electrode, length, diameter, conductor, rods, spacing, layout, depth, width, height)
     form = electrode_shape(measures, working)
-    ohm = _resistance(around, form, concrete_resistivity, working)
+    known = soil not in ask.SOIL_WORDS
+    ohm = _resistance(_through_the_year(around, known, working), form, concrete_resistivity, working)
+    _remark_on(electrode, length, working)
     _note_what_it_is_worth(electrode, rods, working)
     state_the_model(working, _assumptions(electrode))
     return Answer(
         name=NAME,
-        headline=_headline(ohm),
-        detail=say("An estimate. Only a measurement tells."),
-        basis=KINDS_OF_SOIL if soil in ask.SOIL_WORDS else LIMITS,
+        headline=_headline(ohm, known),
+        detail=_detail(form, electrode, concrete_resistivity),
+        basis=LIMITS if known else KINDS_OF_SOIL,
         said=f"{said_number(ohm.likely)}-ohm",
         values={
             "ohm_low": ohm.low,
@@ -106,7 +113,7 @@ def _resistance(around: Between, form: Shape, concrete_resistivity: float | None
         likely = working.compute(
             say("Resistance to remote earth."), "soil * shape", "ohm", soil=around.likely, shape=form.metal
         )
-        found = Between(around.low * form.metal, likely, around.high * form.metal)
+        found = Between(around.low * form.metal, likely, around.high * (form.worst or form.metal))
     else:
         concrete = _concrete(concrete_resistivity, working)
         likely = working.compute(
@@ -150,19 +157,59 @@ def _concrete(entered: float | None, working: Working) -> Between:
     return Between(row["low"], row["likely"], row["high"])
 
 
-def _headline(ohm: Between) -> Sentence:
-    if ohm.low == ohm.high:
-        return say("About {likely} ohm", likely=shown(ohm.likely))
+def _through_the_year(around: Between, known: bool, working: Working) -> Between:
+    """Give the soil's range: what was entered is that of one day; a kind of soil spans wet and dry places already."""
+    if not known:
+        return around
+    season = working.cite(SEASON).rows[0]
+    working.step(
+        say("Season, rain and frost move it {least} to {most} times.", least=season["least"], most=season["most"]),
+        around.likely * season["most"],
+        "ohm·m",
+        (SEASON,),
+    )
+    return Between(around.low, around.likely, around.high * season["most"])
+
+
+def _headline(ohm: Between, known: bool) -> Sentence:
+    if known:
+        return say(
+            "About {likely} ohm in the soil as entered, up to {high} ohm when it is dry or frozen",
+            likely=about(ohm.likely),
+            high=at_most(ohm.high),
+        )
     return say(
         "{likely} ohm likely, {low} to {high} ohm possible",
-        likely=shown(ohm.likely),
-        low=shown(ohm.low),
-        high=shown(ohm.high),
+        likely=about(ohm.likely),
+        low=at_least(ohm.low),
+        high=at_most(ohm.high),
     )
 
 
+def _detail(form: Shape, electrode: str, concrete_resistivity: float | None) -> Sentence:
+    if form.worst is not None:
+        return say("The first is a round ring, the last a very narrow one. An estimate. Only a measurement tells.")
+    if electrode == "concrete-encased" and concrete_resistivity is None:
+        return say("While its concrete stays damp; dry, it has many times more. Only a measurement tells.")
+    return say("An estimate. Only a measurement tells.")
+
+
+def _remark_on(electrode: str, length: float | None, working: Working) -> None:
+    """Warn of a rod longer than any usual one: soil is seldom alike so far down."""
+    longest = working.cite(LONGEST_ROD).value if electrode == "rod" else math.inf
+    if length is not None and length > longest:
+        working.warn(
+            say(
+                "A rod of {feet} ft is longer than the usual {most} ft, and soil is seldom alike so far down. Check "
+                "the length.",
+                feet=shown_number(length),
+                most=longest,
+            )
+        )
+
+
 def _note_what_it_is_worth(electrode: str, rods: int, working: Working) -> None:
-    season = working.cite("electrodes/season").rows[0]
+    season = working.cite(SEASON).rows[0]
     working.note(
         say(
             "Season, rain and frost move the resistance of one electrode {least} to {most} times.",
@@ -192,9 +239,9 @@ def _note_what_it_is_worth(electrode: str, rods: int, working: Working) -> None:
 def _assumptions(electrode: str) -> tuple[Sentence, ...]:
     own = {
         "rod": say("each rod begins at the surface and stands upright"),
-        "ring": say("the ring is a circle; a long narrow one of the same wire has a little less"),
+        "ring": say("the ring is level; without its width it may have any form, and a narrow one has more than a circle"),
         "buried-wire": say("the wire is straight and level"),
-        "plate": say("the plate lies flat and is about as wide as long"),
+        "plate": say("the plate or strip lies flat"),
         "concrete-encased": say("one bar along the middle of a straight footing, its concrete as a round shell"),
     }
     return (say("the soil is the same all around and far down"), own[electrode])

@@ -14,6 +14,7 @@ from calc.words import Sentence, say
 from calc.working import Working
 
 ROUNDING = 1e-9
+FEWEST_AROUND = 2  # two rods have no figure between them
 LIMITS = "electrodes/formula_limits"
 TOGETHER = "electrodes/rods_together"
 
@@ -36,10 +37,11 @@ class Measures:
 
 @dataclass(frozen=True)
 class Shape:
-    """The shape of the metal, 1/m, and of the concrete around it, if any."""
+    """The shape of the metal, 1/m, of the concrete around it, if any, and of the worst form that it may have."""
 
     metal: float
     concrete: float | None = None
+    worst: float | None = None
 
 
 def electrode_shape(asked: Measures, working: Working) -> Shape:
@@ -56,9 +58,7 @@ def electrode_shape(asked: Measures, working: Working) -> Shape:
     _stay_slender(length, radius, working)
     _stay_buried(radius, depth)
     if asked.electrode == "ring":
-        value = shape.ring(length, radius, depth)
-        working.step(say("Ohms of the ring in soil of 1 ohm·m: a circle and its mirror image."), value, "1/m")
-        return Shape(value)
+        return _ring(asked, length, radius, depth, working)
     value = shape.wire(length, radius, depth)
     working.step(say("Ohms of the metal in soil of 1 ohm·m: a level line and its mirror image."), value, "1/m")
     if asked.electrode == "buried-wire":
@@ -92,6 +92,16 @@ def _rods(asked: Measures, length: float, working: Working) -> float:
         together,
         "1/m",
     )
+    if asked.rods > FEWEST_AROUND and asked.layout == "line":
+        around = shape.rods(length, radius, spacing, asked.rods, "circle")
+        working.note(
+            say(
+                "Along the edge of a closed figure {count} rods have {percent} percent of one rod, not {line}.",
+                count=asked.rods,
+                percent=shown(100 * around / alone),
+                line=shown(100 * together / alone),
+            )
+        )
     _compare_with_the_table(asked.rods, together / alone * asked.rods, working)
     rule_spacing = working.cite("grounding/rod_spacing")
     if asked.spacing < rule_spacing.value:
@@ -120,17 +130,43 @@ def _compare_with_the_table(count: int, computed: float, working: Working) -> No
         )
 
 
-def _plate(length: float, width: float, depth: float, working: Working) -> float:
+def _ring(asked: Measures, length: float, radius: float, depth: float, working: Working) -> Shape:
+    """A circle has the least resistance of all rings of its wire, one laid to and fro in a line the most."""
+    if asked.width is not None:
+        short = _metres(asked.width, "width")
+        long = length / 2 - short
+        if min(long, short) < _limit("spacing-by-diameter", working) * 2 * radius:
+            raise Mend("width", say("The wire goes around: enter one side of the ring, less than half of the wire."))
+        value = shape.rectangle(max(long, short), min(long, short), radius, depth)
+        working.step(
+            say(
+                "Ohms of the ring in soil of 1 ohm·m: {long} by {short} ft and its mirror image.",
+                long=shown(convert(max(long, short), "m", "ft")),
+                short=shown(convert(min(long, short), "m", "ft")),
+            ),
+            value,
+            "1/m",
+        )
+        return Shape(value)
+    value = shape.ring(length, radius, depth)
+    working.step(say("Ohms of the ring in soil of 1 ohm·m: a circle and its mirror image."), value, "1/m")
+    worst = shape.wire(length / 2, radius, depth)
+    working.step(say("At most, for a ring so narrow that it is a line half as long as the wire."), worst, "1/m")
+    return Shape(value, worst=worst)
+
+
+def _plate(one: float, other: float, depth: float, working: Working) -> float:
+    long, short = max(one, other), min(one, other)
     least = _limit("depth-by-radius", working)
-    if _less(depth, least * math.sqrt(length * width / math.pi)):
-        raise _past_limit(say("a plate nearer to the surface than the radius of a disc of its area"))
-    value = shape.plate(length * width, depth)
-    working.step(
-        say("Ohms of the plate in soil of 1 ohm·m: a disc of its area and its mirror image."),
-        value,
-        "1/m",
-        cites=(LIMITS,),
-    )
+    if _less(depth, least * min(math.sqrt(long * short / math.pi), short)):
+        raise _past_limit(say("a plate nearer to the surface than the radius of a disc of its area, or than its width"))
+    if long > _limit("strip-length-by-width", working) * short * (1 + ROUNDING):
+        value = shape.strip(long, short, depth)
+        words = say("Ohms of the strip in soil of 1 ohm·m: a wire with a quarter of its width as radius, and its image.")
+    else:
+        value = shape.plate(long, short, depth)
+        words = say("Ohms of the plate in soil of 1 ohm·m: an oval disc of its area and its mirror image.")
+    working.step(words, value, "1/m", cites=(LIMITS,))
     return value
 
 

@@ -10,9 +10,10 @@ from calc.electrodes.entered import shown
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
-PLATEAU, NO_PLATEAU, DISTURBED, TOO_NEAR, NOT_ISOLATED = (
+PLATEAU, NO_PLATEAU, TOO_FLAT, DISTURBED, TOO_NEAR, NOT_ISOLATED = (
     "plateau",
     "no-plateau",
+    "too-flat",
     "disturbed",
     "too-near",
     "not-isolated",
@@ -41,7 +42,8 @@ def judged(
     """Judge readings (ft, ohm) in order of distance, the current probe at `probe` ft. Records each step.
 
     Raises: Mend when too few readings are near the middle. Source: rules electrodes/potential_probe,
-    electrodes/plateau_window, electrodes/plateau_spread, electrodes/probe_distance.
+    electrodes/plateau_window, electrodes/plateau_reach, electrodes/plateau_spread, electrodes/plateau_slope,
+    electrodes/probe_distance.
     """
     place, edges, compared = _compared(readings, probe, working)
     ohm = _between(readings, place)
@@ -66,12 +68,15 @@ def judged(
     most = working.cite("electrodes/plateau_spread").value
     working.step(say("Level enough is {most} percent.", most=most), cites=("electrodes/plateau_spread",))
     far_enough = _far_enough(probe, dimension, working)
+    flat = _too_flat(compared, ohm, probe, dimension, working)
     if not isolated:
         verdict = NOT_ISOLATED
     elif not far_enough:
         verdict = TOO_NEAR
     elif _falls(readings, most):
         verdict = DISTURBED
+    elif flat:
+        verdict = TOO_FLAT
     else:
         verdict = PLATEAU if round(spread, FINEST) <= most else NO_PLATEAU
     return Judged(verdict, ohm, place, edges, spread)
@@ -81,17 +86,22 @@ def _compared(readings, probe: float, working: Working):
     share = working.cite("electrodes/potential_probe").value
     window = working.cite("electrodes/plateau_window").value
     place = share * probe
+    reach = working.cite("electrodes/plateau_reach").value
     edges = (round((share - window) * probe, FINEST), round((share + window) * probe, FINEST))
+    near, far = round((share - reach) * probe, FINEST), round((share + reach) * probe, FINEST)
     compared = [(distance, ohm) for distance, ohm in readings if edges[0] <= distance <= edges[1]]
-    if len(compared) < FEWEST_COMPARED or not compared[0][0] <= place <= compared[-1][0]:
+    if len(compared) < FEWEST_COMPARED or not (compared[0][0] <= near and far <= compared[-1][0]):
         raise Mend(
             "distances",
             say(
-                "At least {fewest} readings are needed between {low} and {high} ft, on both sides of {place} ft.",
+                "At least {fewest} readings are needed between {low} and {high} ft, on both sides of {place} ft: one "
+                "at {near} ft or less, one at {far} ft or more. Closer together they look level anywhere.",
                 fewest=FEWEST_COMPARED,
                 low=shown(edges[0]),
                 high=shown(edges[1]),
                 place=shown(place),
+                near=shown(near),
+                far=shown(far),
             ),
         )
     return place, edges, compared
@@ -124,6 +134,30 @@ def _far_enough(probe: float, dimension: float, working: Working) -> bool:
             )
         )
     return round(multiple, FINEST) >= row["least"]
+
+
+def _too_flat(compared, ohm: float, probe: float, dimension: float, working: Working) -> bool:
+    """Tell whether readings rise by less than even soil makes them, the current probe being near.
+
+    A small current probe adds to what an electrode of this dimension has by 1 + 1/p - 1/(1 - p) of soil / (2 pi probe),
+    p the share of the way. The soil is not known, but no electrode has more ohms in it than the rule says.
+    """
+    if round(probe / dimension, FINEST) >= working.cite("electrodes/probe_distance").rows[0]["enough"]:
+        return False
+    most = working.cite("electrodes/plateau_slope").value
+    (near, first), (far, last) = compared[0], compared[-1]
+    least = ohm * dimension / probe / most * (_drawn(near / probe) - _drawn(far / probe))
+    working.step(
+        say("With the current probe this near, from {near} to {far} ft they rise at least:", near=shown_number(near), far=shown_number(far)),
+        least,
+        "ohm",
+        cites=("electrodes/plateau_slope",),
+    )
+    return last - first < least
+
+
+def _drawn(share: float) -> float:
+    return 1 + 1 / share - 1 / (1 - share)
 
 
 def _falls(readings: list[tuple[float, float]], most: float) -> bool:

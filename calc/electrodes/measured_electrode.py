@@ -8,12 +8,14 @@ from typing import Annotated
 from calc.answer import Answer, Chart, Line
 from calc.declare import Mend, calculator
 from calc.electrodes import measured_fields as ask
-from calc.electrodes.entered import said_number, shown
+from calc.electrodes.entered import FIGURES, shown
 from calc.electrodes.fall_of_potential import (
     DISTURBED,
+    FINEST,
     NO_PLATEAU,
     NOT_ISOLATED,
     PLATEAU,
+    TOO_FLAT,
     TOO_NEAR,
     Judged,
     judged,
@@ -33,6 +35,10 @@ WHAT_TO_DO = {
     TOO_NEAR: say("The current probe is too near for an electrode this large. Move it out and read again."),
     DISTURBED: say(
         "A reading falls where it should rise. Metal in the ground or stray current is near: take another direction."
+    ),
+    TOO_FLAT: say(
+        "The readings are level where they cannot be: with the current probe this near they must rise toward it. Check "
+        "leads and probes, move the current probe farther out and read again."
     ),
     NO_PLATEAU: say("The readings do not hold level. Move the current probe farther out and read again."),
 }
@@ -76,11 +82,12 @@ def measured_electrode(
         distances: ft to the potential probe, and readings: ohm at each, 3 to 50 of them, commas between.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "disturbed", "too-near",
-        "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft, spread_percent and
+    Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "too-flat", "disturbed",
+        "too-near", "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft, spread_percent and
         series for a picture (each key, words, points [ft, ohm]).
     Raises: nothing; bad or too few readings end as `fix`.
-    Source: rules electrodes/potential_probe, plateau_window, plateau_spread, probe_distance; 250.53(A)(2) Exception.
+    Source: rules electrodes/potential_probe, plateau_window, plateau_reach, plateau_spread, plateau_slope,
+        probe_distance; 250.53(A)(2) Exception.
 
     Example:
     >>> result = measured_electrode(
@@ -92,7 +99,8 @@ def measured_electrode(
     _say_first_how_to_isolate(working)
     taken = _in_order(distances, readings, probe)
     found = judged(taken, probe, dimension, isolated == "yes", working)
-    headline, detail = _verdict(found, kind, working)
+    ohms = _shown_beside(found.ohm, working.cite(SECOND).value)
+    headline, detail = _verdict(found, ohms, kind, working)
     _note_what_it_is_worth(working)
     proven = found.verdict == PLATEAU
     return Answer(
@@ -100,7 +108,7 @@ def measured_electrode(
         headline=headline,
         detail=detail,
         basis=SECOND if proven and kind == "single" else PLACE,
-        said=f"{PLATEAU}-{said_number(found.ohm)}-ohm" if proven else found.verdict,
+        said=f"{PLATEAU}-{ohms.replace(',', '')}-ohm" if proven else found.verdict,
         values={
             "verdict": found.verdict,
             "ohm": found.ohm if proven else None,
@@ -156,15 +164,27 @@ def _in_order(distances: str, readings: str, probe: float) -> list[tuple[float, 
     return taken
 
 
-def _verdict(found: Judged, kind: str, working: Working) -> tuple[Sentence, Sentence]:
+def _shown_beside(ohm: float, limit: float) -> str:
+    """Give a reading in three digits, in more where three would hide that it is over the limit.
+
+    >>> _shown_beside(24.96, 25), _shown_beside(25.04, 25), _shown_beside(39.915, 25)
+    ('25', '25.04', '39.9')
+    """
+    figures = FIGURES
+    while float(f"{ohm:.{figures}g}") <= limit < round(ohm, FINEST):
+        figures += 1
+    return shown(ohm) if figures == FIGURES else f"{ohm:.{figures}g}"
+
+
+def _verdict(found: Judged, ohms: str, kind: str, working: Working) -> tuple[Sentence, Sentence]:
     if found.verdict != PLATEAU:
         return say("Not proven"), WHAT_TO_DO[found.verdict]
-    headline = say("{ohm} ohm", ohm=shown(found.ohm))
+    headline = say("{ohm} ohm", ohm=ohms)
     if kind != "single":
         return headline, say("The readings hold level around {place} ft.", place=shown(found.place))
     limit = working.cite(SECOND)
     words = {"limit": limit.value, "section": limit.section}
-    if round(found.ohm, 9) <= limit.value:
+    if round(found.ohm, FINEST) <= limit.value:
         return headline, say("At most {limit} ohm: a single rod, pipe or plate may stand alone ({section}).", **words)
     return headline, say("Over {limit} ohm: add a second electrode ({section}).", **words)
 

@@ -64,6 +64,34 @@ def ring(length: float, radius: float, depth: float) -> float:
     return (own + mirrored) / (4 * math.pi)
 
 
+def rectangle(long: float, short: float, radius: float, depth: float) -> float:
+    """Give the shape of a wire laid in a rectangle of these sides, `depth` from the surface to its middle.
+
+    Every foot lets out the same current; the voltage is the average along all four sides.
+    """
+
+    def summed(aside: float) -> float:
+        level = sum(
+            4 * side * line_share(side / away)
+            for side, other in ((long, short), (short, long))
+            for away in (aside, math.hypot(other, aside))
+        )
+        return level + 8 * _corner(long, short, aside)
+
+    around = 2 * (long + short)
+    return (summed(radius) + summed(2 * depth)) / (4 * math.pi * around * around)
+
+
+def _corner(one: float, other: float, aside: float) -> float:
+    """Give the sum of 1 / distance over two lines that leave a corner at a right angle, `aside` from each other."""
+    across = math.sqrt(one * one + other * other + aside * aside)
+    return (
+        one * math.asinh(other / math.hypot(one, aside))
+        + other * math.asinh(one / math.hypot(other, aside))
+        - aside * math.atan(one * other / (aside * across))
+    )
+
+
 def _mean(one: float, other: float) -> float:
     """Give the arithmetic-geometric mean: it is what the elliptic integral of a ring comes to."""
     while abs(one - other) > FINEST * one:
@@ -71,14 +99,21 @@ def _mean(one: float, other: float) -> float:
     return one
 
 
-def plate(area: float, depth: float) -> float:
-    """Give the shape of a flat level plate as a disc of the same area, m², `depth` from the surface.
+def plate(long: float, short: float, depth: float) -> float:
+    """Give the shape of a flat level plate as an oval disc of its area and sides, m, `depth` from the surface.
 
-    Holds down to a depth of one radius. Source: H. B. Dwight 1936, the first terms of a series.
+    Its own part is exact for the oval; its image is that of a round disc, which holds down to a depth of one radius.
+    Source: H. B. Dwight 1936, the first terms of a series.
     """
-    radius, mirrored = math.sqrt(area / math.pi), 2 * depth
-    squared = (radius / mirrored) ** 2
-    return 1 / (8 * radius) + (1 - 7 / 12 * squared + 33 / 40 * squared**2) / (4 * math.pi * mirrored)
+    own = 1 / (8 * _mean(long, short) / math.sqrt(math.pi))
+    mirrored = 2 * depth
+    squared = long * short / math.pi / mirrored**2
+    return own + (1 - 7 / 12 * squared + 33 / 40 * squared**2) / (4 * math.pi * mirrored)
+
+
+def strip(long: float, short: float, depth: float) -> float:
+    """Give the shape of a flat level strip: a wire whose radius is a quarter of its width."""
+    return wire(long, short / 4, depth)
 
 
 def encased(soil: float, concrete: float, bare: float, shell: float) -> float:

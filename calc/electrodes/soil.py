@@ -25,6 +25,7 @@ def soil_resistivity(
     if soil == "resistivity":
         value = float(needed(resistivity, "resistivity"))
         working.step(say("Resistivity of the soil, as entered."), value, "ohm·m")
+        _remark_on(value, working)
         return Between(value, value, value)
     if soil == "four-pin":
         spacing = convert(needed(pin_spacing, "pin_spacing"), "ft", "m")
@@ -55,6 +56,7 @@ def _read_with_four_pins(spacing: float, reading: float, working: Working) -> Be
         spacing=spacing,
         reading=reading,
     )
+    _remark_on(value, working)
     part = working.cite("electrodes/pin_depth").value
     working.note(
         say(
@@ -65,3 +67,20 @@ def _read_with_four_pins(spacing: float, reading: float, working: Working) -> Be
         )
     )
     return Between(value, value, value)
+
+
+def _remark_on(value: float, working: Working) -> None:
+    """Warn of a resistivity past all that were measured in soils: most often a wrong unit."""
+    rows = working.cite(KINDS_OF_SOIL).rows
+    low = convert(min(row["low"] for row in rows), "ohmcm", OHM_METRE)
+    high = convert(max(row["high"] for row in rows), "ohmcm", OHM_METRE)
+    if not low <= value <= high:
+        working.warn(
+            say(
+                "{value} ohm·m is outside the {low} to {high} ohm·m that soils had. Check the unit: 1 ohm·m is "
+                "100 ohm-cm.",
+                value=shown(value),
+                low=shown(low),
+                high=shown(high),
+            )
+        )

@@ -38,6 +38,11 @@ class Seen:
     bond: float
     bodies: dict[tuple[str, str], dict[float, float]]
 
+    def behind(self, pair: tuple[str, str]) -> float:
+        """Give the ohms that stand before a body across a pair: what holds back more than its own."""
+        ohm, ampere = min(self.bodies[pair].items())
+        return max(0.0, self.volts[pair] / ampere - ohm) if ampere else 0.0
+
 
 def seen(parts: Parts, bonded: bool, body_ohms: tuple[float, ...]) -> Seen:
     """Give the readings between the parts and to remote earth, and the current through a body there.

@@ -5,11 +5,14 @@ from __future__ import annotations
 from calc.answer import Chart, Line, Row, Table
 from calc.electrodes.entered import shown
 from calc.fault.between_circuit import ONE, TOUCHES, TWO, Seen
+from calc.touch.body import Currents
+from calc.touch.people import BARE, SHOD, WET, people_at, people_values, range_words
 from calc.words import Sentence, say
-from calc.working import shown_number
+from calc.working import Working, shown_number
 
 BETWEEN, ONE_EARTH, TWO_EARTH = TOUCHES
 MILLI = 1000
+People = dict[tuple[str, str], dict[str, Currents]]  # by pair, then who
 LEAST_VOLT = 0.001
 LEAST_MILLIAMPERE = 0.001
 DECIMALS = 9  # fewer than where machines begin to differ
@@ -23,6 +26,16 @@ BODY_WORDS = {
     ONE_EARTH: say("Through a body from part one to earth"),
     TWO_EARTH: say("Through a body from part two to earth"),
 }
+
+
+def people_of(found: Seen, working: Working) -> People:
+    """Give what people draw, mA, from one hand to both feet across each pair: with what stands before them."""
+    return {pair: people_at(found.volts[pair], working, found.behind(pair)) for pair in TOUCHES}
+
+
+def worst_of(*seen_people: People) -> float:
+    """Give the most that anyone draws anywhere, mA."""
+    return max(each[pair][WET].most for each in seen_people for pair in TOUCHES)
 
 
 def volt_words(volt: float) -> Sentence:
@@ -52,8 +65,14 @@ def milli_words(ampere: float) -> Sentence:
     return say("{ampere} A", ampere=shown(ampere)) if ampere >= 1 else say("{ampere} mA", ampere=shown(MILLI * ampere))
 
 
+def body_values(apart: People, bonded: People) -> dict[str, float]:
+    """Give for programs what people draw across the parts while they are apart, and the most of all anywhere, mA."""
+    values = people_values(apart[BETWEEN], "apart_between_") | {"milliampere_worst": worst_of(apart, bonded)}
+    return {name: round(value, DECIMALS) for name, value in values.items()}
+
+
 def values_of(how: str, found: Seen, ohms: tuple[float, float]) -> dict[str, float]:
-    """Give the readings for programs: volt, ampere, mA of bodies. ohms: of the usual body and of a wet one."""
+    """Give the readings for programs: volt, ampere, mA of fixed bodies. ohms: of the usual body and of 500 ohm."""
     values = {"neutral_volt": found.neutral_volt, "leak_ampere": found.leak, "bond_ampere": found.bond}
     for pair, name in {BETWEEN: "between", ONE_EARTH: ONE, TWO_EARTH: TWO}.items():
         values[f"{name}_volt"] = found.volts[pair]
@@ -61,9 +80,8 @@ def values_of(how: str, found: Seen, ohms: tuple[float, float]) -> dict[str, flo
     return {f"{how}_{name}": round(value, DECIMALS) for name, value in values.items()}
 
 
-def table_of(apart: Seen, bonded: Seen, ohms: tuple[float, float]) -> Table:
-    """Give every reading, apart beside bonded."""
-    usual, wet = ohms
+def table_of(apart: Seen, bonded: Seen, usual: float, people: tuple[People, People]) -> Table:
+    """Give every reading, apart beside bonded. people: what they draw, apart and bonded."""
 
     def row(words: Sentence, reading) -> Row:
         return Row({"what": words, "apart": reading(apart), "bonded": reading(bonded)})
@@ -71,17 +89,26 @@ def table_of(apart: Seen, bonded: Seen, ohms: tuple[float, float]) -> Table:
     def loaded(found: Seen) -> Sentence:
         return volt_words(found.bodies[BETWEEN][usual] * usual)
 
-    def through(found: Seen, pair: tuple[str, str]) -> Sentence:
-        currents = found.bodies[pair]
-        if MILLI * currents[wet] < LEAST_MILLIAMPERE:
-            return milli_words(currents[wet])
-        return say("{usual}; wet up to {wet}", usual=milli_words(currents[usual]), wet=milli_words(currents[wet]))
+    def through(pair: tuple[str, str]) -> Row:
+        cells = {how: _ranges(each[pair]) for how, each in zip(("apart", "bonded"), people, strict=True)}
+        return Row({"what": BODY_WORDS[pair], **cells})
 
     rows = [row(words, lambda found, pair=pair: volt_of(found, pair)) for pair, words in PAIR_WORDS.items()]
     rows.append(row(say("Neutral to remote earth"), lambda found: volt_words(found.neutral_volt)))
     rows.append(row(say("Between the parts, {ohm} ohm across the meter", ohm=shown_number(usual)), loaded))
-    rows += [row(words, lambda found, pair=pair: through(found, pair)) for pair, words in BODY_WORDS.items()]
+    rows += [through(pair) for pair in TOUCHES]
     return Table({"what": say("Reading"), "apart": say("Apart"), "bonded": say("Bonded")}, tuple(rows))
+
+
+def _ranges(people: dict[str, Currents]) -> Sentence:
+    if range_words(people[WET]) == range_words(people[BARE]):
+        return range_words(people[WET])
+    return say(
+        "wet {wet}; dry and barefoot {bare}; in shoes {shod}",
+        wet=range_words(people[WET]),
+        bare=range_words(people[BARE]),
+        shod=range_words(people[SHOD]),
+    )
 
 
 def bars_of(apart: Seen, bonded: Seen) -> Chart:

@@ -2,10 +2,23 @@
 
 from __future__ import annotations
 
-from calc.fault.between_circuit import TOUCHES, Parts, Seen
-from calc.fault.between_shown import BETWEEN, LEAST_VOLT, MILLI, ONE_EARTH, TWO_EARTH, milli_words, volt_of, volt_words
+from calc.fault.between_circuit import Parts, Seen
+from calc.fault.between_shown import (
+    BETWEEN,
+    LEAST_MILLIAMPERE,
+    LEAST_VOLT,
+    MILLI,
+    ONE_EARTH,
+    TWO_EARTH,
+    People,
+    milli_words,
+    volt_of,
+    volt_words,
+)
 from calc.fault.caution import state_the_model
 from calc.touch.lasting_current import warn_of_a_lasting_current
+from calc.touch.people import record_people
+from calc.rounded import at_most
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -18,7 +31,9 @@ ASSUMPTIONS = (
 )
 
 
-def show_the_steps(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float, float], working: Working) -> None:
+def show_the_steps(
+    parts: Parts, apart: Seen, bonded: Seen, usual: float, people: People, working: Working
+) -> None:
     """Record the readings apart and bonded, what a body changes, and the current of the leak."""
     for words, found in ((say("Apart"), apart), (say("Bonded"), bonded)):
         working.step(
@@ -33,7 +48,6 @@ def show_the_steps(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float, f
             found.volts[BETWEEN],
             "V",
         )
-    usual = ohms[0]
     working.step(
         say(
             "A body of {ohm} ohm across the parts is one more branch: apart {current} flow, and {left} are left.",
@@ -45,6 +59,7 @@ def show_the_steps(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float, f
         "mA",
         (BODY,),
     )
+    record_people(people[BETWEEN], working)
     if parts.leak is not None:
         working.step(
             say(
@@ -57,19 +72,17 @@ def show_the_steps(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float, f
         )
 
 
-def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float, float], working: Working) -> None:
+def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, usual: float, worst: float, working: Working) -> None:
     """Warn of the tingle, the body's current and what a bond leaves, and state what the model assumes."""
-    usual, wet = ohms
     working.warn(
         say(
             "If anyone feels a tingle: keep people and animals away and touch neither part. Switch the supply off from "
             "a place apart, and call the utility or a qualified person."
         )
     )
-    worst = max(found.bodies[pair][wet] for found in (apart, bonded) for pair in TOUCHES)
-    if not warn_of_a_lasting_current(MILLI * worst, milli_words(worst), working):
-        words = say("Through a body at most: {most}. A start or a fall can still hurt.", most=milli_words(worst))
-        working.warn(words)
+    most = say("{most} mA", most=at_most(max(worst, LEAST_MILLIAMPERE)))
+    if not warn_of_a_lasting_current(worst, most, working):
+        working.warn(say("Through a body at most: {most}. A start or a fall can still hurt.", most=most))
     working.warn(say("In water, and for livestock, far less can harm. No figure here is for them."))
     working.warn(
         say(
@@ -110,9 +123,9 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, ohms: tuple[float
     )
     working.note(
         say(
-            "A body counts as {usual} ohm, with wet skin as {wet} ohm; soil and shoes count as nothing.",
-            usual=shown_number(usual),
-            wet=shown_number(wet),
+            "A body counts from one hand to both feet, as “What a shock does” counts it, at the voltage that is left "
+            "across it. Wet skin has no more than {wet} ohm. Soil counts as nothing, shoes only for the fewest.",
+            wet=shown_number(working.cite(BODY).rows[0]["low"]),
         )
     )
     state_the_model(working, ASSUMPTIONS)

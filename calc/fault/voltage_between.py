@@ -2,17 +2,33 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated
 
 from calc.answer import Answer
 from calc.declare import Mend, calculator, needed
 from calc.electrodes.entered import said_number
 from calc.fault import between_fields as ask
-from calc.fault.between_circuit import Parts, seen
-from calc.fault.between_shown import BETWEEN, ONE_EARTH, TWO_EARTH, bars_of, table_of, values_of, volt_of
+from calc.fault.between_circuit import Parts, Seen, seen
+from calc.fault.between_shown import (
+    BETWEEN,
+    LEAST_MILLIAMPERE,
+    ONE_EARTH,
+    TWO_EARTH,
+    bars_of,
+    body_values,
+    people_of,
+    table_of,
+    values_of,
+    volt_of,
+    worst_of,
+)
 from calc.fault.between_words import BODY, say_what_it_means, show_the_steps
-from calc.words import say
-from calc.working import Working
+from calc.touch.body import Currents
+from calc.touch.people import WET, told_in_short
+from calc.rounded import at_most
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
 
 FIGURES = 4  # decimals of a volt that links carry
 NAME = say("Voltage between two parts")
@@ -61,10 +77,11 @@ def voltage_between(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold, each for apart_ and bonded_: between_volt, one_volt, two_volt and
-        neutral_volt (to remote earth), leak_ampere, bond_ampere, and the mA between_body, one_body and two_body of the
-        usual body and between_body_wet, one_body_wet and two_body_wet of wet skin.
+        neutral_volt (to remote earth), leak_ampere, bond_ampere, and the mA between_body, one_body and two_body of a
+        body of 1000 ohm and between_body_wet, one_body_wet and two_body_wet of one of 500. Of people as shock-limits
+        counts them: apart_between_milliampere_wet_few to _shod_most, and milliampere_worst of all, apart and bonded.
     Raises: nothing; bad or missing input, and a part without any path, end as `fix`.
-    Source: nodal analysis, calc.fault.network; IEEE 80 (body); Dalziel (let-go).
+    Source: nodal analysis, calc.fault.network; IEC 60479-1 and IEEE 80 (body); Dalziel (let-go).
 
     Example:
     >>> result = voltage_between(leak_ohm=12000, one_earth_ohm=10000, two_neutral_ohm="0.1")
@@ -85,21 +102,44 @@ def voltage_between(
     body = working.cite(BODY).rows[0]
     ohms = (body["usual"], body["low"])
     apart, bonded = seen(parts, False, ohms), seen(parts, True, ohms)
-    show_the_steps(parts, apart, bonded, ohms, working)
-    say_what_it_means(parts, apart, bonded, ohms, working)
+    people = people_of(apart, working), people_of(bonded, working)
+    worst = worst_of(*people)
+    show_the_steps(parts, apart, bonded, body["usual"], people[0], working)
+    say_what_it_means(parts, apart, bonded, body["usual"], worst, working)
     return Answer(
         name=NAME,
-        headline=say("{apart} between them, bonded {bonded}", apart=volt_of(apart), bonded=volt_of(bonded)),
-        detail=say(
-            "Bonded, part one stays at {one} and part two at {two} to remote earth.",
-            one=volt_of(bonded, ONE_EARTH),
-            two=volt_of(bonded, TWO_EARTH),
+        headline=say(
+            "{apart} between them, {most} mA at most through a wet body; bonded {bonded}",
+            apart=volt_of(apart),
+            most=at_most(max(people[0][BETWEEN][WET].most, LEAST_MILLIAMPERE)),
+            bonded=volt_of(bonded),
         ),
+        detail=_detail(parts, bonded, people[0][BETWEEN], working),
         basis=BODY,
         said="-".join(f"{said_number(round(found.volts[BETWEEN], FIGURES))}V" for found in (apart, bonded)),
-        values=values_of("apart", apart, ohms) | values_of("bonded", bonded, ohms),
-        table=table_of(apart, bonded, ohms),
+        values=values_of("apart", apart, ohms) | values_of("bonded", bonded, ohms) | body_values(*people),
+        table=table_of(apart, bonded, body["usual"], people),
         charts=(bars_of(apart, bonded),),
+    )
+
+
+def _detail(parts: Parts, bonded: Seen, people: Mapping[str, Currents], working: Working) -> Sentence:
+    words = {
+        "people": told_in_short(people, working),
+        "one": volt_of(bonded, ONE_EARTH),
+        "two": volt_of(bonded, TWO_EARTH),
+        "volt": shown_number(parts.volt),
+        "bond": shown_number(parts.bond),
+    }
+    if parts.leak is None:
+        return say(
+            "{people} With a bond of {bond} ohm part one stays at {one} and part two at {two} to remote earth.", **words
+        )
+    return say(
+        "{people} With a bond of {bond} ohm part one stays at {one} and part two at {two} to remote earth. The leak "
+        "comes from {volt} V to neutral, and the neutral has {neutral} ohm to earth.",
+        neutral=shown_number(parts.neutral_earth),
+        **words,
     )
 
 

@@ -86,7 +86,7 @@ def note_of_one_wire(arrangement: str, out: float, working: Working) -> None:
         )
 
 
-def note_the_model(shell_too: bool, off: float, rise: float, working: Working) -> None:
+def note_the_model(arrangement: str, shell_too: bool, off: float, rise: float, working: Working) -> None:
     """Say what the numbers are, and what they leave out."""
     working.note(say("This is a model for teaching and checking. It measures nothing on site."))
     working.note(
@@ -107,9 +107,15 @@ def note_the_model(shell_too: bool, off: float, rise: float, working: Working) -
             "current into the earth does."
         )
     )
-    working.warn(say("A dry slab above the metal can leave several times the voltage shown."))
+    if arrangement != SHELL:
+        working.note(
+            say(
+                "A dry slab above the metal leaves several times the voltage shown, up to nearly all of the rise. It "
+                "then holds the current back too, until its surface is wet."
+            )
+        )
     working.note(say("Left out: a shell that insulates, the water, and the slab as a layer of its own."))
-    if not shell_too:
+    if arrangement != SHELL and not shell_too:
         working.note(say("Metal in the deck is counted alone, as beside a shell of vinyl or fiberglass."))
     working.note(
         say(

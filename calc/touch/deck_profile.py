@@ -29,8 +29,9 @@ class Step:
 class Profile:
     """(ft from the wall, touch) out from the middle of a long side and out from a corner, and what is worst in them.
 
-    worst: the highest touch within the strip looked at, its line and place. inside, across: the largest step with
-    both feet inside the strip, and with one foot on each side of its edge.
+    worst: the highest touch within the strip looked at, its line and place: at a corner the strip is square, and its
+    tip is where the touch is highest of all. inside, across: the largest step with both feet no farther out than the
+    strip is wide, and with one foot on its edge or in its tip and the other farther out.
     """
 
     lines: dict[str, Places]
@@ -55,17 +56,16 @@ def profile_of(bundles: tuple[Bundle, ...], deck: Deck, step: float, distance: f
     def touch(line: str, away: float) -> float:
         return 1 - surface_voltage(bundles, currents, *_place(line, away, deck))
 
-    # A mesh has square corners, so the edge of the strip lies farther out there.
-    lines, inside, across = {}, [], []
+    # The strip has square corners, as a mesh has, so its edge lies farther out there.
+    lines, worst, inside, across = {}, [], [], []
     for line, edge in ((SIDE, deck.strip), (CORNER, deck.strip * math.sqrt(2))):
-        lines[line] = tuple((away, touch(line, away)) for away in _looked_at(edge, step, deck.strip))
-        inside.append(_largest(line, lines[line], step, lambda near, far: far <= deck.strip))
-        across.append(_largest(line, lines[line], step, lambda near, far, edge=edge: near <= edge < far))
-    worst = max((part, line, away) for line, points in lines.items() for away, part in points if away <= deck.strip)
+        points = lines[line] = tuple((away, touch(line, away)) for away in _looked_at(edge, step, deck.strip))
+        worst += [(part, line, away) for away, part in points if away <= edge]
+        inside.append(_largest(line, points, step, lambda near, far: far <= deck.strip))
+        across.append(_largest(line, points, step, lambda near, far, edge=edge: near <= edge and far > deck.strip))
     by_size = {"key": lambda each: each.part}
-    return Profile(
-        lines, worst, max(inside, **by_size), max(across, **by_size), {line: touch(line, distance) for line in lines}
-    )
+    at = {line: touch(line, distance) for line in lines}
+    return Profile(lines, max(worst), max(inside, **by_size), max(across, **by_size), at)
 
 
 @lru_cache(maxsize=64)

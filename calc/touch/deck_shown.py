@@ -86,7 +86,7 @@ def compared_table(metals: Mapping[str, Metal], profiles: Mapping[str, Profile],
 
     headings = {
         "metal": say("Bonded metal"),
-        "touch": say("Highest touch within {width} ft", width=shown_number(width)),
+        "touch": say("Highest touch within {width} ft, corners too", width=shown_number(width)),
         "inside": say("Largest step inside"),
         "across": say("Largest step across the edge"),
     }

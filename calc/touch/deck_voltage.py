@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated
 
 from calc.answer import Answer
 from calc.declare import NotCovered, calculator
 from calc.electrodes.entered import said_number
 from calc.touch import deck_fields as ask
-from calc.touch.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, compared_metals
+from calc.touch.body import Currents
+from calc.touch.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, Metal, compared_metals
 from calc.touch.deck_notes import note_of_one_wire, note_the_model, warn_of_steps, warn_of_water
-from calc.touch.deck_profile import CORNER, SIDE, profile_of
+from calc.touch.deck_profile import CORNER, SIDE, Profile, profile_of
 from calc.touch.deck_shown import (
     LINE_WORDS,
     LOOKED_AT,
@@ -20,8 +22,10 @@ from calc.touch.deck_shown import (
     record_touch,
     touch_chart,
 )
-from calc.words import say
-from calc.working import Working, shown_number, three_figures
+from calc.touch.people import people_at, people_values, record_people, told_in_short
+from calc.rounded import at_most
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
 
 NAME = say("Voltage on a pool deck")
 
@@ -79,9 +83,9 @@ def deck_voltage(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold touch_volt and touch_percent (highest within 3 ft, or as far as the
-        mesh), worst_ft, worst_line ("side" or "corner"), volt_at_distance, at_ft with side_volts and corner_volts,
-        step_inside_volt, step_across_volt, step_raised (against nothing in the deck) and compared (the same of every
-        arrangement).
+        mesh, square corners too), touch_volt_most (with how far the solution may be off), worst_ft, worst_line ("side" or "corner"), volt_at_distance, at_ft with side_volts and corner_volts,
+        step_inside_volt, step_across_volt, step_raised (against nothing in the deck), compared (the same of every
+        arrangement) and milliampere_wet_few to milliampere_shod_most, of few people and of the most at touch_volt_most.
     Raises: nothing; bad input ends as `fix`, other forms and metal past the solution's limits as `not_covered`.
     Source: method of moments for thin wires in a half space; 680.26(B)(2).
 
@@ -131,28 +135,26 @@ def deck_voltage(
         part=max(profile.at.values()),
     )
     record_steps(profile, rise, working)
+    off = metals[arrangement].off
+    most = min(rise, touch + off / 100 * rise)
+    people = people_at(most, working)
+    record_people(people, working)
     raised = warn_of_steps(arrangement, profile, profiles[ask.SHELL], rise, working)
     note_of_one_wire(arrangement, ring_distance, working)
-    note_the_model(shell == "yes" or arrangement == ask.SHELL, metals[arrangement].off, rise, working)
+    note_the_model(arrangement, shell == "yes", off, rise, working)
     return Answer(
         name=NAME,
         headline=say(
-            "Up to {volt} V between hand and deck within {width} ft",
-            volt=three_figures(touch),
+            "Up to {volt} V between hand and deck within {width} ft and at its corners",
+            volt=at_most(most),
             width=shown_number(strip),
         ),
-        detail=say(
-            "That is {percent} percent of the rise, {ft} ft {line}. At {distance} ft: up to {there} V.",
-            percent=three_figures(100 * part),
-            ft=shown_number(away),
-            line=LINE_WORDS[line],
-            distance=shown_number(distance),
-            there=three_figures(there),
-        ),
+        detail=_detail(people, metals[arrangement], profile, rise, working),
         basis=LIMITS,
         said=f"{said_number(touch)}-volt",
         values={
             "touch_volt": touch,
+            "touch_volt_most": most,
             "touch_percent": 100 * part,
             "worst_ft": away,
             "worst_line": line,
@@ -163,8 +165,26 @@ def deck_voltage(
             "step_inside_volt": rise * profile.inside.part,
             "step_across_volt": rise * profile.across.part,
             "step_raised": raised,
+            **people_values(people),
             "compared": [compared(each, profiles[each], rise) for each in profiles],
         },
         table=compared_table(metals, profiles, rise, strip),
         charts=(touch_chart(metals, profiles, arrangement, rise),),
+    )
+
+
+def _detail(people: Mapping[str, Currents], metal: Metal, profile: Profile, rise: float, working: Working) -> Sentence:
+    _, line, away = profile.worst
+    words = {
+        "people": told_in_short(people, working),
+        "metal": metal.words,
+        "ft": shown_number(round(away, 1)),
+        "line": LINE_WORDS[line],
+    }
+    if metal.arrangement == ask.SHELL:
+        return say("{people} {metal}; worst {ft} ft {line}.", **words)
+    return say(
+        "{people} {metal}; worst {ft} ft {line}. A dry slab over it can leave up to all of the {rise} V.",
+        rise=shown_number(rise),
+        **words,
     )

@@ -5,12 +5,27 @@ from __future__ import annotations
 from calc.words import Sentence, say
 from calc.working import Working
 
-LET_GO, BREATHING = "touch/let_go", "touch/breathing"
+LET_GO, BREATHING, PERCEPTION = "touch/let_go", "touch/breathing", "touch/perception"
+CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT = "can-kill", "cannot-let-go", "felt", "hardly-felt"
+
+
+def lasting_verdict(most: float, working: Working) -> str:
+    """Judge a current, mA, that nothing ends: from where breathing may stop it can kill."""
+    if most >= working.cite(BREATHING).rows[0]["low"]:
+        return CAN_KILL
+    if most > least_let_go(working):
+        return CANNOT_LET_GO
+    return FELT if most > working.cite(PERCEPTION).value else HARDLY_FELT
+
+
+def least_let_go(working: Working) -> float:
+    """Give the current, mA, at which some grown people can no longer let go."""
+    return min(row["nearly_all"] for row in working.cite(LET_GO).rows)
 
 
 def warn_of_a_lasting_current(milliampere: float, most: Sentence, working: Working) -> bool:
     """Warn if some cannot let go of a current that lasts, and tell whether it did. most: the current in words."""
-    let_go = min(row["nearly_all"] for row in working.cite(LET_GO).rows)
+    let_go = least_let_go(working)
     if milliampere <= let_go:
         return False
     words = {"most": most, "let_go": let_go, "breathing": working.cite(BREATHING).rows[0]["low"]}

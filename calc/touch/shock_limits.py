@@ -6,13 +6,13 @@ from typing import Annotated
 
 from calc.answer import Chart, Line
 from calc.declare import Answer, calculator, needed
-from calc.electrodes.entered import said_number, shown
+from calc.electrodes.entered import said_number
 from calc.touch import shock_fields as ask
 from calc.touch import shock_words as tell
 from calc.touch.body import IMPEDANCE, Currents, body_currents
-from calc.touch.lasting_current import BREATHING, LET_GO
+from calc.touch.lasting_current import LET_GO, lasting_verdict, least_let_go
+from calc.rounded import at_least, at_most
 from calc.touch.time_zones import (
-    PERCEPTION,
     ZONES,
     fibrillation_limit,
     interrupter_time,
@@ -22,7 +22,7 @@ from calc.touch.time_zones import (
     zone_of,
 )
 from calc.words import Sentence, say
-from calc.working import Working
+from calc.working import Working, shown_number
 
 NAME = say("What a shock does")
 HEART = ("AC-4.1", "AC-4.2")
@@ -80,10 +80,10 @@ def shock_limits(
     tell.warn_first(condition, working)
     currents = body_currents(voltage, path, condition, working)
     tell.tell_of_letting_go(currents, working)
-    let_go = tell.least_let_go(working)
+    let_go = least_let_go(working)
     if second is None:
         zone = limit = None
-        verdict = _lasting(currents.most, let_go, working)
+        verdict = lasting_verdict(currents.most, working)
         charts = (_bars(currents, working),)
         working.note(say("Nothing ends it, so no limit by time holds. Only letting go counts."))
         if time is not None:
@@ -94,14 +94,14 @@ def shock_limits(
         limit = fibrillation_limit(second, working)
         verdict = _ending(currents.most, let_go, zone, limit)
         if second > longest_for_the_limit(working):
-            verdict = min(verdict, _lasting(currents.most, let_go, working), key=tell.WORST_FIRST.index)
+            verdict = min(verdict, lasting_verdict(currents.most, working), key=tell.WORST_FIRST.index)
         charts = (zone_chart(currents, second, working), limit_chart(currents, second, working))
     fastest, slowest = (interrupter_time(each, working) for each in (currents.most, currents.few))
     tell.tell_of_interrupters(fastest, slowest, voltage, path, working)
     tell.state_the_body(working)
     return Answer(
         name=NAME,
-        headline=_headline(currents, second),
+        headline=_headline(currents, path, condition, second),
         detail=_detail(verdict, currents, limit, second is None, working),
         basis=IMPEDANCE,
         said=f"{verdict}-{said_number(currents.most)}-milliampere",
@@ -120,15 +120,6 @@ def shock_limits(
     )
 
 
-def _lasting(most: float, let_go: float, working: Working) -> str:
-    """Judge a shock that nothing ends: from where breathing may stop it can kill."""
-    if most >= working.cite(BREATHING).rows[0]["low"]:
-        return tell.CAN_KILL
-    if most > let_go:
-        return tell.CANNOT_LET_GO
-    return tell.FELT if most > working.cite(PERCEPTION).value else tell.HARDLY_FELT
-
-
 def _ending(most: float, let_go: float, zone: str, limit: float | None) -> str:
     """Judge a shock that ends: it can kill past the lower of the heart's two limits."""
     if zone in HEART or (limit is not None and most > limit):
@@ -138,14 +129,15 @@ def _ending(most: float, let_go: float, zone: str, limit: float | None) -> str:
     return tell.HARDLY_FELT if zone == "AC-1" else tell.FELT
 
 
-def _headline(currents: Currents, second: float | None) -> Sentence:
+def _headline(currents: Currents, path: str, condition: str, second: float | None) -> Sentence:
+    words = {"most": at_most(currents.most), "path": tell.PATH_WORDS[path], "skin": tell.SKIN_WORDS[condition]}
     if second is None:
-        return say("Up to {most} mA, and it does not end", most=shown(currents.most))
-    return say("Up to {most} mA for {second} s", most=shown(currents.most), second=shown(second))
+        return say("Up to {most} mA {path}, {skin}, and it does not end", **words)
+    return say("Up to {most} mA {path}, {skin}, for {second} s", second=shown_number(second), **words)
 
 
 def _detail(verdict: str, currents: Currents, limit: float | None, lasts: bool, working: Working) -> Sentence:
-    half = shown(currents.half)
+    half = at_least(currents.half)
     many = currents.half > max(row["half"] for row in working.cite(LET_GO).rows)
     who = say("Most") if many else say("Some")
     if verdict == tell.CAN_KILL:
@@ -163,7 +155,7 @@ def _detail(verdict: str, currents: Currents, limit: float | None, lasts: bool, 
             "in time.",
             who=who,
             half=half,
-            limit=shown(limit),
+            limit=at_least(limit),
         )
     if verdict == tell.CANNOT_LET_GO:
         return say("{who} cannot let go. Half of people get more than {half} mA.", who=who, half=half)

@@ -3,17 +3,31 @@
 from __future__ import annotations
 
 from calc.declare import NotCovered
-from calc.electrodes.entered import shown
 from calc.touch.body import Currents
-from calc.touch.lasting_current import BREATHING, LET_GO
-from calc.touch.shock_fields import DRY, HAND_HAND
+from calc.touch.lasting_current import BREATHING, CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT, LET_GO
+from calc.rounded import at_most
+from calc.touch.shock_fields import (
+    DRY,
+    FOOT_FOOT,
+    HAND_FEET,
+    HAND_HAND,
+    HANDS_FEET,
+    SALT_WET,
+    WATER_WET,
+)
 from calc.touch.surface_words import feel_a_tingle
 from calc.words import say
 from calc.working import Working
 
 WET_CONTACT = "touch/wet_contact_limit"
 INTERRUPTER_VOLTAGE = "fault/interrupter_class_a_voltage"
-CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT = "can-kill", "cannot-let-go", "felt", "hardly-felt"
+PATH_WORDS = {
+    HAND_FEET: say("from one hand to both feet"),
+    HAND_HAND: say("from hand to hand"),
+    HANDS_FEET: say("from both hands to both feet"),
+    FOOT_FOOT: say("from foot to foot"),
+}
+SKIN_WORDS = {DRY: say("dry"), WATER_WET: say("wet"), SALT_WET: say("wet with salt water or sweat")}
 WORST_FIRST = (CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT)
 ASSUMPTIONS = (
     say("alternating current of 50 or 60 Hz, the whole voltage across the body"),
@@ -36,11 +50,6 @@ def in_the_water() -> NotCovered:
             "have the water measured by a qualified person."
         ),
     )
-
-
-def least_let_go(working: Working) -> float:
-    """Give the current, mA, at which some grown people can no longer let go."""
-    return min(row["nearly_all"] for row in working.cite(LET_GO).rows)
 
 
 def warn_first(condition: str, working: Working) -> None:
@@ -68,7 +77,7 @@ def tell_of_letting_go(currents: Currents, working: Working) -> None:
         "half_women": women["half"],
         "men": men["nearly_all"],
         "half_men": men["half"],
-        "most": shown(currents.most),
+        "most": at_most(currents.most),
     }
     working.step(
         say(
@@ -103,7 +112,7 @@ def tell_of_interrupters(
     elif fastest is None:
         working.note(say("A class A ground-fault interrupter need not open at this current."))
     else:
-        words = {"fastest": shown(fastest), "slowest": shown(slowest) if slowest else ""}
+        words = {"fastest": at_most(fastest), "slowest": at_most(slowest) if slowest else ""}
         if slowest is None:
             working.note(
                 say(

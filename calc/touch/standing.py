@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from calc.electrodes.entered import shown
 from calc.fault.ranges import Between
+from calc.touch.body import BODY, IMPEDANCE, MILLI, PATHS, currents_behind
+from calc.touch.shock_fields import HAND_FEET, WATER_WET
 from calc.touch.surface_fields import SHOD, WET
 from calc.words import say
 from calc.working import Working
 
-BODY = "touch/body_resistance"
 FOOT = "touch/foot_resistance"
 SHOE = "touch/shoe_resistance"
-MILLI = 1000
 
 
 def current_through(volt: float, feet: str, around: Between, working: Working) -> tuple[float, float]:
@@ -47,15 +47,15 @@ def current_through(volt: float, feet: str, around: Between, working: Working) -
         soil=soil,
         shoes=shoes,
     )
-    most = MILLI * volt / (body["low"] + most_soil)
+    most = currents_behind(volt, HAND_FEET, WATER_WET, working, most_soil).most
     working.step(
         say(
-            "At most, with wet skin of {body} ohm, {soil} ohm of soil and nothing for shoes.",
+            "At most, with wet skin of {body} ohm or less, {soil} ohm of soil and nothing for shoes.",
             body=body["low"],
             soil=shown(most_soil) if most_soil else "0",
         ),
         most,
         "mA",
-        (BODY,),
+        (BODY, IMPEDANCE, PATHS),
     )
     return usual, most

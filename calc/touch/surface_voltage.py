@@ -13,6 +13,7 @@ from calc.fault.ranges import Between
 from calc.touch import surface_fields as ask
 from calc.touch.buried_metal import Buried
 from calc.touch.buried_shape import LIMITS, metal_entered, too_shallow, ways_in_the_ground
+from calc.rounded import at_most
 from calc.touch.standing import current_through
 from calc.touch.surface_picture import WAY_WORDS, beside, comparison, cover_chart, distance_chart, spread
 from calc.touch.surface_words import state_what_it_means
@@ -90,7 +91,7 @@ def surface_voltage(
     state_what_it_means(leak.high, device, most, feet, working)
     return Answer(
         name=NAME,
-        headline=say("{range} V on the ground over it", range=spread(ground.over)),
+        headline=_headline(ground.over, distance, most),
         detail=_detail(leak, device),
         basis=LIMITS,
         said=_said(ground.over),
@@ -177,6 +178,13 @@ def _step(buried: Buried, volt: float, feet: float, metre: float) -> float:
     far = near + convert(metre, "ft", "m")
     middle = buried.highest
     return volt * max(abs(buried.share(middle + side * near) - buried.share(middle + side * far)) for side in (1, -1))
+
+
+def _headline(over: tuple[float, float], distance: float, most: float) -> Sentence:
+    words = {"range": spread(over), "most": at_most(most), "ft": shown(distance)}
+    if distance:
+        return say("{range} V on the ground over it, up to {most} mA through a body {ft} ft from there", **words)
+    return say("{range} V on the ground over it, up to {most} mA through a body there", **words)
 
 
 def _detail(leak: Between, device: float) -> Sentence:

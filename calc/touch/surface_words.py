@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from calc.electrodes.entered import shown
 from calc.fault.caution import state_the_model
 from calc.touch.lasting_current import warn_of_a_lasting_current
+from calc.rounded import at_most
 from calc.touch.surface_fields import WET
 from calc.words import say
 from calc.working import Working
@@ -30,7 +30,7 @@ def feel_a_tingle(working: Working) -> None:
 def state_what_it_means(leak: float, device: float, milliampere: float, feet: str, working: Working) -> None:
     """Record warnings and notes. leak: most ampere. milliampere: most through a body."""
     feel_a_tingle(working)
-    most = say("{most} mA", most=shown(milliampere))
+    most = say("{most} mA", most=at_most(milliampere))
     if not warn_of_a_lasting_current(milliampere, most, working):
         working.warn(
             say(

@@ -10,11 +10,11 @@ from calc.answer import Chart, Line
 from calc.fault.device_limits import INTERRUPTER_RULE, interrupter_second
 from calc.rulebook import Rule
 from calc.touch.body import Currents
+from calc.touch.lasting_current import PERCEPTION
 from calc.words import Sentence, say
 from calc.working import Working
 
 ZONES = "touch/time_zones"
-PERCEPTION = "touch/perception"
 LIMIT = "touch/fibrillation_limit"
 CURVE_WORDS = {
     "b": say("Muscles may cramp from here"),

@@ -94,3 +94,26 @@ def _of_pieces(places, start, end, radius):
     sideways = numpy.linalg.norm(from_start - forward[:, :, None] * along[None, :, :], axis=2)
     away = numpy.maximum(sideways, radius)
     return (numpy.arcsinh(forward / away) + numpy.arcsinh((length - forward) / away)) / length / WHOLE_SPACE
+
+
+def plate_in_patches(length, width, depth, along=36, across=10):
+    """Give a flat level rectangular plate and its mirror image in small rectangles, smaller toward the edges.
+
+    Each carries a current of its own; the voltage is set in its middle. Of even charge it is known in closed form.
+    """
+    x, y = ((1 - numpy.cos(numpy.linspace(0, math.pi, count + 1))) / 2 for count in (along, across))
+    near_x, near_y = (each.ravel() for each in numpy.meshgrid(length * x[:-1], width * y[:-1], indexing="ij"))
+    far_x, far_y = (each.ravel() for each in numpy.meshgrid(length * x[1:], width * y[1:], indexing="ij"))
+    at_x, at_y = (near_x + far_x) / 2, (near_y + far_y) / 2
+
+    def voltage(down):
+        def part(edge_x, edge_y):
+            dx, dy = edge_x[None] - at_x[:, None], edge_y[None] - at_y[:, None]
+            away = numpy.sqrt(dx * dx + dy * dy + down * down)
+            level = dx * numpy.log(dy + away) + dy * numpy.log(dx + away)
+            return level - down * numpy.arctan(dx * dy / (down * away)) if down else level
+
+        whole = part(far_x, far_y) - part(near_x, far_y) - part(far_x, near_y) + part(near_x, near_y)
+        return whole / ((far_x - near_x) * (far_y - near_y))[None] / WHOLE_SPACE
+
+    return 1 / numpy.linalg.solve(voltage(0) + voltage(2 * depth), numpy.ones(len(at_x))).sum()

@@ -54,9 +54,20 @@ def test_season_moves_a_site_2_to_10_times_and_says_it_is_unverified():
 
 def test_at_their_limits_the_formulas_are_6_percent_high_for_a_rod_and_1_for_a_plate():
     limits = {row["limit"]: row["least"] for row in rows("formula_limits")}
-    assert limits == {"length-by-diameter": 10, "spacing-by-diameter": 10, "depth-by-radius": 1}
+    assert limits == {
+        "length-by-diameter": 10,
+        "spacing-by-diameter": 10,
+        "depth-by-radius": 1,
+        "strip-length-by-width": 2,
+    }
     assert shape.rod(10, 0.5) / rod_in_pieces(10, 0.5) == pytest.approx(1.058, abs=0.003)
-    assert shape.plate(math.pi, 1) / buried_disc(1, 1) == pytest.approx(1.007, abs=0.002)
+    side = math.sqrt(math.pi)
+    assert shape.plate(side, side, 1) / buried_disc(1, 1) == pytest.approx(1.007, abs=0.002)
+
+
+def test_a_rod_is_usually_no_longer_than_100_ft_and_no_text_fixes_it():
+    assert value("longest_rod") == 100
+    assert {rule("electrodes/longest_rod", edition).mark for edition in EDITIONS} == {"practice"}
 
 
 def test_pins_a_twentieth_of_their_spacing_deep_cost_less_than_1_percent():
@@ -73,6 +84,22 @@ def test_a_plateau_takes_in_probes_at_50_to_72_percent_and_holds_within_5_percen
     assert value("plateau_window") == 0.12
     assert 0.618 - 0.12 < 0.50 and 0.618 + 0.12 > 0.72
     assert value("plateau_spread") == 5
+
+
+def test_readings_reach_6_percent_to_each_side_which_probes_at_52_and_72_percent_do():
+    assert value("plateau_reach") == 0.06
+    assert 0.618 - 0.06 > 0.52 and 0.618 + 0.06 < 0.72
+    assert {rule("electrodes/plateau_reach", edition).mark for edition in EDITIONS} == {"practice"}
+
+
+def test_no_electrode_has_more_ohms_for_its_dimension_than_the_slope_counts():
+    """Dwight: a rod has ln(4 L / a) - 1, 6.1 at 8 ft of 5/8 in; a wire in a trench the same and its image, 17.4 at 1,000 ft."""
+    most = value("plateau_slope")
+    assert most == 20
+    assert math.log(4 * 2.4384 / 0.0079375) - 1 == pytest.approx(6.1, abs=0.05)
+    thin, shallow, long = 0.0016, 0.45, 305.0
+    trench = math.log(2 * long / thin) - 1 + math.log(long / shallow) - 1
+    assert 0.8 * most < trench < most
 
 
 def test_the_current_probe_stands_5_and_better_10_times_the_electrode_away():

@@ -107,11 +107,14 @@ def test_paths_have_the_factors_quoted_and_wet_feet_the_half_that_was_measured()
     assert found == {
         "hand-hand": (1.0, 1.0),
         "hand-feet": (0.75, 0.5),
-        "hands-feet": (0.5, 0.5),
+        "hands-feet": (0.5, 0.333),
         "foot-foot": (1.0, 1.0),
     }
     # 1130 ohm from hand to feet, 2330 from hand to hand, both salt-wet.
     assert found["hand-feet"][1] == pytest.approx(1130 / 2330, abs=0.02)
+    # EN 50522, quoted: 0.75 with one hand and 0.5 with both. A second wet hand beside the first saves as much.
+    assert found["hands-feet"][1] == pytest.approx(found["hand-feet"][1] * 0.5 / 0.75, abs=0.0005)
+    assert marks("path_factor") == {"computed"}
 
 
 def test_zones_have_the_points_seen_and_those_remembered():

@@ -62,7 +62,7 @@ def test_a_rod_is_a_little_above_the_method_of_moments(length, diameter):
 
 @pytest.mark.parametrize("depth", [0.5, 0.6, 1, 3])
 def test_a_plate_agrees_with_loves_equation(depth):
-    assert shape.plate(math.pi * 0.343**2, depth) == pytest.approx(buried_disc(0.343, depth), rel=0.003)
+    assert shape.plate(0.607952, 0.607952, depth) == pytest.approx(buried_disc(0.343, depth), rel=0.003)
 
 
 @pytest.mark.parametrize(
@@ -148,9 +148,66 @@ def test_a_kind_of_soil_gives_its_whole_range(soil, low, typical, high):
     assert found == pytest.approx([each * 0.39915 for each in (low, typical, high)], rel=1e-4)
 
 
-def test_a_known_soil_gives_one_number_without_a_range():
+def test_a_known_soil_is_that_of_one_day_and_season_moves_it_up_to_tenfold():
     result = electrode(**ROD)
-    assert str(result.answer.headline) == "About 39.9 ohm" and result.said == "39.9-ohm"
+    assert str(result.answer.headline) == "About 40 ohm in the soil as entered, up to 400 ohm when it is dry or frozen"
+    assert result.said == "39.9-ohm" and result.answer.values["ohm_low"] == result.answer.values["ohm_likely"]
+    assert result.answer.values["ohm_high"] == pytest.approx(10 * 39.915, rel=1e-3)
+
+
+def test_a_kind_of_soil_keeps_the_range_that_was_measured():
+    """Clay: 3.4, 40.6 and 163 ohm·m times 0.39915."""
+    assert str(electrode(**(ROD | {"soil": "clay"})).answer.headline) == "16 ohm likely, 1.3 to 66 ohm possible"
+
+
+RING = WIRE | {"electrode": "ring", "length": "200ft", "depth": "2.5ft"}
+
+
+def test_a_ring_of_unknown_form_spans_a_circle_to_a_line_and_one_with_its_width_is_told_plainly():
+    """100 ohm·m: 3.66 ohm as a circle; 98 by 2 ft have 4.63 with free current, 4.67 with an even one."""
+    unknown, narrow, square = (electrode(**RING, width=width).answer for width in (None, "2ft", "50ft"))
+    assert unknown.values["ohm_likely"] == pytest.approx(3.655, abs=0.005)
+    # A wire of half the length, Dwight's series for it by hand: 6.04 ohm, ten times that in a dry or frozen season.
+    assert unknown.values["ohm_high"] == pytest.approx(60.4, abs=0.3)
+    assert "very narrow one" in str(unknown.detail) and "narrow" not in str(square.detail)
+    assert narrow.values["ohm_likely"] == pytest.approx(4.63, rel=0.01)
+    assert unknown.values["ohm_likely"] < square.values["ohm_likely"] < narrow.values["ohm_likely"]
+    assert electrode(**RING, width="98ft").answer.values == narrow.values
+
+
+@pytest.mark.parametrize(("width", "outcome"), [("99.9ft", "fix"), ("120ft", "fix"), ("0.1ft", "fix"), ("99ft", "answer")])
+def test_a_ring_is_no_wider_than_half_of_its_wire(width, outcome):
+    """Ten diameters of 2 AWG are 0.215 ft."""
+    result = electrode(**RING, width=width)
+    assert result.outcome == outcome and (outcome == "answer" or result.fix[0].field == "width")
+
+
+@pytest.mark.parametrize(
+    ("resistivity", "remarked"), [("3.39", True), ("3.4", False), ("100", False), ("4580", False), ("4581", True),
+                                  ("1000000", True)],
+)  # fmt: skip
+def test_a_resistivity_past_all_that_were_measured_is_remarked(resistivity, remarked):
+    """US Bureau of Standards Report 108: 340 to 458,000 ohm-cm. 10,000 ohm-cm entered as ohm·m is a hundredfold."""
+    assert ("Check the unit" in words(electrode(**(ROD | {"resistivity": resistivity})))) == remarked
+
+
+@pytest.mark.parametrize(("length", "remarked"), [("8ft", False), ("100ft", False), ("100.1ft", True), ("1000ft", True)])
+def test_a_rod_longer_than_any_usual_one_is_remarked(length, remarked):
+    assert ("Check the length" in words(electrode(**(ROD | {"length": length})))) == remarked
+    assert "Check the length" not in words(electrode(**(RING | {"length": "1000ft"})))
+
+
+def test_rods_in_a_line_are_told_what_a_closed_figure_would_have():
+    """24 rods one length apart, IEEE 142 and method of moments: 1.82 of a twenty-fourth in a line, 2.00 around."""
+    said = words(electrode(**ROD, rods=24, spacing=8))
+    assert "24 rods have 8.3" in said and "closed figure" in said
+    for other in ({"rods": 2}, {"rods": 24, "layout": "circle"}):
+        assert "closed figure" not in words(electrode(**ROD, spacing=8, **other))
+
+
+def test_dry_concrete_is_named_beside_the_number_where_its_resistivity_was_not_entered():
+    assert "While its concrete stays damp" in str(electrode(**FOOTING).answer.detail)
+    assert "damp" not in str(electrode(**FOOTING, concrete_resistivity="300").answer.detail)
 
 
 @pytest.mark.parametrize(("diameter", "outcome"), [("0.99in", "answer"), ("1in", "answer"), ("1.01in", "not_covered")])
@@ -260,7 +317,9 @@ def test_longer_thicker_and_deeper_never_raise_the_resistance(length, more, dept
         assert form(length * more, radius, depth) < form(length, radius, depth)
         assert form(length, radius * more, depth) < form(length, radius, depth)
         assert form(length, radius, depth * more) < form(length, radius, depth)
-    assert shape.plate(1, (0.6 + depth) * more) < shape.plate(1, 0.6 + depth)
+    for plate in (shape.plate, shape.strip):
+        assert plate(1.5, 1, (0.9 + depth) * more) < plate(1.5, 1, 0.9 + depth)
+        assert plate(1.5 * more, 1, 2 + depth) < plate(1.5, 1, 2 + depth)
 
 
 def test_no_input_crashes():

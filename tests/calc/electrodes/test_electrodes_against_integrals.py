@@ -6,6 +6,7 @@ The first must agree to the last digits. The second is always lower, by the part
 import math
 
 import pytest
+from scipy.integrate import dblquad
 
 from calc import electrode_resistance
 from calc.electrodes import shape
@@ -15,6 +16,8 @@ FOOT, INCH = 0.3048, 0.0254
 RODS = [(8, 0.5), (8, 0.625), (10, 0.75), (20, 1), (4, 2)]  # ft, in
 WIRES = [(10, 0.004, 0.75), (30, 0.0033, 0.76), (6, 0.01, 0.3), (100, 0.006, 1.5)]
 SAME = 1e-9
+SOIL = {"edition": "2023", "soil": "resistivity", "resistivity": "100"}
+NUMBER_TWO = math.sqrt(66_360) / 2 * INCH / 1000  # m, the radius of 2 AWG
 
 
 def upright(length, places):
@@ -76,7 +79,8 @@ def test_a_ring_is_the_average_around_its_circle(length, radius, depth):
 )
 def test_a_plate_is_near_the_exact_disc_down_to_its_limit(depth_by_radius, within):
     for radius in (0.2, 0.343, 1):
-        found = shape.plate(math.pi * radius**2, depth_by_radius * radius)
+        side = radius * math.sqrt(math.pi)  # a square of its area
+        found = shape.plate(side, side, depth_by_radius * radius)
         assert found == pytest.approx(integral.disc(radius, depth_by_radius * radius), rel=within)
 
 
@@ -86,8 +90,48 @@ def test_the_exact_disc_is_right_where_the_answer_is_known():
     assert integral.disc(0.5, 0.01, points=800) == pytest.approx(1 / (4 * 0.5), rel=0.04)
 
 
-SOIL = {"edition": "2023", "soil": "resistivity", "resistivity": "100"}
-NUMBER_TWO = math.sqrt(66_360) / 2 * INCH / 1000  # m, the radius of 2 AWG
+@pytest.mark.parametrize(
+    ("long", "short"), [(98, 2), (90, 10), (75, 25), (50, 50), (99.5, 0.5)], ids=lambda feet: f"{feet} ft"
+)
+def test_a_rectangular_ring_is_a_little_above_current_that_is_free(long, short):
+    """200 ft of 2 AWG, 2.5 ft down: 4.63 ohm in 100 ohm·m at 98 by 2 ft, where a circle has 3.66."""
+    one, other, depth = long * FOOT, short * FOOT, 2.5 * FOOT
+    corners = [(0, 0, depth), (one, 0, depth), (one, other, depth), (0, other, depth)]
+    free = integral.pieces(list(zip(corners, corners[1:] + corners[:1], strict=True)), NUMBER_TWO, count=60)
+    found = shape.rectangle(one, other, NUMBER_TWO, depth)
+    assert 1 < found / free < 1.012
+    circle, line = shape.ring(200 * FOOT, NUMBER_TWO, depth), shape.wire(100 * FOOT, NUMBER_TWO, depth)
+    assert circle < free < line
+
+
+def test_a_square_ring_is_sides_in_pairs_added_up_point_by_point():
+    """scipy, in two dimensions, of the average along a square of 5 m: each side on itself and on the three others."""
+    side, radius, depth = 5.0, 0.01, 0.75
+
+    def pair(at):
+        return dblquad(lambda x, y: 1 / at(x, y), 0, side, 0, side, epsrel=1e-8)[0]
+
+    def summed(down):
+        own = integral.average_along(side, down) * side**2 * integral.WHOLE_SPACE
+        facing = pair(lambda x, y: math.sqrt((x - y) ** 2 + side**2 + down**2))
+        beside = pair(lambda x, y: math.sqrt(x**2 + y**2 + down**2))
+        return 4 * (own + facing + 2 * beside)
+
+    expected = (summed(radius) + summed(2 * depth)) / (4 * math.pi * (4 * side) ** 2)
+    assert shape.rectangle(side, side, radius, depth) == pytest.approx(expected, rel=1e-5)
+
+
+@pytest.mark.parametrize("depth_by_width", [1, 8])
+@pytest.mark.parametrize(("by_width", "within"), [(1, 0.02), (2, 0.02), (2.01, 0.015), (10, 0.037), (50, 0.026)])
+def test_a_plate_or_strip_is_never_under_small_patches_and_little_over(by_width, within, depth_by_width):
+    """A strip counted as a disc of its area would have a third more at 10 times its width, twice as much at 50."""
+    found = electrode_resistance(
+        **SOIL, electrode="plate", length=f"{by_width}ft", width="1ft", depth=f"{depth_by_width}ft"
+    ).answer.values["ohm_likely"]
+    exact = 100 * integral.plate_in_patches(by_width * FOOT, FOOT, depth_by_width * FOOT)
+    assert 1 < found / exact < 1 + within
+
+
 
 
 @pytest.mark.parametrize(

@@ -101,6 +101,72 @@ def test_25_ohm_decides_whether_a_single_rod_stands_alone(edition, ohm, words):
     assert words not in str(other.detail)
 
 
+@pytest.mark.parametrize(
+    ("ohm", "headline", "words"),
+    [
+        ("24.96", "25 ohm", "At most 25 ohm"),
+        ("25", "25 ohm", "At most 25 ohm"),
+        ("25.0001", "25.0001 ohm", "Over 25 ohm"),
+        ("25.04", "25.04 ohm", "Over 25 ohm"),
+        ("25.06", "25.1 ohm", "Over 25 ohm"),
+    ],
+)
+def test_no_reading_over_25_ohm_is_rounded_to_25(ohm, headline, words):
+    result = measured(readings=f"{ohm},{ohm},{ohm}")
+    assert str(result.answer.headline) == headline and str(result.answer.detail).startswith(words)
+    assert result.said == f"plateau-{headline.removesuffix(' ohm')}-ohm"
+    assert measured_electrode.run(read(write(result).partition("?")[2])).said_before == result.said
+
+
+@pytest.mark.parametrize(
+    ("distances", "outcome"),
+    [
+        ("60,61.8,63.5", "fix"),  # a few feet apart all readings look alike
+        ("55.9,61.8,70", "fix"),
+        ("55.8,61.8,70", "answer"),
+        ("50,61.8,67.7", "fix"),
+        ("50,61.8,67.8", "answer"),
+        ("52,62,72", "answer"),
+    ],
+)
+def test_readings_reach_6_percent_of_the_way_to_each_side(distances, outcome):
+    result = measured(distances=distances)
+    assert result.outcome == outcome
+    assert outcome == "answer" or "look level anywhere" in str(result.fix[0].words)
+
+
+FLAT = {"dimension": "8", "probe": "60", "distances": "30,37.08,42"}
+
+
+@pytest.mark.parametrize(
+    ("last", "verdict"), [("20", "too-flat"), ("20.25", "too-flat"), ("20.26", "plateau"), ("20.9", "plateau")]
+)
+def test_level_readings_with_the_current_probe_near_are_no_plateau(last, verdict):
+    """Even soil: 20 ohm × 8 ÷ 60 ÷ 20 × (1 - (1 + 1/0.7 - 1/0.3)) = 0.254 ohm from 50 to 70 percent, at the least."""
+    answer = measured(**FLAT, readings=f"20,20,{last}").answer
+    assert answer.values["verdict"] == verdict
+    assert (answer.values["ohm"] is None) == (verdict == "too-flat")
+    # From 10 times the electrode on, a level curve is what is looked for.
+    assert measured(**(FLAT | {"dimension": "6"}), readings="20,20,20").answer.values["verdict"] == "plateau"
+
+
+@pytest.mark.parametrize("probe", [41, 50, 60, 79])
+@pytest.mark.parametrize("shares", [(0.5, 0.618, 0.7), (0.52, 0.62, 0.72), (0.555, 0.618, 0.68)])
+def test_no_true_reading_of_a_rod_is_called_too_flat(probe, shares):
+    assert measured(**rod(probe, shares)).answer.values["verdict"] in ("plateau", "no-plateau")
+
+
+@settings(deadline=None)
+@given(draw.floats(1, 17.4), draw.floats(5, 10), draw.floats(0.5, 0.55), draw.floats(0.68, 0.73))
+def test_no_electrode_in_even_soil_is_called_too_flat(ohms, multiple, near, far):
+    """ohms: of an electrode by resistivity, times 2 pi times its dimension. A point that draws on even soil."""
+    drawn = [1 + 1 / p - 1 / (1 - p) for p in (near, 0.618, far)]
+    readings = ",".join(f"{20 * (1 - each / multiple / ohms):.9f}" for each in drawn)
+    distances = ",".join(f"{100 * p:.9f}" for p in (near, 0.618, far))
+    result = measured(dimension=f"{100 / multiple:.9f}", distances=distances, readings=readings)
+    assert result.outcome == "answer" and result.answer.values["verdict"] != "too-flat"
+
+
 def test_an_electrode_still_connected_is_never_proven_however_level():
     answer = measured(isolated="no", readings="0.4,0.4,0.4").answer
     assert answer.said == "not-isolated" and answer.values["ohm"] is None

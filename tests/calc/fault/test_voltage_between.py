@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as draw
 
-from calc import voltage_between
+from calc import shock_limits, voltage_between
 from calc.permalink import read, write
 from tests.cases.read import cases, named
 from tests.oracles.circuit_simulator import simulated_voltages
@@ -230,3 +230,50 @@ def test_from_20_milliampere_breathing_may_stop(neutral_volt, kills):
 @pytest.mark.parametrize("base", [LEAK, STRAY])
 def test_water_and_livestock_are_warned_of(base):
     assert any("livestock" in str(each) for each in between(base).working.warnings)
+
+
+@pytest.mark.parametrize("neutral_volt", ["0.9", "4.49", "60", "277"])
+def test_across_a_stiff_source_a_body_takes_what_shock_limits_gives(neutral_volt):
+    found = values(STRAY, neutral_volt=neutral_volt, one_neutral_ohm="0.0001", two_earth_ohm="0.0001")
+    for who, condition in (("wet", "water-wet"), ("bare", "dry")):
+        shock = shock_limits(edition="2023", voltage=neutral_volt, path="hand-feet", condition=condition).answer.values
+        for share in ("few", "most"):
+            expected = shock[f"milliampere_{share}"]
+            assert found[f"apart_between_milliampere_{who}_{share}"] == pytest.approx(expected, rel=2e-4)
+
+
+def test_behind_a_weak_leak_a_body_takes_what_is_left_by_hand():
+    """54.57 V behind 12 and 10 kilohm side by side; under 25 V a body has 0.5 of 4100 wet, 0.75 of 6100 dry."""
+    found = values(neutral_ohm="0")
+    volt, before = 120 * 10 / 22, 12e3 * 10e3 / 22e3
+    by_hand = {
+        "wet_few": 0.5 * 4100, "wet_most": 500, "bare_few": 0.75 * 6100, "bare_most": 0.75 * 1750,
+        "shod_few": 0.75 * 6100 + 1000, "shod_most": 0.75 * 1750,
+    }  # fmt: skip
+    for who, ohm in by_hand.items():
+        assert found[f"apart_between_milliampere_{who}"] == pytest.approx(1000 * volt / (before + ohm), rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("neutral_volt", "meaning"),
+    [("0.2", "hardly felt"), ("2.9", "it is felt"), ("4.49", "some cannot let go"), ("12", "it can kill")],
+)
+def test_a_small_voltage_is_told_with_what_it_does_to_a_body(neutral_volt, meaning):
+    """Over 500 ohm: 0.4, 5.8, 9 and 24 mA, against 0.5 (felt), 6 (let go) and 20 mA (breathing)."""
+    answer = between(STRAY, neutral_volt=neutral_volt, one_neutral_ohm="0.0001", two_earth_ohm="0.0001").answer
+    assert meaning in str(answer.detail) and "mA at most through a wet body" in str(answer.headline)
+
+
+def test_what_was_not_entered_is_named_in_the_answer():
+    assert "The leak comes from 120 V to neutral, and the neutral has 10 ohm" in str(between().answer.detail)
+    assert "bond of 0.01 ohm" in str(between(STRAY).answer.detail)
+    assert between(voltage="277").answer.values["milliampere_worst"] > values()["milliampere_worst"]
+
+
+@settings(deadline=None, derandomize=True, max_examples=15)
+@given(PATHS)
+def test_the_wet_take_the_most_and_shoes_never_add(paths):
+    found = values({}, **paths)
+    for share in ("few", "most"):
+        shod, bare, wet = (found[f"apart_between_milliampere_{who}_{share}"] for who in ("shod", "bare", "wet"))
+        assert shod <= bare * (1 + 1e-6) + 1e-7 and bare <= wet * (1 + 1e-6) + 1e-7

@@ -92,6 +92,8 @@ def test_wet_skin_is_never_counted_with_more_than_500_ohm():
     for path in PATHS:
         for condition in CONDITIONS[1:]:
             assert values(path=path, condition=condition)["milliampere_most"] >= 120 / 500 * 1000
+    # Both hands: 500 × 0.5 ÷ 0.75.
+    assert values(path="hands-feet", voltage="12V")["milliampere_most"] == pytest.approx(12 / 333 * 1000, rel=0.001)
     assert values(path="hand-hand", condition="dry")["milliampere_most"] < 240
 
 
@@ -314,3 +316,35 @@ def test_a_time_entered_for_a_shock_that_nothing_ends_is_told_as_not_used():
 def test_no_class_a_interrupter_is_counted_on_above_240_volts(voltage, counted):
     said = words(shock_limits(edition="2023", voltage=voltage))
     assert ("interrupter opens within" in said) == counted and ("Count on none" in said) != counted
+
+
+@pytest.mark.parametrize("condition", CONDITIONS)
+@pytest.mark.parametrize("volt", [1, 12, 60, 125, 480, 1000])
+def test_a_second_foot_and_a_second_hand_never_take_less(volt, condition):
+    """From hand to hand, then to both feet, then from both hands: each has more limbs beside each other."""
+    more = [values(voltage=f"{volt}V", path=path, condition=condition) for path in PATHS[:3]]
+    for name in ("milliampere_few", "milliampere_half", "milliampere_most"):
+        found = [each[name] for each in more]
+        assert found == sorted(found)
+    for name in ("milliampere_few", "milliampere_half", "milliampere_most"):
+        assert more[2][name] >= 1.49 * more[1][name]  # 0.75 by 0.5, as the model has it
+
+
+@settings(deadline=None, max_examples=60)
+@given(draw.floats(0.1, 1000), draw.floats(0.001, 1000), draw.floats(1, 50), draw.sampled_from(PATHS))
+def test_a_longer_shock_and_a_higher_voltage_never_have_a_milder_zone(volt, second, more, path):
+    zones = ("AC-1", "AC-2", "AC-3", "AC-4.1", "AC-4.2")
+
+    def zone(volt, second):
+        found = values(voltage=f"{volt:.4f}", path=path, clears="yes", time=f"{second:.6f}")
+        return zones.index(found["zone"])
+
+    assert zone(volt, second) <= zone(volt, min(3600, second * more))
+    assert zone(volt, second) <= zone(min(1000, volt * more), second)
+
+
+def test_no_rounding_makes_at_most_or_more_than_untrue():
+    """262.3 mA at the most and 152.4 mA in half of people are told as at most 270 and more than 150."""
+    answer = shock(clears="yes", time="0.1s").answer
+    assert "Up to 270 mA from one hand to both feet, wet" in str(answer.headline)
+    assert "half get more than 150 mA" in str(answer.detail) and "Under 360 mA" in str(answer.detail)

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as draw
 
-from calc import EDITIONS, surface_voltage
+from calc import EDITIONS, shock_limits, surface_voltage
 from calc.permalink import read, write
 from calc.touch.buried_metal import ball, pipe
 from tests.cases.read import cases, named
@@ -54,9 +54,18 @@ def test_the_voltage_does_not_depend_on_the_soil_and_the_leak_does(inputs):
 @pytest.mark.parametrize("inputs", [ELBOW, PIPE, FITTING])
 def test_everything_goes_with_the_voltage(inputs):
     low, high = values(inputs, voltage_to_ground=120), values(inputs, voltage_to_ground=277)
-    for name in ("volt_over_low", "volt_there_high", "worst_step_volt", "leak_ampere_high", "milliampere_most"):
+    for name in ("volt_over_low", "volt_there_high", "worst_step_volt", "leak_ampere_high", "milliampere_usual"):
         assert high[name] == pytest.approx(low[name] * 277 / 120, rel=1e-9)
+    # Skin breaks down: the most grows by as much or more.
+    assert high["milliampere_most"] >= low["milliampere_most"] * 277 / 120 * (1 - 1e-9)
     assert high["ohm_low"] == pytest.approx(low["ohm_low"], rel=1e-9)
+
+
+def test_the_most_is_what_shock_limits_gives_wet_on_ground_that_counts_as_nothing():
+    for inputs in (ELBOW, PIPE):
+        found = values(inputs, voltage_to_ground=277, feet="wet")
+        shock = shock_limits(edition="2023", voltage=f"{found['volt_there_high']:.9f}V").answer
+        assert found["milliampere_most"] == pytest.approx(shock.values["milliampere_most"], rel=1e-6)
 
 
 @pytest.mark.parametrize("inputs", [ELBOW, PIPE, FITTING])
