@@ -31,12 +31,12 @@ def stay_with_the_load_side(circuit: str, working: Working) -> None:
 
 
 def stay_with_whole_answers(
-    installed: str | None, minimum: str | None, sets: int, raceways: int, working: Working
+    installed: str | None, minimum: str | None, sets: int, raceways: int | None, working: Working
 ) -> None:
     """Raise Mend or NotCovered where the conductors make no whole: one size alone, broken sets."""
     if minimum:
         needed(installed, "installed_conductor")
-    if sets % raceways:
+    if raceways and sets % raceways:
         raise NotCovered(
             say("Parallel sets ({sets}) do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways),
             say(
