@@ -16,7 +16,7 @@ from calc.grounding.equipment_grounding_scope import (
     stay_with_whole_answers,
 )
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
-from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit, words_of
+from calc.grounding.size_for_circuit import HotConductors, Sized, ask_for_the_smallest, size_for_circuit, words_of
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
 from calc.working import Working
@@ -83,7 +83,7 @@ def equipment_grounding_conductor(
     ('8', 16510)
     """
     stay_with_the_load_side(circuit, working)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, sets, raceways, working)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, raceways, working)
     device = device_that_counts(device, circuit, motor, motor_current, working)
     if circuits > 1:
         working.step(
@@ -104,6 +104,7 @@ def equipment_grounding_conductor(
         limits=circuits == 1,
     )
     sized = size_for_circuit(device, metal, hot, working)
+    ask_for_the_smallest(sized, hot, working)
     count = None if others else count_of_conductors(sets, first, raceway, working)
     if raceway == "cable-tray":
         sized = _in_tray(sized, working)

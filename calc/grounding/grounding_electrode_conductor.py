@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
@@ -93,6 +94,10 @@ def grounding_electrode_conductor(
     ('1/0', ['4', '4', '4'])
     """
     name_the_place(place, system_grounding, other_conductors, working)
+    refuse = refuse_below_service if place == "service-disconnect" else refuse_below_wiring
+    refuse(conductor, conductor_metal, working)
+    for _, size in sets_of(other_conductors):
+        refuse_below_wiring(size, conductor_metal, working, "other_conductors")
     electrodes = [electrode] if continues_to == "none" else [electrode, continues_to]
     if "ring" in electrodes:
         needed(ring, "ring")

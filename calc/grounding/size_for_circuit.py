@@ -10,7 +10,6 @@ from typing import NamedTuple
 
 from calc.conductors.ampacity import AMPACITY_RULE
 from calc.conductors.area import area
-from calc.conductors.least import refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.grounding.least_hot_conductor import COOL_TERMINALS, SMALL, least_hot_conductor, least_with_cool_terminals
 from calc.grounding.not_larger_than_circuit import CIRCUIT, not_larger_than_circuit
@@ -55,10 +54,8 @@ class Sized(NamedTuple):
 def size_for_circuit(device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
     """Give the smallest size of `metal` behind `device` ampere for the circuit `hot`.
 
-    Raises: NotCovered beyond the tables, Mend for conductors that nobody makes. Source: 250.122(A), (B), (F).
+    Raises: NotCovered beyond the tables. Source: 250.122(A), (B), (F).
     """
-    for field, size in (("installed_conductor", hot.installed), ("minimum_conductor", hot.minimum)):
-        refuse_below_wiring(size, hot.metal, working, field)
     base = size_by_device(device, metal, working)
     if hot.minimum:
         grown = increased_size(base, hot.minimum, hot.installed, hot.reason, working)
@@ -71,6 +68,19 @@ def size_for_circuit(device: float, metal: str, hot: HotConductors, working: Wor
         say_that_it_does_not_count(working)
         return Sized(_limited(base, metal, hot, working))
     return _either(base, least, device, metal, hot, working)
+
+
+def ask_for_the_smallest(sized: Sized, hot: HotConductors, working: Working) -> None:
+    """Note the question that leaves one answer, where there are two."""
+    if sized.unless_increased:
+        working.note(
+            say(
+                "Were the hot conductors made larger than the load needs? Enter the smallest that would do: {installed} "
+                "if they were not. Then there is one answer ({section}).",
+                installed=shown_size(hot.installed),
+                section=working.section(INCREASE),
+            )
+        )
 
 
 def words_of(sized: Sized, metal: str, hot: HotConductors, detail: Sentence, working: Working) -> Sentence:
@@ -108,14 +118,6 @@ def _either(base: str, least: str, device: float, metal: str, hot: HotConductors
         "",
         (AMPACITY_RULE, SMALL),
     )
-    working.note(
-        say(
-            "Were the hot conductors made larger than the load needs? Enter the smallest that would do: {installed} if "
-            "they were not. Then there is one answer ({section}).",
-            installed=shown_size(hot.installed),
-            section=working.section(INCREASE),
-        )
-    )
     note_qualified_person(working)
     return Sized(grown, kept)
 
@@ -135,8 +137,7 @@ def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, wor
         working.note(
             say(
                 "{installed} is no more than terminals for 60 °C ask for ({cool}). Where {least} would do and "
-                "{installed} was run on purpose, it is {grown} {metal}: enter {least} as the smallest that would do "
-                "({section}).",
+                "{installed} was run on purpose, it is {grown} {metal} ({section}).",
                 cool=working.section(COOL_TERMINALS),
                 least=shown_size(least),
                 installed=shown_size(hot.installed),

@@ -10,7 +10,7 @@ from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
 from calc.grounding.size_by_device import TABLE
-from calc.grounding.size_for_circuit import HotConductors, size_for_circuit, words_of
+from calc.grounding.size_for_circuit import HotConductors, ask_for_the_smallest, size_for_circuit, words_of
 from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
 from calc.jumpers.jumper_route import note_the_route, reasons_against_route
@@ -73,7 +73,7 @@ def equipment_bonding_jumper(
     ('3', 400)
     """
     _stay_with_the_load_side(side, working)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, sets, 1, working)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, 1, working)
     counted = _device_that_counts(device, other_devices, working)
     hot = HotConductors(
         installed_conductor,
@@ -86,6 +86,7 @@ def equipment_bonding_jumper(
     if minimum_conductor and other_devices:
         working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
     sized = size_for_circuit(counted, metal, hot, working)
+    ask_for_the_smallest(sized, hot, working)
     size = sized.size
     note_what_it_joins(joins, routing, working)
     against = [] if joins == "receptacle" else reasons_against_route(routing, length, along, working)

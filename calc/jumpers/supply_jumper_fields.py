@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from calc.conductors.arrangement import raceways_of
 from calc.declare import Choice, Mend, NotCovered
 from calc.naming.supply_jumper_place import AT_SERVICE
 from calc.raceways.kind import FLEXIBLE, KIND_WORDS
 from calc.raceways.measured import measured
-from calc.vocabulary import MOST_SETS, one_of, whole_number
+from calc.vocabulary import one_of
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -33,9 +34,7 @@ RACEWAY = one_of(
         *(Choice(kind, KIND_WORDS[kind]) for kind in _KINDS),
     ),
 )
-RACEWAYS = whole_number(
-    say("Raceways or cables for those sets"), say("In how many raceways or cables the sets run."), 1, MOST_SETS
-)
+RACEWAYS = raceways_of(say("In how many raceways or cables the sets run."))
 ARRANGEMENT = one_of(
     say("Jumpers"),
     say("With one raceway both are the same."),
