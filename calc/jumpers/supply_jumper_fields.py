@@ -7,6 +7,7 @@ from calc.declare import Choice, Mend, NotCovered
 from calc.naming.supply_jumper_place import AT_SERVICE
 from calc.raceways.kind import FLEXIBLE, KIND_WORDS
 from calc.raceways.measured import measured
+from calc.raceways.raceway_as_supply_jumper import NONFLEXIBLE, may_be_supply_jumper
 from calc.vocabulary import one_of
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
@@ -14,7 +15,6 @@ from calc.working import Working, shown_number
 OUTSIDE_LONGEST = "raceways/jumper_outside_longest"
 MOST_FEET = 1000
 NOT_GIVEN = "not-given"
-NONFLEXIBLE = ("rigid-metal-conduit", "intermediate-metal-conduit", "electrical-metallic-tubing", "metal-wireway")
 _KINDS = (*NONFLEXIBLE, *FLEXIBLE, "nonmetallic-raceway")
 
 FORM = one_of(
@@ -109,7 +109,7 @@ def against_the_raceway(raceway: str, place: str, working: Working) -> Sentence 
             "The rule for such a generator asks for a sized jumper and names no raceway ({section}). Run a wire.",
             section=working.section("jumpers/generator_supply_side_jumper"),
         )
-    if raceway in NONFLEXIBLE:
+    if may_be_supply_jumper(raceway):
         return None
     if place not in AT_SERVICE:
         return say(
