@@ -39,15 +39,19 @@ def count_of_conductors(sets: int, raceways: int, raceway: str, working: Working
     return raceways
 
 
-def size_in_tray(size: str, working: Working) -> str:
-    """Give `size`, or the least size of a single wire in a cable tray. Source: rule grounding/cable_tray_least_size."""
-    least = working.cite(TRAY).value
+def size_in_tray(size: str, working: Working, rule: str = TRAY) -> str:
+    """Give `size`, or the least size of a single wire in a cable tray. Source: `rule`."""
+    least = working.cite(rule).value
     if area(size, working.edition) >= area(least, working.edition):
         return size
     working.step(
-        say("A single wire in a cable tray is {least} or larger.", least=shown_size(least)),
+        say(
+            "A single wire in a cable tray is {least} or larger, and only for industrial premises that qualified "
+            "persons service.",
+            least=shown_size(least),
+        ),
         shown_size(least),
         "",
-        (TRAY,),
+        (rule,),
     )
     return least

@@ -69,15 +69,6 @@ def notes_on_wire(raceway: str, flexibility: str, working: Working) -> None:
             section=section("naming/equipment_grounding_conductor_size"),
         )
     )
-    if raceway == "cable-tray":
-        smallest = working.cite("raceways/tray_single_conductor_smallest")
-        working.note(
-            say(
-                "A single conductor laid in the tray is {smallest} AWG or larger ({section}).",
-                smallest=smallest.value,
-                section=smallest.section,
-            )
-        )
     if raceway not in FLEXIBLE:
         return
     if raceway != "flexible-metallic-tubing" and flexibility == "needed":

@@ -40,7 +40,10 @@ def test_aluminum_ends_18_inches_above_earth():
 
 
 def test_a_single_wire_in_a_cable_tray_is_4_awg_or_larger():
-    """392.10(B)(1)(c), from memory: marked so in every edition."""
+    """392.10(B)(1)(c) of 2017, 2020 (California 2022) and 2023; the rule of raceways says it too."""
     for edition in EDITIONS:
-        stated = rule("grounding/cable_tray_least_size", edition)
-        assert (stated.value, stated.mark) == ("4", "memory")
+        stated, twin = (
+            rule(key, edition)
+            for key in ("grounding/cable_tray_least_size", "raceways/tray_single_conductor_smallest")
+        )
+        assert stated.value == twin.value == "4" and stated.mark == twin.mark
