@@ -119,6 +119,14 @@ def grounded_conductor(
         each = larger_for_load(size_for_fault(*hot, number, *metals, aside), load_size, RULES[place], corner, aside)
         size, detail = _one_or_each(size, each, metal, number, RULES[place], working)
         detail = detail if load_size else say("{least}. The neutral load may need more", least=detail)
+    if not corner:
+        working.note(
+            say(
+                "Reckoned as a neutral. The grounded wire of a corner-grounded delta carries what a hot wire carries "
+                "({section}).",
+                section=working.section(RULES[place]["delta"]),
+            )
+        )
     return Answer(
         name=say("Grounded conductor"),
         headline=say("{size}", size=shown_size(size)),

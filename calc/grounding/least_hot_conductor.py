@@ -17,17 +17,18 @@ COOL_TERMINALS = "conductors/ampacity_60c"
 def least_hot_conductor(device: float, metal: str, sets: int, edition: str) -> str | None:
     """Give the smallest size label of `metal` whose `sets` carry `device` ampere at 75 °C, None above the table.
 
-    Small conductors stay behind the devices named for them; in parallel there are none. Source: `AMPACITY_RULE`,
-    `SMALL`, `PARALLEL`.
+    Small conductors stay behind the devices named for them. Where the device asks for that many sets, they are of the
+    size that may run in parallel. Source: `AMPACITY_RULE`, `SMALL`, `PARALLEL`.
     """
     column = ALUMINUM_COLUMN[metal]
     small = {row["size"]: row.get(column, 0) for row in rule(SMALL, edition).rows}
     rows = [row for row in rule(AMPACITY_RULE, edition).rows if column in row]
-    carried = ((row["size"], min(row[column], small.get(row["size"], row[column]))) for row in rows)
-    least = next((size for size, ampere in carried if sets * ampere >= device), None)
-    if least is None or sets == 1:
+    carried = {row["size"]: min(row[column], small.get(row["size"], row[column])) for row in rows}
+    least = next((size for size, ampere in carried.items() if sets * ampere >= device), None)
+    parallel = rule(PARALLEL, edition).value
+    if least is None or sets == 1 or (sets - 1) * carried[parallel] >= device:
         return least
-    return max(least, rule(PARALLEL, edition).value, key=lambda size: area(size, edition))
+    return max(least, parallel, key=lambda size: area(size, edition))
 
 
 def least_with_cool_terminals(device: float, metal: str, edition: str) -> str | None:

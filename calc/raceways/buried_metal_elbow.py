@@ -105,8 +105,8 @@ def buried_metal_elbow(
 
 def _spared(basis: str) -> Sentence:
     if basis == CONCRETE_OF_OTHERS:
-        return say("Enough concrete is around every part of it.")
-    return say("Every part of it has enough cover.")
+        return say("Enough concrete is around every part of it, and nonmetallic raceway is at both ends.")
+    return say("Every part of it has enough cover, and nonmetallic raceway is at both ends.")
 
 
 def _joined(sentences: list[Sentence]) -> Sentence:

@@ -21,9 +21,13 @@ from calc.raceways.entry_bonding import (
 )
 from calc.raceways.entry_notes import notes_on_entry
 from calc.words import Sentence, say
-from calc.working import Working
+from calc.working import Working, shown_number
 
 JUMPERS = (JUMPER, JUMPER_IF_PATH)
+WHERE = {
+    "load-side": say("Past a breaker or fuse"),
+    "derived-system": say("Between a transformer or generator and its first disconnect"),
+}
 MOST_VOLT = 1000  # a limit of this calculator
 
 
@@ -90,7 +94,7 @@ def knockouts_over_250_volts(
         need = need_as_path(need, raceway, knockout, enclosure, working)
     enough = is_enough(fitting, raceway, need, working)
     notes_on_entry(need, place, knockout, fitting, working)
-    headline, detail = _words(need, enough, raceway, knockout, fitting)
+    headline, detail = _words(need, enough, place, volt, raceway, knockout, fitting)
     return Answer(
         name=say("Bonding at a knockout"),
         headline=headline,
@@ -128,9 +132,13 @@ def _stay_under_1000_volts(volt: float | None, working: Working) -> None:
         )
 
 
-def _words(need: str, enough: bool, raceway: str, knockout: str, fitting: str | None) -> tuple[Sentence, Sentence]:
+def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Sentence, Sentence]:
     if need == ORDINARY:
-        return say("No jumper needed"), say("Ordinary fittings made for it, all tight, paint removed")
+        return say("No jumper needed"), say(
+            "{where}, {volt} V to ground, no hazardous location. Ordinary fittings made for it, all tight, paint removed",
+            where=WHERE[place],
+            volt=shown_number(volt),
+        )
     if enough:
         return say("Nothing more needed"), say("{fitting}: enough here", fitting=ask.FITTING_WORDS[fitting])
     if need == JUMPER:

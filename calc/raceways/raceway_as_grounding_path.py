@@ -13,7 +13,7 @@ from calc.raceways import path_fields as ask
 from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
 from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY, named_in
 from calc.raceways.listed import listing
-from calc.raceways.path_notes import notes_on_metal, notes_on_path, notes_on_wire
+from calc.raceways.path_notes import conditions_of_path, notes_on_metal, notes_on_path, notes_on_wire
 from calc.raceways.tray_path import tray
 from calc.vocabulary import METAL_WORDS, metal_of
 from calc.words import Sentence, say
@@ -107,7 +107,11 @@ def raceway_as_grounding_path(
     name = say("Raceway as grounding path")
     if not against:
         notes_on_path(raceway, listed, working)
-        detail = say("{kind} may be the equipment grounding conductor here.", kind=KIND_WORDS[raceway])
+        detail = say(
+            "{kind} may be the equipment grounding conductor here: {conditions}.",
+            kind=KIND_WORDS[raceway],
+            conditions=conditions_of_path(raceway),
+        )
         return Answer(name, say("Yes"), detail, basis, "may", {"may": True, "reasons": []})
     size = size_by_device(device, metal, working)
     in_cable = size
