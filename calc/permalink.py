@@ -44,6 +44,19 @@ def read_case(text: str) -> tuple[str, list[tuple[str, str]]]:
     return slug, [(name, value) for name, value in read(query.partition("#")[0]) if name not in ("edition", "said")]
 
 
+def edition_of(text: str) -> str | None:
+    """Give the edition that a case or a whole link names, None where it names none. Raises: ValueError for two.
+
+    >>> edition_of("main-bonding-jumper?conductor=3/0&edition=2020"), edition_of("main-bonding-jumper?conductor=3/0")
+    ('2020', None)
+    """
+    query = text.strip().partition("?")[2].partition("#")[0]
+    named = {value for name, value in read(query) if name == "edition" and value}
+    if len(named) > 1:
+        raise ValueError(text)
+    return named.pop() if named else None
+
+
 def _given(result: Result) -> list[tuple[str, object]]:
     return [(name, value) for name, value in result.inputs.items() if value is not None]
 

@@ -9,6 +9,7 @@ from calc.answer import Answer, Row, Table
 from calc.catalogue import CALCULATORS
 from calc.comparison.differences import differing_rules, differing_warnings, list_rows, shown_outcome
 from calc.declare import EDITION_FIELD, Field, Mend, Result, calculator, unverified
+from calc.editions import EDITIONS
 from calc.vocabulary import one_of
 from calc.words import say
 from calc.working import Working
@@ -20,7 +21,10 @@ def _read_case(text: str) -> str:
     slug, pairs = permalink.read_case(text)
     if slug == "compare-editions" or slug not in CALCULATORS:
         raise ValueError(text)
-    case = permalink.case_of(slug, pairs)
+    own = permalink.edition_of(text)
+    if own is not None and own not in EDITIONS:
+        raise ValueError(text)
+    case = permalink.case_of(slug, [("edition", own), *pairs] if own else pairs)
     if len(case) > LONGEST_LINK:  # written out it can be longer than it was typed, and the answer's link carries it
         raise ValueError(text)
     return case
@@ -60,7 +64,8 @@ def compare_editions(
     When: any calculator of this handbook, whatever its outcome in either edition.
 
     Parameters:
-        case: "slug?name=value&...", or a link that a calculator gave; its edition and answer are left aside.
+        case: "slug?name=value&...", or a link that a calculator gave; its answer is left aside, and its edition, where
+            it names one, is one of the two.
         against: the second edition, "2017", "2020", "2023" or "2026".
         edition: the first one (read by every calculator).
 
@@ -76,6 +81,7 @@ def compare_editions(
     """
     if against == working.edition:
         raise Mend("against", say("Both are the {edition} edition. Choose another one.", edition=against))
+    _stay_with_the_edition_of_the_link(case, against, working)
     one, other = (_answered(case, edition) for edition in (working.edition, against))
     for cited in one.working.citations:
         working.cite(cited.key)
@@ -93,7 +99,7 @@ def compare_editions(
     return Answer(
         name=say("{name}: {one} and {other}", name=one.calculator.name, one=working.edition, other=against),
         headline=say("Same answer") if same else say("Not the same answer"),
-        detail=say("in both editions") if same else say("in the two editions"),
+        detail=say("in the {one} and {other} editions", one=working.edition, other=against),
         basis=None,
         said=f"{one.said}_{other.said}",
         values={"same": same, "one": one.said, "other": other.said, "differences": len(rules)},
@@ -104,6 +110,23 @@ def compare_editions(
                 "other": say("{edition}", edition=against),
             },
             tuple(rows),
+        ),
+    )
+
+
+def _stay_with_the_edition_of_the_link(case: str, against: str, working: Working) -> None:
+    """Raise Mend where the link is of a third edition: two others may agree where its own does not."""
+    own = permalink.edition_of(case)
+    if own in (None, working.edition, against):
+        return
+    raise Mend(
+        "against",
+        say(
+            "The link is of the {own} edition, and {one} and {other} are to be compared. Choose {own} here or as the "
+            "edition at the top; or take “edition={own}” out of the link.",
+            own=own,
+            one=working.edition,
+            other=against,
         ),
     )
 

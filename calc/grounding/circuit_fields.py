@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from calc.conductors.arrangement import raceways_of
 from calc.declare import Choice, Field
 from calc.units import read_quantity
-from calc.vocabulary import MOST_AMPERE, MOST_SETS, conductor_size, device_rating, metal_of, one_of, whole_number
+from calc.vocabulary import MOST_AMPERE, conductor_size, device_rating, metal_of, one_of, whole_number
 from calc.words import say
 
 MOST_CIRCUITS = 100
@@ -40,9 +41,7 @@ INCREASE = one_of(
     ),
     rare=True,
 )
-RACEWAYS = whole_number(
-    say("Raceways or cables for those sets"), say("In how many raceways or cables the sets run."), 1, MOST_SETS
-)
+RACEWAYS = raceways_of(say("In how many raceways or cables the sets run."))
 WIRING = one_of(
     say("The conductors run in"),
     say("Multiconductor cables carry an equipment grounding conductor of their own."),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.arrangement import arrangements
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding import circuit_fields as fields
@@ -14,12 +15,10 @@ from calc.grounding.equipment_grounding_scope import (
     stay_with_the_load_side,
     stay_with_whole_answers,
 )
-from calc.grounding.not_larger_than_circuit import not_larger_than_circuit
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
-from calc.grounding.proportional_increase import increased_size
-from calc.grounding.size_by_device import size_by_device
+from calc.grounding.size_for_circuit import HotConductors, Sized, ask_for_the_smallest, size_for_circuit, words_of
 from calc.vocabulary import METAL_WORDS, SETS
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working
 
 
@@ -45,7 +44,7 @@ def equipment_grounding_conductor(
     minimum_conductor: Annotated[str | None, fields.MINIMUM] = None,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
     sets: Annotated[int, SETS] = 1,
-    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    raceways: Annotated[int | None, fields.RACEWAYS] = None,
     increase_reason: Annotated[str, fields.INCREASE] = "any",
     raceway: Annotated[str, fields.WIRING] = "raceway",
     circuits: Annotated[int, fields.CIRCUITS] = 1,
@@ -65,13 +64,15 @@ def equipment_grounding_conductor(
         installed_conductor: size label of one hot conductor, where it is known; minimum_conductor: the
             smallest that would do after corrections, where the installed one is larger.
         increase_reason: "any" or "ambient-or-bundling".
-        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
+        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30; left out, the
+            answer holds for all sets in one and for one in each.
         raceway: "raceway", "cable" or "cable-tray". circuits: circuits that share the conductor.
         circuit: "feeder-or-branch", "feeder-tap", "motor", "motor-instantaneous-trip", "flexible-cord", "service".
         motor: "ac" or "wound-rotor-or-dc"; motor_current: full-load current, ampere, needed there.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold size, metal, area_cmil, count, device.
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, count, device, size_unless_increased (the same
+    as size but where larger hot conductors are installed and nobody said why).
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: 250.122, Table 250.122, 250.120(B), 430.52, 240.6(A), Chapter 9 Table 8.
 
@@ -82,7 +83,7 @@ def equipment_grounding_conductor(
     ('8', 16510)
     """
     stay_with_the_load_side(circuit, working)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, sets, raceways, working)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, raceways, working)
     device = device_that_counts(device, circuit, motor, motor_current, working)
     if circuits > 1:
         working.step(
@@ -91,43 +92,71 @@ def equipment_grounding_conductor(
         )
         if minimum_conductor:
             working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
-    size = size_by_device(device, metal, working)
-    if minimum_conductor:
-        size = increased_size(size, minimum_conductor, installed_conductor, increase_reason, working)
-    size = _limited(size, metal, installed_conductor, conductor_metal, sets, raceways, circuits, circuit, working)
-    count = count_of_conductors(sets, raceways, raceway, working)
+    first, *others = (1,) if raceway == "cable-tray" and raceways is None else arrangements(sets, raceways)
+    hot = HotConductors(
+        installed_conductor,
+        minimum_conductor,
+        conductor_metal,
+        sets,
+        first,
+        increase_reason,
+        circuit,
+        limits=circuits == 1,
+    )
+    sized = size_for_circuit(device, metal, hot, working)
+    ask_for_the_smallest(sized, hot, working)
+    count = None if others else count_of_conductors(sets, first, raceway, working)
     if raceway == "cable-tray":
-        size = size_in_tray(size, working)
+        sized = _in_tray(sized, working)
     _note_what_it_implies(metal, working)
-    words = METAL_WORDS[metal]
-    each = say("{metal} wire or larger, in each of {count} raceways or cables", metal=words, count=count)
+    detail = _detail(metal, count)
+    for number in others:
+        each = size_for_circuit(device, metal, hot._replace(raceways=number), Working(working.edition))
+        detail = _one_or_each(sized, each, metal, number, working)
     return Answer(
         name=say("Equipment grounding conductor"),
-        headline=say("{size}", size=shown_size(size)),
-        detail=each if count > 1 else say("{metal} wire or larger", metal=words),
+        headline=say("{size}", size=shown_size(sized.size)),
+        detail=words_of(sized, metal, hot, detail, working),
         basis="grounding/equipment_grounding_size",
-        said=f"{size}-{metal}",
+        said=f"{sized.size}-{metal}",
         values={
-            "size": size,
+            "size": sized.size,
             "metal": metal,
-            "area_cmil": area(size, working.edition),
+            "area_cmil": area(sized.size, working.edition),
             "count": count,
             "device": device,
+            "size_unless_increased": sized.unless_increased or sized.size,
         },
     )
 
 
-def _limited(size, metal, installed, conductor_metal, sets, raceways, circuits, circuit, working: Working) -> str:
-    if not installed or circuits > 1:
-        working.note(
-            say(
-                "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
-                section=working.section("grounding/not_larger_than_circuit_conductors"),
-            )
+def _detail(metal: str, count: int | None) -> Sentence:
+    if count and count > 1:
+        return say(
+            "{metal} wire or larger, in each of {count} raceways or cables", metal=METAL_WORDS[metal], count=count
         )
-        return size
-    tap = circuit == "feeder-tap"
-    return not_larger_than_circuit(size, metal, installed, conductor_metal, sets, raceways, tap, working)
+    return say("{metal} wire or larger", metal=METAL_WORDS[metal])
+
+
+def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, working: Working) -> Sentence:
+    """Give the words where nobody said in how many raceways the sets run: one conductor, or one in each."""
+    words = dict(metal=METAL_WORDS[metal], raceways=raceways, size=shown_size(each.size))
+    working.step(
+        say("Nobody said in how many raceways the sets run: one conductor for all, or one of full size in each."),
+        cites=("grounding/parallel_in_one_raceway", "grounding/parallel_in_several_raceways"),
+    )
+    if each.size == sized.size:
+        return say("{metal} wire or larger: one if all sets share a raceway, else one in each raceway or cable", **words)
+    return say(
+        "{metal} wire or larger if all sets share a raceway. In each of {raceways} raceways, one set in each: {size}",
+        **words,
+    )
+
+
+def _in_tray(sized: Sized, working: Working) -> Sized:
+    size = size_in_tray(sized.size, working)
+    smaller = sized.unless_increased and size_in_tray(sized.unless_increased, Working(working.edition))
+    return Sized(size, smaller if smaller != size else None)
 
 
 def _note_what_it_implies(metal: str, working: Working) -> None:

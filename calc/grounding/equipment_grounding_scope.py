@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc.conductors.least import refuse_below_wiring
 from calc.declare import NotCovered, needed
 from calc.grounding.motor_device import largest_dual_element_fuse
 from calc.words import say
@@ -31,12 +32,14 @@ def stay_with_the_load_side(circuit: str, working: Working) -> None:
 
 
 def stay_with_whole_answers(
-    installed: str | None, minimum: str | None, sets: int, raceways: int, working: Working
+    installed: str | None, minimum: str | None, metal: str, sets: int, raceways: int | None, working: Working
 ) -> None:
-    """Raise Mend or NotCovered where the conductors make no whole: one size alone, broken sets."""
+    """Raise Mend or NotCovered where the conductors make no whole: one size alone, none that is made, broken sets."""
     if minimum:
         needed(installed, "installed_conductor")
-    if sets % raceways:
+    refuse_below_wiring(installed, metal, working, "installed_conductor")
+    refuse_below_wiring(minimum, metal, working, "minimum_conductor")
+    if raceways and sets % raceways:
         raise NotCovered(
             say("Parallel sets ({sets}) do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways),
             say(

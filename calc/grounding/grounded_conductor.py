@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.arrangement import arrangements, raceways_of
+from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
@@ -28,12 +30,7 @@ CONDUCTOR = conductor_size(
     say("The one that feeds this disconnect, for example 3/0 or 500 kcmil."),
 )
 SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase, all together."), 1, MOST_SETS)
-RACEWAYS = whole_number(
-    say("Raceways or cables for those sets"),
-    say("In how many raceways or cables the sets run. Each has a grounded conductor."),
-    1,
-    MOST_SETS,
-)
+RACEWAYS = raceways_of(say("In how many raceways or cables the sets run. Each has a grounded conductor."))
 CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 METAL = metal_of(say("Metal of the grounded conductor"))
 LOAD_SIZE = conductor_size(
@@ -61,7 +58,7 @@ def grounded_conductor(
     working: Working,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, SETS] = 1,
-    raceways: Annotated[int, RACEWAYS] = 1,
+    raceways: Annotated[int | None, RACEWAYS] = None,
     conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
     metal: Annotated[str, METAL] = "copper",
     load_size: Annotated[str | None, LOAD_SIZE] = None,
@@ -77,7 +74,8 @@ def grounded_conductor(
 
     Parameters:
         conductor: size label of the largest ungrounded conductor, "18" to "2000kcmil".
-        sets: conductors in parallel a phase, raceways: how many raceways or cables share them, each 1 to 30.
+        sets: conductors in parallel a phase, raceways: how many raceways or cables share them, each 1 to 30; left
+            out, the answer gives one for all sets together and one for each set.
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         load_size: size label that the neutral load needs, of each conductor; left out where not known.
         place: "service-disconnect", "first-disconnect", "source" or "feeder-panel".
@@ -96,6 +94,8 @@ def grounded_conductor(
     """
     stay_with_fault_paths(place, system_grounding, working)
     stay_with_equal_raceways(sets, raceways, working)
+    refuse = refuse_below_service if place == "service-disconnect" else refuse_below_wiring
+    refuse(conductor, conductor_metal, working)
     if enclosures > 1:
         working.step(
             say(
@@ -106,17 +106,34 @@ def grounded_conductor(
             cites=(RULES[place]["needed"],),
         )
     corner = system_grounding == "corner-grounded"
-    count = sets if corner else raceways
-    size = size_for_fault(conductor, sets, raceways, conductor_metal, metal, RULES[place], corner, working)
+    # In a corner-grounded delta one runs with each set, however they share raceways.
+    first, *others = (raceways or sets,) if corner else arrangements(sets, raceways)
+    hot = (conductor, sets)
+    metals = (conductor_metal, metal, RULES[place], corner)
+    size = size_for_fault(*hot, first, *metals, working)
     _note_why_and_where(place, working)
     size = larger_for_load(size, load_size, RULES[place], corner, working)
+    detail = _detail(METAL_WORDS[metal], sets, first, corner, bool(load_size))
+    for number in others:
+        aside = Working(working.edition)
+        each = larger_for_load(size_for_fault(*hot, number, *metals, aside), load_size, RULES[place], corner, aside)
+        size, detail = _one_or_each(size, each, metal, number, RULES[place], working)
+        detail = detail if load_size else say("{least}. The neutral load may need more", least=detail)
+    if not corner:
+        working.note(
+            say(
+                "Reckoned as a neutral. The grounded wire of a corner-grounded delta carries what a hot wire carries "
+                "({section}).",
+                section=working.section(RULES[place]["delta"]),
+            )
+        )
     return Answer(
         name=say("Grounded conductor"),
         headline=say("{size}", size=shown_size(size)),
-        detail=_detail(METAL_WORDS[metal], sets, raceways, corner, bool(load_size)),
+        detail=detail,
         basis=RULES[place]["needed"],
         said=f"{size}-{metal}",
-        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "count": count},
+        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "count": None if others else sets if corner else first},
     )
 
 
@@ -128,6 +145,26 @@ def _detail(metal: Sentence, sets: int, raceways: int, corner: bool, load_given:
     else:
         least = say("{metal} or larger, with the hot conductors", metal=metal)
     return least if corner or load_given else say("{least}. The neutral load may need more", least=least)
+
+
+def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, working: Working):
+    """Give the larger size and the words where nobody said in how many raceways the sets run."""
+    words = dict(metal=METAL_WORDS[metal], raceways=raceways, size=shown_size(size), each=shown_size(each))
+    working.step(
+        say(
+            "Nobody said in how many raceways the sets run. One raceway: {size}. One in each of {raceways}: {each}.",
+            **words,
+        ),
+        cites=(rules["single"], rules["each"]),
+    )
+    if area(each, working.edition) > area(size, working.edition):
+        return each, say(
+            "{metal} or larger in each of {raceways} raceways, one set in each; {size} if all sets share a raceway",
+            **words,
+        )
+    return size, say(
+        "{metal} or larger if all sets share a raceway; {each} in each of {raceways} raceways, one set in each", **words
+    )
 
 
 def _note_why_and_where(place: str, working: Working) -> None:

@@ -104,9 +104,9 @@ def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -
         )
 
 
-def stay_with_equal_raceways(sets: int, raceways: int, working: Working) -> None:
+def stay_with_equal_raceways(sets: int, raceways: int | None, working: Working) -> None:
     """Raise NotCovered where `sets` conductors a phase do not share `raceways` raceways equally."""
-    if sets % raceways:
+    if raceways and sets % raceways:
         raise NotCovered(
             say("Parallel sets ({sets}) do not share {raceways} raceways equally.", sets=sets, raceways=raceways),
             say(

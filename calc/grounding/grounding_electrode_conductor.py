@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
@@ -93,6 +94,10 @@ def grounding_electrode_conductor(
     ('1/0', ['4', '4', '4'])
     """
     name_the_place(place, system_grounding, other_conductors, working)
+    refuse = refuse_below_service if place == "service-disconnect" else refuse_below_wiring
+    refuse(conductor, conductor_metal, working)
+    for _, size in sets_of(other_conductors):
+        refuse_below_wiring(size, conductor_metal, working, "other_conductors")
     electrodes = [electrode] if continues_to == "none" else [electrode, continues_to]
     if "ring" in electrodes:
         needed(ring, "ring")
@@ -100,6 +105,7 @@ def grounding_electrode_conductor(
     shared = len(supplies) > 1 or place == SEVERAL_DERIVED
 
     areas = [area_of(*supply, working.edition) for supply in supplies]
+    table_size = None
     if place == SEVERAL_DERIVED:
         size = common_size(electrodes, ring, metal, working)
     else:
@@ -111,6 +117,14 @@ def grounding_electrode_conductor(
         )
         table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, working)
         size = size_for_electrodes(table_size, electrodes, ring, metal, working)
+    if not shared and place == "service-disconnect":
+        working.note(
+            say(
+                "Reckoned for one disconnect. One that several share goes by all their conductors: enter the others "
+                "({section}).",
+                section=working.section("grounding/electrode_conductor_several_disconnects"),
+            )
+        )
     taps = [_tap(each, size, conductor_metal, metal, working.edition) for each in areas] if shared else []
     for supply, tap in dict(zip(supplies, taps, strict=False)).items():
         working.step(
@@ -132,14 +146,21 @@ def grounding_electrode_conductor(
     return Answer(
         name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),
         headline=say("{size}", size=shown_size(size)),
-        detail=_detail(metal, taps),
+        detail=_detail(metal, taps, None if size == table_size else table_size),
         basis="grounding/electrode_conductor_size",
         said=f"{size}-{metal}",
         values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "taps": taps},
     )
 
 
-def _detail(metal: str, taps: list[str]) -> Sentence:
+def _detail(metal: str, taps: list[str], table_size: str | None) -> Sentence:
+    """Give the words beside the size; table_size: what the table asks for, where the electrodes ask for less."""
+    if table_size:
+        return say(
+            "{detail}. That is for these electrodes alone: {table} where it runs on to a water pipe or building steel",
+            detail=_detail(metal, taps, None),
+            table=shown_size(table_size),
+        )
     words = METAL_WORDS[metal]
     if not taps:
         return say("{metal} wire or larger", metal=words)

@@ -45,7 +45,11 @@ def size_in_tray(size: str, working: Working) -> str:
     if area(size, working.edition) >= area(least, working.edition):
         return size
     working.step(
-        say("A single wire in a cable tray is {least} or larger.", least=shown_size(least)),
+        say(
+            "A single wire in a cable tray is {least} or larger, and only for industrial premises that qualified "
+            "persons service.",
+            least=shown_size(least),
+        ),
         shown_size(least),
         "",
         (TRAY,),

@@ -35,12 +35,29 @@ def increased_size(size: str, minimum: str, installed: str, reason: str, working
     if installed_cmil == needed_cmil:
         return size
     if reason == "ambient-or-bundling":
-        working.step(
-            say("The hot conductors are larger only because of ambient temperature or bundling: no increase."),
-            cites=(NOT_COUNTED,),
-        )
+        say_that_it_does_not_count(working)
         return size
-    base = area(size, edition)
+    larger, required = in_proportion(size, minimum, installed, working)
+    if size != minimum:  # one to one: the circuit conductors themselves are the limit
+        _show_near_miss(area(size, edition), installed_cmil / needed_cmil, required, larger, working)
+    note_qualified_person(working)
+    return larger
+
+
+def say_that_it_does_not_count(working: Working) -> None:
+    """Record that ambient temperature or bundling alone makes no equipment grounding conductor larger."""
+    working.step(
+        say("The hot conductors are larger only because of ambient temperature or bundling: no increase."),
+        cites=(NOT_COUNTED,),
+    )
+
+
+def in_proportion(size: str, minimum: str, installed: str, working: Working) -> tuple[str, float]:
+    """Give the size label that `size` grows to, and the exact area, cmil, that asks for it.
+
+    Raises: NotCovered when no listed size is large enough. Source: rule grounding/equipment_grounding_increase.
+    """
+    edition = working.edition
     required = working.compute(
         say(
             "The hot conductors are {installed} where {minimum} would do: the area grows in proportion.",
@@ -51,9 +68,9 @@ def increased_size(size: str, minimum: str, installed: str, reason: str, working
         "cmil",
         (INCREASE, AREA_RULE),
         exact=True,
-        base_area=base,
-        installed_area=installed_cmil,
-        needed_area=needed_cmil,
+        base_area=area(size, edition),
+        installed_area=area(installed, edition),
+        needed_area=area(minimum, edition),
     )
     larger = next_listed_size(required, edition)
     if larger is None:
@@ -71,10 +88,7 @@ def increased_size(size: str, minimum: str, installed: str, reason: str, working
         "",
         (AREA_RULE,),
     )
-    if size != minimum:  # one to one: the circuit conductors themselves are the limit
-        _show_near_miss(base, installed_cmil / needed_cmil, required, larger, working)
-    _note_qualified_person(working)
-    return larger
+    return larger, required
 
 
 def _show_near_miss(base: int, ratio: float, required: float, size: str, working: Working) -> None:
@@ -107,7 +121,8 @@ def _show_near_miss(base: int, ratio: float, required: float, size: str, working
         )
 
 
-def _note_qualified_person(working: Working) -> None:
+def note_qualified_person(working: Working) -> None:
+    """Note whether the edition lets a qualified person size an increased conductor otherwise."""
     stated = working.cite(QUALIFIED)
     if stated.value == "permitted":
         working.note(

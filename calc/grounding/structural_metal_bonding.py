@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator, needed
 from calc.grounding import structural_metal_need as ask
@@ -84,6 +85,8 @@ def structural_metal_bonding(
             ),
         )
     needed(conductor, "conductor")
+    refuse = refuse_below_service if supply == "service" else refuse_below_wiring
+    refuse(conductor, conductor_metal, working)
     if supply == "feeder-or-branch":
         working.step(
             say("The rule names the table, not the conductors. The hot conductors that feed the building count here."),

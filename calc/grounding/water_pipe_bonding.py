@@ -6,13 +6,14 @@ from typing import Annotated
 
 from calc.conductors.ampacity import ALUMINUM_COLUMN
 from calc.conductors.area import area
+from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.pipe_bond_landing import note_landing
 from calc.grounding.size_by_device import size_by_device
-from calc.jumpers.supply_side_size import supply_side_size
+from calc.jumpers.supply_side_size import CAP, supply_side_size
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
 from calc.words import say
 from calc.working import Working
@@ -86,19 +87,21 @@ def water_pipe_bonding(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('3/0', 167800)
     """
+    refuse_below_wiring(conductor, conductor_metal, working)
     if _goes_by_device(piping, working):
         size = size_by_device(needed(device, "device"), metal, working)
     else:
         needed(conductor, "conductor")
         supply = (conductor, sets, conductor_metal, metal, working)
         if piping == "water":
+            refuse_below_service(conductor, conductor_metal, working)
             working.cite("grounding/water_pipe_bond")
             size = capped_supply_side_size(*supply, "grounding/water_pipe_bond_cap")
         elif piping == "water-derived-system":
             working.cite("grounding/water_pipe_bond_derived_system")
             size = capped_supply_side_size(*supply, "grounding/water_pipe_bond_derived_cap")
         else:
-            size = supply_side_size(*supply)
+            size = supply_side_size(*supply, BUILDING if sets == 1 else CAP)
     if piping == "water-separate-building":
         size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working)
     note_landing(piping, working)

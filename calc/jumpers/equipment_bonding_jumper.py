@@ -9,9 +9,8 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
-from calc.grounding.not_larger_than_circuit import CIRCUIT, not_larger_than_circuit
-from calc.grounding.proportional_increase import increased_size
-from calc.grounding.size_by_device import TABLE, size_by_device
+from calc.grounding.size_by_device import TABLE
+from calc.grounding.size_for_circuit import HotConductors, ask_for_the_smallest, size_for_circuit, words_of
 from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
 from calc.jumpers.jumper_route import note_the_route, reasons_against_route
@@ -63,7 +62,8 @@ def equipment_bonding_jumper(
         increase_reason: "any" or "ambient-or-bundling".
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold size, metal, area_cmil, device, fits, reasons.
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, device, fits, reasons,
+    size_unless_increased (the same as size but where larger hot conductors are installed and nobody said why).
     Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
     Source: 250.102(D) and (E), 250.122, Table 250.122, 250.146, 250.98, 250.64(A) and (B).
 
@@ -73,22 +73,21 @@ def equipment_bonding_jumper(
     ('3', 400)
     """
     _stay_with_the_load_side(side, working)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, sets, 1, working)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, 1, working)
     counted = _device_that_counts(device, other_devices, working)
-    size = size_by_device(counted, metal, working)
-    if minimum_conductor:
-        size = increased_size(size, minimum_conductor, installed_conductor, increase_reason, working)
-        if other_devices:
-            working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
-    if installed_conductor and not other_devices:
-        size = not_larger_than_circuit(size, metal, installed_conductor, conductor_metal, sets, 1, False, working)
-    else:
-        working.note(
-            say(
-                "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
-                section=working.section(CIRCUIT),
-            )
-        )
+    hot = HotConductors(
+        installed_conductor,
+        minimum_conductor,
+        conductor_metal,
+        sets,
+        reason=increase_reason,
+        limits=not other_devices,
+    )
+    if minimum_conductor and other_devices:
+        working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
+    sized = size_for_circuit(counted, metal, hot, working)
+    ask_for_the_smallest(sized, hot, working)
+    size = sized.size
     note_what_it_joins(joins, routing, working)
     against = [] if joins == "receptacle" else reasons_against_route(routing, length, along, working)
     if joins != "receptacle":
@@ -99,13 +98,14 @@ def equipment_bonding_jumper(
         "metal": metal,
         "area_cmil": area(size, working.edition),
         "device": counted,
+        "size_unless_increased": sized.unless_increased or size,
         "fits": not against,
         "reasons": [str(reason) for reason in against],
     }
     name, words = say("Equipment bonding jumper"), {"size": shown_size(size), "metal": METAL_WORDS[metal]}
     if against:
         return Answer(name, *_not_like_this(against, words), TABLE, f"not-outside-{size}-{metal}", values)
-    detail = say("{metal} wire or larger", metal=METAL_WORDS[metal])
+    detail = words_of(sized, metal, hot, say("{metal} wire or larger", metal=METAL_WORDS[metal]), working)
     return Answer(name, say("{size}", size=shown_size(size)), detail, TABLE, f"{size}-{metal}", values)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.least import refuse_below_service
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
@@ -85,6 +86,7 @@ def main_bonding_jumper(
     ('2/0', 133100)
     """
     stay_with_main_bonding_jumpers(place, system_grounding, working)
+    refuse_below_service(conductor, conductor_metal, working)
     working.cite("jumpers/main_bonding_jumper_required")
     if conductor_basis == "needed-for-load":
         working.step(

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
+from calc.conductors.arrangement import raceways_of
 from calc.declare import Choice, Mend, NotCovered
 from calc.naming.supply_jumper_place import AT_SERVICE
 from calc.raceways.kind import FLEXIBLE, KIND_WORDS
 from calc.raceways.measured import measured
-from calc.vocabulary import MOST_SETS, one_of, whole_number
+from calc.raceways.raceway_as_supply_jumper import NONFLEXIBLE, may_be_supply_jumper
+from calc.vocabulary import one_of
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
 OUTSIDE_LONGEST = "raceways/jumper_outside_longest"
 MOST_FEET = 1000
 NOT_GIVEN = "not-given"
-NONFLEXIBLE = ("rigid-metal-conduit", "intermediate-metal-conduit", "electrical-metallic-tubing", "metal-wireway")
 _KINDS = (*NONFLEXIBLE, *FLEXIBLE, "nonmetallic-raceway")
 
 FORM = one_of(
@@ -33,9 +34,7 @@ RACEWAY = one_of(
         *(Choice(kind, KIND_WORDS[kind]) for kind in _KINDS),
     ),
 )
-RACEWAYS = whole_number(
-    say("Raceways or cables for those sets"), say("In how many raceways or cables the sets run."), 1, MOST_SETS
-)
+RACEWAYS = raceways_of(say("In how many raceways or cables the sets run."))
 ARRANGEMENT = one_of(
     say("Jumpers"),
     say("With one raceway both are the same."),
@@ -110,7 +109,7 @@ def against_the_raceway(raceway: str, place: str, working: Working) -> Sentence 
             "The rule for such a generator asks for a sized jumper and names no raceway ({section}). Run a wire.",
             section=working.section("jumpers/generator_supply_side_jumper"),
         )
-    if raceway in NONFLEXIBLE:
+    if may_be_supply_jumper(raceway):
         return None
     if place not in AT_SERVICE:
         return say(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from calc.jumpers.jumper_route import note_small_wire_outside
 from calc.jumpers.supply_jumper_fields import OUTSIDE_LONGEST
 from calc.naming.supply_jumper_place import AT_SERVICE
+from calc.raceways.raceway_as_supply_jumper import bridged_as_path
 from calc.words import say
 from calc.working import Working
 
@@ -136,10 +137,4 @@ def note_raceway_as_jumper(place: str, working: Working) -> None:
         )
     )
     if place not in AT_SERVICE:
-        working.note(
-            say(
-                "Use fittings that carry the fault current of the source, and bridge oversized, concentric and "
-                "eccentric knockouts. Over 250 V to ground there is a rule for it ({section}).",
-                section=working.section("raceways/over_250_volts_to_ground"),
-            )
-        )
+        working.note(bridged_as_path(working))

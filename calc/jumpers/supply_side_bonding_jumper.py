@@ -5,15 +5,17 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.arrangement import arrangements
+from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.jumpers import supply_jumper_fields as ask
 from calc.jumpers.bus_area import bus_of_equal_area
 from calc.jumpers.supply_jumper_notes import note_raceway_as_jumper, note_run, note_what_it_joins
-from calc.jumpers.supply_side_size import CAP, supply_side_size
+from calc.jumpers.supply_side_size import CAP, DERIVED_CAP, supply_side_size
 from calc.naming.jumper_place import SYSTEM_GROUNDING
-from calc.naming.supply_jumper_place import SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
+from calc.naming.supply_jumper_place import AT_SERVICE, SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
 from calc.raceways.kind import KIND_WORDS
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of
 from calc.words import Sentence, say
@@ -40,7 +42,7 @@ def supply_side_bonding_jumper(
     working: Working,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, SETS] = 1,
-    raceways: Annotated[int, ask.RACEWAYS] = 1,
+    raceways: Annotated[int | None, ask.RACEWAYS] = None,
     arrangement: Annotated[str, ask.ARRANGEMENT] = "one-per-raceway",
     conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
     metal: Annotated[str, METAL] = "copper",
@@ -59,7 +61,8 @@ def supply_side_bonding_jumper(
 
     Parameters:
         conductor: size label of the largest ungrounded conductor, "18" to "2000kcmil".
-        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
+        sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30; left out, the
+            answer gives one for all sets together and one for each set.
         arrangement: "one-per-raceway" or "single" for all raceways.
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         place: where the jumper is. system_grounding: how the system is grounded.
@@ -77,6 +80,8 @@ def supply_side_bonding_jumper(
     ('1/0', 105600)
     """
     stay_with_the_supply_side(place, system_grounding, working)
+    refuse = refuse_below_service if place in AT_SERVICE else refuse_below_wiring
+    refuse(conductor, conductor_metal, working)
     working.cite("naming/supply_side_bonding_jumper")
     against = ask.against_the_raceway(raceway, place, working) if form == "raceway" else None
     wire_needed = form != "raceway" or against is not None
@@ -84,8 +89,9 @@ def supply_side_bonding_jumper(
         working.step(say("Against the raceway: {reason}", reason=against))
     if wire_needed:
         ask.stay_within_the_length(run, length, working)
-    counted = _sets_that_count(sets, raceways, arrangement, working)
-    limit_rule = "jumpers/derived_jumper_not_larger" if place == "separately-derived-system" else CAP
+    first, *others = (raceways,) if arrangement == "single" else arrangements(sets, raceways)
+    counted = _sets_that_count(sets, first, arrangement, working)
+    limit_rule = DERIVED_CAP if place == "separately-derived-system" else CAP
     size = supply_side_size(conductor, counted, conductor_metal, metal, working, limit_rule)
     values = {
         "wire_needed": wire_needed,
@@ -116,14 +122,17 @@ def supply_side_bonding_jumper(
         return Answer(name, say("No wire needed"), detail, basis, "raceway", values)
     note_run(run, place, size, form, working)
     warn_of_aluminum_near_earth(metal, OF_BONDS, working)
-    detail = _detail(form, place, size, metal, raceways, arrangement, working)
+    detail = _detail(form, place, size, metal, first or 1, arrangement, working)
+    for number in others:
+        each = supply_side_size(conductor, 1, conductor_metal, metal, Working(working.edition), limit_rule)
+        detail = _one_or_each(size, each, detail, number, working)
     if against:
         detail = say("{detail}. {reason}", detail=detail, reason=against)
     return Answer(name, say("{size}", size=shown_size(size)), detail, basis, f"{size}-{metal}", values)
 
 
-def _sets_that_count(sets: int, raceways: int, arrangement: str, working: Working) -> int:
-    if raceways == 1:
+def _sets_that_count(sets: int, raceways: int | None, arrangement: str, working: Working) -> int:
+    if raceways is None or raceways == 1:
         return sets
     if arrangement == "single":
         working.step(
@@ -152,6 +161,23 @@ def _sets_that_count(sets: int, raceways: int, arrangement: str, working: Workin
         (SEVERAL,),
     )
     return in_each
+
+
+def _one_or_each(size: str, each: str, detail: Sentence, raceways: int, working: Working) -> Sentence:
+    """Give the words where nobody said in how many raceways the sets run; `size` is for all sets together."""
+    words = dict(size=shown_size(size), each=shown_size(each), raceways=raceways, detail=detail)
+    working.step(
+        say(
+            "Nobody said in how many raceways the sets run. All in one: {size}. One in each of {raceways}: {each}.",
+            **words,
+        ),
+        cites=(SEVERAL,),
+    )
+    return say(
+        "{detail}, if all sets share a raceway or one jumper serves all; {each} for each of {raceways} raceways, one "
+        "set in each",
+        **words,
+    )
 
 
 def _detail(form, place, size, metal, raceways, arrangement, working: Working) -> Sentence:

@@ -18,6 +18,7 @@ TABLE = "jumpers/supply_side_size"
 SHARE = "jumpers/supply_side_share_above_table"
 UNLIKE = "jumpers/unlike_metals_above_table"
 CAP = "jumpers/not_larger_than_ungrounded"
+DERIVED_CAP = "jumpers/derived_jumper_not_larger"
 PARALLEL = "conductors/parallel_minimum"
 
 
@@ -26,7 +27,8 @@ def supply_side_size(
 ) -> str:
     """Give the smallest size label of `metal` for `sets` ungrounded conductors of size `conductor`.
 
-    cap_rule: the rule that says it need not be larger than those conductors, whatever their size.
+    cap_rule: the rule that says it need not be larger than those conductors, whatever their size. `CAP` speaks of
+    large ones: small ones keep the least size of the table, and the other reading is noted.
     Raises: NotCovered when no listed size is large enough. Source: rules named above.
     """
     edition = working.edition
@@ -83,33 +85,36 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
     if area(size, working.edition) <= total:
         return size
     if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
-        working.warn(
-            say(
-                "It need not be larger than the ungrounded conductors ({section}). Copper and "
-                "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
-                section=working.section(cap_rule),
+        if cap_rule != CAP:
+            working.warn(
+                say(
+                    "It need not be larger than the ungrounded conductors ({section}). Copper and "
+                    "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
+                    section=working.section(cap_rule),
+                )
             )
-        )
         return size
     smaller = conductor if sets == 1 else next_listed_size(total, working.edition)
     if area(smaller, working.edition) >= area(size, working.edition):
+        return size
+    if cap_rule == CAP:
+        working.note(
+            say(
+                "{size} is the least of the table, though the hot conductors are smaller. The note on conductors past "
+                "its end spares what is larger than they are ({section}). Some read it here too: {smaller} {metal}. "
+                "Ask the authority before you go below {size}.",
+                size=shown_size(size),
+                smaller=shown_size(smaller),
+                metal=METAL_WORDS[metal],
+                section=working.section(cap_rule),
+            )
+        )
         return size
     working.step(
         say("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(smaller)),
         shown_size(smaller),
         "",
         (cap_rule,),
-    )
-    if cap_rule != CAP:
-        return smaller
-    working.warn(
-        say(
-            "The table alone would ask for {size} {metal}. The sentence that spares it stands in the note on "
-            "large conductors ({section}). Ask the authority before you use it here.",
-            size=shown_size(size),
-            metal=METAL_WORDS[metal],
-            section=working.section(cap_rule),
-        )
     )
     return smaller
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.conductors.area import area
+from calc.conductors.least import refuse_below_wiring
 from calc.declare import Answer, calculator
 from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
@@ -90,6 +91,7 @@ def system_bonding_jumper(
     ('3/0', 167800)
     """
     stay_with_system_bonding_jumpers(place, system_grounding, working)
+    refuse_below_wiring(conductor, conductor_metal, working)
     working.cite("naming/system_bonding_jumper")
     if enclosures > 1:
         _say_which_conductors_count(place, enclosures, sets, working)

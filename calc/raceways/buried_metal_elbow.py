@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
+from calc.grounding.proportional_increase import INCREASE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
@@ -70,7 +71,8 @@ def buried_metal_elbow(
     if not reasons:
         _note_the_ground(cover, joined, working)
         return Answer(NAME, say("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
-    size = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, working)
+    sized = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, working)
+    size = sized and sized.size
     jumper = NAME_WORDS[jumper_of(circuit)]
     if size is not None:
         working.note(say("The bond is the {jumper}, this size or larger.", jumper=jumper))
@@ -90,13 +92,21 @@ def buried_metal_elbow(
         detail = say("{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit))
         return Answer(NAME, say("Bond it"), detail, basis, "bond", values)
     headline = say("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
+    if sized.unless_increased:
+        smaller = shown_size(sized.unless_increased)
+        why = say(
+            "{reasons} {smaller} will do where the hot conductors were not made larger than the load needs ({section}).",
+            reasons=why,
+            smaller=smaller,
+            section=working.section(INCREASE),
+        )
     return Answer(NAME, headline, why, basis, f"bond-{size}-{metal}", values)
 
 
 def _spared(basis: str) -> Sentence:
     if basis == CONCRETE_OF_OTHERS:
-        return say("Enough concrete is around every part of it.")
-    return say("Every part of it has enough cover.")
+        return say("Enough concrete is around every part of it, and nonmetallic raceway is at both ends.")
+    return say("Every part of it has enough cover, and nonmetallic raceway is at both ends.")
 
 
 def _joined(sentences: list[Sentence]) -> Sentence:

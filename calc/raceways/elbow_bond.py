@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from calc.grounding.size_by_device import size_by_device
-from calc.jumpers.supply_side_size import supply_side_size
+from calc.conductors.least import refuse_below_service, refuse_below_wiring
+from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit
+from calc.jumpers.supply_side_size import CAP, DERIVED_CAP, supply_side_size
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -25,16 +26,24 @@ def size_of_bond(
     device: float | None,
     metal: str,
     working: Working,
-) -> str | None:
-    """Give the size label of the jumper, or None where the field that sizes it was left out.
+) -> Sized | None:
+    """Give the size of the jumper, or None where the field that sizes it was left out.
 
-    Raises: NotCovered beyond the tables. Source: 250.102(C) by conductors, 250.102(D) by device.
+    Raises: NotCovered beyond the tables, Mend for conductors too small. Source: 250.102(C) by conductors, 250.102(D)
+    by device.
     """
     if circuit == "feeder-or-branch":
+        refuse_below_wiring(conductor, conductor_metal, working)
         working.cite("raceways/jumper_size")
-        return None if device is None else size_by_device(device, metal, working)
+        hot = HotConductors(conductor, metal=conductor_metal, sets=sets)
+        return None if device is None else size_for_circuit(device, metal, hot, working)
     working.cite("naming/supply_side_bonding_jumper")
-    return None if conductor is None else supply_side_size(conductor, sets, conductor_metal, metal, working)
+    if conductor is None:
+        return None
+    refuse = refuse_below_service if circuit == "service" else refuse_below_wiring
+    refuse(conductor, conductor_metal, working)
+    cap_rule = DERIVED_CAP if circuit == "derived-system" else CAP
+    return Sized(supply_side_size(conductor, sets, conductor_metal, metal, working, cap_rule))
 
 
 def how_to_size(circuit: str) -> Sentence:
@@ -65,10 +74,8 @@ def note_the_bond(circuit: str, joined: str, working: Working) -> None:
     else:
         working.note(
             say(
-                "It lands on the equipment grounding conductor of the circuit ({section}). It need not be larger "
-                "than the circuit conductors ({limit}); that limit is not applied here.",
+                "It lands on the equipment grounding conductor of the circuit ({section}).",
                 section=section("raceways/other_raceway_connected"),
-                limit=section("grounding/not_larger_than_circuit_conductors"),
             )
         )
     if joined == "metal":

@@ -42,7 +42,7 @@ JOINED = one_of(
 )
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor in this raceway"),
-    say("It sizes the bond of service and derived conductors. Leave it empty to learn only whether to bond."),
+    say("It sizes the bond of service and derived conductors, and can change that of a feeder. Or leave it empty."),
 )
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
 DEVICE = device_rating(

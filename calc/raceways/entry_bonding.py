@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import needed
+from calc.raceways.raceway_as_supply_jumper import PATH, bridged_as_path, may_be_supply_jumper
 from calc.raceways.entry_fields import NOT_GIVEN, RIGID, SYSTEM_WORDS
 from calc.words import say
 from calc.working import Working, shown_number
@@ -13,6 +14,7 @@ SERVICE = "raceways/service_fittings"
 BOXES = "raceways/boxes_listed_for_bonding"
 OF_SYSTEM = "raceways/voltage_to_ground_of_system"
 JUMPER, BONDING_FITTING, TIGHT_FITTING, ORDINARY = "jumper", "bonding-fitting", "tight-fitting", "ordinary"
+JUMPER_IF_PATH = "jumper-if-path"
 
 
 def voltage_of_entry(system: str, voltage_to_ground: float | None, working: Working) -> float:
@@ -84,6 +86,18 @@ def need_by_voltage(volt: float, knockout: str, enclosure: str, working: Working
     return JUMPER
 
 
+def need_as_path(need: str, raceway: str, knockout: str, enclosure: str, working: Working) -> str:
+    """Give the need of an entry between a derived system and its first disconnect, by `need` for its voltage.
+
+    There the raceway itself may be the supply-side bonding jumper; with a wire beside it the voltage alone decides.
+    """
+    spoiled = knockout == "oversized" or (knockout == "rings" and not _listed(enclosure, working))
+    if need != ORDINARY or not spoiled or not may_be_supply_jumper(raceway):
+        return need
+    working.step(bridged_as_path(working), cites=(PATH, OVER))
+    return JUMPER_IF_PATH
+
+
 def is_enough(fitting: str | None, raceway: str, need: str, working: Working) -> bool:
     """Tell whether `fitting` on `raceway` meets `need`; the values are those of the fields.
 
@@ -93,7 +107,8 @@ def is_enough(fitting: str | None, raceway: str, need: str, working: Working) ->
         return True
     if need == TIGHT_FITTING:
         needed(fitting, "fitting")
-    bonding = {row["fitting"] for row in working.cite(SERVICE).rows if need != JUMPER or row["knockout"] == "any"}
+    bridged = need in (JUMPER, JUMPER_IF_PATH)
+    bonding = {row["fitting"] for row in working.cite(SERVICE).rows if not bridged or row["knockout"] == "any"}
     if fitting in bonding:
         return True
     if need != TIGHT_FITTING:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.raceways.entry_bonding import JUMPER, ORDINARY, OVER, SERVICE
+from calc.raceways.entry_bonding import JUMPER, JUMPER_IF_PATH, ORDINARY, OVER, SERVICE
 from calc.words import CalculatorName, say
 from calc.working import Working
 
@@ -10,7 +10,7 @@ from calc.working import Working
 def notes_on_entry(need: str, place: str, knockout: str, fitting: str | None, working: Working) -> None:
     """Note how the entry is made; `need` as calc.raceways.entry_bonding gives it, the rest as entered."""
     section = working.section
-    if need == JUMPER:
+    if need in (JUMPER, JUMPER_IF_PATH):
         _note_size(place, working)
     if place == "service":
         working.note(
@@ -27,7 +27,7 @@ def notes_on_entry(need: str, place: str, knockout: str, fitting: str | None, wo
                 section=section(SERVICE),
             )
         )
-    if need != ORDINARY and place != "service":
+    if need not in (ORDINARY, JUMPER_IF_PATH) and place != "service":
         working.note(
             say("A green wire inside does not spare it: {section} names no such exception.", section=section(OVER))
         )

@@ -11,6 +11,7 @@ from calc.working import Working, shown_number
 SIZES = ("3/8", "1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6")
 NOT_GIVEN = "not-given"
 LARGEST_DEVICE = "raceways/flexible_device_largest"
+TUBING_SIZES = "raceways/flexible_metallic_tubing_size"
 LONGEST = "raceways/flexible_length_longest"
 
 
@@ -25,6 +26,8 @@ def inches(trade_size: str) -> Fraction:
 
 def device_and_size(raceway: str, trade_size: str, device: float, working: Working) -> list[Sentence]:
     """Give the reasons against, from the device (A) and the trade size. Raises: Mend when the size is missing."""
+    if raceway == "flexible-metallic-tubing" and trade_size != NOT_GIVEN:
+        _stay_with_sizes_that_are_made(trade_size, working)
     rows = [row for row in working.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
     if "largest" in rows[0]:
         if trade_size == NOT_GIVEN:
@@ -44,6 +47,31 @@ def device_and_size(raceway: str, trade_size: str, device: float, working: Worki
     if device <= rows[0]["ampere"]:
         return []
     return [say("The device is {device} A, more than {most} A.", device=given, most=most)]
+
+
+def _stay_with_sizes_that_are_made(trade_size: str, working: Working) -> None:
+    """Raise Mend for a trade size that flexible metallic tubing does not have; note where the smallest may be used."""
+    made = {row["trade_size"]: row["use"] for row in working.cite(TUBING_SIZES).rows}
+    section = working.section(TUBING_SIZES)
+    if trade_size not in made:
+        raise Mend(
+            "trade_size",
+            say(
+                "Flexible metallic tubing has the trade sizes {sizes} ({section}). Choose one of these, or another "
+                "raceway: this may be flexible metal conduit.",
+                sizes=", ".join(made),
+                section=section,
+            ),
+        )
+    if made[trade_size] == "exceptions":
+        working.note(
+            say(
+                "Trade size {size} is only for ducts and spaces of environmental air, or up to 6 ft in a listed assembly "
+                "or to a luminaire ({section}).",
+                size=trade_size,
+                section=section,
+            )
+        )
 
 
 def length_in_path(length: float | None, working: Working) -> list[Sentence]:

@@ -9,18 +9,25 @@ from calc.raceways import entry_fields as ask
 from calc.raceways.entry_bonding import (
     BONDING_FITTING,
     JUMPER,
+    JUMPER_IF_PATH,
     ORDINARY,
     OVER,
     SERVICE,
     is_enough,
+    need_as_path,
     need_at_service,
     need_by_voltage,
     voltage_of_entry,
 )
 from calc.raceways.entry_notes import notes_on_entry
 from calc.words import Sentence, say
-from calc.working import Working
+from calc.working import Working, shown_number
 
+JUMPERS = (JUMPER, JUMPER_IF_PATH)
+WHERE = {
+    "load-side": say("Past a breaker or fuse"),
+    "derived-system": say("Between a transformer or generator and its first disconnect"),
+}
 MOST_VOLT = 1000  # a limit of this calculator
 
 
@@ -64,7 +71,8 @@ def knockouts_over_250_volts(
         location: "ordinary" or "hazardous".
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold need, enough, voltage_to_ground.
+    Returns: a Result; its answer's `values` hold need, enough, voltage_to_ground. A need of
+        "jumper-if-path": a jumper where the raceway itself is the supply-side bonding jumper.
     Raises: nothing; bad or missing input ends as `fix`, other cases as `not_covered`.
     Source: 250.92(B), 250.97 and its exception, 250.96(A), 300.10.
 
@@ -82,15 +90,17 @@ def knockouts_over_250_volts(
         need = need_at_service(knockout, working)
     else:
         need = need_by_voltage(volt, knockout, enclosure, working)
+    if place == "derived-system":
+        need = need_as_path(need, raceway, knockout, enclosure, working)
     enough = is_enough(fitting, raceway, need, working)
     notes_on_entry(need, place, knockout, fitting, working)
-    headline, detail = _words(need, enough, raceway, knockout, fitting)
+    headline, detail = _words(need, enough, place, volt, raceway, knockout, fitting)
     return Answer(
         name=say("Bonding at a knockout"),
         headline=headline,
         detail=detail,
         basis=SERVICE if place == "service" else OVER,
-        said=ORDINARY if need == ORDINARY else "enough" if enough else JUMPER if need == JUMPER else BONDING_FITTING,
+        said=need if need == ORDINARY else "enough" if enough else need if need in JUMPERS else BONDING_FITTING,
         values={"need": need, "enough": "yes" if enough else "no", "voltage_to_ground": volt},
     )
 
@@ -122,14 +132,22 @@ def _stay_under_1000_volts(volt: float | None, working: Working) -> None:
         )
 
 
-def _words(need: str, enough: bool, raceway: str, knockout: str, fitting: str | None) -> tuple[Sentence, Sentence]:
+def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Sentence, Sentence]:
     if need == ORDINARY:
-        return say("No jumper needed"), say("Ordinary fittings made for it, all tight, paint removed")
+        return say("No jumper needed"), say(
+            "{where}, {volt} V to ground, no hazardous location. Ordinary fittings made for it, all tight, paint removed",
+            where=WHERE[place],
+            volt=shown_number(volt),
+        )
     if enough:
         return say("Nothing more needed"), say("{fitting}: enough here", fitting=ask.FITTING_WORDS[fitting])
     if need == JUMPER:
         past = say("past the rings") if knockout == "rings" else say("past the oversized hole")
         return say("Jumper needed"), say("Bonding bushing with a jumper to the enclosure, {past}", past=past)
+    if need == JUMPER_IF_PATH:
+        return say("Jumper needed where the raceway is the bonding jumper"), say(
+            "With a wire as the supply-side bonding jumper, tight ordinary fittings will do"
+        )
     if need == BONDING_FITTING:
         return say("Bonding fitting needed"), say("Bonding locknut, threaded hub, or bonding bushing with a jumper")
     tight = (

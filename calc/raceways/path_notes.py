@@ -3,8 +3,17 @@
 from __future__ import annotations
 
 from calc.raceways.kind import BEFORE_VOLTAGE_LIMITS, FLEXIBLE, NOT_LISTED
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working, shown_number
+
+
+def conditions_of_path(raceway: str) -> Sentence:
+    """Give what a yes for `raceway` rests on, in the words that stand beside it."""
+    if raceway == "flexible-metallic-tubing":
+        return say("listed fittings, all tight, in an ordinary location")
+    if raceway in FLEXIBLE:
+        return say("listed fittings, all tight, nothing moves or vibrates, no stainless steel, an ordinary location")
+    return say("listed fittings, every joint tight, in an ordinary location")
 
 
 def notes_on_path(raceway: str, listed: str | None, working: Working) -> None:
@@ -69,15 +78,6 @@ def notes_on_wire(raceway: str, flexibility: str, working: Working) -> None:
             section=section("naming/equipment_grounding_conductor_size"),
         )
     )
-    if raceway == "cable-tray":
-        smallest = working.cite("raceways/tray_single_conductor_smallest")
-        working.note(
-            say(
-                "A single conductor laid in the tray is {smallest} AWG or larger ({section}).",
-                smallest=smallest.value,
-                section=smallest.section,
-            )
-        )
     if raceway not in FLEXIBLE:
         return
     if raceway != "flexible-metallic-tubing" and flexibility == "needed":

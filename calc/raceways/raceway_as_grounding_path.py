@@ -7,12 +7,13 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
+from calc.grounding.parallel_runs import size_in_tray
 from calc.grounding.size_by_device import size_by_device
 from calc.raceways import path_fields as ask
 from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
 from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY, named_in
 from calc.raceways.listed import listing
-from calc.raceways.path_notes import notes_on_metal, notes_on_path, notes_on_wire
+from calc.raceways.path_notes import conditions_of_path, notes_on_metal, notes_on_path, notes_on_wire
 from calc.raceways.tray_path import tray
 from calc.vocabulary import METAL_WORDS, metal_of
 from calc.words import Sentence, say
@@ -105,9 +106,16 @@ def raceway_as_grounding_path(
     name = say("Raceway as grounding path")
     if not against:
         notes_on_path(raceway, listed, working)
-        detail = say("{kind} may be the equipment grounding conductor here.", kind=KIND_WORDS[raceway])
+        detail = say(
+            "{kind} may be the equipment grounding conductor here: {conditions}.",
+            kind=KIND_WORDS[raceway],
+            conditions=conditions_of_path(raceway),
+        )
         return Answer(name, say("Yes"), detail, basis, "may", {"may": True, "reasons": []})
     size = size_by_device(device, metal, working)
+    in_cable = size
+    if raceway == "cable-tray":
+        size = size_in_tray(size, working)
     notes_on_wire(raceway, flexibility, working)
     values = {
         "may": False,
@@ -117,7 +125,14 @@ def raceway_as_grounding_path(
         "area_cmil": area(size, working.edition),
     }
     words = {"size": shown_size(size), "metal": METAL_WORDS[metal], "reasons": _joined(against)}
-    if raceway in CABLES:
+    if size != in_cable:
+        detail = say(
+            "Wire needed: {size} {metal} as a single conductor in the tray, {in_cable} in a multiconductor cable. "
+            "{reasons}",
+            in_cable=shown_size(in_cable),
+            **words,
+        )
+    elif raceway in CABLES:
         detail = say("Use a cable with a wire in it: {size} {metal}. {reasons}", **words)
     else:
         detail = say("Wire needed: {size} {metal}. {reasons}", **words)

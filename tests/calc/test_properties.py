@@ -185,6 +185,8 @@ def parts(result):
 # - `kva`, `length`, `cover`, `circuits`, `enclosures`: no part grows with their number.
 LARGER_IS_MORE = ("conductor", "installed_conductor", "load_size", "ring", "device", "motor_current", "primary_device",
                   "piping_device", "sets")  # fmt: skip
+BY_CIRCUIT = ("equipment-grounding-conductor", "equipment-bonding-jumper", "buried-metal-elbow")
+HOT = ("installed_conductor", "minimum_conductor", "conductor")
 SIZING = [slug for slug in SLUGS if parts(CALCULATORS[slug](**CALCULATORS[slug].example))]
 WALKS = [
     (slug, name)
@@ -206,6 +208,12 @@ def test_a_larger_supply_never_gives_a_smaller_part(slug, name):
             typed = {"conductor": "3/0"} | typed
         if name == "minimum_conductor":
             typed = {"installed_conductor": "500kcmil"} | typed
+        if name in ("device", "motor_current") and slug in BY_CIRCUIT:
+            # Behind a larger device the same hot conductors are less of an increase: 250.122(B) then asks for less. So
+            # the increase is told, or no hot conductor is entered.
+            told = typed.get("installed_conductor") and typed.get("minimum_conductor")
+            ahead = slug == "buried-metal-elbow" and typed.get("circuit") != "feeder-or-branch"
+            typed = {key: text for key, text in typed.items() if told or ahead or key not in HOT}
         before, walk = {}, ORDERED[kind_of(slug, name)]
         for text in reversed(walk) if name == "minimum_conductor" else walk:
             if reads(calculator.fields[name], text):

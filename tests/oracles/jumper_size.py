@@ -54,8 +54,23 @@ AMPACITY = {
 }
 
 
-def jumper_size(conductor: str, sets: int, conductor_metal: str, metal: str) -> str | None:
-    """Give the smallest jumper's size label, or None where no listed size will do."""
+# The smallest hot conductors: of general wiring, 310.3(A) of 2020 and 2023; of a service for limited loads of a single
+# branch circuit, the exceptions to 230.23(B) and 230.31(B) of 2023.
+WIRING = {"copper": "14", "aluminum": "12"}
+SERVICE = {"copper": "12", "aluminum": "10"}
+
+
+def hot_sizes(metal: str, least: dict = SERVICE) -> list[str]:
+    """Give the sizes a hot conductor of `metal` may have, from the smallest."""
+    return [size for size, cmil in AREAS.items() if cmil >= AREAS[least[metal]]]
+
+
+def jumper_size(conductor: str, sets: int, conductor_metal: str, metal: str, limited: bool = False) -> str | None:
+    """Give the smallest jumper's size label, or None where no listed size will do.
+
+    limited: the section itself says that it need not be larger than the conductors, as 250.30(A)(2) does. The note on
+    conductors past the end of the table does not say it of small ones.
+    """
     total = AREAS[conductor] * sets
     limits = [AREAS.get(size) or int(size[:-5]) * 1000 for size in THROUGH[conductor_metal]]
     if total > limits[-1]:
@@ -69,7 +84,7 @@ def jumper_size(conductor: str, sets: int, conductor_metal: str, metal: str) -> 
         return enough[0] if enough else None
     size = JUMPER[metal][sum(limit < total for limit in limits)]
     copper_to_aluminum = conductor_metal == "copper" and metal == "aluminum"
-    if AREAS[size] <= total or copper_to_aluminum:
+    if not limited or AREAS[size] <= total or copper_to_aluminum:
         return size
     # No larger than the conductors, but as large as all of a set together.
     as_large = conductor if sets == 1 else next(label for label, cmil in AREAS.items() if cmil >= total)

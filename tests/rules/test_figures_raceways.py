@@ -51,3 +51,14 @@ def test_trays_have_the_areas_of_the_manual_and_the_4_awg_of_the_texts():
         rows = rule("raceways/tray_metal_area", edition).rows
         assert [(r["through_ampere"], r.get("steel"), r["aluminum"]) for r in rows] == TRAY
         assert rule("raceways/tray_single_conductor_smallest", edition).value == "4"
+
+
+def test_flexible_metallic_tubing_has_the_trade_sizes_of_its_article():
+    """360.20 of 2023, and of a page of 2021: 1/2 to 3/4, and 3/8 by exception."""
+    for edition in EDITIONS:
+        rows = rule("raceways/flexible_metallic_tubing_size", edition).rows
+        assert [(row["trade_size"], row["use"]) for row in rows] == [
+            ("3/8", "exceptions"),
+            ("1/2", "any"),
+            ("3/4", "any"),
+        ]

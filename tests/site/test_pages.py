@@ -99,6 +99,20 @@ def test_every_published_parameter_is_still_read_with_the_same_default():
                 assert parameter["name"] not in [each.field for each in result.fix], value
 
 
+def test_a_published_value_that_is_refused_now_says_what_to_enter():
+    for row in PUBLISHED["calculator"]:
+        calculator = CALCULATORS[row["slug"]]
+        example = {name: text for name, text in calculator.example.items() if name != "minimum_conductor"}
+        for parameter in row["parameters"]:
+            for value in parameter.get("refused", ()):
+                given = {"conductor": "3/0", "installed_conductor": "3/0"} | example | {parameter["name"]: value}
+                known = {name: text for name, text in given.items() if name in (*calculator.fields, "edition")}
+                if row["slug"] == "buried-metal-elbow":
+                    known["cover"] = "10"
+                (fix,) = calculator(**known).fix
+                assert fix.field == parameter["name"] and "or larger" in str(fix.words)
+
+
 def test_every_calculator_and_every_value_of_its_choices_is_published():
     published = {
         row["slug"]: {each["name"]: each["values"] for each in row["parameters"]} for row in PUBLISHED["calculator"]

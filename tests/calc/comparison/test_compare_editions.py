@@ -70,12 +70,32 @@ def test_an_edition_from_memory_is_warned_of_on_either_side():
         assert any(words.startswith("Not verified for the 2026 edition") for words in warnings)
 
 
-def test_a_whole_link_is_read_and_its_own_edition_and_answer_are_left_aside():
-    link = (
-        "https://example.org/b/calculators/main-bonding-jumper.html?edition=2017&conductor=3%2F0&said=1-copper#working"
-    )
-    result = compare_editions(edition="2023", against="2020", case=link)
-    assert result.inputs["case"] == "main-bonding-jumper?conductor=3/0"
+LINK = "https://example.org/b/calculators/main-bonding-jumper.html?edition=2017&conductor=3%2F0&said=1-copper#working"
+
+
+def test_a_whole_link_is_read_with_its_edition_and_its_answer_is_left_aside():
+    for edition, against in (("2017", "2020"), ("2023", "2017")):
+        result = compare_editions(edition=edition, against=against, case=LINK)
+        assert result.inputs["case"] == "main-bonding-jumper?edition=2017&conductor=3/0"
+        assert str(result.answer.in_one_line) == f"Same answer in the {edition} and {against} editions"
+        again = compare_editions.run(permalink.read(permalink.write(result).partition("?")[2]))
+        assert again.answer == result.answer
+
+
+def test_a_link_of_a_third_edition_is_never_called_the_same():
+    """Four 500 kcmil: 250 kcmil in 2017, at most 3/0 from 2020 on (250.104(A)(1)): 2023 and 2020 agree without it."""
+    link = "calculators/water-pipe-bonding.html?edition=2017&conductor=500kcmil&sets=4&said=250kcmil-copper"
+    (fix,) = compare_editions(edition="2023", against="2020", case=link).fix
+    assert fix.field == "against" and "The link is of the 2017 edition" in str(fix.words)
+    assert compare_editions(edition="2023", against="2017", case=link).answer.values["same"] is False
+    without = link.replace("edition=2017&", "")
+    assert compare_editions(edition="2023", against="2020", case=without).answer.values["same"] is True
+
+
+def test_a_link_of_two_editions_or_of_none_that_there_is_is_not_taken():
+    for query in ("edition=2017&edition=2020", "edition=1999"):
+        case = f"main-bonding-jumper?{query}&conductor=3/0"
+        assert [each.field for each in compare_editions(edition="2017", against="2020", case=case).fix] == ["case"]
 
 
 @pytest.mark.parametrize(

@@ -10,11 +10,24 @@ from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, incre
 
 METALS = ("copper", "aluminum")
 LIMITS = [int(row[0]) for row in ROWS]
+LEAST = {"copper": "14", "aluminum": "12"}  # 310.3(A) of 2020 and 2023
 
 
 def size(**inputs):
     result = equipment_grounding_conductor(**inputs)
     return result.answer.values["size"] if result.answer else None
+
+
+def unless_increased(**inputs):
+    return equipment_grounding_conductor(**inputs).answer.values["size_unless_increased"]
+
+
+def own_warnings(result):
+    return [str(words) for words in result.working.warnings if not str(words).startswith("Not verified for")]
+
+
+def wires(metal):
+    return [size for size, cmil in AREAS.items() if cmil >= AREAS[LEAST[metal]]]
 
 
 def warnings(**inputs):
@@ -59,9 +72,8 @@ def test_copper_clad_aluminum_is_read_in_the_aluminum_column(edition):
 @pytest.mark.parametrize("metal", METALS)
 def test_every_pair_of_hot_conductors_equals_the_second_route_in_fractions(metal, edition):
     """Both metals alike, so that the limit by the circuit conductors holds without a question."""
-    wires = list(AREAS)
     for limit in (15, 20, 40, 60, 100, 200, 400, 800, 1600):
-        for minimum, installed in itertools.combinations(wires, 2):
+        for minimum, installed in itertools.combinations(wires(metal), 2):
             grown = increased(by_device(limit, metal), minimum, installed)
             given = size(
                 edition=edition,
@@ -77,13 +89,13 @@ def test_every_pair_of_hot_conductors_equals_the_second_route_in_fractions(metal
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
 def test_before_2026_parallel_conductors_count_together_as_the_limit(edition):
     for limit, sets, installed in itertools.product(LIMITS, (2, 3, 5), ("14", "6", "1/0", "4/0", "500kcmil")):
-        given = size(edition=edition, device=limit, sets=sets, raceways=sets, installed_conductor=installed)
+        given = unless_increased(edition=edition, device=limit, sets=sets, raceways=sets, installed_conductor=installed)
         assert given == limited(by_device(limit, "copper"), installed, sets)
 
 
 def test_in_2026_one_conductor_of_the_raceway_is_the_limit_and_it_is_said_to_be_disputed():
     for limit, sets, installed in itertools.product(LIMITS, (2, 3, 5), ("14", "6", "1/0", "4/0", "500kcmil")):
-        given = size(edition="2026", device=limit, sets=sets, raceways=sets, installed_conductor=installed)
+        given = unless_increased(edition="2026", device=limit, sets=sets, raceways=sets, installed_conductor=installed)
         assert given == limited(by_device(limit, "copper"), installed, 1)
     said = warnings(edition="2026", device=2000, sets=5, raceways=5, installed_conductor="4/0")
     assert any("disputed" in words and "250 kcmil" in words for words in said)
@@ -283,3 +295,85 @@ def test_larger_input_never_gives_a_smaller_part(edition, metal):
     for run in runs:
         found = areas(run)
         assert len(found) > 5 and found == sorted(found)
+
+
+# 240.4(D) and Table 310.16 say what a device asks for; 250.122(B) by hand: 6,530 x 26,240 / 6,530 = 26,240 (6 AWG),
+# 4,110 x 10,380 / 4,110 = 10,380 (10 AWG); 110 A asks for 2 AWG (115 A): 26,240 x 105,600 / 66,360 = 41,756, which is
+# over 4 AWG (41,740): 3 AWG.
+# 250.122(F): 800 A with 3 x 300 kcmil (855 A) asks for 3 x 300, so 3 x 500: 105,600 x 500 / 300 = 176,000: 4/0.
+LARGER = [
+    (20, "6", {}, "6", "12"),
+    (15, "10", {}, "10", "14"),
+    (110, "1/0", {}, "3", "6"),
+    (800, "500kcmil", {"sets": 3, "raceways": 3}, "4/0", "1/0"),
+    (20, "8", {"conductor_metal": "aluminum", "metal": "aluminum"}, "8", "10"),
+]
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(("device", "installed", "other", "larger", "smaller"), LARGER)
+def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers(
+    device, installed, other, larger, smaller, edition
+):
+    result = equipment_grounding_conductor(edition=edition, device=device, installed_conductor=installed, **other)
+    values = result.answer.values
+    assert (values["size"], values["size_unless_increased"]) == (larger, smaller)
+    shown = str(result.answer.in_one_line)
+    assert "made larger than the load needs" in shown and f"{smaller} AWG" in shown.partition(". ")[2]
+    (asked,) = [str(words) for words in result.working.notes if "Were the hot conductors made larger" in str(words)]
+    assert "250.122(B)" in asked and "metal" in other or own_warnings(result) == []
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(
+    ("device", "installed", "sets", "expected"),
+    [(15, "14", 1, "14"), (20, "12", 1, "12"), (30, "10", 1, "10"), (60, "6", 1, "10"), (100, "3", 1, "8"),
+     (200, "3/0", 1, "6"), (400, "500kcmil", 1, "3"), (400, "600kcmil", 1, "3"), (400, "3/0", 2, "3"),
+     (50, "6", 1, "10"), (100, "1", 1, "8"), (60, "8", 1, "10")],
+)  # fmt: skip
+def test_a_hot_conductor_that_the_device_asks_for_gives_one_plain_answer(device, installed, sets, expected, edition):
+    """Table 310.16 at 75 °C, 240.4(D); for 50 and 100 A also at 60 °C, 110.14(C)(1)(a)."""
+    result = equipment_grounding_conductor(
+        edition=edition, device=device, installed_conductor=installed, sets=sets, raceways=sets
+    )
+    assert result.answer.values["size"] == result.answer.values["size_unless_increased"] == expected
+    assert "load needs" not in str(result.answer.in_one_line)
+    assert own_warnings(result) == []
+
+
+def test_what_terminals_for_60_degrees_ask_for_keeps_the_small_answer_and_names_the_other():
+    """50 A behind 6 AWG: 10,380 x 26,240 / 16,510 = 16,497, so 8 AWG where 8 AWG would do."""
+    said = notes(edition="2023", device=50, installed_conductor="6")
+    assert any("Where 8 AWG would do" in words and "it is 8 AWG copper" in words for words in said)
+    assert not any("60 °C" in words for words in notes(edition="2023", device=50, installed_conductor="8"))
+
+
+def test_one_answer_is_left_when_the_question_is_answered():
+    plain = dict(edition="2023", device=20, installed_conductor="6")
+    assert size(**plain, minimum_conductor="6") == unless_increased(**plain, minimum_conductor="6") == "12"
+    assert size(**plain, minimum_conductor="12") == unless_increased(**plain, minimum_conductor="12") == "6"
+    assert size(**plain, increase_reason="ambient-or-bundling") == "12"
+
+
+def test_parallel_sets_without_a_number_of_raceways_give_both_counts():
+    """250.122(F): one for the sets in one raceway, else one of full size in each; 2026 limits each by its raceway."""
+    shown = str(equipment_grounding_conductor(edition="2023", device=400, sets=2).answer.in_one_line)
+    assert "one if all sets share a raceway, else one in each raceway or cable" in shown
+    for raceways in (1, 2):
+        plain = equipment_grounding_conductor(edition="2023", device=400, sets=2, raceways=raceways)
+        assert plain.answer.values["count"] == raceways and "if all sets" not in str(plain.answer.in_one_line)
+    shown = equipment_grounding_conductor(edition="2026", device=2000, sets=5, installed_conductor="4/0").answer
+    assert shown.values["size"] == "250kcmil" and "one set in each: 4/0 AWG" in str(shown.in_one_line)
+
+
+@pytest.mark.parametrize(("metal", "least"), [("copper", "14"), ("aluminum", "12"), ("copper-clad-aluminum", "12")])
+def test_hot_conductors_that_wiring_does_not_have_are_to_be_fixed(metal, least):
+    for installed in ("18", "16", "14"):
+        result = equipment_grounding_conductor(
+            edition="2023", device=15, installed_conductor=installed, conductor_metal=metal
+        )
+        if AREAS[installed] < AREAS[least]:
+            (fix,) = result.fix
+            assert fix.field == "installed_conductor" and f"{least} AWG or larger" in str(fix.words)
+        else:
+            assert result.outcome == "answer"

@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, grounded_conductor
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AMPACITY, AREAS, THROUGH, jumper_size
+from tests.oracles.jumper_size import AMPACITY, AREAS, THROUGH, hot_sizes, jumper_size
 
 METALS = ("copper", "aluminum")
 BOTH_METALS = list(itertools.product(METALS, METALS))
@@ -80,7 +80,7 @@ def test_every_listed_conductor_equals_the_second_route_and_a_larger_one_never_g
 ):
     for sets, raceways in ((1, 1), (2, 1), (2, 2), (6, 3), (12, 12), (30, 1), (30, 30)):
         areas = []
-        for conductor in AREAS:
+        for conductor in hot_sizes(conductor_metal):
             inputs = dict(
                 conductor=conductor, sets=sets, raceways=raceways, conductor_metal=conductor_metal, metal=metal
             )
@@ -94,7 +94,8 @@ def test_every_listed_conductor_equals_the_second_route_and_a_larger_one_never_g
 @pytest.mark.parametrize("place", PLACES)
 @pytest.mark.parametrize(("conductor_metal", "metal"), BOTH_METALS)
 def test_the_grounded_wire_of_a_delta_carries_what_a_hot_wire_carries(edition, place, conductor_metal, metal):
-    sizes = [size for size in AREAS if size in AMPACITY[conductor_metal]]
+    sizes = [size for size in hot_sizes(conductor_metal) if size in AMPACITY[conductor_metal]]
+    limited = place == "first-disconnect" and edition != "2017"
     for conductor, (sets, raceways) in itertools.product(sizes, ((1, 1), (3, 1), (3, 3))):
         inputs = dict(conductor=conductor, sets=sets, raceways=raceways, conductor_metal=conductor_metal, metal=metal)
         result = grounded_conductor(edition=edition, place=place, system_grounding="corner-grounded", **inputs)
@@ -104,7 +105,7 @@ def test_the_grounded_wire_of_a_delta_carries_what_a_hot_wire_carries(edition, p
             continue
         size = conductor if conductor_metal == metal else enough[0]
         if sets == 1:
-            size = larger(size, jumper_size(conductor, 1, conductor_metal, metal))
+            size = larger(size, jumper_size(conductor, 1, conductor_metal, metal, limited))
         size = larger(size, "1/0") if sets > 1 else size
         assert (result.answer.values["size"], result.answer.values["count"]) == (size, sets)
 
@@ -135,18 +136,29 @@ def test_no_neutral_load_does_not_spare_it_and_the_section_moves_in_2023(edition
 def test_the_derived_system_says_itself_from_2020_that_it_need_not_be_larger():
     """250.30(A)(3) of 2017 lacks the sentence; those of 2020 (California 2022) and 2023 have it."""
     for edition in EDITIONS:
-        warned = [
-            words
-            for words in words_of("warnings", edition=edition, conductor="10", place="first-disconnect")
-            if "The table alone would ask for 8 AWG copper" in words
-        ]
-        assert bool(warned) == (edition == "2017")
+        small = dict(edition=edition, conductor="10", place="first-disconnect")
+        assert size_of(**small) == ("8" if edition == "2017" else "10")
+        assert any("Some read it here too" in words for words in words_of("notes", **small)) == (edition == "2017")
 
 
-def test_a_small_service_conductor_that_shrinks_it_is_never_silent():
+def test_a_small_service_keeps_the_least_size_of_the_table_and_the_other_reading_is_named():
+    """250.24(D)(1) of 2023 and (C)(1) before name the table and no limit."""
     for edition in EDITIONS:
-        warnings = words_of("warnings", edition=edition, conductor="10")
-        assert any("The table alone would ask for 8 AWG copper" in words for words in warnings)
+        assert size_of(edition=edition, conductor="10") == "8"
+        assert any("Some read it here too: 10 AWG copper" in n for n in words_of("notes", edition=edition, conductor="10"))
+
+
+def test_parallel_sets_without_a_number_of_raceways_give_both_sizes_the_larger_first():
+    """2 x 3/0: 335.6 kcmil, 2 AWG, or 1/0 in each (250.24(D)(2)); 3 x 400: 1200 / 8 = 150 kcmil, 3/0, or 1/0 in each."""
+    for conductor, sets, first, shown in (
+        ("3/0", 2, "1/0", "in each of 2 raceways, one set in each; 2 AWG if all sets share a raceway"),
+        ("400kcmil", 3, "3/0", "if all sets share a raceway; 1/0 AWG in each of 3 raceways"),
+    ):
+        answer = grounded_conductor(edition="2023", conductor=conductor, sets=sets).answer
+        assert answer.values["size"] == first and shown in str(answer.in_one_line)
+        for raceways in (1, sets):
+            plain = grounded_conductor(edition="2023", conductor=conductor, sets=sets, raceways=raceways).answer
+            assert plain.values["count"] == raceways and "if all sets" not in str(plain.in_one_line)
 
 
 @pytest.mark.parametrize(("sets", "raceways"), [(3, 2), (1, 2), (2, 4), (30, 29)])

@@ -6,7 +6,7 @@ import pytest
 
 from calc import EDITIONS, main_bonding_jumper
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AREAS, THROUGH, jumper_size
+from tests.oracles.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
 
 METALS = ("copper", "aluminum")
 
@@ -72,7 +72,12 @@ def test_every_limit_but_1100_kcmil_copper_is_tried_at_the_limit_itself():
 
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_every_listed_conductor_up_to_thirty_sets_equals_the_second_route(edition):
-    for conductor, sets, conductor_metal, metal in itertools.product(AREAS, range(1, 31), METALS, METALS):
+    each = (
+        (conductor, sets, conductor_metal, metal)
+        for conductor_metal, metal in itertools.product(METALS, METALS)
+        for conductor, sets in itertools.product(hot_sizes(conductor_metal), range(1, 31))
+    )
+    for conductor, sets, conductor_metal, metal in each:
         result = main_bonding_jumper(
             edition=edition, conductor=conductor, sets=sets, conductor_metal=conductor_metal, metal=metal
         )
@@ -120,9 +125,28 @@ def test_an_aluminum_wire_under_the_2017_edition_needs_the_authority():
     assert not main_bonding_jumper(edition="2020", conductor="3/0", metal="aluminum").working.warnings
 
 
-def test_shrinking_to_the_conductor_is_never_silent():
-    warnings = [str(words) for words in main_bonding_jumper(edition="2023", conductor="10").working.warnings]
-    assert any("The table alone would ask for 8 AWG copper" in words for words in warnings)
+@pytest.mark.parametrize(("metal", "least", "smaller"), [("copper", "8", "10"), ("aluminum", "6", "10")])
+def test_a_small_service_keeps_the_least_size_of_the_table_and_the_other_reading_is_named(metal, least, smaller):
+    """250.28(D)(1) names the table and no limit; the limit stands in the note on conductors past its end."""
+    for edition in EDITIONS:
+        result = main_bonding_jumper(edition=edition, conductor="10", conductor_metal=metal, metal=metal)
+        assert result.said == f"{least}-{metal}"
+        (note,) = [str(words) for words in result.working.notes if "Some read it here too" in str(words)]
+        assert f"{smaller} AWG {metal}" in note and "(Table 250.102(C)(1) note 1)" in note
+        assert any("single branch circuit" in str(words) for words in result.working.notes)
+    ordinary = main_bonding_jumper(edition="2023", conductor="4", conductor_metal=metal, metal=metal)
+    assert ordinary.said == f"{least}-{metal}" and ordinary.working.warnings == []
+    assert not any("Some read it here too" in str(words) for words in ordinary.working.notes)
+
+
+@pytest.mark.parametrize(("metal", "least"), [("copper", "12"), ("aluminum", "10"), ("copper-clad-aluminum", "10")])
+def test_a_size_that_no_service_has_is_to_be_fixed_and_the_next_is_answered(metal, least):
+    """230.23(B) and 230.31(B) with their exceptions; 310.3(A) for what wiring does not have at all."""
+    sizes = list(AREAS)
+    for conductor in sizes[: sizes.index(least)]:
+        (fix,) = main_bonding_jumper(edition="2023", conductor=conductor, conductor_metal=metal).fix
+        assert fix.field == "conductor" and "or larger" in str(fix.words)
+    assert main_bonding_jumper(edition="2023", conductor=least, conductor_metal=metal).said == "8-copper"
 
 
 def test_parallel_conductors_under_1_0_are_questioned_and_1_0_are_not():
@@ -197,7 +221,6 @@ def test_a_conductor_one_size_larger_never_gives_a_smaller_jumper():
         assert areas == sorted(areas)
 
 
-def test_a_set_of_small_conductors_is_as_large_as_all_of_the_set():
-    """Note 1 of the table says the conductors or set: two 14 AWG have 8,220 cmil, so 10 AWG, not one 14 AWG."""
-    for sets, size in ((1, "14"), (2, "10"), (3, "8"), (7, "8")):
-        assert main_bonding_jumper(edition="2023", conductor="14", sets=sets).answer.values["size"] == size
+def test_a_set_of_small_conductors_keeps_the_least_size_of_the_table():
+    for sets in (1, 2, 3, 7):
+        assert main_bonding_jumper(edition="2023", conductor="12", sets=sets).answer.values["size"] == "8"

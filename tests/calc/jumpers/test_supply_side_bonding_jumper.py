@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, equipment_grounding_conductor, supply_side_bonding_jumper
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AREAS, THROUGH, jumper_size
+from tests.oracles.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
 
 METALS = ("copper", "aluminum")
 PLACES = ("service-raceway", "ahead-of-service-disconnects", "separately-derived-system", "generator-joined-neutral")
@@ -65,8 +65,11 @@ def test_just_below_at_and_just_above_each_limit_equals_the_second_route(edition
         for conductor, sets in around(limit):
             inputs = dict(edition=edition, conductor=conductor, place=place, conductor_metal=conductor_metal)
             inputs["metal"] = metal
-            one, all_of_them = (jumper_size(conductor, count, conductor_metal, metal) for count in (1, sets))
-            assert size_of(**inputs, sets=sets) == all_of_them
+            if conductor not in hot_sizes(conductor_metal):
+                continue
+            limited = place == "separately-derived-system"
+            one, all_of_them = (jumper_size(conductor, count, conductor_metal, metal, limited) for count in (1, sets))
+            assert size_of(**inputs, sets=sets, raceways=1) == all_of_them
             assert size_of(**inputs, sets=sets, raceways=sets, arrangement="single") == all_of_them
             assert size_of(**inputs, sets=sets, raceways=sets) == one
 
@@ -165,8 +168,16 @@ def test_a_small_derived_conductor_is_the_limit_without_a_doubt_and_at_a_service
     assert derived.answer.values["size"] == "12" and derived.working.warnings == []
     assert "250.30(A)(2)" in {rule.section for rule in derived.working.citations}
     service = answer(conductor="12")
-    assert service.answer.values["size"] == "12"
-    assert "Ask the authority" in str(service.working.warnings[0])
+    assert service.answer.values["size"] == "8"
+    assert "Some read it here too: 12 AWG copper. Ask the authority" in " ".join(map(str, service.working.notes))
+
+
+def test_parallel_sets_without_a_number_of_raceways_give_both_sizes():
+    """3 x 400: 1200 / 8 = 150 kcmil, so 3/0; one 400: 1/0 (Table 250.102(C)(1))."""
+    both = answer(conductor="400kcmil", sets=3).answer
+    assert both.values["size"] == "3/0" and "1/0 AWG for each of 3 raceways" in str(both.in_one_line)
+    for how in ({"raceways": 1}, {"raceways": 3}, {"arrangement": "single"}):
+        assert "if all sets share" not in str(answer(conductor="400kcmil", sets=3, **how).answer.in_one_line)
 
 
 def test_an_aluminum_jumper_to_small_copper_keeps_the_size_of_the_table():
@@ -187,7 +198,7 @@ def test_past_a_breaker_at_the_generator_the_device_gives_the_size():
 )
 def test_a_bus_has_the_area_of_the_wire_rounded_up(place, section):
     """2/0 AWG is 133,100 cmil; x pi/4 x 1e-6 in² = 0.10454 in² = 67.44 mm² (25.4 mm an inch)."""
-    result = answer(conductor="500kcmil", sets=2, form="busbar", place=place)
+    result = answer(conductor="500kcmil", sets=2, raceways=1, form="busbar", place=place)
     assert str(result.answer.detail).endswith("0.105 in² (68 mm²)")
     assert any(rule.section.startswith(section) for rule in result.working.citations)
 

@@ -141,7 +141,7 @@ def test_ahead_of_a_device_the_conductors_size_the_bond_as_the_second_route(edit
 def test_past_a_device_the_device_sizes_the_bond_just_below_at_and_just_above_each_row(edition, metal):
     for row in ROWS:
         for device in (int(row[0]) - 0.1, int(row[0]), int(row[0]) + 0.1):
-            result = elbow(edition, circuit="feeder-or-branch", cover=12, device=device, conductor="18", metal=metal)
+            result = elbow(edition, circuit="feeder-or-branch", cover=12, device=device, metal=metal)
             expected = by_device(device, metal)
             if expected is None:
                 assert result.outcome == "not_covered"
@@ -220,7 +220,7 @@ def test_a_link_gives_the_same_answer_again(cover):
 def test_where_the_bond_lands_is_told_for_each_kind_of_conductors():
     assert "lands on the grounded conductor" in notes(circuit="service", cover=12)
     assert "supply side of the derived system" in notes(circuit="derived-system", cover=12)
-    said = notes(circuit="feeder-or-branch", cover=12)
+    said = notes(circuit="feeder-or-branch", cover=12, device=20)
     assert "equipment grounding conductor of the circuit (250.86)" in said and "250.122(A)" in said
     assert "lands" not in notes(circuit="service", cover=18)
 

@@ -28,9 +28,16 @@ def entry(**changed):
     return {"raceway": RMC, "fitting": "two-locknuts", "knockout": "rings", "voltage_to_ground": 277} | changed
 
 
-def expected(service, over, raceway, fitting, knockout, enclosure):
-    """Give the answer by 250.92(B), 250.97 and its exception as read, written a second time."""
+def expected(place, over, raceway, fitting, knockout, enclosure):
+    """Give the answer by 250.92(B), 250.97 and its exception as read, written a second time.
+
+    A raceway that may be the supply-side bonding jumper (250.30(A)(2)) is bridged at any voltage: common practice.
+    """
+    service = place == "service"
     if not service and not over:
+        spoiled = knockout == "oversized" or (knockout == "rings" and enclosure == "cabinet")
+        if place == "derived-system" and spoiled and raceway in (RMC, IMC, "electrical-metallic-tubing"):
+            return "enough" if fitting == BUSHING else "jumper-if-path"
         return "ordinary"
     if fitting == BUSHING:
         return "enough"
@@ -64,7 +71,7 @@ def test_every_mix_just_below_at_and_just_above_250_volts_equals_the_second_rout
         mixed = dict(raceway=raceway, fitting=fitting, knockout=knockout, enclosure=enclosure)
         result = check(edition, place=place, voltage_to_ground=volt, **mixed)
         over = volt == "250.1"
-        assert result.said == expected(place == "service", over, **mixed), mixed
+        assert result.said == expected(place, over, **mixed), mixed
         assert result.answer.values["enough"] == ("yes" if result.said in ("ordinary", "enough") else "no")
 
 
@@ -144,7 +151,10 @@ def test_a_nonmetallic_raceway_is_sent_to_the_wire():
         ({"place": "service"}, "to the grounded service conductor (250.92(B))"),
         ({}, "A green wire inside does not spare it: 250.97 names no such exception."),
         ({"voltage_to_ground": 120}, "paint removed where metal meets metal (250.96(A))"),
-        ({"voltage_to_ground": 120, "place": "derived-system"}, "it is not flexible (250.30(A)(2))"),
+        (
+            {"voltage_to_ground": 120, "place": "derived-system", "knockout": "right-size"},
+            "it is not flexible (250.30(A)(2))",
+        ),
     ],
 )
 def test_each_answer_says_what_goes_with_it(inputs, says):

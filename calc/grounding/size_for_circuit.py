@@ -1,0 +1,185 @@
+"""The size behind a device, as the circuit conductors change it: larger with theirs, and no larger than they are.
+
+Equipment grounding conductors, load-side jumpers and the bonds of buried metal share it, so that one circuit has one
+answer. Where larger conductors are installed than the device asks for, and nobody said why, it has two.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from calc.conductors.ampacity import AMPACITY_RULE
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.grounding.least_hot_conductor import COOL_TERMINALS, SMALL, least_hot_conductor, least_with_cool_terminals
+from calc.grounding.not_larger_than_circuit import CIRCUIT, not_larger_than_circuit
+from calc.grounding.proportional_increase import (
+    INCREASE,
+    in_proportion,
+    increased_size,
+    note_qualified_person,
+    say_that_it_does_not_count,
+)
+from calc.grounding.size_by_device import size_by_device
+from calc.vocabulary import METAL_WORDS
+from calc.words import Sentence, say
+from calc.working import Working, shown_number
+
+MOTORS = ("motor", "motor-instantaneous-trip")
+
+
+class HotConductors(NamedTuple):
+    """The conductors of one circuit: size labels or None, metal, sets in parallel, in how many raceways.
+
+    reason: "any" or "ambient-or-bundling"; circuit: as the fields name it; limits: whether they limit the size.
+    """
+
+    installed: str | None
+    minimum: str | None = None
+    metal: str = "copper"
+    sets: int = 1
+    raceways: int = 1
+    reason: str = "any"
+    circuit: str = "feeder-or-branch"
+    limits: bool = True
+
+
+class Sized(NamedTuple):
+    """The size label, and the smaller one that holds where the hot conductors were not made larger on purpose."""
+
+    size: str
+    unless_increased: str | None = None
+
+
+def size_for_circuit(device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
+    """Give the smallest size of `metal` behind `device` ampere for the circuit `hot`.
+
+    Raises: NotCovered beyond the tables. Source: 250.122(A), (B), (F).
+    """
+    base = size_by_device(device, metal, working)
+    if hot.minimum:
+        grown = increased_size(base, hot.minimum, hot.installed, hot.reason, working)
+        return Sized(_limited(grown, metal, hot, working))
+    least = hot.installed and least_hot_conductor(device, hot.metal, hot.sets, working.edition)
+    if not least or area(hot.installed, working.edition) <= area(least, working.edition):
+        _note_motor(hot, working)
+        return Sized(_limited(base, metal, hot, working))
+    if hot.reason == "ambient-or-bundling":
+        say_that_it_does_not_count(working)
+        return Sized(_limited(base, metal, hot, working))
+    return _either(base, least, device, metal, hot, working)
+
+
+def ask_for_the_smallest(sized: Sized, hot: HotConductors, working: Working) -> None:
+    """Note the question that leaves one answer, where there are two."""
+    if sized.unless_increased:
+        working.note(
+            say(
+                "Were the hot conductors made larger than the load needs? Enter the smallest that would do: {installed} "
+                "if they were not. Then there is one answer ({section}).",
+                installed=shown_size(hot.installed),
+                section=working.section(INCREASE),
+            )
+        )
+
+
+def words_of(sized: Sized, metal: str, hot: HotConductors, detail: Sentence, working: Working) -> Sentence:
+    """Give `detail` with what else the answer may be, where larger hot conductors decide and nobody said why."""
+    if sized.unless_increased is None:
+        return detail
+    return say(
+        "{detail}, where the hot conductors were made larger than the load needs, as for voltage drop ({section}). "
+        "{smaller} {metal} where {installed} is the smallest that would do",
+        detail=detail,
+        section=working.section(INCREASE),
+        smaller=shown_size(sized.unless_increased),
+        metal=METAL_WORDS[metal],
+        installed=shown_size(hot.installed),
+    )
+
+
+def _either(base: str, least: str, device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
+    """Give both sizes, the larger one first, and ask which of them it is."""
+    aside = Working(working.edition)
+    kept = _limited(base, metal, hot, aside)
+    if _terminals_may_ask_for(hot, device, working.edition):
+        return _usual(kept, base, least, metal, hot, working)
+    grown = _limited(in_proportion(base, least, hot.installed, working)[0], metal, hot, working)
+    if area(grown, working.edition) <= area(kept, working.edition):
+        return Sized(kept)
+    working.step(
+        say(
+            "A device of {device} A asks for no hot conductor larger than {least} {metal}.",
+            device=shown_number(device),
+            least=shown_size(least),
+            metal=METAL_WORDS[hot.metal],
+        ),
+        shown_size(least),
+        "",
+        (AMPACITY_RULE, SMALL),
+    )
+    note_qualified_person(working)
+    return Sized(grown, kept)
+
+
+def _terminals_may_ask_for(hot: HotConductors, device: float, edition: str) -> bool:
+    """Tell whether terminals for 60 °C alone may be why the hot conductors are as large as they are."""
+    cool = least_with_cool_terminals(device, hot.metal, edition) if hot.sets == 1 else None
+    return cool is not None and area(hot.installed, edition) <= area(cool, edition)
+
+
+def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, working: Working) -> Sized:
+    """Give the size without an increase, and note the other one: 50 A behind 6 AWG is everyday work."""
+    aside = Working(working.edition)
+    grown = _limited(in_proportion(base, least, hot.installed, aside)[0], metal, hot, aside)
+    _limited(base, metal, hot, working)
+    if area(grown, working.edition) > area(kept, working.edition):
+        working.note(
+            say(
+                "{installed} is no more than terminals for 60 °C ask for ({cool}). Where {least} would do and "
+                "{installed} was run on purpose, it is {grown} {metal} ({section}).",
+                cool=working.section(COOL_TERMINALS),
+                least=shown_size(least),
+                installed=shown_size(hot.installed),
+                grown=shown_size(grown),
+                metal=METAL_WORDS[metal],
+                section=working.section(INCREASE),
+            )
+        )
+    return Sized(kept)
+
+
+def _note_motor(hot: HotConductors, working: Working) -> None:
+    if hot.installed and hot.circuit in MOTORS:
+        working.note(
+            say(
+                "A motor may need less than its device suggests. Where larger hot conductors were run than it needs, "
+                "enter the smallest that would do: this one grows with them ({section}).",
+                section=working.section(INCREASE),
+            )
+        )
+
+
+def _limited(size: str, metal: str, hot: HotConductors, working: Working) -> str:
+    """Give `size` no larger than the circuit conductors ask for, where they are known and limit it."""
+    if hot.installed and hot.limits:
+        tap = hot.circuit == "feeder-tap"
+        return not_larger_than_circuit(size, metal, hot.installed, hot.metal, hot.sets, hot.raceways, tap, working)
+    section = working.section(CIRCUIT)
+    if hot.installed:
+        working.note(
+            say(
+                "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
+                section=section,
+            )
+        )
+        return size
+    working.note(
+        say(
+            "It need not be larger than the circuit conductors ({section}); that limit is not applied here. Hot "
+            "conductors made larger than the load needs, as for voltage drop, make it larger ({increase}): enter them.",
+            section=section,
+            increase=working.section(INCREASE),
+        )
+    )
+    return size

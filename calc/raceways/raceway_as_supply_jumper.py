@@ -1,0 +1,31 @@
+"""What the entries of a metal raceway need that is itself the supply-side bonding jumper of a derived system.
+
+One answer for two questions: of an entry (bonding at a knockout) and of the raceway (supply-side bonding jumper).
+"""
+
+from __future__ import annotations
+
+from calc.words import Sentence, say
+from calc.working import Working
+
+NONFLEXIBLE = ("rigid-metal-conduit", "intermediate-metal-conduit", "electrical-metallic-tubing", "metal-wireway")
+PATH = "places/reason_for_bonding"
+OVER = "raceways/over_250_volts_to_ground"
+SPOILED = ("rings", "oversized")
+
+
+def may_be_supply_jumper(raceway: str) -> bool:
+    """Tell whether `raceway` is of a kind that may be the supply-side bonding jumper of a derived system."""
+    return raceway in NONFLEXIBLE
+
+
+def bridged_as_path(working: Working) -> Sentence:
+    """Give why rings and oversized knockouts are bridged there, whatever the voltage, and what is the code's in it."""
+    return say(
+        "Where the raceway is the supply-side bonding jumper, bridge oversized knockouts, and rings unless the box is "
+        "listed for bonding through them: the entry carries the whole fault current ({path}). Over {volt} V to ground "
+        "the code says so ({over}); below, it is common practice, no source.",
+        volt=working.cite(OVER).value,
+        path=working.section(PATH),
+        over=working.section(OVER),
+    )
