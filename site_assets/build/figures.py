@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable, Mapping
 from itertools import groupby
+from operator import itemgetter
 
+from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
 from calc.rulebook import Rule, aliases, changes, rule, rule_keys, sources
 from calc.words import Sentence, say
@@ -46,15 +49,30 @@ def sources_table() -> str:
 
 
 def changes_list() -> str:
-    """Give every published answer that changed, newest first."""
+    """Give every published answer that changed, newest version first, by calculator."""
     record = changes()
     if not record["change"]:
         return f"<p>{text(say('Version {version} of the rules. No published answer has changed yet.', version=record['version']))}</p>"
-    rows = "".join(
-        f'<li id="change-{each["id"]}">{text(say("{date}, version {rules}, {calculator}, editions {editions}: {was} became {now}. {why}", **each))}</li>'
-        for each in reversed(record["change"])
+    versions = sorted({row["rules"] for row in record["change"]}, reverse=True)
+    return "".join(_changes_of(version, record["change"]) for version in versions)
+
+
+def _changes_of(version: int, rows: Iterable[Mapping]) -> str:
+    new = sorted((row for row in rows if row["rules"] == version), key=itemgetter("calculator"))
+    groups = "".join(
+        f'<h3>{text(CALCULATORS[slug].name)}</h3><ul>{"".join(map(_change, of_one))}</ul>'
+        for slug, of_one in groupby(new, itemgetter("calculator"))
     )
-    return f"<ul>{rows}</ul>"
+    title = say("Version {version} of the rules, {date}", version=version, date=max(row["date"] for row in new))
+    return f'<h2 id="version-{version}">{text(title)}</h2>{groups}'
+
+
+def _change(row: Mapping) -> str:
+    editions = say("All editions") if row["editions"] == list(EDITIONS) else say(", ".join(row["editions"]))
+    return (
+        f'<li id="change-{row["id"]}"><p>{text(say("{editions}. Before: {was}", editions=editions, was=row["was"]))}<br>'
+        f'{text(say("Now: {now}", now=row["now"]))}<br>{text(say("Why: {why}", why=row["why"]))}</p></li>'
+    )
 
 
 def room_name(room: str) -> Sentence:
