@@ -205,7 +205,8 @@ def test_a_larger_supply_never_gives_a_smaller_part(slug, name):
             # Left out, the conductor is the smallest that carries the device: more sets then mean smaller ones.
             typed = {"conductor": "3/0"} | typed
         if name == "minimum_conductor":
-            typed = {"installed_conductor": "500kcmil"} | typed
+            run = "installed_conductor" if "installed_conductor" in calculator.fields else "conductor"
+            typed = typed | {run: "500kcmil"}
         before, walk = {}, ORDERED[kind_of(slug, name)]
         for text in reversed(walk) if name == "minimum_conductor" else walk:
             if reads(calculator.fields[name], text):
