@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from calc.answer import Answer
 from calc.conductors.area import area
-from calc.declare import Mend
 from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.schedule.fields import chosen, looked_for_others
@@ -20,13 +19,11 @@ PRESENT = ("water-pipe", "structural-metal", "concrete-encased", "ring")  # thos
 
 
 def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: dict) -> None:
-    """Add the conductor to each of `electrodes` ("water-pipe,rod"), the largest first, and ask for others.
-
-    Raises: Mend where none is chosen.
-    """
+    """Add the conductor to each of `electrodes` ("water-pipe,rod"), the largest first, and ask for others."""
     listed = _largest_first(parts, chosen(electrodes), inputs)
     if not listed:
-        raise Mend("electrodes", say("Choose those that are there. Where there is none, drive rods and choose rod."))
+        _ask_for_one(parts, start)
+        return
     for electrode in listed:
         first = electrode == listed[0]
         parts.size(
@@ -101,6 +98,17 @@ def _largest_first(parts: PartList, electrodes: tuple[str, ...], inputs: dict) -
 def _without_taps(answer: Answer) -> Sentence:
     """Give the size alone: the taps are those of the conductor that the disconnects share."""
     return say("{size} {metal} wire or larger", size=answer.headline, metal=METAL_WORDS[answer.values["metal"]])
+
+
+def _ask_for_one(parts: PartList, start: Sentence) -> None:
+    parts.ask(
+        "grounding-electrode-conductor",
+        JOINED,
+        part=say("Grounding electrode conductor"),
+        start=start,
+        end=say("An electrode yet to be installed"),
+        question=say("Which electrode will be installed? None is there now, so one is needed: choose it, mostly rods."),
+    )
 
 
 def _ask_for_others(parts: PartList, listed: list[str]) -> None:

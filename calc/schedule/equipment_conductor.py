@@ -42,8 +42,6 @@ def by_device_and_conductor(
     if area(minimum, edition) > area(conductor, edition):
         words = say("{conductor} is what was run. Enter this size or a smaller one.", conductor=shown_size(conductor))
         raise Mend("minimum_conductor", words)
-    if minimum == conductor:
-        return by_device
     return by_device | {
         "installed_conductor": conductor,
         "minimum_conductor": minimum,

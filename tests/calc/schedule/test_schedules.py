@@ -157,9 +157,10 @@ def test_communications_and_lightning_protection_are_asked_for(slug):
 
 
 @pytest.mark.parametrize("slug", JOBS)
-def test_no_electrode_chosen_is_asked_for(slug):
-    result = CALCULATORS[slug](edition="2023", electrodes="no-other", **JOBS[slug])
-    assert [each.field for each in result.fix] == ["electrodes"]
+def test_where_no_electrode_is_there_the_one_to_install_is_asked_for(slug):
+    rows = rows_of(slug, electrodes="no-other", **JOBS[slug])
+    assert rows["grounding-electrode-conductor"][1] == "Not judged"
+    assert [each.field for each in CALCULATORS[slug](edition="2023", **JOBS[slug]).fix] == ["electrodes"]
 
 
 @pytest.mark.parametrize("slug", JOBS)
