@@ -18,9 +18,14 @@ JOINED = "naming/electrodes_joined"
 PRESENT = ("water-pipe", "structural-metal", "concrete-encased", "ring")  # those a building may have and nobody drove
 
 
-def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: dict) -> None:
-    """Add the conductor to each of `electrodes` ("water-pipe,rod"), the largest first, and ask for others."""
-    listed = _largest_first(parts, chosen(electrodes), inputs)
+def add_electrodes(
+    parts: PartList, electrodes: str, start: Sentence, inputs: dict, conductor: str = "conductor"
+) -> None:
+    """Add the conductor to each of `electrodes` ("water-pipe,rod"), the largest first, and ask for others.
+
+    conductor: the field of the schedule that the conductor among `inputs` was entered in.
+    """
+    listed = _largest_first(parts, chosen(electrodes), inputs, conductor)
     if not listed:
         _ask_for_one(parts, start)
         return
@@ -34,6 +39,7 @@ def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: di
             start=start if first else say("The same place, or an electrode listed above it"),
             end=ELECTRODES[electrode],
             why=say("Ties the system and all its metal to the earth."),
+            conductor=conductor,
             **({} if first else {"shown": _without_taps}),
         )
     if len(listed) > 1:
@@ -85,11 +91,11 @@ def warn_of_a_lone_electrode(electrodes: list[str], working: Working) -> None:
         )
 
 
-def _largest_first(parts: PartList, electrodes: tuple[str, ...], inputs: dict) -> list[str]:
+def _largest_first(parts: PartList, electrodes: tuple[str, ...], inputs: dict, conductor: str) -> list[str]:
     """Give `electrodes` so that a jumper to each may start at any before it: no conductor grows on its way."""
 
     def size(electrode: str) -> int:
-        answer = parts.work(grounding_electrode_conductor, inputs | {"electrode": electrode}).answer
+        answer = parts.work(grounding_electrode_conductor, inputs | {"electrode": electrode}, conductor).answer
         return area(answer.values["size"], parts.working.edition) if answer else 0
 
     return sorted(electrodes, key=size, reverse=True)
@@ -107,7 +113,7 @@ def _ask_for_one(parts: PartList, start: Sentence) -> None:
         part=say("Grounding electrode conductor"),
         start=start,
         end=say("An electrode yet to be installed"),
-        question=say("Which electrode will be installed? None is there now, so one is needed: choose it, mostly rods."),
+        question=say("Which electrode will be installed? The building has none yet and needs one: choose it, say rods."),
     )
 
 

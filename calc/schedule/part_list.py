@@ -23,6 +23,7 @@ NONE_THERE = say("None: leave it out")
 NOT_JUDGED = say("Not judged")
 INSTALL, LEAVE_OUT, NOT_NEEDED = "install", "leave-out", "not-needed"
 NOT_COVERED, TO_JUDGE = "not-covered", "not-judged"
+ASKED_AS = {"installed_conductor": "conductor", "other_conductors": "disconnects"}  # in a schedule
 
 
 def in_one_line(answer: Answer) -> Sentence:
@@ -43,12 +44,16 @@ class PartList:
         self._said: dict[str, str] = {}
         self._warned: dict[str, tuple[Sentence, list[Sentence]]] = {}
 
-    def work(self, calculator: Calculator, inputs: Mapping[str, object]) -> Result:
-        """Give what `calculator` answers for `inputs`. Raises: Mend for a field it could not use."""
+    def work(self, calculator: Calculator, inputs: Mapping[str, object], conductor: str = "conductor") -> Result:
+        """Give what `calculator` answers for `inputs`; conductor: the field of the schedule that its size came from.
+
+        Raises: Mend for a field that the calculator could not use, under the name that the schedule asks it by.
+        """
         given = [(name, str(value)) for name, value in inputs.items() if value is not None]
         result = calculator.work([("edition", self.working.edition), *given])
         if result.outcome == "fix":
-            raise Mend(result.fix[0].field, result.fix[0].words)
+            field = result.fix[0].field
+            raise Mend((ASKED_AS | {"conductor": conductor}).get(field, field), result.fix[0].words)
         return result
 
     def size(
@@ -62,13 +67,14 @@ class PartList:
         end: Sentence,
         why: Sentence,
         shown: Callable[[Answer], Sentence] = in_one_line,
+        conductor: str = "conductor",
     ) -> None:
         """Add the part that `calculator` sizes for `inputs`.
 
-        key: the part's name in the schedule's values; shown: the size in the words of the row.
+        key: the part's name in the schedule's values; shown: the size in the words of the row; conductor: as in `work`.
         Raises: Mend for a field the calculator could not use.
         """
-        result = self.work(calculator, inputs)
+        result = self.work(calculator, inputs, conductor)
         for cited in result.working.citations:
             self.working.cite(cited.key)
         for words in result.working.warnings:

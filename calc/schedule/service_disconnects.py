@@ -11,6 +11,7 @@ from calc.schedule.part_list import PartList
 from calc.words import Sentence, say
 
 CORNER = "corner-grounded"
+FROM = "conductor_field"  # of a supply: the field that its conductor was entered in, where that is not `conductor`
 
 
 def add_supply_side(parts: PartList, supply: dict, raceway: str, several: bool) -> None:
@@ -76,7 +77,7 @@ def add_disconnects(
     )
     for number, (sets, conductor) in enumerate(served, start=1):
         each = sets > 1 and _needed_share(share) == "each"
-        own = supply | {"conductor": conductor, "sets": sets, "raceways": sets if each else 1}
+        own = supply | {"conductor": conductor, "sets": sets, "raceways": sets if each else 1, FROM: "disconnects"}
         place = say("Service disconnect {number}", number=number)
         _add_grounded_conductor(
             parts,
@@ -143,6 +144,7 @@ def _add_grounded_conductor(
         start=start,
         end=end,
         why=why,
+        conductor=supply.get(FROM, "conductor"),
     )
 
 
@@ -155,6 +157,7 @@ def _add_main_bonding_jumper(parts: PartList, key: str, supply: dict, part: Sent
         start=start,
         end=say("Its enclosure and the bar of the equipment grounding conductors"),
         why=say("Joins all the metal past it to the grounded conductor, so that a fault opens the device."),
+        conductor=supply.get(FROM, "conductor"),
     )
 
 

@@ -133,6 +133,7 @@ def service_schedule(
             "ring": ring,
             "other_conductors": ",".join(f"{count}x{size}" if count > 1 else size for count, size in others) or None,
         },
+        "disconnects" if served else "conductor",
     )
     add_metal_parts(
         parts,
