@@ -113,7 +113,7 @@ def _ask_for_one(parts: PartList, start: Sentence) -> None:
         part=say("Grounding electrode conductor"),
         start=start,
         end=say("An electrode yet to be installed"),
-        question=say("Which electrode will be installed? The building has none yet and needs one: choose it, say rods."),
+        question=say("Which electrode will be installed? The building has none and needs one: choose it, say rods."),
     )
 
 
