@@ -26,9 +26,9 @@ def jobs(slug, seed, count):
     chance = random.Random(seed)
     declared = CALCULATORS[slug]
     texts = {"kva": ["9", "75", "112.5"], "device": ["15", "100", "225", "800", "4000"],
-             "conductor": ["14", "8", "2", "3/0", "500kcmil", "1000kcmil"], "piping_device": ["15", "100"],
+             "conductor": ["12", "8", "2", "3/0", "500kcmil", "1000kcmil"], "piping_device": ["15", "100"],
              "primary_device": ["70", "400"], "ring": ["2", "3/0"], "disconnects": ["3/0,1/0", "2x250kcmil,2,2"],
-             "minimum_conductor": ["14", "8"]}  # fmt: skip
+             "minimum_conductor": ["12", "8"]}  # fmt: skip
     for _ in range(count):
         inputs = {"edition": chance.choice(EDITIONS)}
         for name, asked in declared.fields.items():
