@@ -7,21 +7,15 @@ from typing import Annotated
 
 from calc.declare import Answer, Choice, calculator, needed
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
-from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
-from calc.jumpers.supply_side_size import PARALLEL
 from calc.schedule import fields
-from calc.schedule.derived_source import (
-    AT_DISCONNECT,
-    add_derived_source,
-    ask_for_feeder_neutral,
-    ask_for_outdoor_source,
-)
+from calc.schedule.derived_source import ask_for_outdoor_source
 from calc.schedule.electrodes import add_electrodes
 from calc.schedule.equipment_conductor import by_device_and_conductor
+from calc.schedule.generator_rows import GENERATOR, add_joined_neutral, add_own_system, ask_whether_it_is_fixed
 from calc.schedule.metal_parts import add_derived_metal
 from calc.schedule.part_list import PartList
 from calc.vocabulary import conductor_size, device_rating, one_of
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working
 
 NEUTRAL = one_of(
@@ -124,34 +118,12 @@ def generator_schedule(
     raceways = fields.raceways_of(sets, raceways)
     parts = PartList(working)
     supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
-    protected = breaker == "yes"
-    generator = say("Generator")
-    if neutral == "switched":
+    protected, switched = breaker == "yes", neutral == "switched"
+    if switched:
         needed(electrodes, "electrodes")
-        working.step(
-            say("The neutral is switched: the generator is a separately derived system."),
-            cites=("grounding/generator_separately_derived",),
-        )
-        if protected and place == AT_DISCONNECT:
-            working.warn(
-                say("With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect.")
-            )
-        add_derived_source(
-            parts, supply, "source" if protected else place, raceways, generator, device_at_source=protected
-        )
+        add_own_system(parts, supply, place, raceways, protected)
     else:
-        working.step(
-            say("The neutral stays joined: the generator is no separately derived system. The bond is at the service."),
-            cites=("naming/same_system_as_service",),
-        )
-        parts.never(
-            "neutral-bond",
-            "naming/same_system_as_service",
-            part=say("Bond of neutral to metal at the generator"),
-            start=say("Generator: neutral"),
-            end=say("Generator: frame"),
-            why=say("The neutral is bonded at the service. A second bond puts neutral current on metal."),
-        )
+        add_joined_neutral(parts, supply, raceways, protected)
     if protected:
         working.cite("grounding/generator_with_device")
         by_device = by_device_and_conductor(
@@ -166,51 +138,12 @@ def generator_schedule(
             end=say("Transfer switch: grounding bar"),
             why=say("Past the device at the generator the device decides name and size."),
         )
-    elif neutral == "joined":
-        parts.size(
-            "supply-side-bonding-jumper",
-            supply_side_bonding_jumper,
-            supply | {"place": "generator-joined-neutral", "raceways": raceways, "arrangement": "one-per-raceway"},
-            part=say("Supply-side bonding jumper in each raceway"),
-            start=say("Generator: frame"),
-            end=say("First disconnect: grounding bar"),
-            why=say("No device is ahead of it, so the conductors decide its size."),
-        )
-    if neutral == "switched":
+    if switched:
         bonded = say("The point where the neutral is bonded to metal")
         add_electrodes(parts, electrodes, bonded, supply | {"place": "separately-derived-system", "ring": ring})
         add_derived_metal(parts, metal_parts, bonded, electrodes.split(","), supply, piping_device)
-        ask_for_outdoor_source(parts, generator)
-    else:
-        _ask_for_joined_neutral(parts, protected, generator)
-        if metal_parts:
-            working.note(say("The neutral stays joined: the bonds of piping and steel to the service serve here too."))
-    parts.ask(
-        "portable",
-        "places/portable_generator",
-        "places/vehicle_generator",
-        part=say("Frame of a portable set or one on a vehicle"),
-        start=say("Generator: frame"),
-        end=say("What it feeds"),
-        question=say("Is the set portable or on a vehicle? Then other rules hold; this list is for a fixed one."),
-    )
+        ask_for_outdoor_source(parts, GENERATOR)
+    elif fields.chosen(metal_parts):
+        working.note(say("The neutral stays joined: the bonds of piping and steel to the service serve here too."))
+    ask_whether_it_is_fixed(parts)
     return parts.answer(say("Generator schedule"), say("for this generator"))
-
-
-def _ask_for_joined_neutral(parts: PartList, protected: bool, generator: Sentence) -> None:
-    if protected:
-        ask_for_feeder_neutral(parts, generator, say("Transfer switch"))
-        return
-    parts.ask(
-        "neutral",
-        "grounding/generator_fault_conductors",
-        "naming/neutral_load",
-        part=say("Neutral from the generator"),
-        start=say("Generator: neutral, apart from its frame"),
-        end=say("First disconnect: neutral bar"),
-        question=say(
-            "What size does its load need? It also carries a fault from the service bond back to the generator, so it "
-            "is no smaller than the supply-side bonding jumper; in parallel {least} AWG or larger.",
-            least=parts.working.cite(PARALLEL).value,
-        ),
-    )
