@@ -10,10 +10,14 @@ from calc.words import Sentence, say
 
 @dataclass(frozen=True)
 class Row:
-    """One row of a list: words by column, and the link to the working of its own (see `permalink.write`)."""
+    """One row of a list: words by column, and the link to the working of its own (see `permalink.write`).
+
+    `status`: for programs, what the row of a list of parts asks for; "" in other lists.
+    """
 
     cells: Mapping[str, Sentence | str]
     link: str = ""
+    status: str = ""
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from calc import permalink
+from calc.answer import Row
 from calc.declare import Calculator, Fix, Result
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
@@ -24,10 +25,7 @@ def plain_result(result: Result) -> dict:
         }
         answer = dict(result.answer.values) | shown
         if result.answer.table:
-            answer["rows"] = [
-                {key: str(words) for key, words in row.cells.items()} | {"permalink": row.link or None}
-                for row in result.answer.table.rows
-            ]
+            answer["rows"] = [_plain_row(row) for row in result.answer.table.rows]
     return {
         "schema": SCHEMA,
         "calculator": result.calculator.slug,
@@ -56,6 +54,11 @@ def plain_result(result: Result) -> dict:
         "said": said_before(result),
         "permalink": permalink.write(result) if result.outcome != "fix" else None,
     }
+
+
+def _plain_row(row: Row) -> dict:
+    cells = {key: str(words) for key, words in row.cells.items()} | {"permalink": row.link or None}
+    return cells | ({"status": row.status} if row.status else {})
 
 
 def plain_fix(fix: Iterable[Fix]) -> list[dict]:

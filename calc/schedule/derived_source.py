@@ -1,9 +1,10 @@
-"""The rows that transformer and generator share: bond of the new neutral, and what runs to the first disconnect."""
+"""The rows that transformer and generator share: bond of the new neutral, what runs to the first disconnect, where."""
 
 from __future__ import annotations
 
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
+from calc.jumpers.supply_side_size import PARALLEL
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
 from calc.schedule.part_list import PartList
 from calc.words import Sentence, say
@@ -38,6 +39,7 @@ def add_derived_source(
         why=say("Neutral current would run over raceways and metal between the two."),
     )
     if device_at_source:
+        ask_for_feeder_neutral(parts, source, disconnect)
         return
     parts.size(
         "supply-side-bonding-jumper",
@@ -58,3 +60,47 @@ def add_derived_source(
             end=say("First disconnect: neutral bar"),
             why=say("It carries the fault back, whatever the neutral load."),
         )
+    else:
+        parts.ask(
+            "neutral",
+            "naming/neutral_load",
+            part=say("Neutral to the first disconnect"),
+            start=say("{source}: neutral", source=source),
+            end=say("First disconnect: neutral bar, apart from metal"),
+            question=say(
+                "What size does its load need? With the bond at the source nothing else sizes it. With the bond in the "
+                "first disconnect it carries the fault and has a least size: choose that place."
+            ),
+        )
+
+
+def ask_for_feeder_neutral(parts: PartList, source: Sentence, end: Sentence) -> None:
+    """Ask for the neutral past a device: its load, and no smaller than the equipment grounding conductor."""
+    parts.ask(
+        "neutral",
+        "naming/feeder_grounded_conductor",
+        "naming/neutral_load",
+        part=say("Neutral past the device"),
+        start=say("{source}: neutral", source=source),
+        end=say("{end}: neutral bar, apart from metal", end=end),
+        question=say(
+            "What size does its load need? Take that, and no smaller than the equipment grounding conductor has to be; "
+            "in parallel {least} AWG or larger.",
+            least=parts.working.cite(PARALLEL).value,
+        ),
+    )
+
+
+def ask_for_outdoor_source(parts: PartList, source: Sentence) -> None:
+    """Ask whether the source stands outdoors, where it has an electrode and its jumper at the source."""
+    parts.ask(
+        "outdoor-source",
+        "jumpers/outdoor_source",
+        part=say("Electrode and jumper at a source outdoors"),
+        start=say("{source}: neutral", source=source),
+        end=say("An electrode at the source"),
+        question=say(
+            "Does it stand outside the building that it feeds? Then it needs an electrode of its own there, and the "
+            "system bonding jumper at that point."
+        ),
+    )

@@ -7,10 +7,12 @@ from typing import Annotated
 
 from calc.declare import Answer, Choice, calculator, needed
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
-from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.schedule import fields
-from calc.schedule.derived_source import AT_DISCONNECT, add_derived_source
-from calc.schedule.metal_parts import add_electrodes, add_metal_parts
+from calc.schedule.derived_source import ask_for_outdoor_source
+from calc.schedule.electrodes import add_electrodes
+from calc.schedule.equipment_conductor import by_device_and_conductor
+from calc.schedule.generator_rows import GENERATOR, add_joined_neutral, add_own_system, ask_whether_it_is_fixed
+from calc.schedule.metal_parts import add_derived_metal
 from calc.schedule.part_list import PartList
 from calc.vocabulary import conductor_size, device_rating, one_of
 from calc.words import say
@@ -56,7 +58,7 @@ BOND = one_of(
 @calculator(
     "generator-schedule",
     name=say("Generator schedule"),
-    purpose=say("What to bond at a generator and its transfer switch, what never, each part sized."),
+    purpose=say("What to bond at a generator and its transfer switch, what never, and what is left to judge."),
     submit=say("List the parts"),
     example={
         "edition": "2023",
@@ -76,14 +78,17 @@ def generator_schedule(
     sets: Annotated[int, fields.SETS] = 1,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
     metal: Annotated[str, fields.METAL] = "copper",
-    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    raceways: Annotated[int | None, fields.RACEWAYS] = None,
     electrodes: Annotated[str | None, ELECTRODES] = None,
     metal_parts: Annotated[str | None, METAL_PARTS] = None,
     place: Annotated[str, BOND] = "source",
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
     ring: Annotated[str | None, fields.RING] = None,
+    minimum_conductor: Annotated[str | None, fields.MINIMUM] = None,
 ) -> Answer:
-    """Give every bonding and grounding part of a permanently installed generator, and what must not be there.
+    """Give the bonding and grounding parts of a permanently installed generator, and what must not be there.
+
+    What nothing entered decides is listed as not judged, with the question to answer.
 
     When: alternating current up to 1000 V, solidly grounded. Portable sets, ungrounded and impedance-grounded
     generators are left out.
@@ -97,6 +102,7 @@ def generator_schedule(
         electrodes: as in service_schedule, needed with a switched neutral; ring: size label of a ring's conductor.
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; listed with a switched neutral.
         piping_device: ampere, 1 to 10,000, then needed for "other-metal".
+        minimum_conductor: size label that would do, needed where the one that runs is larger than the device asks for.
         place: "source" or "first-disconnect", where a switched neutral is bonded; at the source with a device there.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
@@ -109,63 +115,35 @@ def generator_schedule(
     >>> result.answer.values["sizes"]["equipment-grounding-conductor"], result.answer.values["sizes"]["neutral-bond"]
     ('6-copper', 'none')
     """
+    raceways = fields.raceways_of(sets, raceways)
     parts = PartList(working)
     supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
-    protected = breaker == "yes"
-    generator = say("Generator")
-    if neutral == "switched":
+    protected, switched = breaker == "yes", neutral == "switched"
+    if switched:
         needed(electrodes, "electrodes")
-        working.step(
-            say("The neutral is switched: the generator is a separately derived system."),
-            cites=("grounding/generator_separately_derived",),
-        )
-        if protected and place == AT_DISCONNECT:
-            working.warn(
-                say("With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect.")
-            )
-        add_derived_source(
-            parts, supply, "source" if protected else place, raceways, generator, device_at_source=protected
-        )
+        add_own_system(parts, supply, place, raceways, protected)
     else:
-        working.step(
-            say("The neutral stays joined: the generator is no separately derived system. The bond is at the service."),
-            cites=("naming/same_system_as_service",),
-        )
-        parts.never(
-            "neutral-bond",
-            "naming/same_system_as_service",
-            part=say("Bond of neutral to metal at the generator"),
-            start=say("Generator: neutral"),
-            end=say("Generator: frame"),
-            why=say("The neutral is bonded at the service. A second bond puts neutral current on metal."),
-        )
+        add_joined_neutral(parts, supply, raceways, protected)
     if protected:
         working.cite("grounding/generator_with_device")
+        by_device = by_device_and_conductor(
+            needed(device, "device"), metal, conductor, minimum_conductor, conductor_metal, sets, working.edition
+        )
         parts.size(
             "equipment-grounding-conductor",
             equipment_grounding_conductor,
-            {"device": needed(device, "device"), "metal": metal, "sets": sets, "raceways": raceways},
+            by_device | {"raceways": raceways},
             part=say("Equipment grounding conductor"),
             start=say("Generator: frame and grounding bar"),
             end=say("Transfer switch: grounding bar"),
             why=say("Past the device at the generator the device decides name and size."),
         )
-    elif neutral == "joined":
-        parts.size(
-            "supply-side-bonding-jumper",
-            supply_side_bonding_jumper,
-            supply | {"place": "generator-joined-neutral", "raceways": raceways, "arrangement": "one-per-raceway"},
-            part=say("Supply-side bonding jumper in each raceway"),
-            start=say("Generator: frame"),
-            end=say("First disconnect: grounding bar"),
-            why=say("No device is ahead of it, so the conductors decide its size."),
-        )
-    if neutral == "switched":
+    if switched:
         bonded = say("The point where the neutral is bonded to metal")
         add_electrodes(parts, electrodes, bonded, supply | {"place": "separately-derived-system", "ring": ring})
-        grounded_by = next((each for each in ("structural-metal", "water-pipe") if each in electrodes), "other")
-        frame = {"supply": "separately-derived-system", "electrode": grounded_by}
-        add_metal_parts(parts, metal_parts, bonded, "water-derived-system", frame, supply, None, piping_device)
-    elif metal_parts:
+        add_derived_metal(parts, metal_parts, bonded, electrodes.split(","), supply, piping_device)
+        ask_for_outdoor_source(parts, GENERATOR)
+    elif fields.chosen(metal_parts):
         working.note(say("The neutral stays joined: the bonds of piping and steel to the service serve here too."))
+    ask_whether_it_is_fixed(parts)
     return parts.answer(say("Generator schedule"), say("for this generator"))

@@ -1,78 +1,27 @@
-"""The rows that several schedules share: conductors to the electrodes, bonds of piping and structural metal."""
+"""The rows of metal that is no conductor: bonds of piping and structural metal, and what else a building may have."""
 
 from __future__ import annotations
 
 from calc.declare import needed
-from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
-from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
+from calc.schedule.fields import chosen, looked_for_others
 from calc.schedule.part_list import PartList
 from calc.words import Sentence, say
-from calc.working import Working
 
-NEEDS_SECOND = "grounding/rod_needs_second"
-WATER_PIPE_NEEDS_SECOND = "grounding/water_pipe_needs_second"
-
-
-def add_electrodes(parts: PartList, electrodes: str, start: Sentence, inputs: dict) -> None:
-    """Add the conductor to each of `electrodes` ("water-pipe,rod")."""
-    listed = electrodes.split(",")
-    for electrode in listed:
-        parts.size(
-            f"grounding-electrode-conductor-{electrode}",
-            grounding_electrode_conductor,
-            inputs | {"electrode": electrode},
-            part=say("Grounding electrode conductor: {electrode}", electrode=ELECTRODES[electrode]),
-            start=start if electrode == listed[0] else say("The same place, or an electrode already connected"),
-            end=ELECTRODES[electrode],
-            why=say("Ties the system and all its metal to the earth."),
-        )
-    if len(listed) > 1:
-        parts.working.note(
-            say(
-                "All electrodes present are joined together ({joined}); a jumper between two of them has the size "
-                "listed for the electrode it runs to ({size}).",
-                joined=parts.working.section("naming/electrodes_joined"),
-                size=parts.working.section("naming/electrode_bonding_jumper"),
-            )
-        )
-    warn_of_a_lone_electrode(listed, parts.working)
-
-
-def warn_of_a_lone_electrode(electrodes: list[str], working: Working) -> None:
-    """Warn where one rod, pipe or plate, or a water pipe, is not enough by itself."""
-    water_pipe = "water-pipe" in electrodes
-    others = [electrode for electrode in electrodes if electrode != "water-pipe"]
-    if water_pipe and not others:
-        working.warn(
-            say(
-                "A water pipe is never the only electrode: add one of another kind ({section}).",
-                section=working.section(WATER_PIPE_NEEDS_SECOND),
-            )
-        )
-    if len(others) != 1 or others[0] not in DRIVEN:
-        return
-    ohm, section = working.cite(NEEDS_SECOND).value, working.section(NEEDS_SECOND)
-    if water_pipe:
-        working.warn(
-            say(
-                "Beside a water pipe too, one rod, pipe or plate needs a second one or {ohm} ohm or less to earth "
-                "({pipe}, {section}). Some authorities accept one: ask.",
-                ohm=ohm,
-                pipe=working.section(WATER_PIPE_NEEDS_SECOND),
-                section=section,
-            )
-        )
-    else:
-        working.warn(
-            say(
-                "One rod, pipe or plate alone needs a second electrode unless it measures {ohm} ohm or less to earth "
-                "({section}).",
-                ohm=ohm,
-                section=section,
-            )
-        )
+PART_WORDS = {
+    "water-pipe": say("metal water piping"),
+    "structural-metal": say("structural metal"),
+    "other-metal": say("gas or other metal piping"),
+}
+OTHER_PIPING = "grounding/other_metal_piping_bond"
+OF_BUILDING = ("grounding/water_pipe_bond", "grounding/structural_metal_bond", OTHER_PIPING)
+OF_FED_BUILDING = ("grounding/water_pipe_bond_separate_building", "grounding/structural_metal_bond", OTHER_PIPING)
+OF_DERIVED = (
+    "grounding/water_pipe_bond_derived_system",
+    "grounding/structural_metal_bond_derived",
+    OTHER_PIPING,
+)
 
 
 def add_metal_parts(
@@ -84,15 +33,16 @@ def add_metal_parts(
     supply: dict,
     device: float | None,
     piping_device: float | None,
+    rules: tuple[str, str, str],
 ) -> None:
-    """Add the bond of each of `metal_parts` ("water-pipe,other-metal").
+    """Add the bond of each of `metal_parts` ("water-pipe,other-metal"), and ask for those not chosen.
 
     start: where the bonds of water piping and structural metal begin.
     piping: what the calculator of piping calls the case; frame: what that of structural metal is told of it.
     supply: conductor, sets, conductor_metal, metal. device: ahead of the feeder, where there is one;
-    piping_device: of the circuit near other piping.
+    piping_device: of the circuit near other piping. rules: of water piping, structural metal and other piping.
     """
-    listed = metal_parts.split(",") if metal_parts else []
+    listed = chosen(metal_parts)
     why = say("A live wire that touches it must open its device; parts within reach stay at one voltage.")
     if "water-pipe" in listed:
         parts.size(
@@ -124,3 +74,78 @@ def add_metal_parts(
             end=say("The piping"),
             why=why,
         )
+    if not looked_for_others(metal_parts):
+        _ask_for_others(parts, listed, start, dict(zip(PART_WORDS, rules, strict=True)))
+
+
+def add_derived_metal(
+    parts: PartList,
+    metal_parts: str | None,
+    start: Sentence,
+    electrodes: list[str],
+    supply: dict,
+    piping_device: float | None,
+    *,
+    shared: bool = False,
+) -> None:
+    """Add the bonds of metal near a separately derived system, as `add_metal_parts` does.
+
+    electrodes: what grounds the system. shared: several systems have one grounding electrode conductor.
+    """
+    frame = {
+        "supply": "common-electrode-conductor" if shared else "separately-derived-system",
+        "electrode": "structural-metal" if "structural-metal" in electrodes else "other",
+    }
+    if "structural-metal" in chosen(metal_parts) and frame["electrode"] == "other" and "water-pipe" in electrodes:
+        parts.working.note(
+            say(
+                "The bond to the structural metal is spared where the water pipe that grounds this source is bonded to "
+                "that metal in the area served ({section}). Nothing entered says so.",
+                section=parts.working.section("grounding/structural_metal_spared_by_piping"),
+            )
+        )
+    add_metal_parts(
+        parts, metal_parts, start, "water-derived-system", frame, supply, None, piping_device, OF_DERIVED
+    )
+
+
+def ask_for_building_systems(parts: PartList, start: Sentence) -> None:
+    """Ask for what every service and fed building may need and nothing here asks: communications, lightning."""
+    working = parts.working
+    parts.ask(
+        "intersystem-termination",
+        "grounding/intersystem_termination",
+        "grounding/intersystem_not_needed",
+        part=say("Intersystem bonding termination"),
+        start=start,
+        end=say("Outside the enclosure, within reach"),
+        question=say(
+            "Can phone, cable or antenna systems come to the building? Then it needs one, with room for {count} "
+            "conductors, on {size} copper or larger unless it is mounted on the metal that it bonds to.",
+            count=working.cite("grounding/intersystem_terminals").value,
+            size=f"{working.cite('grounding/intersystem_termination').value} AWG",
+        ),
+    )
+    parts.ask(
+        "lightning-protection",
+        "places/lightning_bonded",
+        part=say("Bond of the lightning protection"),
+        start=say("Electrodes listed"),
+        end=say("Ground terminals of the lightning protection"),
+        question=say("Is there any? Its ground terminals are bonded to the electrodes of the building."),
+    )
+
+
+def _ask_for_others(parts: PartList, listed: tuple[str, ...], start: Sentence, rules: dict[str, str]) -> None:
+    others = {each: rules[each] for each in PART_WORDS if each not in listed}
+    if not others:
+        return
+    kinds = "; ".join(str(PART_WORDS[each]) for each in others)
+    parts.ask(
+        "other-metal-parts",
+        *others.values(),
+        part=say("Bond of {kinds}", kinds=kinds),
+        start=start,
+        end=say("Each of them that is there"),
+        question=say("Is there any? Look, then choose it under metal to be bonded."),
+    )

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections import Counter
+from collections.abc import Callable, Mapping
 
 from calc import permalink
 from calc.answer import Answer, Row, Table
@@ -19,17 +20,41 @@ HEADINGS = {
     "section": say("Section"),
 }
 NONE_THERE = say("None: leave it out")
+NOT_JUDGED = say("Not judged")
+INSTALL, LEAVE_OUT, NOT_NEEDED = "install", "leave-out", "not-needed"
+NOT_COVERED, TO_JUDGE = "not-covered", "not-judged"
+ASKED_AS = {"installed_conductor": "conductor", "other_conductors": "disconnects"}  # in a schedule
+
+
+def in_one_line(answer: Answer) -> Sentence:
+    """Give a size as a row shows it: all that its calculator answers."""
+    return answer.in_one_line
 
 
 class PartList:
-    """Collects the rows of one schedule, and of each row's working what the whole must say too."""
+    """Collects the rows of one schedule, and of each row's working what the whole must say too.
+
+    What nothing entered decides stands last, as a row that says so and asks the question.
+    """
 
     def __init__(self, working: Working):
         self.working = working
-        self.rows: list[Row] = []
-        self.said: dict[str, str] = {}
-        self._to_install = 0
+        self._rows: dict[str, Row] = {}
+        self._open: dict[str, Row] = {}
+        self._said: dict[str, str] = {}
         self._warned: dict[str, tuple[Sentence, list[Sentence]]] = {}
+
+    def work(self, calculator: Calculator, inputs: Mapping[str, object], conductor: str = "conductor") -> Result:
+        """Give what `calculator` answers for `inputs`; conductor: the field of the schedule that its size came from.
+
+        Raises: Mend for a field that the calculator could not use, under the name that the schedule asks it by.
+        """
+        given = [(name, str(value)) for name, value in inputs.items() if value is not None]
+        result = calculator.work([("edition", self.working.edition), *given])
+        if result.outcome == "fix":
+            field = result.fix[0].field
+            raise Mend((ASKED_AS | {"conductor": conductor}).get(field, field), result.fix[0].words)
+        return result
 
     def size(
         self,
@@ -41,61 +66,71 @@ class PartList:
         start: Sentence,
         end: Sentence,
         why: Sentence,
-    ) -> Result:
-        """Add the part that `calculator` sizes for `inputs`, and give its result.
+        shown: Callable[[Answer], Sentence] = in_one_line,
+        conductor: str = "conductor",
+    ) -> None:
+        """Add the part that `calculator` sizes for `inputs`.
 
-        key: the part's name in the schedule's values. Raises: Mend for a field the calculator could not use.
+        key: the part's name in the schedule's values; shown: the size in the words of the row; conductor: as in `work`.
+        Raises: Mend for a field the calculator could not use.
         """
-        given = [(name, str(value)) for name, value in inputs.items() if value is not None]
-        result = calculator.work([("edition", self.working.edition), *given])
-        if result.outcome == "fix":
-            raise Mend(result.fix[0].field, result.fix[0].words)
+        result = self.work(calculator, inputs, conductor)
         for cited in result.working.citations:
             self.working.cite(cited.key)
         for words in result.working.warnings:
             self._warned.setdefault(str(words), (words, []))[1].append(part)
-        section = self._shown_section(result)
-        size = say("Not covered here")
-        # What another calculator does not cover is not spared: it counts, and its row says where to look.
-        self._to_install += not result.answer or "size" in result.answer.values
         if result.answer and "size" in result.answer.values:
-            size = result.answer.in_one_line
+            size, status = shown(result.answer), INSTALL
         elif result.answer:
-            size, why = result.answer.headline, result.answer.detail
+            size, why, status = result.answer.headline, result.answer.detail, NOT_NEEDED
         else:
+            size, status = say("Not covered here"), NOT_COVERED
             why = say("{why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
+        section = self._shown_section(result)
         cells = {"part": part, "size": size, "from": start, "to": end, "why": why, "section": section}
-        self.rows.append(Row(cells, permalink.write(result)))
-        self.said[key] = result.said
-        return result
+        self._rows[key] = Row(cells, permalink.write(result), status)
+        self._said[key] = result.said
 
     def never(self, key: str, rule: str, *, part: Sentence, start: Sentence, end: Sentence, why: Sentence) -> None:
         """Add a part that must not be there, with the rule that says so."""
-        cells = {
-            "part": part,
-            "size": NONE_THERE,
-            "from": start,
-            "to": end,
-            "why": why,
-            "section": marked_section(self.working.cite(rule)),
-        }
-        self.rows.append(Row(cells))
-        self.said[key] = "none"
+        section = marked_section(self.working.cite(rule))
+        cells = {"part": part, "size": NONE_THERE, "from": start, "to": end, "why": why, "section": section}
+        self._rows[key] = Row(cells, status=LEAVE_OUT)
+        self._said[key] = "none"
+
+    def ask(
+        self, key: str, *rules: str, part: Sentence, start: Sentence, end: Sentence, question: Sentence
+    ) -> None:
+        """Add a part that nothing entered decides: the question to answer, and the `rules` that ask it."""
+        section = say("{sections}", sections=", ".join(str(marked_section(self.working.cite(rule))) for rule in rules))
+        cells = {"part": part, "size": NOT_JUDGED, "from": start, "to": end, "why": question, "section": section}
+        self._open[key] = Row(cells, status=TO_JUDGE)
 
     def answer(self, name: Sentence, detail: Sentence) -> Answer:
-        """Give the list as an answer; its `values` hold parts (how many rows) and sizes (what each was answered)."""
+        """Give the list as an answer; its `values` hold how many rows of each kind, and sizes (what each was answered).
+
+        What a link carries are the answers alone: a question that the list gains changes no answer.
+        """
         for words, parts in self._warned.values():
             self.working.warn(
                 say("{parts}: {words}", parts="; ".join(map(str, dict.fromkeys(map(str, parts)))), words=words)
             )
+        rows = (*self._rows.values(), *self._open.values())
+        counts = Counter(row.status for row in rows)
         return Answer(
             name=name,
-            headline=_how_many(self._to_install),
-            detail=detail,
+            headline=_how_many(counts[INSTALL]),
+            detail=_what_is_left(detail, counts[NOT_COVERED], counts[TO_JUDGE]),
             basis=None,
-            said=",".join(self.said.values()),
-            values={"parts": len(self.rows), "sizes": dict(self.said)},
-            table=Table(HEADINGS, tuple(self.rows)),
+            said=",".join(self._said.values()),
+            values={
+                "parts": len(rows),
+                "to_install": counts[INSTALL],
+                "not_covered": counts[NOT_COVERED],
+                "not_judged": counts[TO_JUDGE],
+                "sizes": self._said | dict.fromkeys(self._open, TO_JUDGE),
+            },
+            table=Table(HEADINGS, rows),
         )
 
     def _shown_section(self, result: Result) -> Sentence:
@@ -106,7 +141,14 @@ class PartList:
 
 
 def _how_many(parts: int) -> Sentence:
-    """Give how many parts are to be installed, without those that are not needed or must not be there."""
+    """Give how many parts are sized and to be installed; a row that is not covered or not judged is none of them."""
     if parts == 1:
         return say("1 part to install")
     return say("{count} parts to install", count=parts)
+
+
+def _what_is_left(detail: Sentence, not_covered: int, to_judge: int) -> Sentence:
+    """Give what the count stands for, and how many rows it leaves out."""
+    if not_covered:
+        detail = say("{detail}; {count} not covered here", detail=detail, count=not_covered)
+    return say("{detail}; {count} not judged", detail=detail, count=to_judge) if to_judge else detail

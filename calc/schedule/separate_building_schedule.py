@@ -7,7 +7,10 @@ from typing import Annotated
 from calc.declare import Answer, Choice, calculator, needed
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.schedule import fields
-from calc.schedule.metal_parts import add_electrodes, add_metal_parts
+from calc.schedule.derived_source import ask_for_feeder_neutral
+from calc.schedule.electrodes import add_electrodes
+from calc.schedule.equipment_conductor import by_device_and_conductor
+from calc.schedule.metal_parts import OF_FED_BUILDING, add_metal_parts, ask_for_building_systems
 from calc.schedule.part_list import PartList
 from calc.vocabulary import conductor_size, device_rating, one_of, yes_or_no
 from calc.words import say
@@ -33,17 +36,17 @@ DEVICE = device_rating(say("Overcurrent device ahead"), say("In the building tha
 CONDUCTOR = conductor_size(say("Largest ungrounded (hot) conductor of that supply"), say("For example 2 or 3/0."))
 METAL_PATH = yes_or_no(
     say("Metal runs between the two buildings"),
-    say("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. For old supplies only."),
+    say("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. Needed for old supplies."),
 )
 GROUND_FAULT_PROTECTION = yes_or_no(
-    say("Ground-fault protection of equipment ahead"), say("At the service or on the feeder. For old supplies only.")
+    say("Ground-fault protection of equipment ahead"), say("At the service or on the feeder. Needed for old supplies.")
 )
 
 
 @calculator(
     "separate-building-schedule",
     name=say("Separate building schedule"),
-    purpose=say("Every bonding and grounding part of a building fed from another one, sized and placed."),
+    purpose=say("The bonding and grounding parts of a building fed from another one, sized, and what to judge."),
     submit=say("List the parts"),
     example={
         "edition": "2023",
@@ -61,17 +64,20 @@ def separate_building_schedule(
     sets: Annotated[int, fields.SETS] = 1,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
     metal: Annotated[str, fields.METAL] = "copper",
-    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    raceways: Annotated[int | None, fields.RACEWAYS] = None,
     supply: Annotated[str, SUPPLY] = "feeder",
     wires: Annotated[str, WIRES] = "with-equipment-conductor",
     electrodes: Annotated[str | None, fields.ELECTRODES] = None,
     metal_parts: Annotated[str | None, fields.METAL_PARTS] = None,
-    metal_path: Annotated[str, METAL_PATH] = "no",
-    ground_fault_protection: Annotated[str, GROUND_FAULT_PROTECTION] = "no",
+    metal_path: Annotated[str | None, METAL_PATH] = None,
+    ground_fault_protection: Annotated[str | None, GROUND_FAULT_PROTECTION] = None,
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
     ring: Annotated[str | None, fields.RING] = None,
+    minimum_conductor: Annotated[str | None, fields.MINIMUM] = None,
 ) -> Answer:
-    """Give every bonding and grounding part of a building fed by a feeder or branch circuit.
+    """Give the bonding and grounding parts of a building fed by a feeder or branch circuit.
+
+    What nothing entered decides is listed as not judged, with the question to answer.
 
     When: alternating current up to 1000 V, a grounded system, no service and no source of its own at the building.
 
@@ -82,7 +88,8 @@ def separate_building_schedule(
         supply: "feeder" or "single-branch-circuit". wires: "with-equipment-conductor" or "existing-without".
         electrodes: as in service_schedule; needed but for one branch circuit with an equipment grounding conductor.
         metal_parts: as in service_schedule; piping_device: ampere, needed for "other-metal".
-        metal_path, ground_fault_protection: "yes" or "no"; either forbids the old way of bonding the neutral.
+        metal_path, ground_fault_protection: "yes" or "no", needed for an old supply; either forbids its neutral bond.
+        minimum_conductor: size label that would do, needed where the one that runs is larger than the device asks for.
         ring: size label of the ring's copper conductor, needed for a ring.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
@@ -95,10 +102,16 @@ def separate_building_schedule(
     >>> result.answer.values["sizes"]["equipment-grounding-conductor"]
     '8-copper'
     """
+    raceways = fields.raceways_of(sets, raceways)
     parts = PartList(working)
     feeding = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
-    old_way = wires == "existing-without" and metal_path == "no" and ground_fault_protection == "no"
-    if wires == "existing-without" and not old_way:
+    old_supply = wires == "existing-without"
+    old_way = old_supply and not _forbids_the_old_way(metal_path, ground_fault_protection)
+    own_metal = conductor_metal if old_way else metal
+    by_device = by_device_and_conductor(
+        device, own_metal, conductor, minimum_conductor, conductor_metal, sets, working.edition
+    )
+    if old_supply and not old_way:
         working.warn(
             say(
                 "The exception for old supplies does not hold here: metal runs between the buildings, or ground-fault "
@@ -107,9 +120,11 @@ def separate_building_schedule(
             )
         )
     if old_way:
-        _add_old_way(parts, device, conductor_metal)
+        _add_old_way(parts, by_device | {"raceways": raceways})
     else:
-        _add_equipment_conductor(parts, device, metal, sets, raceways)
+        _add_equipment_conductor(parts, by_device | {"raceways": raceways})
+        if supply == "feeder":
+            ask_for_feeder_neutral(parts, say("Building that feeds it"), say("This building"))
     spared = supply == "single-branch-circuit" and not old_way
     if spared:
         working.note(
@@ -136,15 +151,24 @@ def separate_building_schedule(
         feeding,
         device,
         piping_device,
+        OF_FED_BUILDING,
     )
+    ask_for_building_systems(parts, say("Enclosure of the building's disconnect"))
     return parts.answer(say("Separate building schedule"), say("for this building"))
 
 
-def _add_equipment_conductor(parts: PartList, device: float, metal: str, sets: int, raceways: int) -> None:
+def _forbids_the_old_way(metal_path: str | None, ground_fault_protection: str | None) -> bool:
+    """Tell whether an old supply must lose its neutral bond. Raises: Mend for what only the reader can see."""
+    if needed(metal_path, "metal_path") == "yes":
+        return True
+    return needed(ground_fault_protection, "ground_fault_protection") == "yes"
+
+
+def _add_equipment_conductor(parts: PartList, inputs: dict) -> None:
     parts.size(
         "equipment-grounding-conductor",
         equipment_grounding_conductor,
-        {"device": device, "metal": metal, "sets": sets, "raceways": raceways},
+        inputs,
         part=say("Equipment grounding conductor"),
         start=say("Grounding bar of the building that feeds it"),
         end=say("Grounding bar of this building's disconnect"),
@@ -160,12 +184,12 @@ def _add_equipment_conductor(parts: PartList, device: float, metal: str, sets: i
     )
 
 
-def _add_old_way(parts: PartList, device: float, metal: str) -> None:
+def _add_old_way(parts: PartList, inputs: dict) -> None:
     parts.working.cite("grounding/separate_building_existing_neutral")
     parts.size(
         "grounded-conductor",
         equipment_grounding_conductor,
-        {"device": device, "metal": metal},
+        inputs,
         part=say("Grounded conductor (neutral) of the old supply, at least"),
         start=say("Neutral bar of the building that feeds it"),
         end=say("Neutral bar of this building's disconnect, bonded to its metal"),

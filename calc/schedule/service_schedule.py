@@ -1,21 +1,21 @@
-"""Every bonding and grounding part of a service."""
+"""The bonding and grounding parts of a service."""
 
 from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, Mend, calculator, needed
+from calc.declare import Answer, Choice, Mend, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.grounding.grounded_conductor import grounded_conductor
+from calc.grounding.grounded_conductor_place import SYSTEM_GROUNDING
+from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.supply_conductors import other_conductors, sets_of
-from calc.jumpers.main_bonding_jumper import main_bonding_jumper
-from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
-from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.rulebook import rule
 from calc.schedule import fields
-from calc.schedule.metal_parts import add_electrodes, add_metal_parts
+from calc.schedule.electrodes import add_electrodes
+from calc.schedule.metal_parts import OF_BUILDING, add_metal_parts, ask_for_building_systems
 from calc.schedule.part_list import PartList
-from calc.vocabulary import conductor_size
+from calc.schedule.service_disconnects import CORNER, add_disconnect, add_disconnects, add_supply_side, for_calculator
+from calc.vocabulary import conductor_size, one_of
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -30,12 +30,20 @@ DISCONNECTS = other_conductors(
     say("One entry for each enclosure. Leave it empty for a single one."),
     MOST_DISCONNECTS,
 )
-
+DISCONNECT_RACEWAYS = one_of(
+    say("Parallel sets to one disconnect run"),
+    say("Needed where one of several disconnects has parallel sets. Each raceway has a grounded conductor of its own."),
+    (
+        Choice("one", say("All in one raceway or nipple")),
+        Choice("each", say("Each set in a raceway or cable of its own")),
+    ),
+    rare=True,
+)
 
 @calculator(
     "service-schedule",
     name=say("Service schedule"),
-    purpose=say("Every bonding and grounding part of a service, sized and placed, each with its section."),
+    purpose=say("The bonding and grounding parts of a service, sized and placed, and what is left to judge."),
     submit=say("List the parts"),
     example={
         "edition": "2023",
@@ -53,7 +61,7 @@ def service_schedule(
     sets: Annotated[int, fields.SETS] = 1,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
     metal: Annotated[str, fields.METAL] = "copper",
-    raceways: Annotated[int, fields.RACEWAYS] = 1,
+    raceways: Annotated[int | None, fields.RACEWAYS] = None,
     raceway: Annotated[str, fields.RACEWAY] = "metal",
     electrodes: Annotated[str | None, fields.ELECTRODES] = None,
     metal_parts: Annotated[str | None, fields.METAL_PARTS] = None,
@@ -61,12 +69,13 @@ def service_schedule(
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
     ring: Annotated[str | None, fields.RING] = None,
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
+    disconnect_raceways: Annotated[str | None, DISCONNECT_RACEWAYS] = None,
 ) -> Answer:
-    """Give every bonding and grounding part of a service: part, size, from, to, why, section.
+    """Give the bonding and grounding parts of a service: part, size, from, to, why, section.
 
     When: a service up to 1000 V, one to six disconnect enclosures. Voltage, phases and load are not asked: the
     conductors entered carry them. Each part is sized by its own calculator; a case that one does not cover is
-    listed as not covered.
+    listed as not covered, what nothing entered decides as not judged.
 
     Parameters:
         conductor: size label of the largest ungrounded conductor ahead of the disconnects, "18" to "2000kcmil".
@@ -78,7 +87,8 @@ def service_schedule(
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; piping_device: ampere, 1 to
             10,000, needed for "other-metal".
         disconnects: conductors to each of several enclosures, "3/0,2x250kcmil"; None for a single one.
-        system_grounding: how the system is grounded.
+        disconnect_raceways: "one" or "each", needed where one of several disconnects has parallel sets.
+        system_grounding: "solidly-grounded", "corner-grounded", "ungrounded" or "impedance-grounded".
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.
@@ -91,99 +101,65 @@ def service_schedule(
     '2/0-copper'
     """
     needed(electrodes, "electrodes")
+    raceways = fields.raceways_of(sets, raceways)
     parts = PartList(working)
-    metals = {"conductor_metal": conductor_metal, "metal": metal}
-    supply = {"conductor": conductor, "sets": sets, **metals}
-    grounding = {"system_grounding": system_grounding}
-    served = sets_of(disconnects) or [(sets, conductor)]
-    if disconnects and len(served) == 1:
+    fed_by = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
+    supply = fed_by | {"raceways": raceways, "system_grounding": system_grounding}
+    served = sets_of(disconnects)
+    if len(served) == 1:
         raise Mend(
             "disconnects", say("Enter the conductors to two or more disconnects. For a single one leave it empty.")
         )
-    several = len(served) > 1
+    bar = say("bar of the grounded phase") if system_grounding == CORNER else say("neutral bar")
+    enclosure = say("Service enclosure or {bar}, or a grounding electrode conductor that is large enough", bar=bar)
+    if system_grounding == "ungrounded":
+        enclosure = say("Service enclosure, or a grounding electrode conductor that is large enough")
 
-    _add_supply_side(parts, supply | grounding, raceways, raceway, several)
-    for number, (own_sets, own_conductor) in enumerate(served, start=1):
-        own = {"conductor": own_conductor, "sets": own_sets, **metals, **grounding}
-        _add_disconnect(parts, own, number, len(served), raceways if not several else 1)
-    first, *others = served
+    add_supply_side(parts, supply, raceway, bool(served))
+    if served:
+        add_disconnects(parts, served, supply, disconnect_raceways, bar)
+    else:
+        add_disconnect(parts, supply, bar)
+    _note_the_grounding(system_grounding, working)
+    first, *others = served or [(sets, conductor)]
     add_electrodes(
         parts,
         electrodes,
-        _electrode_conductor_start(several, system_grounding),
-        {
+        _electrode_conductor_start(bool(served), system_grounding),
+        for_calculator(grounding_electrode_conductor, supply)
+        | {
             "conductor": first[1],
             "sets": first[0],
-            **metals,
-            **grounding,
             "ring": ring,
             "other_conductors": ",".join(f"{count}x{size}" if count > 1 else size for count, size in others) or None,
         },
+        "disconnects" if served else "conductor",
     )
     add_metal_parts(
         parts,
         metal_parts,
-        say("Service enclosure or neutral bar, or a grounding electrode conductor that is large enough"),
+        enclosure,
         "water",
         {"supply": "service"},
-        supply,
+        fed_by,
         None,
         piping_device,
+        OF_BUILDING,
     )
+    ask_for_building_systems(parts, say("Service enclosure, meter enclosure or grounding electrode conductor"))
     return parts.answer(say("Service schedule"), say("for this service"))
 
 
-def _add_supply_side(parts: PartList, supply: dict, raceways: int, raceway: str, several: bool) -> None:
-    if several:
-        parts.size(
-            "supply-side-bonding-jumper-wireway",
-            supply_side_bonding_jumper,
-            supply | {"place": "ahead-of-service-disconnects", "raceways": 1, "arrangement": "single"},
-            part=say("Supply-side bonding jumper of the wireway or meter"),
-            start=say("Neutral in the wireway or meter"),
-            end=say("Metal of the wireway, the meter and the nipples to the disconnects"),
-            why=say("Ahead of the first device only the neutral carries a fault back; the metal must reach it."),
+def _note_the_grounding(system_grounding: str, working: Working) -> None:
+    """Name what a grounded conductor is taken for: a neutral, which a corner-grounded delta has not."""
+    if system_grounding == "solidly-grounded":
+        working.note(
+            say(
+                "Taken here: a system with a grounded neutral. In a corner-grounded delta the grounded phase is as "
+                "large as a hot conductor ({section}): choose it under how the system is grounded.",
+                section=working.section("grounding/grounded_conductor_of_delta"),
+            )
         )
-    if raceway == fields.METAL_RACEWAY:
-        parts.size(
-            "supply-side-bonding-jumper",
-            supply_side_bonding_jumper,
-            supply | {"place": "service-raceway", "raceways": raceways, "arrangement": "one-per-raceway"},
-            part=say("Supply-side bonding jumper of each service raceway"),
-            start=say("Bonding bushing or other service bonding fitting on the raceway"),
-            end=say("Metal or neutral bar of the enclosure it enters"),
-            why=say("No device protects this raceway; locknuts alone do not count as its bond."),
-        )
-
-
-def _add_disconnect(parts: PartList, own: dict, number: int, count: int, raceways: int) -> None:
-    place, key = say("Service disconnect"), ""
-    neutral, jumper = say("Grounded conductor (neutral), at least"), say("Main bonding jumper")
-    if count > 1:
-        place, key = say("Service disconnect {number}", number=number), f"-{number}"
-        neutral = say("Grounded conductor (neutral) to disconnect {number}, at least", number=number)
-        jumper = say("Main bonding jumper in disconnect {number}", number=number)
-    parts.size(
-        f"grounded-conductor{key}",
-        grounded_conductor,
-        _only(
-            grounded_conductor,
-            own | {"metal": own["conductor_metal"], "raceways": raceways, "place": "service-disconnect"},
-        ),
-        part=neutral,
-        start=say("Utility"),
-        end=say("{place}: neutral bar", place=place),
-        why=say("It is the way back for a fault, whatever the neutral load."),
-    )
-    parts.size(
-        f"main-bonding-jumper{key}",
-        main_bonding_jumper,
-        own | {"enclosures": count},
-        part=jumper,
-        start=say("{place}: neutral bar", place=place),
-        end=say("Its enclosure and the bar of the equipment grounding conductors"),
-        why=say("Joins all the metal past it to the neutral, so that a fault opens the device."),
-    )
 
 
 def _electrode_conductor_start(several: bool, system_grounding: str) -> Sentence:
@@ -193,8 +169,6 @@ def _electrode_conductor_start(several: bool, system_grounding: str) -> Sentence
         return say("Metal enclosure of the service conductors, up to and in the disconnect")
     if system_grounding == "impedance-grounded":
         return say("Grounded side of the impedance")
+    if system_grounding == CORNER:
+        return say("Grounded phase in the service disconnect, or another point of it ahead")
     return say("Neutral bar of the service disconnect, or another point of the neutral ahead of it")
-
-
-def _only(calculator, inputs: dict) -> dict:
-    return {name: value for name, value in inputs.items() if name in calculator.fields}

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, Choice, calculator
-from calc.grounding.electrode_conductor_place import SEVERAL_DERIVED
-from calc.grounding.electrode_limit import DRIVEN, ELECTRODE_CHOICES, ELECTRODES
+from calc.declare import Answer, Choice, calculator, needed
+from calc.grounding.electrode_limit import ELECTRODE_CHOICES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
-from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.supply_conductors import shown_set
 from calc.schedule import fields
-from calc.schedule.derived_source import add_derived_source
-from calc.schedule.metal_parts import add_metal_parts, warn_of_a_lone_electrode
+from calc.schedule.derived_source import add_derived_source, ask_for_outdoor_source
+from calc.schedule.equipment_conductor import INCREASE
+from calc.schedule.metal_parts import add_derived_metal
 from calc.schedule.part_list import PartList
 from calc.schedule.secondary import (
     KVA,
@@ -20,7 +20,8 @@ from calc.schedule.secondary import (
     secondary_current,
     warn_of_a_large_device,
 )
-from calc.vocabulary import conductor_size, device_rating, one_of
+from calc.schedule.transformer_rows import add_electrode, add_primary, ask_for_conductor
+from calc.vocabulary import METAL_WORDS, conductor_size, device_rating, one_of
 from calc.words import say
 from calc.working import Working
 
@@ -43,14 +44,13 @@ ELECTRODE = one_of(say("Electrode"), say("Where the grounding electrode conducto
 PRIMARY_DEVICE = device_rating(
     say("Device of the primary"),
     say("It sizes the equipment grounding conductor to the transformer. Leave it empty if a raceway serves."),
-    rare=True,
 )
 
 
 @calculator(
     "transformer-schedule",
     name=say("Transformer schedule"),
-    purpose=say("Every bonding and grounding part of a separately derived transformer, sized and placed."),
+    purpose=say("The bonding and grounding parts of a separately derived transformer, sized, and what to judge."),
     submit=say("List the parts"),
     example={
         "edition": "2023",
@@ -58,6 +58,7 @@ PRIMARY_DEVICE = device_rating(
         "system": "208Y/120",
         "device": "225",
         "conductor": "4/0",
+        "electrode": "structural-metal",
         "metal_parts": "water-pipe,structural-metal",
     },
 )
@@ -72,15 +73,17 @@ def transformer_schedule(
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
     metal: Annotated[str, fields.METAL] = "copper",
     place: Annotated[str, BOND] = "source",
-    raceways: Annotated[int, fields.RACEWAYS] = 1,
-    electrode: Annotated[str, ELECTRODE] = "structural-metal",
+    raceways: Annotated[int | None, fields.RACEWAYS] = None,
+    electrode: Annotated[str | None, ELECTRODE] = None,
     metal_parts: Annotated[str | None, fields.METAL_PARTS] = None,
     common_conductor: Annotated[str, fields.COMMON] = "no",
     primary_device: Annotated[float | None, PRIMARY_DEVICE] = None,
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
     ring: Annotated[str | None, fields.RING] = None,
 ) -> Answer:
-    """Give every bonding and grounding part of one transformer, primary to first disconnect of the secondary.
+    """Give the bonding and grounding parts of one transformer, primary to first disconnect of the secondary.
+
+    What nothing entered decides is listed as not judged, with the question to answer.
 
     When: a transformer with a solidly grounded secondary up to 1000 V that is separately derived. Ungrounded and
     impedance-grounded secondaries, over 1000 V and direct current are not covered. Ampacity is the 75 °C column
@@ -93,7 +96,7 @@ def transformer_schedule(
         sets: conductors in parallel a phase, raceways: in how many raceways or cables, each 1 to 30.
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         place: "source" or "first-disconnect", where the neutral is bonded.
-        electrode: as in grounding_electrode_conductor; ring: size label of a ring's conductor.
+        electrode: as in grounding_electrode_conductor, needed; ring: size label of a ring's conductor.
         common_conductor: "yes" where several sources share one grounding electrode conductor.
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; piping_device: ampere, needed for
             "other-metal". primary_device: ampere, where a wire-type equipment grounding conductor comes with it.
@@ -104,50 +107,25 @@ def transformer_schedule(
     Source: the calculators of the parts; 240.21(C), 450.3(B), Table 310.16 (2017: 310.15(B)(16)).
 
     Example:
-    >>> result = transformer_schedule(edition="2023", kva="75", system="208Y/120", device="225", conductor="4/0")
+    >>> result = transformer_schedule(edition="2023", kva="75", device="225", conductor="4/0", electrode="water-pipe")
     >>> result.answer.values["sizes"]["system-bonding-jumper"]
     '2-copper'
     """
+    raceways = fields.raceways_of(sets, raceways)
     current = secondary_current(kva, system, working)
     warn_of_a_large_device(device, current, working)
+    taken = conductor is None
     conductor = secondary_conductor(conductor, sets, conductor_metal, device, working)
+    needed(electrode, "electrode")
     parts = PartList(working)
     supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
-
-    if primary_device is not None:
-        parts.size(
-            "equipment-grounding-conductor-primary",
-            equipment_grounding_conductor,
-            {"device": primary_device, "metal": metal},
-            part=say("Equipment grounding conductor of the primary"),
-            start=say("Panel that feeds the transformer"),
-            end=say("Metal of the transformer"),
-            why=say("A fault of the primary on the case opens the primary device through it."),
-        )
-    add_derived_source(parts, supply, place, raceways, say("Transformer"))
     shared = common_conductor == "yes"
     bonded = say("The point where the neutral is bonded to metal")
-    parts.size(
-        "grounding-electrode-conductor",
-        grounding_electrode_conductor,
-        supply
-        | {
-            "electrode": electrode,
-            "ring": ring,
-            "place": SEVERAL_DERIVED if shared else "separately-derived-system",
-        },
-        part=say("Grounding electrode conductor"),
-        start=say("The point where the neutral is bonded to metal, through a tap") if shared else bonded,
-        end=ELECTRODES[electrode],
-        why=say("Ties the new neutral and its metal to the earth of the building."),
-    )
-    frame = {
-        "supply": "common-electrode-conductor" if shared else "separately-derived-system",
-        "electrode": electrode if electrode in ("structural-metal", "water-pipe") else "other",
-    }
-    if electrode in DRIVEN:
-        warn_of_a_lone_electrode([electrode], working)
-    add_metal_parts(parts, metal_parts, bonded, "water-derived-system", frame, supply, None, piping_device)
+
+    add_primary(parts, primary_device, metal)
+    add_derived_source(parts, supply, place, raceways, say("Transformer"))
+    add_electrode(parts, electrode, supply | {"ring": ring}, shared, bonded)
+    add_derived_metal(parts, metal_parts, bonded, [electrode], supply, piping_device, shared=shared)
     parts.size(
         "equipment-grounding-conductor-secondary",
         equipment_grounding_conductor,
@@ -155,6 +133,22 @@ def transformer_schedule(
         part=say("Equipment grounding conductors past the first disconnect, where this device is the one ahead"),
         start=say("First disconnect"),
         end=say("Metal of what it feeds"),
-        why=say("Past the first device the device decides the size, not the conductors."),
+        why=say(
+            "Past the first device the device decides the size. It grows where that circuit's hot conductors are "
+            "larger than needed ({section}).",
+            section=working.section(INCREASE),
+        ),
     )
-    return parts.answer(say("Transformer schedule"), say("for this transformer"))
+    ask_for_outdoor_source(parts, say("Transformer"))
+    if not taken:
+        return parts.answer(say("Transformer schedule"), say("for this transformer"))
+    ask_for_conductor(parts, conductor, sets, conductor_metal, device)
+    return parts.answer(
+        say("Transformer schedule"),
+        say(
+            "for this transformer with {conductor} {metal} secondary conductors, which nobody entered",
+            conductor=shown_set(sets, conductor),
+            metal=METAL_WORDS[conductor_metal],
+        ),
+    )
+

@@ -206,8 +206,13 @@ def test_a_larger_supply_never_gives_a_smaller_part(slug, name):
         if name == "sets" and slug == "transformer-schedule":
             # Left out, the conductor is the smallest that carries the device: more sets then mean smaller ones.
             typed = {"conductor": "3/0"} | typed
+        if name == "sets" and slug.endswith("-schedule"):  # which ask how parallel sets run, and why they are so large
+            typed = {"raceways": "1"} | typed
+            if "minimum_conductor" in calculator.fields:
+                typed = typed | {"minimum_conductor": typed["conductor"]}
         if name == "minimum_conductor":
-            typed = {"installed_conductor": "500kcmil"} | typed
+            run = "installed_conductor" if "installed_conductor" in calculator.fields else "conductor"
+            typed = typed | {run: "500kcmil"}
         if name in ("device", "motor_current") and slug in BY_CIRCUIT:
             # Behind a larger device the same hot conductors are less of an increase: 250.122(B) then asks for less. So
             # the increase is told, or no hot conductor is entered.

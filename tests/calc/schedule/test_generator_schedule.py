@@ -85,3 +85,25 @@ def test_with_a_joined_neutral_the_bonds_at_the_service_serve():
     result = generator(neutral="joined", metal_parts="water-pipe")
     assert "water-pipe-bonding" not in result.answer.values["sizes"]
     assert any("serve here too" in str(words) for words in result.working.notes)
+
+
+def test_a_joined_neutral_without_a_device_carries_the_fault_and_is_asked_about():
+    """445.13(A); past a device 215.2(B) of 2023."""
+    for breaker, section in (("no", "445.13(A)"), ("yes", "215.2(B)")):
+        result = generator(neutral="joined", breaker=breaker, device="400")
+        (row,) = (row for row in result.answer.table.rows if str(row.cells["part"]).startswith("Neutral"))
+        assert row.status == "not-judged" and section in str(row.cells["section"])
+
+
+def test_conductors_larger_than_the_breaker_asks_for_are_asked_about():
+    """250.122(B): 100 A, 8 AWG (16,510 cmil); 3/0 (167,800) for 3 AWG (52,620): 52,648 cmil, so 2 AWG."""
+    inputs = dict(neutral="joined", breaker="yes", device="100", conductor="3/0")
+    assert [each.field for each in generator(**inputs).fix] == ["minimum_conductor"]
+    grown = generator(minimum_conductor="3", **inputs).answer.values["sizes"]
+    assert grown["equipment-grounding-conductor"] == "2-copper"
+
+
+def test_an_outdoor_place_is_asked_about_for_a_source_of_its_own_alone():
+    """250.30(C)."""
+    for neutral, asked in (("switched", True), ("joined", False)):
+        assert ("outdoor-source" in generator(neutral=neutral).answer.values["sizes"]) is asked

@@ -25,6 +25,8 @@ def test_a_worked_case_has_the_sizes_of_its_source(pair):
         (dict(conductor="3/0", electrodes="rod", disconnects="3/0,x"), "disconnects"),
         (dict(conductor="500kcmil", electrodes="rod", disconnects="3/0"), "disconnects"),
         (dict(conductor="500kcmil", electrodes="rod,ring"), "ring"),
+        (dict(conductor="500kcmil", electrodes="rod", disconnects="2x1/0,2"), "disconnect_raceways"),
+        (dict(conductor="500kcmil", electrodes="rod", sets="2"), "raceways"),
     ],
 )
 def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
@@ -89,6 +91,56 @@ def test_a_warning_of_several_parts_names_them_once():
 
 
 def test_each_disconnect_has_its_own_jumper_by_its_own_conductors():
-    result = service_schedule(edition="2023", conductor="500kcmil", electrodes="rod", disconnects="3/0,2x250kcmil,2")
+    result = service_schedule(
+        edition="2023",
+        conductor="500kcmil",
+        electrodes="rod",
+        disconnects="3/0,2x250kcmil,2",
+        disconnect_raceways="one",
+    )
     found = [result.answer.values["sizes"][f"main-bonding-jumper-{number}"] for number in (1, 2, 3)]
     assert found == ["4-copper", "1/0-copper", "8-copper"]  # 167,800, 500,000 and 66,360 cmil
+
+
+def sizes(**inputs):
+    return service_schedule(edition="2023", **inputs).answer.values["sizes"]
+
+
+def test_the_grounded_phase_of_a_corner_grounded_delta_is_as_large_as_a_hot_conductor():
+    """250.24(D)(3) of 2023, (C)(3) before: 6 AWG, where the table of a neutral gives 8 AWG behind 6 AWG."""
+    job = dict(conductor="6", electrodes="rod")
+    corner = service_schedule(edition="2023", system_grounding="corner-grounded", **job)
+    assert corner.answer.values["sizes"]["grounded-conductor"] == "6-copper"
+    assert corner.answer.values["sizes"]["main-bonding-jumper"] == "8-copper"
+    (row,) = (row for row in corner.answer.table.rows if "Grounded phase conductor" in str(row.cells["part"]))
+    assert "eutral" not in " ".join(map(str, row.cells.values()))
+    assert sizes(**job)["grounded-conductor"] == "8-copper"
+    said = [str(words) for words in service_schedule(edition="2023", **job).working.notes]
+    assert any("corner-grounded" in words and "250.24(D)(3)" in words for words in said)
+
+
+def test_the_grounded_conductor_of_the_common_supply_is_listed_ahead_of_several_disconnects():
+    """250.24(D)(2) of 2023: two raceways of 3/0, 4 AWG by the table and 1/0 in parallel, in each."""
+    found = sizes(conductor="3/0", sets="2", raceways="2", disconnects="3/0,3/0", electrodes="rod")
+    assert (found["grounded-conductor-supply"], found["grounded-conductor-1"]) == ("1/0-copper", "4-copper")
+
+
+def test_parallel_sets_to_one_disconnect_have_a_grounded_conductor_in_each_raceway():
+    """Together 2 x 105,600 cmil: 2 AWG in one raceway; in two, 1/0 in each, the least in parallel."""
+    job = dict(conductor="500kcmil", disconnects="2x1/0,2", electrodes="rod")
+    for share, size in (("one", "2-copper"), ("each", "1/0-copper")):
+        assert sizes(disconnect_raceways=share, **job)["grounded-conductor-1"] == size
+
+
+def test_a_meter_enclosure_is_asked_about_behind_any_raceway():
+    """250.92(A)."""
+    for raceway in ("metal", "nonmetallic"):
+        assert "service-enclosures" in sizes(conductor="2/0", raceway=raceway, electrodes="rod")
+
+
+def test_what_an_ungrounded_service_lacks_is_no_part_to_install():
+    result = service_schedule(
+        edition="2023", conductor="2/0", electrodes="rod", system_grounding="ungrounded", raceway="nonmetallic"
+    )
+    assert str(result.answer.in_one_line).startswith("1 part to install for this service; 2 not covered here; ")
+    assert (result.answer.values["to_install"], result.answer.values["not_covered"]) == (1, 2)

@@ -22,6 +22,8 @@ def test_a_worked_case_has_the_sizes_of_its_source(pair):
         (dict(kva="0", device="100"), "kva"),
         (dict(kva="75 A", device="100"), "kva"),
         (dict(kva="75"), "device"),
+        (dict(kva="75", device="225"), "electrode"),
+        (dict(kva="75", device="225", electrode="water-pipe", sets="2"), "raceways"),
     ],
 )
 def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
@@ -29,8 +31,12 @@ def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
     assert result.outcome == "fix" and [each.field for each in result.fix] == [field]
 
 
+def schedule(**inputs):
+    return transformer_schedule(**{"edition": "2023", "electrode": "structural-metal"} | inputs)
+
+
 def warnings(**inputs):
-    result = transformer_schedule(edition="2023", **inputs)
+    result = schedule(**inputs)
     assert result.outcome == "answer"
     return [str(words) for words in result.working.warnings]
 
@@ -44,12 +50,12 @@ def test_a_secondary_conductor_just_under_its_device_is_warned_of_and_at_it_is_n
 
 def test_without_a_conductor_the_smallest_that_carries_the_device_is_taken():
     for device, size in (("230", "4/0"), ("231", "250kcmil"), ("255", "250kcmil"), ("256", "300kcmil")):
-        result = transformer_schedule(edition="2023", kva="75", device=device)
+        result = schedule(kva="75", device=device)
         assert any(f"conductor={size}&" in row.link for row in result.answer.table.rows)
 
 
 def test_parallel_secondary_conductors_are_never_smaller_than_1_0():
-    result = transformer_schedule(edition="2023", kva="30", device="100", sets="2")
+    result = schedule(kva="30", device="100", sets="2", raceways="1")
     assert any("conductor=1/0&" in row.link for row in result.answer.table.rows)
 
 
@@ -78,7 +84,7 @@ def test_a_small_transformer_has_167_percent_and_no_next_rating():
 
 def test_a_second_neutral_bond_is_listed_as_to_be_left_out_wherever_the_first_is():
     for place in ("source", "first-disconnect"):
-        result = transformer_schedule(edition="2023", kva="75", device="225", place=place)
+        result = schedule(kva="75", device="225", place=place)
         assert result.answer.values["sizes"]["second-neutral-bond"] == "none"
 
 
@@ -106,3 +112,32 @@ def test_one_rod_is_warned_of_and_the_electrodes_of_the_building_are_not():
     for electrode, warned in (("rod", True), ("plate", True), ("structural-metal", False), ("water-pipe", False)):
         said = warnings(kva="75", device="225", electrode=electrode)
         assert any("25 ohm" in words for words in said) is warned
+
+
+def sizes(**inputs):
+    return schedule(**{"kva": "75", "device": "225", "conductor": "4/0"} | inputs).answer.values["sizes"]
+
+
+def test_a_primary_whose_device_nobody_entered_is_asked_about():
+    assert sizes()["equipment-grounding-conductor-primary"] == "not-judged"
+    assert sizes(primary_device="125")["equipment-grounding-conductor-primary"] == "6-copper"  # Table 250.122, to 200 A
+
+
+def test_secondary_conductors_that_nobody_entered_are_named_as_taken():
+    entered, taken = schedule(kva="75", device="225", conductor="4/0"), schedule(kva="75", device="225")
+    assert "secondary-conductors" not in entered.answer.values["sizes"]
+    assert "with 4/0 AWG copper secondary conductors, which nobody entered" in str(taken.answer.in_one_line)
+    assert taken.answer.values["sizes"]["secondary-conductors"] == "not-judged"
+
+
+def test_the_steel_is_spared_where_it_is_the_electrode_and_not_by_a_pipe_whose_bond_nobody_entered():
+    """250.104(D)(2) Exceptions No. 1 and No. 2; 4/0 copper: 2 AWG by Table 250.102(C)(1)."""
+    for electrode, size in (("structural-metal", "no-bond"), ("water-pipe", "2-copper")):
+        assert sizes(electrode=electrode, metal_parts="structural-metal")["structural-metal-bonding"] == size
+
+
+def test_the_neutral_of_a_bond_at_the_source_is_asked_about_and_of_one_in_the_disconnect_sized():
+    """250.30(A)(3): sized where the jumper is not at the source."""
+    source, disconnect = sizes(place="source"), sizes(place="first-disconnect")
+    assert (source["neutral"], "grounded-conductor" in source) == ("not-judged", False)
+    assert (disconnect["grounded-conductor"], "neutral" in disconnect) == ("2-copper", False)
