@@ -8,6 +8,7 @@ from typing import Annotated
 from calc.answer import Answer
 from calc.declare import NotCovered, calculator
 from calc.electrodes.entered import said_number
+from calc.rounded import at_most
 from calc.touch import deck_fields as ask
 from calc.touch.body import Currents
 from calc.touch.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, Metal, compared_metals
@@ -23,7 +24,6 @@ from calc.touch.deck_shown import (
     touch_chart,
 )
 from calc.touch.people import people_at, people_values, record_people, told_in_short
-from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -83,9 +83,10 @@ def deck_voltage(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold touch_volt and touch_percent (highest within 3 ft, or as far as the
-        mesh, square corners too), touch_volt_most (with how far the solution may be off), worst_ft, worst_line ("side" or "corner"), volt_at_distance, at_ft with side_volts and corner_volts,
-        step_inside_volt, step_across_volt, step_raised (against nothing in the deck), compared (the same of every
-        arrangement) and milliampere_wet_few to milliampere_shod_most, of few people and of the most at touch_volt_most.
+        mesh, square corners too), touch_volt_most (with how far the solution may be off), worst_ft, worst_line ("side"
+        or "corner"), volt_at_distance, at_ft with side_volts and corner_volts, step_inside_volt, step_across_volt,
+        step_raised (against nothing in the deck), compared (the same of every arrangement) and milliampere_wet_few to
+        milliampere_shod_most, of few people and of the most at touch_volt_most.
     Raises: nothing; bad input ends as `fix`, other forms and metal past the solution's limits as `not_covered`.
     Source: method of moments for thin wires in a half space; 680.26(B)(2).
 

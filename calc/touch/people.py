@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from calc.rounded import at_least, at_most
 from calc.touch.body import BODY, IMPEDANCE, PATHS, Currents, currents_behind
 from calc.touch.lasting_current import lasting_verdict
-from calc.rounded import at_least, at_most
 from calc.touch.shock_fields import DRY, HAND_FEET, WATER_WET
 from calc.words import Sentence, say
 from calc.working import Working

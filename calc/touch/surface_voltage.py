@@ -10,10 +10,10 @@ from calc.electrodes import electrode_fields as earth
 from calc.electrodes.entered import said_number, shown
 from calc.electrodes.soil import soil_resistivity
 from calc.fault.ranges import Between
+from calc.rounded import at_most
 from calc.touch import surface_fields as ask
 from calc.touch.buried_metal import Buried
 from calc.touch.buried_shape import LIMITS, metal_entered, too_shallow, ways_in_the_ground
-from calc.rounded import at_most
 from calc.touch.standing import current_through
 from calc.touch.surface_picture import WAY_WORDS, beside, comparison, cover_chart, distance_chart, spread
 from calc.touch.surface_words import state_what_it_means
