@@ -150,7 +150,7 @@ def deck_voltage(
             volt=at_most(most),
             width=shown_number(strip),
         ),
-        detail=_detail(people, metals[arrangement], profile, rise, working),
+        detail=_detail(people, metals[arrangement], deck, profile, rise, working),
         basis=LIMITS,
         said=f"{said_number(touch)}-volt",
         values={
@@ -174,18 +174,23 @@ def deck_voltage(
     )
 
 
-def _detail(people: Mapping[str, Currents], metal: Metal, profile: Profile, rise: float, working: Working) -> Sentence:
+def _detail(
+    people: Mapping[str, Currents], metal: Metal, deck: Deck, profile: Profile, rise: float, working: Working
+) -> Sentence:
     _, line, away = profile.worst
     words = {
         "people": told_in_short(people, working),
         "metal": metal.words,
+        "width": shown_number(2 * deck.half_width),
+        "length": shown_number(2 * deck.half_length),
         "ft": shown_number(round(away, 1)),
         "line": LINE_WORDS[line],
     }
     if metal.arrangement == ask.SHELL:
-        return say("{people} {metal}; worst {ft} ft {line}.", **words)
+        return say("{people} {metal}, pool {width} by {length} ft; worst {ft} ft {line}.", **words)
     return say(
-        "{people} {metal}; worst {ft} ft {line}. A dry slab over it can leave up to all of the {rise} V.",
+        "{people} {metal}, pool {width} by {length} ft; worst {ft} ft {line}. A dry slab over it can leave up to all "
+        "of the {rise} V.",
         rise=shown_number(rise),
         **words,
     )

@@ -498,6 +498,7 @@ def test_a_few_volts_on_a_deck_are_told_with_what_they_do_to_a_body():
     """15.9 V over 500 ohm are 31.8 mA, more than the 20 mA from which breathing may stop; 0.38 V are 0.76 mA, felt."""
     worst = str(deck(arrangement="grid", spacing=12, depth=1.5).answer.detail)
     assert worst.startswith("Through a body: wet 7.7 to 32 mA, it can kill; dry and barefoot")
+    assert "pool 16 by 32 ft" in worst  # a smaller one has more
     assert "wet 0.18 to 0.76 mA, it is felt" in str(deck(arrangement="mesh", rise=3).answer.detail)
 
 
