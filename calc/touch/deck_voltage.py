@@ -121,7 +121,7 @@ def deck_voltage(
     part, line, away = profile.worst
     record_touch(metals[arrangement], profile, rise, working)
     touch = working.compute(
-        say("Highest within {width} ft of the wall.", width=shown_number(strip)),
+        say("Highest within {width} ft of the wall and at the tips of its corners.", width=shown_number(strip)),
         "rise * part",
         "V",
         cites=(DECK_WIDTH,),
@@ -137,7 +137,16 @@ def deck_voltage(
     )
     record_steps(profile, rise, working)
     off = metals[arrangement].off
-    most = min(rise, touch + off / 100 * rise)
+    most = working.compute(
+        say("With what the solution may be off, at most."),
+        "touch + off * rise / 100",
+        "V",
+        (LIMITS,),
+        touch=touch,
+        off=off,
+        rise=rise,
+    )
+    most = min(rise, most)
     people = people_at(most, working)
     record_people(people, working)
     raised = warn_of_steps(arrangement, profile, profiles[ask.SHELL], rise, working)

@@ -45,7 +45,7 @@ def record_people(people: Mapping[str, Currents], working: Working) -> None:
     for who, currents in people.items():
         working.step(
             say(
-                "Through a body from hand to feet, {who}: {range}; {meaning}.",
+                "Through a body from one hand to both feet, {who}: {range} from few people to the most; {meaning}.",
                 who=PEOPLE_WORDS[who],
                 range=range_words(currents),
                 meaning=meaning_of(currents, working),
