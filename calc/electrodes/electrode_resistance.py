@@ -2,25 +2,29 @@
 
 from __future__ import annotations
 
-import math
 from typing import Annotated
 
 from calc.declare import Answer, calculator
 from calc.electrodes import electrode_fields as ask
 from calc.electrodes.electrode_shape import LIMITS, Measures, Shape, electrode_shape
+from calc.electrodes.electrode_words import (
+    SEASON,
+    assumptions_of,
+    detail_of,
+    headline_of,
+    note_what_it_is_worth,
+    remark_on_length,
+)
 from calc.electrodes.entered import said_number, shown
 from calc.electrodes.shape import encased
 from calc.electrodes.soil import KINDS_OF_SOIL, soil_resistivity
 from calc.fault.caution import state_the_model
 from calc.fault.ranges import Between
-from calc.rounded import about, at_least, at_most
-from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.words import say
+from calc.working import Working
 
 NAME = say("Resistance of an electrode")
 CONCRETE = "electrodes/concrete_resistivity"
-SEASON = "electrodes/season"
-LONGEST_ROD = "electrodes/longest_rod"
 
 
 @calculator(
@@ -89,13 +93,13 @@ def electrode_resistance(
     form = electrode_shape(measures, working)
     known = soil not in ask.SOIL_WORDS
     ohm = _resistance(_through_the_year(around, known, working), form, concrete_resistivity, working)
-    _remark_on(electrode, length, working)
-    _note_what_it_is_worth(electrode, rods, working)
-    state_the_model(working, _assumptions(electrode))
+    remark_on_length(electrode, length, working)
+    note_what_it_is_worth(electrode, rods, working)
+    state_the_model(working, assumptions_of(electrode))
     return Answer(
         name=NAME,
-        headline=_headline(ohm, known),
-        detail=_detail(form, electrode, concrete_resistivity),
+        headline=headline_of(ohm, known),
+        detail=detail_of(form, electrode, concrete_resistivity),
         basis=LIMITS if known else KINDS_OF_SOIL,
         said=f"{said_number(ohm.likely)}-ohm",
         values={
@@ -169,79 +173,3 @@ def _through_the_year(around: Between, known: bool, working: Working) -> Between
         (SEASON,),
     )
     return Between(around.low, around.likely, around.high * season["most"])
-
-
-def _headline(ohm: Between, known: bool) -> Sentence:
-    if known:
-        return say(
-            "About {likely} ohm in the soil as entered, up to {high} ohm when it is dry or frozen",
-            likely=about(ohm.likely),
-            high=at_most(ohm.high),
-        )
-    return say(
-        "{likely} ohm likely, {low} to {high} ohm possible",
-        likely=about(ohm.likely),
-        low=at_least(ohm.low),
-        high=at_most(ohm.high),
-    )
-
-
-def _detail(form: Shape, electrode: str, concrete_resistivity: float | None) -> Sentence:
-    if form.worst is not None:
-        return say("The first is a round ring, the last a very narrow one. An estimate. Only a measurement tells.")
-    if electrode == "concrete-encased" and concrete_resistivity is None:
-        return say("While its concrete stays damp; dry, it has many times more. Only a measurement tells.")
-    return say("An estimate. Only a measurement tells.")
-
-
-def _remark_on(electrode: str, length: float | None, working: Working) -> None:
-    """Warn of a rod longer than any usual one: soil is seldom alike so far down."""
-    longest = working.cite(LONGEST_ROD).value if electrode == "rod" else math.inf
-    if length is not None and length > longest:
-        working.warn(
-            say(
-                "A rod of {feet} ft is longer than the usual {most} ft, and soil is seldom alike so far down. Check "
-                "the length.",
-                feet=shown_number(length),
-                most=longest,
-            )
-        )
-
-
-def _note_what_it_is_worth(electrode: str, rods: int, working: Working) -> None:
-    season = working.cite(SEASON).rows[0]
-    working.note(
-        say(
-            "Season, rain and frost move the resistance of one electrode {least} to {most} times.",
-            least=season["least"],
-            most=season["most"],
-        )
-    )
-    if electrode in ("rod", "plate") and rods == 1:
-        limit = working.cite("grounding/rod_needs_second")
-        working.note(
-            say(
-                "A single rod, pipe or plate stands without a second electrode only where it measures {limit} ohm or "
-                "less ({section}). An estimate does not count.",
-                limit=limit.value,
-                section=limit.section,
-            )
-        )
-    working.note(
-        say(
-            "No electrode clears a fault on ordinary circuits, however good: the earth is never the fault path "
-            "({section}).",
-            section=working.section("naming/auxiliary_electrode"),
-        )
-    )
-
-
-def _assumptions(electrode: str) -> tuple[Sentence, ...]:
-    own = {
-        "rod": say("each rod begins at the surface and stands upright"),
-        "ring": say("the ring is level; without its width it may have any form, and a narrow one has more than a circle"),
-        "buried-wire": say("the wire is straight and level"),
-        "plate": say("the plate or strip lies flat"),
-        "concrete-encased": say("one bar along the middle of a straight footing, its concrete as a round shell"),
-    }
-    return (say("the soil is the same all around and far down"), own[electrode])

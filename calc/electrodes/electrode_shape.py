@@ -162,7 +162,7 @@ def _plate(one: float, other: float, depth: float, working: Working) -> float:
         raise _past_limit(say("a plate nearer to the surface than the radius of a disc of its area, or than its width"))
     if long > _limit("strip-length-by-width", working) * short * (1 + ROUNDING):
         value = shape.strip(long, short, depth)
-        words = say("Ohms of the strip in soil of 1 ohm·m: a wire with a quarter of its width as radius, and its image.")
+        words = say("Ohms of the strip in soil of 1 ohm·m: a wire with a quarter of its width as radius.")
     else:
         value = shape.plate(long, short, depth)
         words = say("Ohms of the plate in soil of 1 ohm·m: an oval disc of its area and its mirror image.")

@@ -148,7 +148,11 @@ def _too_flat(compared, ohm: float, probe: float, dimension: float, working: Wor
     (near, first), (far, last) = compared[0], compared[-1]
     least = ohm * dimension / probe / most * (_drawn(near / probe) - _drawn(far / probe))
     working.step(
-        say("With the current probe this near, from {near} to {far} ft they rise at least:", near=shown_number(near), far=shown_number(far)),
+        say(
+            "With the current probe this near, from {near} to {far} ft they rise at least:",
+            near=shown_number(near),
+            far=shown_number(far),
+        ),
         least,
         "ohm",
         cites=("electrodes/plateau_slope",),

@@ -16,9 +16,9 @@ from calc.fault.between_shown import (
     volt_words,
 )
 from calc.fault.caution import state_the_model
+from calc.rounded import at_most
 from calc.touch.lasting_current import warn_of_a_lasting_current
 from calc.touch.people import record_people
-from calc.rounded import at_most
 from calc.words import say
 from calc.working import Working, shown_number
 

@@ -24,9 +24,9 @@ from calc.fault.between_shown import (
     worst_of,
 )
 from calc.fault.between_words import BODY, say_what_it_means, show_the_steps
+from calc.rounded import at_most
 from calc.touch.body import Currents
 from calc.touch.people import WET, told_in_short
-from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 

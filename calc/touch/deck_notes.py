@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc.rounded import about, at_most
 from calc.touch.deck_fields import RING, SHELL
 from calc.touch.deck_profile import Profile
 from calc.words import say
@@ -45,8 +46,8 @@ def warn_of_steps(arrangement: str, profile: Profile, bare: Profile, rise: float
             say(
                 "This metal raises the step inside the deck: up to {volt} V from foot to foot. With nothing in the "
                 "deck it is {bare} V.",
-                volt=three_figures(profile.inside.part * rise),
-                bare=three_figures(bare.inside.part * rise),
+                volt=at_most(profile.inside.part * rise),
+                bare=about(bare.inside.part * rise),
             )
         )
     if profile.across.part > bare.across.part:
@@ -54,8 +55,8 @@ def warn_of_steps(arrangement: str, profile: Profile, bare: Profile, rise: float
             say(
                 "Whoever steps off the edge of the deck has up to {volt} V from foot to foot. With nothing in the "
                 "deck it is {bare} V.",
-                volt=three_figures(profile.across.part * rise),
-                bare=three_figures(bare.across.part * rise),
+                volt=at_most(profile.across.part * rise),
+                bare=about(bare.across.part * rise),
             )
         )
     return inside

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from calc.answer import Chart, Line, Row, Table
+from calc.rounded import about
 from calc.touch.deck import LIMITS, Metal
 from calc.touch.deck_fields import SHELL
 from calc.touch.deck_profile import CORNER, SIDE, Profile
 from calc.words import Sentence, say
-from calc.working import Working, shown_number, three_figures
+from calc.working import Working, shown_number
 
 LOOKED_AT = (0.5, 1.5, 3.0, 6.0)
 LINE_WORDS = {SIDE: say("out from the middle of a long side"), CORNER: say("out from a corner")}
@@ -20,12 +21,12 @@ LEAST_VOLT = 0.0005
 
 
 def volt_figure(volt: float) -> str | Sentence:
-    """Give a voltage to three digits; never as nothing.
+    """Give a voltage in two digits, since it may be off by a hundredth of the rise; never as nothing.
 
     >>> volt_figure(53.728), str(volt_figure(0.0003))
-    ('53.7', 'less than 0.0005')
+    ('54', 'less than 0.0005')
     """
-    return three_figures(volt) if volt >= LEAST_VOLT else say("less than {least}", least=shown_number(LEAST_VOLT))
+    return about(volt) if volt >= LEAST_VOLT else say("less than {least}", least=shown_number(LEAST_VOLT))
 
 
 def record_touch(metal: Metal, profile: Profile, rise: float, working: Working) -> None:

@@ -8,6 +8,7 @@ from typing import Annotated
 from calc.answer import Answer
 from calc.declare import NotCovered, calculator
 from calc.electrodes.entered import said_number
+from calc.rounded import at_most
 from calc.touch import deck_fields as ask
 from calc.touch.body import Currents
 from calc.touch.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, Metal, compared_metals
@@ -23,7 +24,6 @@ from calc.touch.deck_shown import (
     touch_chart,
 )
 from calc.touch.people import people_at, people_values, record_people, told_in_short
-from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -83,9 +83,10 @@ def deck_voltage(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold touch_volt and touch_percent (highest within 3 ft, or as far as the
-        mesh, square corners too), touch_volt_most (with how far the solution may be off), worst_ft, worst_line ("side" or "corner"), volt_at_distance, at_ft with side_volts and corner_volts,
-        step_inside_volt, step_across_volt, step_raised (against nothing in the deck), compared (the same of every
-        arrangement) and milliampere_wet_few to milliampere_shod_most, of few people and of the most at touch_volt_most.
+        mesh, square corners too), touch_volt_most (with how far the solution may be off), worst_ft, worst_line ("side"
+        or "corner"), volt_at_distance, at_ft with side_volts and corner_volts, step_inside_volt, step_across_volt,
+        step_raised (against nothing in the deck), compared (the same of every arrangement) and milliampere_wet_few to
+        milliampere_shod_most, of few people and of the most at touch_volt_most.
     Raises: nothing; bad input ends as `fix`, other forms and metal past the solution's limits as `not_covered`.
     Source: method of moments for thin wires in a half space; 680.26(B)(2).
 
@@ -120,7 +121,7 @@ def deck_voltage(
     part, line, away = profile.worst
     record_touch(metals[arrangement], profile, rise, working)
     touch = working.compute(
-        say("Highest within {width} ft of the wall.", width=shown_number(strip)),
+        say("Highest within {width} ft of the wall and at the tips of its corners.", width=shown_number(strip)),
         "rise * part",
         "V",
         cites=(DECK_WIDTH,),
@@ -136,7 +137,16 @@ def deck_voltage(
     )
     record_steps(profile, rise, working)
     off = metals[arrangement].off
-    most = min(rise, touch + off / 100 * rise)
+    most = working.compute(
+        say("With what the solution may be off, at most."),
+        "touch + off * rise / 100",
+        "V",
+        (LIMITS,),
+        touch=touch,
+        off=off,
+        rise=rise,
+    )
+    most = min(rise, most)
     people = people_at(most, working)
     record_people(people, working)
     raised = warn_of_steps(arrangement, profile, profiles[ask.SHELL], rise, working)
@@ -149,7 +159,7 @@ def deck_voltage(
             volt=at_most(most),
             width=shown_number(strip),
         ),
-        detail=_detail(people, metals[arrangement], profile, rise, working),
+        detail=_detail(people, metals[arrangement], deck, profile, rise, working),
         basis=LIMITS,
         said=f"{said_number(touch)}-volt",
         values={
@@ -173,18 +183,23 @@ def deck_voltage(
     )
 
 
-def _detail(people: Mapping[str, Currents], metal: Metal, profile: Profile, rise: float, working: Working) -> Sentence:
+def _detail(
+    people: Mapping[str, Currents], metal: Metal, deck: Deck, profile: Profile, rise: float, working: Working
+) -> Sentence:
     _, line, away = profile.worst
     words = {
         "people": told_in_short(people, working),
         "metal": metal.words,
+        "width": shown_number(2 * deck.half_width),
+        "length": shown_number(2 * deck.half_length),
         "ft": shown_number(round(away, 1)),
         "line": LINE_WORDS[line],
     }
     if metal.arrangement == ask.SHELL:
-        return say("{people} {metal}; worst {ft} ft {line}.", **words)
+        return say("{people} {metal}, pool {width} by {length} ft; worst {ft} ft {line}.", **words)
     return say(
-        "{people} {metal}; worst {ft} ft {line}. A dry slab over it can leave up to all of the {rise} V.",
+        "{people} {metal}, pool {width} by {length} ft; worst {ft} ft {line}. A dry slab over it can leave up to all "
+        "of the {rise} V.",
         rise=shown_number(rise),
         **words,
     )

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from calc.rounded import at_least, at_most
 from calc.touch.body import BODY, IMPEDANCE, PATHS, Currents, currents_behind
 from calc.touch.lasting_current import lasting_verdict
-from calc.rounded import at_least, at_most
 from calc.touch.shock_fields import DRY, HAND_FEET, WATER_WET
 from calc.words import Sentence, say
 from calc.working import Working
@@ -45,7 +45,7 @@ def record_people(people: Mapping[str, Currents], working: Working) -> None:
     for who, currents in people.items():
         working.step(
             say(
-                "Through a body from hand to feet, {who}: {range}; {meaning}.",
+                "Through a body from one hand to both feet, {who}: {range} from few people to the most; {meaning}.",
                 who=PEOPLE_WORDS[who],
                 range=range_words(currents),
                 meaning=meaning_of(currents, working),

@@ -7,11 +7,11 @@ from typing import Annotated
 from calc.answer import Chart, Line
 from calc.declare import Answer, calculator, needed
 from calc.electrodes.entered import said_number
+from calc.rounded import at_least, at_most
 from calc.touch import shock_fields as ask
 from calc.touch import shock_words as tell
 from calc.touch.body import IMPEDANCE, Currents, body_currents
 from calc.touch.lasting_current import LET_GO, lasting_verdict, least_let_go
-from calc.rounded import at_least, at_most
 from calc.touch.time_zones import (
     ZONES,
     fibrillation_limit,

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from calc.declare import NotCovered
+from calc.rounded import at_most
 from calc.touch.body import Currents
 from calc.touch.lasting_current import BREATHING, CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT, LET_GO
-from calc.rounded import at_most
 from calc.touch.shock_fields import (
     DRY,
     FOOT_FOOT,

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from calc.fault.caution import state_the_model
-from calc.touch.lasting_current import warn_of_a_lasting_current
 from calc.rounded import at_most
+from calc.touch.lasting_current import warn_of_a_lasting_current
 from calc.touch.surface_fields import WET
 from calc.words import say
 from calc.working import Working

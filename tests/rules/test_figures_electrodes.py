@@ -93,7 +93,7 @@ def test_readings_reach_6_percent_to_each_side_which_probes_at_52_and_72_percent
 
 
 def test_no_electrode_has_more_ohms_for_its_dimension_than_the_slope_counts():
-    """Dwight: a rod has ln(4 L / a) - 1, 6.1 at 8 ft of 5/8 in; a wire in a trench the same and its image, 17.4 at 1,000 ft."""
+    """Dwight: a rod has ln(4 L / a) - 1, 6.1 at 8 ft of 5/8 in; a wire in a trench and its image 17.4 at 1,000 ft."""
     most = value("plateau_slope")
     assert most == 20
     assert math.log(4 * 2.4384 / 0.0079375) - 1 == pytest.approx(6.1, abs=0.05)

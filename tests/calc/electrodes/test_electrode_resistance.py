@@ -175,7 +175,9 @@ def test_a_ring_of_unknown_form_spans_a_circle_to_a_line_and_one_with_its_width_
     assert electrode(**RING, width="98ft").answer.values == narrow.values
 
 
-@pytest.mark.parametrize(("width", "outcome"), [("99.9ft", "fix"), ("120ft", "fix"), ("0.1ft", "fix"), ("99ft", "answer")])
+@pytest.mark.parametrize(
+    ("width", "outcome"), [("99.9ft", "fix"), ("120ft", "fix"), ("0.1ft", "fix"), ("99ft", "answer")]
+)
 def test_a_ring_is_no_wider_than_half_of_its_wire(width, outcome):
     """Ten diameters of 2 AWG are 0.215 ft."""
     result = electrode(**RING, width=width)
@@ -191,7 +193,9 @@ def test_a_resistivity_past_all_that_were_measured_is_remarked(resistivity, rema
     assert ("Check the unit" in words(electrode(**(ROD | {"resistivity": resistivity})))) == remarked
 
 
-@pytest.mark.parametrize(("length", "remarked"), [("8ft", False), ("100ft", False), ("100.1ft", True), ("1000ft", True)])
+@pytest.mark.parametrize(
+    ("length", "remarked"), [("8ft", False), ("100ft", False), ("100.1ft", True), ("1000ft", True)]
+)
 def test_a_rod_longer_than_any_usual_one_is_remarked(length, remarked):
     assert ("Check the length" in words(electrode(**(ROD | {"length": length})))) == remarked
     assert "Check the length" not in words(electrode(**(RING | {"length": "1000ft"})))

@@ -68,6 +68,11 @@ def test_the_most_is_what_shock_limits_gives_wet_on_ground_that_counts_as_nothin
         assert found["milliampere_most"] == pytest.approx(shock.values["milliampere_most"], rel=1e-6)
 
 
+def test_the_headline_names_the_voltage_of_the_metal_and_what_a_body_takes():
+    assert "over metal at 120 V, up to 76 mA through a body there" in str(ground(ELBOW).answer.headline)
+    assert "through a body 3 ft from there" in str(ground(ELBOW, distance="3ft").answer.headline)
+
+
 @pytest.mark.parametrize("inputs", [ELBOW, PIPE, FITTING])
 def test_more_cover_means_less_voltage_but_never_none(inputs):
     over = [values(inputs, cover=f"{inches}in")["volt_over_low"] for inches in (2, 6, 12, 18, 36, 60, 240)]
