@@ -80,7 +80,7 @@ def plain_citation(cited: Rule) -> dict:
 def said_before(result: Result) -> dict | None:
     """Give what a link's maker was answered when it is not what is answered now, and the changes that explain it.
 
-    Where a field is to be mended now, `now` is "fix": the maker of the link had an answer, and must not lose sight of it.
+    Where a field is to be mended now, `now` is "fix": an answer that the link was made with is not to be lost.
     """
     if result.said_before in ("", result.said):
         return None

@@ -3,7 +3,16 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.vocabulary import MOST_AMPERE, MOST_SETS, amount, conductor_size, device_rating, metal_of, one_of, whole_number
+from calc.vocabulary import (
+    MOST_AMPERE,
+    MOST_SETS,
+    amount,
+    conductor_size,
+    device_rating,
+    metal_of,
+    one_of,
+    whole_number,
+)
 from calc.words import say
 
 MOST_CIRCUITS = 100
