@@ -10,7 +10,7 @@ from calc.field import LONGEST_TEXT
 from calc.unit_names import SHOWN
 from calc.words import Sentence, say
 from calc.working import shown_number
-from calc.written import read_within
+from calc.written import plain_number, read_within
 
 METAL_WORDS = {
     "copper": say("copper"),
@@ -18,6 +18,7 @@ METAL_WORDS = {
     "copper-clad-aluminum": say("copper-clad aluminum"),
 }
 MOST_AMPERE = 10_000
+SMALL = 0.001  # below it four decimals do not tell an amount
 _METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
 
 
@@ -102,7 +103,8 @@ def amount(
         return value
 
     def show(value: float) -> str:
-        return f"{shown_number(value)} {SHOWN.get(unit, unit)}"
+        number = shown_number(value) if value == 0 or abs(value) >= SMALL else plain_number(float(f"{value:.3g}"))
+        return f"{number} {SHOWN.get(unit, unit)}"
 
     return Field(label, hint, enter, read, show=show, rare=rare, number=number)
 

@@ -21,7 +21,7 @@ _ALIKE = str.maketrans(
     | dict.fromkeys("\N{MINUS SIGN}\N{EN DASH}\N{NON-BREAKING HYPHEN}\N{HYPHEN}", "-")
     | dict.fromkeys("“”″\"", "in")
     | dict.fromkeys("\N{FRACTION SLASH}\N{DIVISION SLASH}", "/")
-    | dict.fromkeys("°\N{MASCULINE ORDINAL INDICATOR}", "")
+    | dict.fromkeys("°\N{MASCULINE ORDINAL INDICATOR}", "deg")
     | {"×": "x"}
     | {"½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅛": " 1/8", "⅜": " 3/8", "⅝": " 5/8", "⅞": " 7/8", "⅓": " 1/3"}
     | {"⅔": " 2/3"}

@@ -107,7 +107,7 @@ def test_written_quantities_are_read_in_the_unit_wanted(written, unit, value):
         ("5 parsec", "ft"), ("0x10", "ft"), ("5 ft; import os", "ft"), ("5 ft 14 in", "ft"), ("5 ft 6 ft", "ft"),
         ("5-10 ft", "ft"), ("1 2 ft", "ft"), ("12/2 ft", "ft"), ("5/4 in", "in"), ("1/0 in", "in"), ("1_000", "A"),
         ("120/240 V", "V"), ("480/277", "V"), ("120 VDC", "V"), ("75 kW", "kVA"), ("75 %", "kVA"), ("8 %", ""),
-        ("293 K", "°C"), ("²", "A"), ("٢", "A"), ("２", "A"), ("--4 F", "°C"), ("10x", "A"), ("10 W", "A"),
+        ("293 K", "°C"), ("68°", "°C"), ("5°", "ohm"), ("²", "A"), ("٢", "A"), ("２", "A"), ("--4 F", "°C"), ("10x", "A"), ("10 W", "A"),
     ],
 )  # fmt: skip
 def test_what_is_no_such_quantity_is_refused(written, unit):
@@ -251,6 +251,12 @@ def test_every_spelling_gives_the_same_value_in_every_field_of_its_unit(unit):
             for comma in ("2,4", "1,25", "0,125", "1,2345", "12,34"):
                 assert not reads(asked, f"{comma} {unit}"), (slug, name, comma)
     assert checked > 5
+
+
+def test_a_small_amount_is_never_shown_as_none():
+    loop = CALCULATORS["ground-fault-loop"].fields["joint"]
+    assert loop.show(read_field(loop, "30 µΩ")) == "0.00003 ohm"
+    assert loop.show(read_field(loop, "0.25")) == "0.25 ohm" and loop.show(read_field(loop, "0")) == "0 ohm"
 
 
 def test_a_number_in_a_link_is_written_plainly_whatever_its_size():

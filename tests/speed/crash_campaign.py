@@ -24,7 +24,7 @@ from tests.calc.strategies import HOSTILE, kind_of, others, spellings, texts
 CHUNK, CHUNKS = 5_000, 20
 SHOWN = 3
 OUTCOMES = ("answer", "fix", "not_covered")
-LETTERS = "0123456789/.,-+ xXaAftinkcmilMWG\0\u202e'\"<>{}%&?=;#²½٣"
+LETTERS = "0123456789/.,-+ xXaAftinkcmilMWGµΩ°½″\0\u202e'\"<>{}%&?=;#²½٣"
 BROKEN = re.compile(r"[{}]|\bNone\b(?! of)(?!: leave it out)|\bnan\b|\binf\b|\bTrue\b|\bFalse\b|\de[+-]?\d|  ")
 MODELS = ("electrodes", "fault", "measure", "touch")
 # Amperes up to the next ten and whole feet down, toward the safe side: three figures would give a worse bound.
