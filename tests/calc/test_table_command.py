@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 from calc import CALCULATORS
+from calc.__main__ import main
 from calc.table import answer_table
 
 ROOT = Path(__file__).parents[2]
@@ -122,19 +123,20 @@ def test_a_file_that_cannot_hold_the_answers_is_told_and_nothing_is_left(out, sa
     assert [each.name for each in schedule.parent.iterdir()] == ["schedule.csv"] and schedule.read_bytes() == before
 
 
-@pytest.mark.parametrize("table", [b"colour\ngreen\n", b""])
-def test_a_table_that_cannot_be_used_leaves_an_older_file_of_answers_as_it_was(table, tmp_path):
-    out = tmp_path / "answers.csv"
+@pytest.mark.parametrize("table", ["colour\ngreen\n", ""])
+def test_a_table_that_cannot_be_used_leaves_an_older_file_of_answers_as_it_was(table, schedule, capsys):
+    schedule.write_text(table)
+    out = schedule.with_name("answers.csv")
     out.write_text("an older table")
-    done = run("main-bonding-jumper", "--table", "-", "--out", str(out), table=table)
-    assert done.returncode == 2 and json.loads(done.stdout)["outcome"] == "fix"
-    assert [each.read_text() for each in tmp_path.iterdir()] == ["an older table"]
+    assert main(["main-bonding-jumper", "--table", str(schedule), "--out", str(out)]) == 2
+    assert json.loads(capsys.readouterr().out)["outcome"] == "fix"
+    assert out.read_text() == "an older table" and len(list(out.parent.iterdir())) == 2
 
 
 @pytest.mark.parametrize("arguments", [["--out", "x.csv"], ["--table", "-", "--out"]])
-def test_a_file_of_answers_goes_with_a_table_and_has_a_name(arguments):
-    done = run("main-bonding-jumper", *arguments)
-    assert done.returncode == 2 and json.loads(done.stdout)["fix"][0]["field"] == "--out"
+def test_a_file_of_answers_goes_with_a_table_and_has_a_name(arguments, capsys):
+    assert main(["main-bonding-jumper", *arguments]) == 2
+    assert json.loads(capsys.readouterr().out)["fix"][0]["field"] == "--out"
 
 
 def test_a_table_that_is_stopped_says_so_and_leaves_no_half_file(tmp_path):
