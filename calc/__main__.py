@@ -1,8 +1,9 @@
 """The command line: `python -m calc SLUG name=value ...` prints JSON.
 
-Exit code 0 for an answer or a case not covered, 2 when a field needs mending.
-Without a slug it lists every calculator with its fields. `python -m calc SLUG --table FILE`
-answers every row of a table and prints a table; `-` stands for standard input.
+Exit code 0 for an answer or a case not covered, 2 when a field needs mending, 1 when the answer could not be
+written, 130 when it was stopped. Without a slug it lists every calculator with its fields. `python -m calc SLUG
+--table FILE` answers every row of a table and prints a table; `-` stands for standard input; `--out FILE` puts the
+answers into a file, which appears only when it is whole.
 """
 
 from __future__ import annotations
@@ -11,15 +12,19 @@ import json
 import os
 import sys
 from collections import Counter
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import BinaryIO
 
 from calc.catalogue import CALCULATORS
 from calc.declare import Calculator, Fix, echo
+from calc.destination import Unwritable, destination
 from calc.editions import EDITIONS
 from calc.plain import SCHEMA, plain_calculator, plain_fix, plain_result
 from calc.table import TableFault, answer_table, counted
 from calc.words import Sentence, say
 
-TABLE = "--table"
+TABLE, OUT = "--table", "--out"
 
 
 def main(arguments: list[str]) -> int:
@@ -37,42 +42,79 @@ def main(arguments: list[str]) -> int:
     if slug not in CALCULATORS:
         words = say("There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS))
         return show(_fix(echo(slug), words), 2)
-    file = None
-    if TABLE in written:
-        place = written.index(TABLE)
-        file, written = written[place + 1 : place + 2], written[:place] + written[place + 2 :]
+    file, written = _option(TABLE, written)
+    out, written = _option(OUT, written)
+    if out is not None and (file is None or not out):
+        return show(_fix(OUT, say("Write it with --table, and name a file for the answers.")), 2)
     unreadable = [text for text in written if "=" not in text]
     if unreadable:
         return show(_fix(echo(unreadable[0]), say("Write each input as name=value.")), 2)
     pairs = [tuple(text.split("=", 1)) for text in written]
     if file is not None:
-        return table(CALCULATORS[slug], *(file or [""]), pairs)
+        return table(CALCULATORS[slug], file, out, pairs)
     result = CALCULATORS[slug].run(pairs)
     return show(plain_result(result), 2 if result.outcome == "fix" else 0)
 
 
-def table(calculator: Calculator, file: str, pairs: list[tuple[str, str]]) -> int:
-    """Answer every row of the table in `file` on standard output, `pairs` for what a row leaves out; the exit code.
+def _option(name: str, written: list[str]) -> tuple[str | None, list[str]]:
+    """Give the text after an option, "" where none is, None without the option, and what else was written."""
+    if name not in written:
+        return None, written
+    place = written.index(name)
+    return "".join(written[place + 1 : place + 2]), written[:place] + written[place + 2 :]
 
-    The code is 2 when a row is to fix, and then all other rows are answered nevertheless.
+
+def table(calculator: Calculator, file: str, out: str | None, pairs: list[tuple[str, str]]) -> int:
+    """Answer every row of the table in `file`, `pairs` for what a row leaves out, into `out`; give the exit code.
+
+    The code is 2 when a row is to fix, and then all other rows are answered nevertheless. Without `out` the rows go
+    to standard output one by one; when they end early, the last line on standard error says so.
     """
-    try:
-        stream = sys.stdin.buffer if file == "-" else open(file, "rb")
-    except (OSError, ValueError):
-        return show(_fix(TABLE, say("No file of this name can be read. Write a file that holds a table, or -.")), 2)
     counts = Counter()
-    write = sys.stdout.buffer.write
     try:
-        answered = answer_table(calculator, stream, pairs)
-        write(_bytes(answered.first_line()))
-        for row in answered.rows:
-            counts[row["outcome"]] += 1
-            write(_bytes(answered.line(row.values())))
-        sys.stdout.buffer.flush()
+        with _opened(file) as stream, destination(out, stream) as write:
+            answered = answer_table(calculator, stream, pairs)
+            write(_bytes(answered.first_line()))
+            for row in answered.rows:
+                write(_bytes(answered.line(row.values())))
+                counts[row["outcome"]] += 1
     except TableFault as fault:
         return show({"schema": SCHEMA, "outcome": "fix", "fix": plain_fix(fault.fix)}, 2)
-    print(counted(counts), file=sys.stderr)
+    except Unwritable as fault:
+        return _stopped(fault.words, 1)
+    except KeyboardInterrupt:
+        return _stopped(say("Stopped. {counts} The table is not whole.", counts=counted(counts)), 130)
+    tell(counted(counts))
     return 2 if counts["fix"] else 0
+
+
+@contextmanager
+def _opened(file: str) -> Iterator[BinaryIO]:
+    """Give the bytes of a file, or of standard input for "-". Raises: TableFault."""
+    try:
+        stream = sys.stdin.buffer if file == "-" else open(file, "rb")
+    except (OSError, ValueError, AttributeError):  # what no file, no name and a closed standard input are
+        words = say("No file of this name can be read. Write a file that holds a table, or -.")
+        raise TableFault((Fix(TABLE, TABLE, words),)) from None
+    with stream:
+        yield stream
+
+
+def _stopped(words: Sentence, code: int) -> int:
+    """Tell why nothing more is written, throw away what still waits to be, and give the exit code back."""
+    tell(words)
+    if sys.stdout is not None:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    return code
+
+
+def tell(words: Sentence) -> None:
+    """Say something on standard error, where there is one."""
+    if sys.stderr is not None:
+        try:
+            print(words, file=sys.stderr, flush=True)
+        except OSError:  # it is full or closed, and there is no third place to say so
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
 
 
 def _bytes(line: str) -> bytes:
@@ -81,7 +123,14 @@ def _bytes(line: str) -> bytes:
 
 def show(document: dict, code: int) -> int:
     """Print a document as JSON and give the exit code back."""
-    print(json.dumps(document, indent=2, ensure_ascii=False))
+    if sys.stdout is None:
+        return _stopped(say("Standard output is closed. Nothing was written."), 1)
+    try:
+        print(json.dumps(document, indent=2, ensure_ascii=False), flush=True)
+    except BrokenPipeError:
+        raise
+    except OSError as fault:
+        return _stopped(say("It could not be written whole: {reason}.", reason=fault.strerror), 1)
     return code
 
 
@@ -90,12 +139,11 @@ def _fix(field: str, words: Sentence) -> dict:
 
 
 if __name__ == "__main__":
-    # What cannot be encoded becomes a JSON escape.
-    sys.stdout.reconfigure(encoding="utf-8", errors="backslashreplace")
+    if sys.stdout is not None:
+        # What cannot be encoded becomes a JSON escape.
+        sys.stdout.reconfigure(encoding="utf-8", errors="backslashreplace")
     try:
-        code = main(sys.argv[1:])
-        sys.stdout.flush()
-        sys.exit(code)
+        sys.exit(main(sys.argv[1:]))
     except BrokenPipeError:
         # Whoever reads wants no more; Python would say so once more when it ends.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

@@ -72,7 +72,9 @@ class Result:
 
     @property
     def said(self) -> str:
-        """The answer as a link carries it."""
+        """The answer as a link carries it; "fix" where there is none until a field is mended."""
+        if self.outcome == "fix":
+            return "fix"
         return self.answer.said if self.answer else "not-covered"
 
     @property
@@ -157,8 +159,8 @@ class Calculator:
             else:
                 try:
                     values[name] = read_field(readable[name], text)
-                except ValueError:
-                    fix[name] = Fix(name, readable[name].label, mend(readable[name], text))
+                except ValueError as fault:
+                    fix[name] = Fix(name, readable[name].label, mend(readable[name], text, fault))
         for name, asked in self.fields.items():
             if name not in values and name not in fix:
                 if name in self.defaults:

@@ -12,6 +12,14 @@ LONGEST_ECHO = 40
 MANY_CHOICES = 6
 
 
+class Unclear(ValueError):
+    """What was typed can mean two things, or says what this field does not ask: what to write instead."""
+
+    def __init__(self, words: Sentence):
+        super().__init__(str(words))
+        self.words = words
+
+
 @dataclass(frozen=True)
 class Choice:
     """One option of a field: the value in links, and the words beside it."""
@@ -72,10 +80,12 @@ def _in_order(choices: tuple[Choice, ...], text: str) -> str:
     return ",".join(chosen)
 
 
-def mend(asked: Field, text: str) -> Sentence:
-    """Give the sentence that tells what to enter instead of `text`."""
+def mend(asked: Field, text: str, fault: ValueError | None = None) -> Sentence:
+    """Give the sentence that tells what to enter instead of `text`, which ended in `fault`."""
     if not text.strip():
         return say("Choose one of those listed.") if _many(asked) else asked.enter
+    if isinstance(fault, Unclear):
+        return say("“{typed}” does not fit here. {why} {enter}", typed=echo(text), why=fault.words, enter=asked.enter)
     return say("“{typed}” does not fit here. {enter}", typed=echo(text), enter=asked.enter)
 
 

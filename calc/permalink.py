@@ -6,6 +6,7 @@ from functools import lru_cache
 from urllib.parse import parse_qsl, quote
 
 from calc.declare import Result
+from calc.written import plain_number
 
 
 def read(query: str) -> list[tuple[str, str]]:
@@ -62,7 +63,11 @@ def _given(result: Result) -> list[tuple[str, object]]:
 
 
 def _query(pairs: list[tuple[str, object]]) -> str:
-    return "&".join(f"{_quoted(name)}={_quoted(str(value))}" for name, value in pairs)
+    return "&".join(f"{_quoted(name)}={_quoted(_plain(value))}" for name, value in pairs)
+
+
+def _plain(value: object) -> str:
+    return plain_number(value) if isinstance(value, float) else str(value)
 
 
 @lru_cache(maxsize=1000)

@@ -81,8 +81,11 @@ def plain_citation(cited: Rule) -> dict:
 
 
 def said_before(result: Result) -> dict | None:
-    """Give what a link's maker was answered when it is not what is answered now, and the changes that explain it."""
-    if not result.said_before or result.outcome == "fix" or result.said_before == result.said:
+    """Give what a link's maker was answered when it is not what is answered now, and the changes that explain it.
+
+    Where a field is to be mended now, `now` is "fix": an answer that the link was made with is not to be lost.
+    """
+    if result.said_before in ("", result.said):
         return None
     explained = [row for row in changes()["change"] if _explains(row, result)]
     return {"then": result.said_before, "now": result.said, "changes": explained}

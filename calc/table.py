@@ -21,6 +21,8 @@ from calc.working import MARK_WORDS, shown_number
 LABEL = "label"
 BEFORE_VALUES = ("line", "outcome", "answer")
 AFTER_VALUES = ("not_covered", "sections", "mark", "mark_words", "warnings", "fix", "link")
+FORMULA_SIGNS = tuple("=+-@＝＋－＠")
+BREAKS = ("\t", "\r", "\n")
 UNREADABLE = "\N{REPLACEMENT CHARACTER}"
 
 
@@ -179,7 +181,7 @@ def _answered(calculator, header, columns, values, row: Row, given: Mapping[str,
     shown = {name: _harmless(typed.get(name, "")) for name in columns} | {"line": str(row.line)}
     if fix := _unreadable(header, columns, row, typed):
         return shown | _result_cells(values, "fix", fix=fix)
-    inputs = dict(given) | {name: typed[name].strip() for name in columns if name != LABEL and typed[name].strip()}
+    inputs = dict(given) | {name: _typed(typed[name]) for name in columns if name != LABEL and typed[name].strip()}
     return shown | _cells_of(calculator.run(inputs.items()), values)
 
 
@@ -233,7 +235,12 @@ def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
 def _result_cells(values: Mapping[str, str], outcome: str, **cells: str) -> dict[str, str]:
     """Give the added columns in their order, but `line`; blank where nothing is said."""
     names = (*BEFORE_VALUES[1:], *values.values(), *AFTER_VALUES)
-    return dict.fromkeys(names, "") | {"outcome": outcome} | cells
+    return dict.fromkeys(names, "") | {"outcome": outcome} | {name: _no_formula(text) for name, text in cells.items()}
+
+
+def _no_formula(text: str) -> str:
+    """Give a text of ours, made harmless unless it is a number: -40 is to be reckoned with."""
+    return text if text.removeprefix("-").replace(".", "", 1).isdigit() else _harmless(text)
 
 
 def _plain_text(value: object) -> str:
@@ -247,6 +254,12 @@ def _plain_text(value: object) -> str:
 
 
 def _harmless(text: str) -> str:
-    """Give the reader's text so that no spreadsheet takes it for a formula: an apostrophe goes before it."""
+    """Give a text so that no spreadsheet takes it for a formula: an apostrophe goes before it."""
     text = text.replace("\0", UNREADABLE)
-    return f"'{text}" if text.lstrip(" ")[:1] in ("=", "+", "-", "@", "\t", "\r") else text
+    seen = next((letter for letter in text if letter.isprintable() and letter != " "), "")
+    return f"'{text}" if seen in FORMULA_SIGNS or text[:1] in BREAKS else text
+
+
+def _typed(text: str) -> str:
+    """Give what the reader entered, without the apostrophe that an earlier answer put before it."""
+    return text[1:].strip() if text[:1] == "'" and _harmless(text[1:]) == text else text.strip()

@@ -2,17 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from functools import cache
 from pkgutil import get_data
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     import pint
-
-_WRITTEN = re.compile(r"([0-9][0-9,]*(?:\.[0-9]+)?(?:e-[0-9]+)?|\.[0-9]+)\s*([A-Za-zΩ][A-Za-zΩ0-9]*)?")
-
-MARKS = {'"': "in", "″": "in", "'": "ft", "′": "ft"}
 
 
 @cache
@@ -33,28 +28,3 @@ def convert(value: float, unit: str, wanted: str) -> float:
     """
     return registry().Quantity(value, unit).to(wanted).magnitude
 
-
-def read_quantity(text: str, unit: str) -> float:
-    """Give a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`.
-
-    A number without a unit counts in `unit`; capitals ("200 AMPS"), inch and foot marks (72") are read too, and a tiny
-    number as links write it ("1e-07"). Twelve digits are kept, so that 72 in is 6 ft.
-    Raises: ValueError when the text is no number with a unit of the same kind.
-
-    >>> read_quantity("150 ft", "ft"), read_quantity("200", "A"), read_quantity('72"', "ft")
-    (150.0, 200.0, 6.0)
-    """
-    for mark, name in MARKS.items():
-        text = text.replace(mark, name)
-    written = _WRITTEN.fullmatch(text.strip())
-    if not written:
-        raise ValueError(text)
-    number = float(written[1].replace(",", ""))
-    if written[2] in (None, unit):
-        return number
-    for spelling in (written[2], written[2].lower()):
-        try:
-            return float(f"{convert(number, spelling, unit):.12g}")
-        except (AttributeError, TypeError):  # what pint's unknown unit and wrong dimension are
-            continue
-    raise ValueError(text)

@@ -7,9 +7,10 @@ from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.field import LONGEST_TEXT
-from calc.units import read_quantity
+from calc.unit_names import SHOWN
 from calc.words import Sentence, say
 from calc.working import shown_number
+from calc.written import plain_number, read_within
 
 METAL_WORDS = {
     "copper": say("copper"),
@@ -17,7 +18,7 @@ METAL_WORDS = {
     "copper-clad-aluminum": say("copper-clad aluminum"),
 }
 MOST_AMPERE = 10_000
-FINEST = 9  # decimals kept, so that 72 in is 6 ft and 30 mA is 0.03 A
+SMALL = 0.001  # below it four decimals do not tell an amount
 _METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
 
 
@@ -96,30 +97,29 @@ def amount(
     """
 
     def read(text: str) -> float:
-        value = round(read_quantity(text, unit), FINEST)
-        if not low <= value <= high or (value == 0 and not zero):
+        value = read_within(text, unit, low, high)
+        if value == 0 and not zero:
             raise ValueError(text)
-        return whole(value)
+        return value
 
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}", rare=rare, number=number)
+    def show(value: float) -> str:
+        number = shown_number(value) if value == 0 or abs(value) >= SMALL else plain_number(float(f"{value:.3g}"))
+        return f"{number} {SHOWN.get(unit, unit)}"
+
+    return Field(label, hint, enter, read, show=show, rare=rare, number=number)
 
 
 def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
     """Give a field for the rating of an overcurrent device, ampere: "200A", "200"."""
-
-    def read(text: str) -> float:
-        ampere = read_quantity(text, "A")
-        if not 1 <= ampere <= MOST_AMPERE:
-            raise ValueError(text)
-        return whole(ampere)
-
     enter = say("Enter a rating from 1 to {most} A, for example 200.", most=MOST_AMPERE)
-    return Field(label, hint, enter, read, show=lambda ampere: f"{shown_number(ampere)} A", rare=rare, number=True)
+    return amount(label, hint, enter, "A", 1, MOST_AMPERE, rare=rare)
 
 
-def whole(value: float) -> float:
-    """Give a whole number as an integer, so that links say 30, not 30.0."""
-    return int(value) if value == int(value) else value
+def temperature(
+    label: Sentence, hint: Sentence, enter: Sentence, low: float, high: float, *, rare: bool = False
+) -> Field:
+    """Give a field for a temperature from `low` to `high`, °C; °F is converted where it is written."""
+    return amount(label, hint, enter, "°C", low, high, number=False, rare=rare)
 
 
 def metal_of(label: Sentence) -> Field:

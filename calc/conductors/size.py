@@ -9,27 +9,44 @@ import re
 
 from calc.conductors.area import listed_sizes
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.field import Unclear
+from calc.words import say
 
-_WRITTEN = re.compile(r"(?:NO\.?|#)?(?P<number>\d{1,4}|[1-4]/0|0{1,4})(?P<unit>AWG|KCMIL|MCM)?")
+# Blanks stand around the stroke and the words only: "1 0" is neither 10 AWG nor surely 1/0.
+_WRITTEN = re.compile(
+    r"(?:\(?(?P<sets>\d{1,2})(?:\) ?[-X]?|[-X]| [-X]|(?: SETS?)? OF) ?)?"
+    r"(?:(?:NO\.?|AWG) ?)?#? ?(?P<number>[12],\d{3}|\d{1,4}|[1-4] ?/ ?0|0{1,4}) ?(?P<unit>AWG|KCMIL|MCM)?"
+    r"(?P<metal>[ ,]*(?:CU|COPPER|AL|ALUM|ALUMINUM|ALUMINIUM|CCA|COPPER-CLAD ALUMINUM)\.?)?"
+)
+_STROKES = str.maketrans(dict.fromkeys("\N{FRACTION SLASH}\N{DIVISION SLASH}", "/") | {"×": "X", "–": "-"})
 
 
 def read_size(text: str) -> str:
-    """Give the label of a size as people write it. Raises: ValueError when no listed size is written so.
+    """Give the label of a size as people write it.
+
+    Raises: ValueError when no listed size is written so, Unclear when more than the size is.
 
     >>> read_size("000"), read_size("3/0 AWG"), read_size("500 MCM"), read_size("#4")
     ('3/0', '3/0', '500kcmil', '4')
     """
-    spelled = "".join(text.upper().split()).replace("\N{FRACTION SLASH}", "/")
+    spelled = " ".join(text.upper().split()).translate(_STROKES)
     written = _WRITTEN.fullmatch(spelled) if spelled.isascii() else None
     if not written:
         raise ValueError(text)
-    number, unit = written["number"], written["unit"]
+    number, unit = re.sub("[ ,]", "", written["number"]), written["unit"]
     if set(number) == {"0"}:
         number = f"{len(number)}/0"
     is_kcmil = "/" not in number and int(number) >= 250
     label = f"{number}kcmil" if is_kcmil else number
     if label not in listed_sizes(SHOWN_UNTIL_CHOSEN) or (unit and (unit == "AWG") == is_kcmil):
         raise ValueError(text)
+    if written["sets"] or written["metal"]:
+        raise Unclear(
+            say(
+                "Enter the size of one conductor alone, such as 3/0. Its metal and how many run in parallel are asked "
+                "for elsewhere, where they count."
+            )
+        )
     return label
 
 

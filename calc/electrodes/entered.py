@@ -3,33 +3,29 @@
 from __future__ import annotations
 
 import math
-import re
 
 from calc.declare import Field
-from calc.units import read_quantity
-from calc.vocabulary import FINEST, whole
+from calc.unit_names import SHOWN
 from calc.words import Sentence, say
 from calc.working import shown_number
+from calc.written import read_within
 
-SMALLEST = 1e-4  # above 0; a smaller one would not read back as it is written in a link
+SMALLEST = 1e-4  # above 0; nothing here is measured finer
 FIGURES = 3
 OHM_METRE = "ohmm"
-SHOWN_UNITS = {OHM_METRE: "ohm·m"}
-_FRACTION = re.compile(r"(?:(\d{1,3})[ -])?(\d{1,3})/(\d{1,3})(.*)")
-_BETWEEN_UNITS = re.compile(r"(?<=[mΩ])[\s·.*-]+(?=c?m$)")
 
 
 def entered(
     label: Sentence, hint: Sentence, unit: str, low: float, high: float, example: str, *, rare: bool = False
 ) -> Field:
     """Give a field for an amount from `low` to `high` in `unit`: "8", "96 in", "5/8 in", "100 ohm·m"."""
-    shown_unit = SHOWN_UNITS.get(unit, unit)
+    shown_unit = SHOWN.get(unit, unit)
 
     def read(text: str) -> float:
-        value = round(read_amount(text, unit), FINEST)
-        if not low <= value <= high or 0 < value < SMALLEST:
+        value = read_within(text, unit, low, high)
+        if 0 < value < SMALLEST:
             raise ValueError(text)
-        return whole(value)
+        return value
 
     enter = say(
         "Enter a value from {low} to {high} {unit}, for example {example}.",
@@ -47,21 +43,6 @@ def entered(
         rare=rare,
         number=unit != "in",  # inches come as fractions, and number keys have no stroke
     )
-
-
-def read_amount(text: str, unit: str) -> float:
-    """Give a written amount in `unit`; a fraction may stand for the number. Raises: ValueError.
-
-    >>> read_amount("5/8", "in"), read_amount('1 1/4"', "in"), read_amount("7662 ohm-cm", OHM_METRE)
-    (0.625, 1.25, 76.62)
-    """
-    text = text.strip()
-    if fraction := _FRACTION.fullmatch(text):
-        whole_part, above, below, rest = fraction.groups()
-        if int(below) == 0:
-            raise ValueError(text)
-        text = f"{int(whole_part or 0) + int(above) / int(below):.{FINEST}f}{rest}"
-    return read_quantity(_BETWEEN_UNITS.sub("", text), unit)
 
 
 def shown(value: float) -> str:

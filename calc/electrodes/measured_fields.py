@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import SMALLEST, entered, read_amount
+from calc.electrodes.entered import SMALLEST, entered
 from calc.field import Field
-from calc.vocabulary import one_of, whole, yes_or_no
+from calc.vocabulary import one_of, yes_or_no
 from calc.words import Sentence, say
+from calc.written import plain_number, read_list
 
 FEWEST, MOST = 3, 50
 LONGEST_LIST = 1000
@@ -18,10 +19,10 @@ def list_of(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most: f
     """Give a field for a list of amounts above 0 in `unit`, with commas between; it is read as their list in text."""
 
     def read(text: str) -> str:
-        values = [read_amount(each, unit) for each in text.replace(";", ",").split(",")]
+        values = read_list(text, unit)
         if not FEWEST <= len(values) <= MOST or not all(SMALLEST <= value <= most for value in values):
             raise ValueError(text)
-        return ",".join(str(whole(round(value, 9))) for value in values)
+        return ",".join(map(plain_number, values))
 
     return Field(label, hint, enter, read, show=lambda text: f"{text.replace(',', ', ')} {unit}", longest=LONGEST_LIST)
 

@@ -2,23 +2,15 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice, Field
+from calc.declare import Choice
 from calc.fault.device_limits import BREAKER, EQUIPMENT_PROTECTION, FUSE, FUSE_TIME_DELAY, INTERRUPTER
-from calc.vocabulary import amount, device_rating, one_of, whole, yes_or_no
+from calc.vocabulary import amount, device_rating, one_of, yes_or_no
 from calc.words import say
 from calc.working import shown_number
 
 LEAST_AMPERE, MOST_AMPERE = 0.001, 200_000
 LEAST_MULTIPLE, MOST_MULTIPLE = 2, 50
 MOST_VOLT = 1000
-
-
-def _read_multiple(text: str) -> float:
-    multiple = float(text.strip().removesuffix("x"))
-    if not LEAST_MULTIPLE <= multiple <= MOST_MULTIPLE:
-        raise ValueError(text)
-    return whole(multiple)
-
 
 KIND_WORDS = {
     BREAKER: say("Circuit breaker, inverse time"),
@@ -47,7 +39,7 @@ FAULT_CURRENT = amount(
     LEAST_AMPERE,
     MOST_AMPERE,
 )
-INSTANTANEOUS_MULTIPLE = Field(
+INSTANTANEOUS_MULTIPLE = amount(
     say("Opens at once from"),
     say(
         "A multiple of the rating, from the right edge of the breaker's own published curve. Leave it empty "
@@ -58,9 +50,9 @@ INSTANTANEOUS_MULTIPLE = Field(
         least=LEAST_MULTIPLE,
         most=MOST_MULTIPLE,
     ),
-    read=_read_multiple,
-    show=lambda multiple: f"{shown_number(multiple)} ×",
-    number=True,
+    "x",
+    LEAST_MULTIPLE,
+    MOST_MULTIPLE,
 )
 VOLTAGE_TO_GROUND = amount(
     say("Voltage to ground"),

@@ -17,6 +17,7 @@ from calc.fault.sources import (
 )
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
+from calc.written import plain_number
 
 MILLI = 1000
 
@@ -98,4 +99,5 @@ def shown_impedance(ohm: complex) -> str:
     >>> shown_impedance(0.0029 + 0.0048j)
     '2.9 + j 4.8'
     """
-    return f"{MILLI * ohm.real:.4g} + j {MILLI * ohm.imag:.4g}"
+    resistance, reactance = (plain_number(float(f"{MILLI * part:.4g}")) for part in (ohm.real, ohm.imag))
+    return f"{resistance} + j {reactance}"

@@ -8,7 +8,7 @@ from calc.raceways.entry_fields import NOT_GIVEN, SYSTEM_WORDS, SYSTEMS
 from calc.raceways.kind import KIND_WORDS
 from calc.raceways.return_impedance import DIMENSIONS_RULE
 from calc.rulebook import rule
-from calc.vocabulary import FINEST, amount, conductor_size, device_rating, metal_of, one_of, whole
+from calc.vocabulary import amount, conductor_size, device_rating, metal_of, one_of
 from calc.words import Sentence, say
 from calc.working import shown_number
 
@@ -23,23 +23,12 @@ UNGROUNDED = tuple(system for system in SYSTEMS if "ungrounded" in system)
 
 
 def number(label: Sentence, hint: Sentence, unit: str, low: float, high: float, *, rare: bool = False) -> Field:
-    """Give a field for a number from `low` to `high` in `unit`, "" for a plain number."""
+    """Give a field for a number from `low` to `high` in `unit`, "x" for a multiple."""
     ends = {"low": shown_number(low), "high": shown_number(high)}
-    if unit:
-        enter = say("Enter a number from {low} to {high} {unit}.", unit=unit, **ends)
-        return amount(label, hint, enter, unit, low, high, number=False, rare=rare)
-
-    def read(text: str) -> float:
-        if not (_plain(text) and low <= float(text) <= high):
-            raise ValueError(text)
-        return whole(round(float(text), FINEST))
-
-    return Field(label, hint, say("Enter a number from {low} to {high}.", **ends), read, show=shown_number, rare=rare)
-
-
-def _plain(text: str) -> bool:
-    digits = text.strip().replace(".", "", 1)
-    return digits.isascii() and digits.isdigit()
+    enter = say("Enter a number from {low} to {high} {unit}.", unit=unit, **ends)
+    if unit == "x":
+        enter = say("Enter a number from {low} to {high}.", **ends)
+    return amount(label, hint, enter, unit, low, high, number=False, rare=rare)
 
 
 SYSTEM = one_of(
@@ -60,7 +49,7 @@ MULTIPLE = number(
         "The fault current over the rating. {usual} is trade practice, not a rule of the code.",
         usual=MULTIPLE_OF_PRACTICE,
     ),
-    "",
+    "x",
     1,
     100,
 )

@@ -9,6 +9,7 @@ from calc.fault.sources import HALF_WINDING
 from calc.raceways.return_impedance import DIMENSIONS_RULE, PIECE_RULE, STEEL_RULE
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
+from calc.written import plain_number
 
 FLEXIBLE_RULE = "fault/flexible_raceway_resistance"
 WIRE = (RESISTANCE_RULE, REACTANCE_RULE)
@@ -55,7 +56,7 @@ def shown_ohm(value: complex) -> str:
     ('0.01037 + j 0.01106', '0.5')
     """
     value = complex(value)
-    resistance, reactance = (f"{float(f'{part:.4g}'):g}" for part in (value.real, value.imag))
+    resistance, reactance = (plain_number(float(f"{part:.4g}")) for part in (value.real, value.imag))
     return f"{resistance} + j {reactance}" if value.imag else resistance
 
 

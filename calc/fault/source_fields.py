@@ -7,33 +7,26 @@ from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.rulebook import rule
-from calc.units import read_quantity
-from calc.vocabulary import one_of, whole
+from calc.vocabulary import one_of, temperature
 from calc.words import Sentence, say
 from calc.working import shown_number
+from calc.written import read_within
 
 TOLERANCE_RULE = "fault/transformer_tolerance"
 COLD_RULE = "fault/cold_conductor"
 TOLERANCE_TAKEN = rule(TOLERANCE_RULE, SHOWN_UNTIL_CHOSEN).value
 COLD = rule(COLD_RULE, SHOWN_UNTIL_CHOSEN).value
-KILO = {"kva": "kVA", "mva": "MVA", "kv": "kV", "ka": "kA"}
 
 
 def number(label: Sentence, hint: Sentence, enter: Sentence, unit: str = "", *, rare: bool = True) -> Field:
-    """Give a field for a number in `unit`, from the `low` to the `high` that `enter` names; % is read as no unit."""
+    """Give a field for a number in `unit`, "" for a ratio, from the `low` to the `high` that `enter` names."""
     low, high = enter.values["low"], enter.values["high"]
 
     def read(text: str) -> float:
-        plain = text.strip().removesuffix("%").strip()
-        for written, meant in KILO.items():
-            if plain.lower().endswith(written):
-                plain = plain[: -len(written)] + meant
-        value = read_quantity(plain, unit)
-        if not low <= value <= high:
-            raise ValueError(text)
-        return whole(value)
+        return read_within(text, unit, low, high)
 
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {unit}".strip(), rare=rare)
+    shown_unit = unit.removesuffix("%")  # the label has it
+    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {shown_unit}".strip(), rare=rare)
 
 
 def _conductor(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
@@ -86,6 +79,7 @@ PERCENT_Z = number(
         low=0.1,
         high=30,
     ),
+    "%",
     rare=False,
 )
 PERCENT_R = number(
@@ -96,6 +90,7 @@ PERCENT_R = number(
         low=0,
         high=30,
     ),
+    "%",
 )
 PERCENT_X = number(
     say("Reactance of the transformer, %"),
@@ -105,6 +100,7 @@ PERCENT_X = number(
         low=0,
         high=30,
     ),
+    "%",
 )
 X_OVER_R = number(
     say("Reactance over resistance (X/R) of the source"),
@@ -115,6 +111,7 @@ TOLERANCE = number(
     say("Lower limit of that impedance, % below the plate"),
     say("0 where the plate shows what was measured on this very unit."),
     say("Enter a tolerance from {low} to {high} %, for example 7.5.", low=0, high=20),
+    "%",
 )
 UTILITY_KVA = number(
     say("Short-circuit power of the utility at the primary"),
@@ -165,12 +162,14 @@ SUBTRANSIENT = number(
     say("Subtransient reactance of the generator, %"),
     say("From its data sheet, often X''d; 0.12 per unit is 12 %."),
     say("Enter a reactance from {low} to {high} %, for example 12.", low=1, high=100),
+    "%",
     rare=False,
 )
 ZERO_SEQUENCE = number(
     say("Zero-sequence reactance of the generator, %"),
     say("From its data sheet, often X0. Left out: none, which gives the most."),
     say("Enter a reactance from {low} to {high} %, for example 4.", low=0, high=100),
+    "%",
 )
 CONDUCTOR = _conductor(
     say("Conductor of the run"), say("One line conductor of one set. Left out: the answer is for the terminals.")
@@ -214,21 +213,12 @@ VOLTAGE_FACTOR = number(
 )
 
 
-def _celsius(text: str) -> float:
-    plain = text.strip().upper().removesuffix("C").removesuffix("°").strip()
-    sign = -1 if plain[:1] in ("-", "−") else 1
-    value = sign * read_quantity(plain.lstrip("-−"), "")
-    if not COLDEST <= value <= HOTTEST:
-        raise ValueError(text)
-    return whole(value)
-
-
 COLDEST, HOTTEST = -40, 90
-TEMPERATURE = Field(
+TEMPERATURE = temperature(
     say("Temperature of the conductors"),
     say("Cold gives the most current."),
     say("Enter a temperature from {low} to {high} °C, for example 20.", low=COLDEST, high=HOTTEST),
-    _celsius,
-    show=lambda value: f"{shown_number(value)} °C",
+    COLDEST,
+    HOTTEST,
     rare=True,
 )

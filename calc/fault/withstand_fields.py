@@ -5,7 +5,7 @@ from __future__ import annotations
 from calc.declare import Choice
 from calc.fault.device_fields import KIND_WORDS, MOST_AMPERE
 from calc.fault.device_limits import EQUIPMENT_PROTECTION, INTERRUPTER
-from calc.vocabulary import METAL_WORDS, amount, conductor_size, device_rating, one_of
+from calc.vocabulary import METAL_WORDS, amount, conductor_size, device_rating, one_of, temperature
 from calc.words import say
 from calc.working import shown_number
 
@@ -71,11 +71,10 @@ LIMIT = one_of(
         Choice("bolted-joint", say("Bare wire with bolted or pressed joints")),
     ),
 )
-START = amount(
+START = temperature(
     say("Temperature before the fault"),
     say("In °C. Leave it empty for a conductor that is warm from use."),
     say("Enter a temperature in °C from 0 to {most}, below the highest one allowed.", most=MOST_CELSIUS),
-    "°C",
     0,
     MOST_CELSIUS,
     rare=True,

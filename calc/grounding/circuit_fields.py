@@ -4,18 +4,10 @@ from __future__ import annotations
 
 from calc.conductors.arrangement import raceways_of
 from calc.declare import Choice, Field
-from calc.units import read_quantity
-from calc.vocabulary import MOST_AMPERE, conductor_size, device_rating, metal_of, one_of, whole_number
+from calc.vocabulary import MOST_AMPERE, amount, conductor_size, device_rating, metal_of, one_of, whole_number
 from calc.words import say
 
 MOST_CIRCUITS = 100
-
-
-def _read_current(text: str) -> float:
-    ampere = read_quantity(text, "A")
-    if not 0.1 <= ampere <= MOST_AMPERE:
-        raise ValueError(text)
-    return ampere
 
 
 DEVICE = device_rating(
@@ -81,10 +73,13 @@ MOTOR = one_of(
     ),
     rare=True,
 )
-MOTOR_CURRENT = Field(
+MOTOR_CURRENT = amount(
     say("Full-load current of the motor"),
     say("From the table of the code, not from the plate. It is needed behind an instantaneous-trip breaker only."),
-    enter=say("Enter a current from 0.1 to {most} A, for example 65.", most=MOST_AMPERE),
-    read=_read_current,
+    say("Enter a current from 0.1 to {most} A, for example 65.", most=MOST_AMPERE),
+    "A",
+    0.1,
+    MOST_AMPERE,
+    number=False,
     rare=True,
 )

@@ -7,20 +7,24 @@ import re
 from calc.conductors.area import area
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Field
+from calc.field import Unclear
 from calc.vocabulary import MOST_SETS
 from calc.words import Sentence, say
 
-_ONE = re.compile(r"(?:(?P<sets>[1-9]\d?)x)?(?P<size>.+)", re.IGNORECASE)
+_ONE = re.compile(r"(?:(?P<sets>[1-9]\d?) ?(?:[x×]|-(?!0)) ?)?(?P<size>.+)", re.IGNORECASE)
+_THOUSANDS = re.compile(r"(?<![\d/])[12],(?:000|[257][05]0)(?!\d)", re.IGNORECASE)
 
 
 def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
     """Give a field for up to `most` further sets of conductors; left out where there are no others."""
 
     def read(text: str) -> str:
+        if _THOUSANDS.search(text):
+            raise Unclear(say("Write 1500 kcmil without a comma, and 1 AWG and 500 kcmil as 1, 1x500."))
         sets = [_read_one(each) for each in text.split(",")]
         if len(sets) > most:
             raise ValueError(text)
-        return ",".join(f"{count}x{size}" if count > 1 else size for count, size in sets)
+        return ",".join(_written(*each) for each in sets)
 
     enter = say(
         "Enter up to {most} sizes with commas between, for example 3/0,1/0. "
@@ -28,6 +32,11 @@ def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
         most=most,
     )
     return Field(label, hint, enter, read, show=_shown, rare=True)
+
+
+def _written(count: int, size: str) -> str:
+    """Give a set as links carry it: "3/0", "2x250kcmil"; 1x500kcmil, for "1,500kcmil" could be one size."""
+    return f"{count}x{size}" if count > 1 or size.endswith("kcmil") else size
 
 
 def sets_of(listed: str | None) -> list[tuple[int, str]]:
@@ -58,7 +67,7 @@ def _shown(listed: str) -> str:
 
 
 def _read_one(text: str) -> tuple[int, str]:
-    written = _ONE.fullmatch("".join(text.split()))
+    written = _ONE.fullmatch(" ".join(text.split()))
     if not written or int(written["sets"] or 1) > MOST_SETS:
         raise ValueError(text)
     return int(written["sets"] or 1), read_size(written["size"])

@@ -6,11 +6,13 @@ import re
 from dataclasses import replace
 
 from calc.declare import Choice, Field
+from calc.field import Unclear
 from calc.grounding import circuit_fields
 from calc.raceways.measured import measured
 from calc.vocabulary import SETS as PARALLEL_SETS
-from calc.vocabulary import device_rating, metal_of, one_of, yes_or_no
+from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, yes_or_no
 from calc.words import say
+from calc.written import plain_number, read_list
 
 MOST_OTHERS = 20
 MOST_FEET = 1000
@@ -25,11 +27,11 @@ DEVICE = device_rating(
 def _read_others(text: str) -> str:
     written = "".join(text.split())
     if _THOUSANDS.search(written):
-        raise ValueError(text)  # 1,200 would be read as 1 A and 200 A
-    ratings = [DEVICE.read(each) for each in written.split(",")]
-    if len(ratings) > MOST_OTHERS:
+        raise Unclear(say("Commas stand between the ratings here."))  # 1,200 would be read as 1 A and 200 A
+    ratings = read_list(text, "A")
+    if len(ratings) > MOST_OTHERS or not all(1 <= each <= MOST_AMPERE for each in ratings):
         raise ValueError(text)
-    return ",".join(f"{each}A" for each in ratings)
+    return ",".join(f"{plain_number(each)}A" for each in ratings)
 
 
 def ratings_of(listed: str | None) -> list[float]:

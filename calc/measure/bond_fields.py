@@ -7,9 +7,10 @@ from dataclasses import replace
 from calc.declare import Choice, Field
 from calc.fault.return_path_fields import number
 from calc.fault.source_fields import TEMPERATURE
-from calc.vocabulary import FINEST, amount, conductor_size, one_of, whole_number, yes_or_no
+from calc.vocabulary import amount, conductor_size, one_of, whole_number, yes_or_no
 from calc.words import Sentence, say
 from calc.working import shown_number
+from calc.written import plain_number
 
 TWO_WIRE, FOUR_WIRE, VOLTAGE_DROP, BOND_TESTER = "two-wire", "four-wire", "voltage-drop", "bond-tester"
 NO_LIMIT, OWN_LIMIT = "none", "own"
@@ -34,7 +35,7 @@ def small(label: Sentence, hint: Sentence, unit: str, high: float, example: str,
         example=example,
     )
     asked = amount(label, hint, enter, unit, 0, high, rare=rare)
-    return replace(asked, show=lambda value: f"{value:.{FINEST}f}".rstrip("0").rstrip(".") + f" {unit}")
+    return replace(asked, show=lambda value: f"{plain_number(value)} {unit}")
 
 
 METHOD = one_of(
@@ -106,7 +107,7 @@ DIGIT = small(
 METER_PERCENT = number(
     say("Error of the meter in percent of the reading"),
     say("From its data sheet. 0: not known, and a usual error is counted."),
-    "",
+    "%",
     0,
     50,
 )

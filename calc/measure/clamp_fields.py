@@ -7,9 +7,10 @@ from dataclasses import replace
 from calc.declare import Choice, Field
 from calc.fault.return_path_fields import number
 from calc.measure.bond_fields import small
-from calc.vocabulary import FINEST, amount, one_of, whole_number
+from calc.vocabulary import amount, one_of, whole_number
 from calc.words import say
 from calc.working import shown_number
+from calc.written import plain_number
 
 ELECTRODE, PIPE, GROUNDING, FEEDER = (
     "electrode-conductor",
@@ -50,7 +51,7 @@ AMPERE = replace(
         MOST_AMPERE,
         zero=False,
     ),
-    show=lambda value: f"{value:.{FINEST}f}".rstrip("0").rstrip(".") + " A",
+    show=lambda value: f"{plain_number(value)} A",
 )
 EMPTY = small(
     say("With the jaws closed on nothing there"),
@@ -81,5 +82,5 @@ APPLIANCES = whole_number(
 )
 DIGIT = small(say("Last digit of the meter"), say("On the range used."), "A", 100, "0.01", rare=True)
 METER_PERCENT = number(
-    say("Error of the meter in percent of the reading"), say("From its data sheet."), "", 0, 50, rare=True
+    say("Error of the meter in percent of the reading"), say("From its data sheet."), "%", 0, 50, rare=True
 )

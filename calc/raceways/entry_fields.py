@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice, Field
+from calc.declare import Choice
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.raceways.kind import KIND_WORDS
 from calc.rulebook import rule
-from calc.units import read_quantity
-from calc.vocabulary import one_of, whole
+from calc.vocabulary import amount, one_of
 from calc.words import say
 from calc.working import shown_number
 
@@ -46,13 +45,6 @@ SYSTEM_WORDS = {
 }
 
 
-def _read_volt(text: str) -> float:
-    volt = read_quantity(text, "V")
-    if not 1 <= volt <= MOST_VOLT:
-        raise ValueError(text)
-    return whole(volt)
-
-
 PLACE = one_of(
     say("Which conductors are in it"),
     say("What is ahead of the service disconnect counts at any voltage."),
@@ -70,16 +62,16 @@ SYSTEM = one_of(
         *(Choice(system, SYSTEM_WORDS.get(system, say("{system} V", system=system))) for system in SYSTEMS),
     ),
 )
-VOLTAGE = Field(
+VOLTAGE = amount(
     say("Voltage to ground"),
     say("The highest in the raceway, for example 277. With a grounded corner it is the full voltage between wires."),
-    enter=say(
+    say(
         "Enter a voltage to ground from 1 to {most} V, for example 277, or choose the system.",
         most=shown_number(MOST_VOLT),
     ),
-    read=_read_volt,
-    show=lambda volt: f"{shown_number(volt)} V",
-    number=True,
+    "V",
+    1,
+    MOST_VOLT,
 )
 KNOCKOUT = one_of(
     say("The hole"),

@@ -7,10 +7,9 @@ import math
 from calc.conductors.ampacity import AMPACITY_RULE, ampacity, size_of_ampacity
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Choice, Field, NotCovered
+from calc.declare import Choice, NotCovered
 from calc.rulebook import rule
-from calc.units import read_quantity
-from calc.vocabulary import METAL_WORDS, one_of, whole
+from calc.vocabulary import METAL_WORDS, amount, one_of
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -26,19 +25,14 @@ LINE_VOLT = {"120/240": 240, "208Y/120": 208, "240/120-high-leg": 240, "480Y/277
 SINGLE_PHASE = ("120/240",)
 
 
-def _read_kva(text: str) -> float:
-    kva = read_quantity(text.lower().replace("kva", "kVA"), "kVA")
-    if not 0.05 <= kva <= MOST_KVA:
-        raise ValueError(text)
-    return whole(kva)
-
-
-KVA = Field(
+KVA = amount(
     say("Rating of the transformer"),
     say("From its plate, in kVA."),
     say("Enter a rating from 0.05 to {most} kVA, for example 75.", most=MOST_KVA),
-    _read_kva,
-    show=lambda kva: f"{shown_number(kva)} kVA",
+    "kVA",
+    0.05,
+    MOST_KVA,
+    number=False,
 )
 SYSTEM = one_of(
     say("Secondary system"),

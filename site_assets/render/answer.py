@@ -31,7 +31,7 @@ def result_html(result: Result, *, actions: bool = True) -> str:
     `actions`: with the buttons that copy its link or a note of it and print it.
     """
     if result.outcome == "fix":
-        return _fix(result)
+        return _said_earlier(result) + _fix(result)
     buttons = _actions(result) if actions else ""
     body = _answer(result, buttons) if result.outcome == "answer" else _not_covered(result, buttons)
     return _said_earlier(result) + body
@@ -140,19 +140,21 @@ def _said_earlier(result: Result) -> str:
     earlier = said_before(result)
     if not earlier:
         return ""
-    reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [
-        str(
-            say(
-                "No recorded change of our rules explains it. Check what is entered, then the working below against "
-                "the book."
-            )
-        )
-    ]
+    now, unexplained = (
+        say("The answer now: {answer}", answer=earlier["now"]),
+        say(
+            "No recorded change of our rules explains it. Check what is entered, then the working below against the book."
+        ),
+    )
+    if result.outcome == "fix":
+        now = say("There is no answer now until what stands below is mended. Do not rely on the one in the link.")
+        unexplained = say("No recorded change of our rules explains it. Check that the link is whole.")
+    reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [unexplained]
     return (
         '<section class="said-earlier" tabindex="-1">'
         f"<h2>{text(say('The answer differs from the one in the link'))}</h2>"
         f"<p>{text(say('The link was made with: {answer}', answer=earlier['then']))}</p>"
-        f"<p>{text(say('The answer now: {answer}', answer=earlier['now']))}</p>{_list('reasons', reasons)}</section>"
+        f"<p>{text(now)}</p>{_list('reasons', reasons)}</section>"
     )
 
 

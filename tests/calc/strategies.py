@@ -51,7 +51,8 @@ HOSTILE = (
     "compare-editions?case=compare-editions", "main-bonding-jumper", "main-bonding-jumper?", "?", "#",
     "?conductor=3/0", "main-bonding-jumper?conductor=3/0&conductor=3/0", "main-bonding-jumper?conductor=%00",
     "a?b&c=d&&=&e", "main-bonding-jumper?conductor=%ud800&metal={metal}",
-    "main-bonding-jumper?conductor%3D4%26metal=copper",
+    "main-bonding-jumper?conductor%3D4%26metal=copper", "9.4 MOHM", "2 mohm", "5 MA", "2,4 m", "1,2 kA", "0,125",
+    "3/0 AL", "2-3/0", "1 0", "1,500 kcmil", "3 kA2s", "120/240 V", "75 kW", "1' 8\"", "68 °F", "40, 50, 58 m", "1,2;3",
 )  # fmt: skip
 
 
@@ -115,6 +116,7 @@ def spellings(kind: str, text: str) -> tuple[str, ...]:
     if kind == "length":
         feet = float(text.split()[0])
         return (f"{feet}ft", f" {feet}  ft ", f"{feet * 12} in", f'{feet * 12:g}"', f"{feet}'", f"{feet:g} feet",
+                f"{feet:g}′", f"{feet * 12:g}”", f"{feet:g}\u00a0FT.", f"{int(feet)} ft {feet % 1 * 12:g} in",
                 f"{feet * 0.3048:.6f} m", f"{feet * 304.8:.4f}mm")  # fmt: skip
     if kind == "whole":
         return (text, f" {text} ", f"0{text}")

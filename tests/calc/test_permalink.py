@@ -53,6 +53,15 @@ def test_a_link_that_was_answered_otherwise_shows_both_answers():
     assert (earlier["then"], earlier["now"]) == ("1/0-copper", "2/0-copper")
 
 
+def test_a_link_that_must_be_mended_now_tells_what_it_was_answered():
+    link = "edition=2023&conductor=3/0+AL&said=4-copper"
+    result = main_bonding_jumper.run(permalink.read(link))
+    assert result.outcome == "fix"
+    assert said_before(result) == {"then": "4-copper", "now": "fix", "changes": []}
+    assert said_before(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0+AL"))) is None
+    assert said_before(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0&said=4-copper"))) is None
+
+
 def test_a_recorded_change_of_that_edition_explains_the_difference(monkeypatch):
     row = {
         "rules": 2,

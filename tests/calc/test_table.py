@@ -187,7 +187,11 @@ def test_bytes_that_are_not_utf_8_name_their_row_and_the_rest_is_answered():
     assert "save the table as UTF-8" in rows[0]["fix"]
 
 
-@pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@SUM(A1)", "\tx", " =1", "=HYPERLINK(A1)"])
+FORMULAS = ["=1+1", "+1", "-1", "@SUM(A1)", "\tx", " =1", "=HYPERLINK(A1)", "\n=1", "\r\n@x", "＝1+1", "＋1", "－1", "＠x",
+            "\u00a0=1", "\u3000=1", "\u200b=1", "\t =1", "\v-1"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", FORMULAS)
 def test_what_a_spreadsheet_would_take_for_a_formula_comes_out_harmless(text):
     table = io.StringIO()
     csv.writer(table).writerows([["label", "conductor", "sets"], [text, text, "1"], [text, "3/0", "1"]])
@@ -195,7 +199,27 @@ def test_what_a_spreadsheet_would_take_for_a_formula_comes_out_harmless(text):
     assert [row["label"] for row in rows] == [f"'{text}", f"'{text}"]
     assert rows[0]["conductor"] == f"'{text}"
     for row in csv.reader(io.StringIO(written(table.getvalue()))):
-        assert [cell for cell in row if cell.strip()[:1] in ("=", "+", "-", "@")] == []
+        assert [cell for cell in row if cell.strip()[:1] in ("=", "+", "-", "@", "＝")] == []
+
+
+@pytest.mark.parametrize("text", ["'=1", "a=b", "3/0 - east", "", "Panel\n=A", "“=1”"])
+def test_ordinary_text_comes_out_as_it_was(text):
+    table = io.StringIO()
+    csv.writer(table).writerows([["label", "conductor"], [text, "3/0"]])
+    (row,) = answered(table.getvalue())
+    assert row["label"] == text and row["outcome"] == "answer"
+
+
+def test_a_temperature_below_zero_is_read_again_from_the_answered_table():
+    calculator = CALCULATORS["available-fault-current"]
+    asked = dict(calculator.example) | {"temperature": "-10"}
+    table = io.StringIO()
+    csv.writer(table).writerows([list(asked), list(asked.values())])
+    first = answer_table(calculator, io.BytesIO(table.getvalue().encode()))
+    written_out = first.first_line() + "".join(first.line(row.values()) for row in first.rows)
+    (again,) = answered(written_out, calculator)
+    assert again["outcome"] == "answer" and again["temperature"] == "'-10"
+    assert "temperature=-10&" in again["link"]
 
 
 @pytest.mark.parametrize(

@@ -3,7 +3,7 @@
 import pint
 import pytest
 
-from calc.units import convert, read_quantity, registry
+from calc.units import convert, registry
 
 PINT_OWN = pint.UnitRegistry()
 
@@ -47,34 +47,3 @@ def test_an_inch_is_25_4_mm():
 def test_a_circle_of_one_mil_is_a_circular_mil():
     """pi/4 x (25.4 um)² = 506.7074790975 um²."""
     assert convert(1, "cmil", "mm2") == pytest.approx(506.7074790975e-6, rel=1e-12)
-
-
-@pytest.mark.parametrize(
-    ("written", "unit", "value"),
-    [
-        ("150ft", "ft", 150),
-        ("46 m", "ft", 46 / 0.3048),
-        ("200A", "A", 200),
-        ("200", "A", 200),
-        (" 1,000 ft ", "ft", 1000),
-        (".5 in", "in", 0.5),
-        ("1e-07", "ft", 0.0000001),
-        ("25 mohm", "ohm", 0.025),
-        ("5Ω", "ohm", 5),
-        ("200 AMPS", "A", 200),
-        ("200 Amp", "A", 200),
-        ("6 FT", "ft", 6),
-        ("46 M", "ft", 46 / 0.3048),
-        ("2 mA", "A", 0.002),
-    ],
-)
-def test_written_quantities_are_read_in_the_unit_wanted(written, unit, value):
-    assert read_quantity(written, unit) == pytest.approx(value)
-
-
-@pytest.mark.parametrize(
-    "written", ["", "ft", "-5 ft", "5 A", "1e3 ft", "five ft", "5 ft 3 in", "5 parsec", "0x10", "5 ft; import os"]
-)
-def test_what_is_no_length_is_refused(written):
-    with pytest.raises(ValueError):
-        read_quantity(written, "ft")

@@ -3,6 +3,7 @@
 import pytest
 
 from calc.conductors.size import read_size, shown_size
+from calc.field import Unclear
 from tests.oracles.wire_gauge import listed_areas
 
 
@@ -30,6 +31,9 @@ from tests.oracles.wire_gauge import listed_areas
         ("500", "500kcmil"),
         ("250", "250kcmil"),
         ("2000 kcmil", "2000kcmil"),
+        ("1,000 kcmil", "1000kcmil"),
+        ("AWG #4", "4"),
+        ("3/0\u00a0AWG", "3/0"),
         ("18", "18"),
         ("18 AWG", "18"),
     ],
@@ -60,7 +64,12 @@ def test_usual_spellings_give_the_label(written, label):
         "249",
         "10000",
         "four",
-        "3/0 copper",
+        "1 0",
+        "1 2",
+        "2 50",
+        "5 00",
+        "2 3/0",
+        "6 solid",
         "<script>alert(1)</script>",
         "３/0x",
         "²",
@@ -70,6 +79,17 @@ def test_usual_spellings_give_the_label(written, label):
 )
 def test_what_is_no_listed_size_is_refused(written):
     with pytest.raises(ValueError):
+        read_size(written)
+
+
+@pytest.mark.parametrize(
+    "written",
+    ["3/0 AL", "3/0 CU", "3/0 copper", "500 MCM, AL", "4 AWG aluminum", "2-3/0", "2x3/0", "2 × 500 kcmil", "(2) #3/0",
+     "2 sets of 3/0", "1-1/0", "2-0", "12-2"],
+)  # fmt: skip
+def test_a_size_with_its_metal_or_number_is_asked_for_alone(written):
+    """No metal beside one that a default chose, no number that another field has as 1; 12-2 is a cable."""
+    with pytest.raises(Unclear, match="size of one conductor alone, such as 3/0"):
         read_size(written)
 
 

@@ -167,6 +167,17 @@ def test_concrete_and_ring_limits_are_not_given_to_aluminum():
         assert "for copper only" in warnings(**inputs)
 
 
+@pytest.mark.parametrize("written", ["1, 500", "1, 500 kcmil", "1,1x500kcmil"])
+def test_a_list_of_1_awg_and_500_kcmil_is_never_1500_kcmil(written):
+    inputs = run(conductor="3/0", other_conductors=written).inputs
+    assert inputs["other_conductors"] == "1,1x500kcmil"
+
+
+def test_sets_of_a_list_are_read_with_a_cross_or_a_hyphen():
+    for written in ("2x3/0", "2 × 3/0", "2-3/0"):
+        assert run(conductor="3/0", other_conductors=written).inputs["other_conductors"] == "2x3/0"
+
+
 def test_unlike_disconnects_are_summed_and_each_tap_goes_by_its_own_conductors():
     """3/0 + 2 x 250 + 2 = 167.8 + 500 + 66.36 = 734.16 kcmil: 2/0; taps 4, 1/0, 8."""
     values = run(conductor="3/0", other_conductors="2x250kcmil, 2").answer.values
@@ -247,6 +258,9 @@ def test_a_single_derived_system_takes_no_other_disconnects():
         ("other_conductors", "3/0,,3/0"),
         ("other_conductors", "3/0,none"),
         ("other_conductors", "0x3/0"),
+        ("other_conductors", "1,500 kcmil"),
+        ("other_conductors", "2,000"),
+        ("other_conductors", "2-0"),
         ("other_conductors", "31x3/0"),
         ("other_conductors", "1,1,1,1,1,1"),
         ("electrode", "gas-pipe"),

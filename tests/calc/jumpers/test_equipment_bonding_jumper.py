@@ -215,7 +215,7 @@ def test_ahead_of_the_first_device_the_name_to_look_under_is_given(edition):
     [
         {"device": "0"},
         {"device": "10001"},
-        {"other_devices": "100;200"},
+        {"other_devices": "100/200"},
         {"other_devices": "1,200"},
         {"other_devices": "100,0"},
         {"other_devices": "100,"},

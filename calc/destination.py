@@ -1,0 +1,67 @@
+"""Where an answered table goes: a file that is replaced only by a whole table, or standard output."""
+
+from __future__ import annotations
+
+import os
+import stat
+import sys
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from typing import BinaryIO
+
+from calc.words import Sentence, say
+
+
+class Unwritable(Exception):
+    """What was to be written cannot be: why."""
+
+    def __init__(self, words: Sentence):
+        super().__init__(str(words))
+        self.words = words
+
+
+@contextmanager
+def destination(path: str | None, read_from: BinaryIO) -> Iterator[Callable[[bytes], object]]:
+    """Give what writes bytes to `path`, or to standard output for None.
+
+    A file gets its name only when all is written; until then, and when anything fails, it stays as it was.
+    Raises: Unwritable.
+    """
+    if path is None:
+        if sys.stdout is None:
+            raise Unwritable(say("Standard output is closed. Nothing was written."))
+        _differ(read_from, os.fstat(sys.stdout.fileno()))
+        with _told():
+            yield sys.stdout.buffer.write
+            sys.stdout.buffer.flush()
+        return
+    with _told():
+        path = os.path.realpath(path)
+        if os.path.exists(path):
+            if not stat.S_ISREG(os.stat(path).st_mode):
+                raise Unwritable(say("The answers go to a file of their own. This name is no file."))
+            _differ(read_from, os.stat(path))
+        part = f"{path}.{os.getpid()}.part"
+        try:
+            with open(part, "xb") as file:
+                yield file.write
+            os.replace(part, path)
+        finally:
+            if os.path.exists(part):
+                os.unlink(part)
+
+
+def _differ(read_from: BinaryIO, written: os.stat_result) -> None:
+    """Stop where the table read is the file written: a table must not be emptied, or read its own answers."""
+    if stat.S_ISREG(written.st_mode) and os.path.samestat(os.fstat(read_from.fileno()), written):
+        raise Unwritable(say("The table read and the table written are one file. Write to another one."))
+
+
+@contextmanager
+def _told() -> Iterator[None]:
+    try:
+        yield
+    except (BrokenPipeError, Unwritable):
+        raise
+    except OSError as fault:
+        raise Unwritable(say("It could not be written whole: {reason}.", reason=fault.strerror)) from None
