@@ -60,7 +60,8 @@ def _refuse_below(key: str, conductor: str, metal: str, working: Working, field:
         mending = say("No service has {typed} {metal} conductors ({section}). Enter {least} or larger.", **words)
     elif ALUMINUM_COLUMN[metal] == "copper":
         mending = say(
-            "Hot conductors smaller than {least} are not for general wiring ({section}). Enter {least} or larger.", **words
+            "Hot conductors smaller than {least} are not for general wiring ({section}). Enter {least} or larger.",
+            **words,
         )
     else:
         mending = say(

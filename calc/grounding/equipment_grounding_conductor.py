@@ -71,8 +71,9 @@ def equipment_grounding_conductor(
         motor: "ac" or "wound-rotor-or-dc"; motor_current: full-load current, ampere, needed there.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold size, metal, area_cmil, count, device, size_unless_increased (the same
-    as size but where larger hot conductors are installed and nobody said why).
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, device, count (None where the number of
+        raceways is open), size_unless_increased (the same as size but where larger hot conductors are installed and
+        nobody said why).
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: 250.122, Table 250.122, 250.120(B), 430.52, 240.6(A), Chapter 9 Table 8.
 
@@ -146,7 +147,9 @@ def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, working: 
         cites=("grounding/parallel_in_one_raceway", "grounding/parallel_in_several_raceways"),
     )
     if each.size == sized.size:
-        return say("{metal} wire or larger: one if all sets share a raceway, else one in each raceway or cable", **words)
+        return say(
+            "{metal} wire or larger: one if all sets share a raceway, else one in each raceway or cable", **words
+        )
     return say(
         "{metal} wire or larger if all sets share a raceway. In each of {raceways} raceways, one set in each: {size}",
         **words,

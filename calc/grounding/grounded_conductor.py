@@ -83,7 +83,8 @@ def grounded_conductor(
         enclosures: disconnect enclosures, 1 to 6; `conductor` serves this one.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold size, metal, area_cmil, count.
+    Returns: a Result; its answer's `values` hold size, metal, area_cmil, count (None where the
+    number of raceways is open).
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: 250.24(C) (2017, 2020) or (D) (2023), 250.30(A)(3), Table 250.102(C)(1), Chapter 9 Table 8.
 
@@ -110,6 +111,7 @@ def grounded_conductor(
     first, *others = (raceways or sets,) if corner else arrangements(sets, raceways)
     hot = (conductor, sets)
     metals = (conductor_metal, metal, RULES[place], corner)
+    count = None if others else sets if corner else first
     size = size_for_fault(*hot, first, *metals, working)
     _note_why_and_where(place, working)
     size = larger_for_load(size, load_size, RULES[place], corner, working)
@@ -133,7 +135,7 @@ def grounded_conductor(
         detail=detail,
         basis=RULES[place]["needed"],
         said=f"{size}-{metal}",
-        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "count": None if others else sets if corner else first},
+        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "count": count},
     )
 
 

@@ -75,8 +75,8 @@ def ask_for_the_smallest(sized: Sized, hot: HotConductors, working: Working) -> 
     if sized.unless_increased:
         working.note(
             say(
-                "Were the hot conductors made larger than the load needs? Enter the smallest that would do: {installed} "
-                "if they were not. Then there is one answer ({section}).",
+                "Were the hot conductors made larger than the load needs? Enter the smallest that would do, or "
+                "{installed} if they were not. Then there is one answer ({section}).",
                 installed=shown_size(hot.installed),
                 section=working.section(INCREASE),
             )

@@ -7,12 +7,12 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
-from calc.grounding.proportional_increase import INCREASE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
+from calc.grounding.proportional_increase import INCREASE
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
 from calc.raceways.elbow_isolation import CONCRETE_OF_OTHERS, reasons_to_bond
-from calc.vocabulary import METAL_WORDS, SETS
+from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -34,7 +34,7 @@ def buried_metal_elbow(
     concrete: Annotated[float | None, ask.CONCRETE] = None,
     joined: Annotated[str, ask.JOINED] = "nonmetallic",
     conductor: Annotated[str | None, ask.CONDUCTOR] = None,
-    sets: Annotated[int, SETS] = 1,
+    sets: Annotated[int, ask.SETS] = 1,
     conductor_metal: Annotated[str, ask.CONDUCTOR_METAL] = "copper",
     device: Annotated[float | None, ask.DEVICE] = None,
     metal: Annotated[str, ask.METAL] = "copper",
@@ -95,7 +95,8 @@ def buried_metal_elbow(
     if sized.unless_increased:
         smaller = shown_size(sized.unless_increased)
         why = say(
-            "{reasons} {smaller} will do where the hot conductors were not made larger than the load needs ({section}).",
+            "{reasons} {smaller} will do where the hot conductors were not made larger than the load needs "
+            "({section}).",
             reasons=why,
             smaller=smaller,
             section=working.section(INCREASE),

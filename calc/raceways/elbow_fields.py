@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from calc.declare import Choice
 from calc.raceways.measured import measured
+from calc.vocabulary import SETS as PARALLEL_SETS
 from calc.vocabulary import conductor_size, device_rating, metal_of, one_of
 from calc.words import say
 
@@ -44,6 +47,7 @@ CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor in this raceway"),
     say("It sizes the bond of service and derived conductors, and can change that of a feeder. Or leave it empty."),
 )
+SETS = replace(PARALLEL_SETS, hint=say("Conductors side by side in each phase, in this raceway."))
 CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
 DEVICE = device_rating(
     say("Overcurrent device ahead"),

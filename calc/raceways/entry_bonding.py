@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from calc.declare import needed
-from calc.raceways.raceway_as_supply_jumper import PATH, bridged_as_path, may_be_supply_jumper
 from calc.raceways.entry_fields import NOT_GIVEN, RIGID, SYSTEM_WORDS
+from calc.raceways.raceway_as_supply_jumper import PATH, bridged_as_path, may_be_supply_jumper
 from calc.words import say
 from calc.working import Working, shown_number
 

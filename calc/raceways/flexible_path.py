@@ -66,8 +66,8 @@ def _stay_with_sizes_that_are_made(trade_size: str, working: Working) -> None:
     if made[trade_size] == "exceptions":
         working.note(
             say(
-                "Trade size {size} is only for ducts and spaces of environmental air, or up to 6 ft in a listed assembly "
-                "or to a luminaire ({section}).",
+                "Trade size {size} is only for ducts and spaces of environmental air, or in short lengths for a listed "
+                "assembly or to a luminaire ({section}).",
                 size=trade_size,
                 section=section,
             )

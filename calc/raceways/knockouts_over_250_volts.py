@@ -135,7 +135,8 @@ def _stay_under_1000_volts(volt: float | None, working: Working) -> None:
 def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Sentence, Sentence]:
     if need == ORDINARY:
         return say("No jumper needed"), say(
-            "{where}, {volt} V to ground, no hazardous location. Ordinary fittings made for it, all tight, paint removed",
+            "{where}, {volt} V to ground, no hazardous location. Ordinary fittings made for it, all tight, paint "
+            "removed",
             where=WHERE[place],
             volt=shown_number(volt),
         )

@@ -79,7 +79,8 @@ def supply_side(runs, hot_metal, jumper_metal):
     """Table 250.102(C)(1) and its notes: main, system and supply-side jumpers, and the grounded conductor.
 
     Past the last row: one eighth of the hot area; for unlike metals, of the hot conductors of the jumper's metal that
-    carry the same current. Never required larger than the hot conductors, which can be said of like metals only.
+    carry the same current. Hot conductors smaller than the first row keep it: the note that spares what is larger than
+    they are is written for those past the last row.
     """
     area = total_area(runs)
     size = row_for(area, hot_metal, jumper_metal, SUPPLY_ROWS)
@@ -88,8 +89,6 @@ def supply_side(runs, hot_metal, jumper_metal):
     if size is None:
         assumed = [(equal_in_metal(hot, hot_metal, jumper_metal), number) for hot, number in runs]
         return smallest_size(Fraction(total_area(assumed), 8))
-    if same_column(hot_metal, jumper_metal) and AREA[size] > area:
-        return smallest_size(area)
     return size
 
 

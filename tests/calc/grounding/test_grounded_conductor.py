@@ -145,11 +145,12 @@ def test_a_small_service_keeps_the_least_size_of_the_table_and_the_other_reading
     """250.24(D)(1) of 2023 and (C)(1) before name the table and no limit."""
     for edition in EDITIONS:
         assert size_of(edition=edition, conductor="10") == "8"
-        assert any("Some read it here too: 10 AWG copper" in n for n in words_of("notes", edition=edition, conductor="10"))
+        notes = words_of("notes", edition=edition, conductor="10")
+        assert any("Some read it here too: 10 AWG copper" in words for words in notes)
 
 
 def test_parallel_sets_without_a_number_of_raceways_give_both_sizes_the_larger_first():
-    """2 x 3/0: 335.6 kcmil, 2 AWG, or 1/0 in each (250.24(D)(2)); 3 x 400: 1200 / 8 = 150 kcmil, 3/0, or 1/0 in each."""
+    """2 x 3/0: 335.6 kcmil, 2 AWG, or 1/0 in each (250.24(D)(2)); 3 x 400: 1200 / 8 = 150, 3/0, or 1/0 in each."""
     for conductor, sets, first, shown in (
         ("3/0", 2, "1/0", "in each of 2 raceways, one set in each; 2 AWG if all sets share a raceway"),
         ("400kcmil", 3, "3/0", "if all sets share a raceway; 1/0 AWG in each of 3 raceways"),
