@@ -19,6 +19,7 @@ from calc.words import Sentence, say
 from calc.working import shown_number
 
 DOES_NOT_OPEN, NOT_ASSURED, SLOW, LIKELY, ASSURED = "does-not-open", "not-assured", "slow", "likely", "assured"
+BEYOND = "beyond-rating"  # more than the device may interrupt: calc.fault.interrupting
 VERDICTS = (DOES_NOT_OPEN, NOT_ASSURED, SLOW, LIKELY, ASSURED)
 FIELD_TEST = "fault/breaker_field_test"
 MINUTE, HOUR = 60, 3600

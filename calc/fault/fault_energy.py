@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from calc.declare import Mend, NotCovered
 from calc.fault.device import DOES_NOT_OPEN, opening, shown_time
-from calc.fault.device_limits import limits
+from calc.fault.device_limits import NOT_SURE, TOLERANCE_RULE, limits, sure_multiple
 from calc.fault.device_notes import stay_with_one_device
 from calc.words import CalculatorName, say
 from calc.working import Working, shown_number
@@ -39,8 +39,12 @@ def time_to_open(
         fault_current=fault_current,
         rating=device,
     )
-    result = opening(multiple, device_kind, device, instantaneous_multiple)
-    found = limits(device_kind, device, instantaneous_multiple)
+    sure = instantaneous_multiple
+    if sure:
+        working.cite(TOLERANCE_RULE)
+        sure = sure_multiple(sure, NOT_SURE)  # the later opening heats more
+    result = opening(multiple, device_kind, device, sure)
+    found = limits(device_kind, device, sure)
     bound = [point.rule for point in found.opens if point.second == result.slowest_second] or [found.holds[0].rule]
     working.step(result.words, cites=(bound[-1],))
     if result.verdict == DOES_NOT_OPEN:
