@@ -8,7 +8,7 @@ from typing import Annotated
 from calc.declare import Answer, calculator, needed
 from calc.fault import device_fields as ask
 from calc.fault.caution import state_the_model
-from calc.fault.device import BEYOND, FIELD_TEST, LIKELY, SLOW, Opening, inferred_second, opening, shown_time
+from calc.fault.device import BEYOND, FIELD_TEST, LIKELY, Opening, inferred_second, opening, shown_time
 from calc.fault.device_band import device_band
 from calc.fault.device_limits import (
     BREAKER,
@@ -25,8 +25,8 @@ from calc.fault.device_limits import (
     rows,
     sure_multiple,
 )
-from calc.fault.device_notes import FUSES, note_the_device, stay_with_one_device
-from calc.fault.device_words import HEADLINES, in_short, in_the_band
+from calc.fault.device_notes import note_the_device, stay_with_one_device
+from calc.fault.device_words import HEADLINES, in_short
 from calc.fault.interrupting import beyond_interrupter, beyond_interrupting
 from calc.fault.loop_limit import loop_limit_step
 from calc.fault.time_current import time_current_chart
@@ -34,7 +34,6 @@ from calc.words import Sentence, say
 from calc.working import Working, shown_of_model
 
 DISCONNECTION = "fault/disconnection_time"
-CLASS_C = "fault/fuse_class_c"
 
 
 @calculator(
@@ -117,12 +116,12 @@ def device_clearing(
             say("the device is the one named, sound, and wired as its maker says"),
         ),
     )
-    band = in_the_band(multiple, instantaneous_multiple, instantaneous_read, result)
+    short = in_short(result, device_kind, multiple, fuse_class, instantaneous_multiple, instantaneous_read)
     series = device_band(found, device_kind, rating, fault_current, inferred=estimated is not None)
     return Answer(
         name=say("Opening of the device"),
         headline=HEADLINES[result.verdict],
-        detail=beyond or _detail(result, device_kind, fuse_class, multiple, band),
+        detail=beyond or short,
         basis=(found.opens or found.holds)[-1].rule,
         said=result.verdict,
         values={
@@ -135,17 +134,6 @@ def device_clearing(
         },
         charts=(time_current_chart(say("Time and current of this device"), series),),
     )
-
-
-def _detail(result: Opening, device_kind: str, fuse_class: str, multiple: float, band: Sentence | None) -> Sentence:
-    short = in_short(result, device_kind)
-    if band:
-        return say("{short}. {band}", short=short, band=band)
-    if device_kind in FUSES and fuse_class == "general" and result.verdict == SLOW:
-        first = rows(CLASS_C)[0]["multiple"]
-        if multiple < first:
-            return say("{short}. A class C fuse need not open below {first} times", short=short, first=first)
-    return short
 
 
 def _show_the_points(found: Limits, device_kind: str, working: Working) -> None:

@@ -12,10 +12,12 @@ from calc.fault.device import (
     Opening,
     shown_time,
 )
-from calc.fault.device_limits import BREAKER, EQUIPMENT_PROTECTION, INTERRUPTER, SETTING, sure_multiple
+from calc.fault.device_limits import BREAKER, EQUIPMENT_PROTECTION, INTERRUPTER, SETTING, rows, sure_multiple
+from calc.fault.device_notes import FUSES
 from calc.words import Sentence, say
 from calc.working import shown_number
 
+CLASS_C = "fault/fuse_class_c"
 HEADLINES = {
     BEYOND: say("Do not count on it"),
     DOES_NOT_OPEN: say("Does not open"),
@@ -26,8 +28,19 @@ HEADLINES = {
 }
 
 
-def in_short(result: Opening, device_kind: str) -> Sentence:
-    """Give what stands beside the headline: how long the device may take, and what else must be so."""
+def in_short(
+    result: Opening, device_kind: str, multiple: float, fuse_class: str, instantaneous: float | None, read: str
+) -> Sentence:
+    """Give what stands beside the headline: how long the device may take, and what else must be so.
+
+    multiple: of the fault current; the others: as they were entered, see calc.fault.device_clearing.
+    """
+    short = _in_short(result, device_kind)
+    more = _in_the_band(multiple, instantaneous, read, result) or _of_class_c(multiple, device_kind, fuse_class, result)
+    return say("{short}. {more}", short=short, more=more) if more else short
+
+
+def _in_short(result: Opening, device_kind: str) -> Sentence:
     if result.verdict == DOES_NOT_OPEN:
         return say("It may carry this current for good")
     if result.verdict == NOT_ASSURED:
@@ -41,11 +54,14 @@ def in_short(result: Opening, device_kind: str) -> Sentence:
     return say("Its standard allows {time}; only its curve says less", time=shown_time(result.slowest_second))
 
 
-def in_the_band(multiple: float, instantaneous: float | None, read: str, result: Opening) -> Sentence | None:
-    """Give what is to be said between the multiple typed and the one from which its tolerance makes it sure.
+def _of_class_c(multiple: float, device_kind: str, fuse_class: str, result: Opening) -> Sentence | None:
+    first = rows(CLASS_C)[0]["multiple"]
+    if device_kind in FUSES and fuse_class == "general" and result.verdict == SLOW and multiple < first:
+        return say("A class C fuse need not open below {first} times", first=first)
+    return None
 
-    multiple: of the fault current; instantaneous, read: as they were entered.
-    """
+
+def _in_the_band(multiple: float, instantaneous: float | None, read: str, result: Opening) -> Sentence | None:
     if instantaneous is None or result.verdict == ASSURED or multiple < instantaneous:
         return None
     words = {"typed": shown_number(instantaneous), "sure": shown_number(round(sure_multiple(instantaneous, read), 2))}

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Annotated
 
 import calc.fault.return_path_fields as ask
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.fault.caution import state_the_model
-from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked
-from calc.words import say
-from calc.working import Working, shown_number, three_figures
+from calc.fault.likely_slip import remark_on_device
+from calc.fault.return_path import PARTS, WHICH, Path, driving_voltage, feet, paths, ranked
+from calc.vocabulary import METAL_WORDS
+from calc.words import Sentence, say
+from calc.working import Working, at_least, at_most, shown_number, three_figures
 
 PRACTICE = "fault/return_path_multiple"
+SOURCE_MULTIPLE = 10  # of the current wanted: an example of a source, no rule
 
 
 @calculator(
@@ -45,6 +49,7 @@ def longest_return_path(
     length: Annotated[float | None, ask.LENGTH] = None,
     arc: Annotated[float, ask.ARC] = 0,
     available: Annotated[float | None, ask.AVAILABLE] = None,
+    spacing: Annotated[float | None, ask.SPACING] = None,
 ) -> Answer:
     """Give the shortest, the likely and the longest run at which a fault still brings the current asked for.
 
@@ -56,12 +61,14 @@ def longest_return_path(
         conductor, return_conductor: size labels, "14" to "1000kcmil"; return_conductor only for a wire back.
         system: such as "208Y/120"; voltage_to_ground: volt, 1 to 1000. One of them is needed; entered, it counts.
         conductor_metal, metal: "copper" or "aluminum", of the hot conductor and of the wire back.
-        wiring: "wire-in-nonmetallic", "wire-in-steel", or the raceway that is the way back.
+        wiring: "wire-in-nonmetallic", "wire-in-steel", the raceway that is the way back, or "wire-apart" with spacing:
+            feet between hot conductor and wire, 0.1 to 1000.
         trade_size: "1/2" to "4", for a raceway. length: ft, a run to judge, or None.
-        arc: volt lost in the arc, 0 to 1000. available: ampere line to ground at the device, None for a stiff source.
+        arc: volt lost in the arc, 0 to 1000. available: least ampere line to ground at the device, or None.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold shortest_ft, likely_ft, longest_ft, current_ampere, within.
+    Returns: a Result; its answer's `values` hold shortest_ft, likely_ft, longest_ft, current_ampere, within; with no
+        available current entered shortest_with_source_ft, with no arc entered shortest_with_arc_ft (else None).
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: Chapter 9 Tables 4 and 9 (2017), physics of a steel tube, trade practice for multiple and arc.
 
@@ -90,7 +97,7 @@ def longest_return_path(
             voltage=volt,
             available=available,
         )
-    ways = paths(wiring, (conductor, conductor_metal), (return_conductor, metal), trade_size, working)
+    ways = paths(wiring, (conductor, conductor_metal), (return_conductor, metal), trade_size, spacing, working)
     found = {}  # the source adds straight, not as a phasor, and the arc takes its voltage off first: never too long
     for way in ways:
         length_of_way = working.compute(
@@ -120,18 +127,14 @@ def longest_return_path(
                 parts=", ".join(f"{PARTS[part]} ({shown_number(feet(lost))} ft)" for part, lost in losses),
             )
         )
+    others = _others(ways[0], volt, arc, available, ampere, working)
+    remark_on_device(device, conductor, conductor_metal, working)
     _warn(found, length, multiple, wiring, working)
     state_the_model(working, _assumptions(wiring, arc, available))
     return Answer(
         name=say("Longest way back"),
-        headline=_headline(found),
-        detail=say(
-            "Likely {likely} ft, at the very best {high} ft, for {ampere} A through {size}.",
-            likely=shown_number(found["likely"]),
-            high=shown_number(found["high"]),
-            ampere=shown_number(ampere),
-            size=shown_size(conductor),
-        ),
+        headline=_headline(found, available),
+        detail=_detail(found, length, others, ways[0], (volt, arc, ampere), _through(conductor, conductor_metal)),
         basis=PRACTICE,
         said=f"{found['low']}ft-{found['likely']}ft-{found['high']}ft",
         values={
@@ -140,14 +143,81 @@ def longest_return_path(
             "longest_ft": found["high"],
             "current_ampere": ampere,
             "within": _within(found, length),
+            "shortest_with_source_ft": others.with_source,
+            "shortest_with_arc_ft": others.with_arc,
         },
     )
 
 
-def _headline(found: dict[str, int]):
+@dataclass(frozen=True)
+class Others:
+    """The shortest length, ft, with a source of so many ampere and through an arc of so many volt, where not entered."""
+
+    source_ampere: float
+    with_source: int | None
+    arc_volt: float
+    with_arc: int | None
+
+
+def _others(way: Path, volt: float, arc: float, available: float | None, ampere: float, working: Working) -> Others:
+    source_ampere, arc_volt = SOURCE_MULTIPLE * ampere, working.cite(ask.ARC_RULE).value
+    source = volt / available if available else 0.0
+    return Others(
+        source_ampere,
+        None if available else feet(way.reach(volt, arc, volt / source_ampere, ampere)),
+        arc_volt,
+        None if arc else feet(way.reach(volt, arc_volt, source, ampere)),
+    )
+
+
+def _headline(found: dict[str, int], available: float | None) -> Sentence:
     if not found["high"]:
         return say("Not at any length")
-    return say("Up to {feet} ft", feet=shown_number(found["low"])) if found["low"] else say("No length is sure")
+    if not found["low"]:
+        return say("No length is sure")
+    shown = at_least(found["low"])
+    if available is None:
+        return say("Up to {feet} ft with an unlimited source", feet=shown)
+    return say("Up to {feet} ft", feet=shown)
+
+
+def _detail(found, length: float | None, others: Others, way: Path, at: tuple, through: Sentence) -> Sentence:
+    """Give what a real source and an arc leave of the shortest length, and the other two lengths."""
+    volt, arc, ampere = at
+    told = []
+    if others.with_source is not None and found["low"]:
+        told.append(
+            say(
+                "With {ampere} A available {feet} ft",
+                ampere=shown_number(others.source_ampere),
+                feet=at_least(others.with_source),
+            )
+        )
+        needed = way.available(volt, arc, ampere, length) if _within(found, length) == "yes" else None
+        if needed:
+            told.append(say("Your run needs {ampere} A available", ampere=at_most(needed)))
+    if others.with_arc is not None and found["low"]:
+        told.append(
+            say(
+                "Through an arc, by trade practice {volt} V, {feet} ft",
+                volt=shown_number(others.arc_volt),
+                feet=at_least(others.with_arc),
+            )
+        )
+    told.append(
+        say(
+            "Likely {likely} ft, at the very best {high} ft, for {ampere} A through {size}",
+            likely=at_least(found["likely"]),
+            high=at_least(found["high"]),
+            ampere=shown_number(ampere),
+            size=through,
+        )
+    )
+    return say("{told}.", told=". ".join(map(str, told)))
+
+
+def _through(conductor: str, metal: str) -> Sentence:
+    return say("{size} {metal}", size=shown_size(conductor), metal=METAL_WORDS[metal])
 
 
 def _within(found: dict[str, int], length: float | None) -> str:
@@ -190,5 +260,5 @@ def _assumptions(wiring: str, arc: float, available: float | None) -> list:
     if not arc:
         made.append(say("metal pressed to metal. An arc takes {volt} V by trade practice.", volt=ask.ARC_OF_PRACTICE))
     if available is None:
-        made.append(say("a stiff source. A real one makes every length shorter."))
+        made.append(say("an unlimited source for the headline and the three lengths."))
     return made
