@@ -96,7 +96,7 @@ def take_a_bond_away(
     legs = legs_of(fields, solved)
     if legs:
         warn_of_the_legs(legs, working)
-    state_the_model(working, assumptions(source, "on" if legs else loads))
+    state_the_model(working, assumptions(source, "on" if legs else loads, electrode_ohm))
     verdict = seen.opening.verdict if seen else ("no-fault" if fault == "none" else "does-not-open")
     return Answer(
         name=say("Take a bond away"),

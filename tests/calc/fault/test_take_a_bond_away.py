@@ -157,6 +157,11 @@ def test_a_person_who_is_the_path_is_named_beside_the_current():
     assert alone == "Fault current under 0.01 A; highest: 120 V to earth on the machine"
 
 
+def test_the_electrodes_of_the_scene_are_named():
+    notes = " ".join(str(words) for words in watched(electrode_ohm=40).working.notes)
+    assert "the one at the first disconnect 40 ohm" in notes
+
+
 def test_a_probable_opening_gives_the_time_that_its_standard_allows():
     assert "the breaker's standard allows 2 min" in str(watched().answer.detail)
 
