@@ -89,9 +89,9 @@ AVAILABLE = amount(
 INTERRUPTING_RATING = amount(
     say("Interrupting rating of the device"),
     say("It is marked on the device, often as AIC or in kA."),
-    say("Enter the rating from 100 to {most} A, for example 10 kA.", most=shown_number(MOST_AMPERE)),
+    say("Enter the rating from 1 to {most} A, for example 10 kA.", most=shown_number(MOST_AMPERE)),
     "A",
-    100,
+    1,
     MOST_AMPERE,
 )
 VOLTAGE_TO_GROUND = amount(
