@@ -90,8 +90,9 @@ def available_fault_current(
         temperature: of its conductors, -40 to 90 °C. motor_current: full-load current of running motors, A.
         voltage_factor: voltage over nominal, 0.9 to 1.15.
 
-    Returns: a Result; `values` hold available_ampere (rounded up to three figures, with motors), place, motors; three_phase,
-        line_to_line, line_to_ground at the terminals, the same with _at_end; line_to_ground_limit_at_end. All in A.
+    Returns: a Result; `values` hold available_ampere (rounded up to three figures, with motors), place, motors;
+        three_phase, line_to_line, line_to_ground at the terminals, the same with _at_end;
+        line_to_ground_limit_at_end. All in A.
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: sequence components; Chapter 9, Table 9; 110.9, 110.24; rules below `fault`.
 
@@ -168,7 +169,10 @@ def _detail(run: tuple | None, motor_current: float, to_ground: float | None) ->
         )
     parts = [place, *([] if motor_current else [say("no motors counted")])]
     if to_ground:
-        parts.append(say("to ground, where only the three-phase current is known, up to {ampere} A", ampere=at_most(to_ground)))
+        words = say(
+            "to ground, where only the three-phase current is known, up to {ampere} A", ampere=at_most(to_ground)
+        )
+        parts.append(words)
     return say("{parts}", parts="; ".join(map(str, parts)))
 
 

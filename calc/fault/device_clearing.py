@@ -30,7 +30,7 @@ from calc.fault.device_words import HEADLINES, in_short
 from calc.fault.interrupting import beyond_interrupter, beyond_interrupting
 from calc.fault.loop_limit import loop_limit_step
 from calc.fault.time_current import time_current_chart
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working, shown_of_model
 
 DISCONNECTION = "fault/disconnection_time"

@@ -160,7 +160,9 @@ def _detail(verdict: str, device: float, metal: float, at: tuple[float, float, f
     """Give what becomes of device and metal, and the volts and ohms that it is for."""
     volt, electrode, source = at
     words = {"rating": shown_number(device), "volt": shown(metal)}
-    told = say("More than {rating} A flows, and nothing assures that it opens. Until then {volt} V is on the metal", **words)
+    told = say(
+        "More than {rating} A flows, and nothing assures that it opens. Until then {volt} V is on the metal", **words
+    )
     if verdict == DOES_NOT_OPEN:
         told = say("A {rating} A device may carry that for good. The metal stays at {volt} V to earth", **words)
     return say(

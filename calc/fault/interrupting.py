@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import Mend, NotCovered
-from calc.fault.device_limits import FUSE, FUSE_TIME_DELAY, HOUSEHOLD, INTERRUPTER, value
+from calc.fault.device_limits import FUSE, FUSE_TIME_DELAY, HOUSEHOLD, value
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -76,7 +76,7 @@ def beyond_interrupter(
 ) -> Sentence | None:
     """Give why a class A interrupter is not the one to clear this fault, or None where it is.
 
-    device: its rating, ampere, None for the smallest; volt: to ground. Raises: NotCovered for a voltage above its class.
+    device: its rating, ampere, None for the smallest; volt: to ground. Raises: NotCovered above its voltage.
     """
     most_volt = value(INTERRUPTER_VOLTAGE)
     if volt is not None and volt > most_volt:

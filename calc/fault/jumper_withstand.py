@@ -12,13 +12,12 @@ from calc.fault import device_fields as ask_device
 from calc.fault import withstand_fields as ask
 from calc.fault.caution import state_the_model
 from calc.fault.device_limits import BREAKER
-from calc.fault.fault_energy import fault_energy, time_to_open
+from calc.fault.fault_energy import LARGEST_RATIO, fault_energy, time_to_open, with_offset
 from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
 LIMIT, START = "fault/withstand_limit", "fault/withstand_start"
-LARGEST_RATIO = "fault/largest_x_over_r"
 
 
 @calculator(
@@ -71,7 +70,7 @@ def jumper_withstand(
     if let_through is None:
         second = time_to_open(clearing_time, device_kind, device, instantaneous_multiple, fault_current, working)
         bare = fault_energy(fault_current, second, working)
-        energy = _with_offset(bare, second, x_over_r, working)
+        energy = with_offset(bare, second, x_over_r, working)
     else:
         second, bare, energy = None, let_through, let_through
         working.step(say("Energy that the device lets through, as entered. It counts alone."), energy, "A²s")
@@ -128,19 +127,6 @@ def jumper_withstand(
         basis=_rule_of(formula, metal),
         said="survives" if survives else "too-small",
         values=values | checked,
-    )
-
-
-def _with_offset(bare: float, second: float, x_over_r: float | None, working: Working) -> float:
-    """Give the energy with the offset of the first cycles, the most that X/R or the largest usual one allows."""
-    taken = working.cite(LARGEST_RATIO).value if x_over_r is None else x_over_r
-    return working.compute(
-        say("The first cycles are offset; with X/R {ratio} that adds to the energy.", ratio=shown_number(taken)),
-        "energy * offset_factor",
-        "A²s",
-        (LARGEST_RATIO,) if x_over_r is None else (),
-        energy=bare,
-        offset_factor=adiabatic.offset_factor(second, taken),
     )
 
 

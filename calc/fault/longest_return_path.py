@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated
 
 import calc.fault.return_path_fields as ask
-from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.fault.caution import state_the_model
 from calc.fault.likely_slip import remark_on_device
-from calc.fault.return_path import PARTS, WHICH, Path, driving_voltage, feet, paths, ranked
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
-from calc.working import Working, at_least, at_most, shown_number, three_figures
+from calc.fault.longest_words import detail_of, headline_of, others_of, through, within
+from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked
+from calc.words import say
+from calc.working import Working, shown_number, three_figures
 
 PRACTICE = "fault/return_path_multiple"
-SOURCE_MULTIPLE = 10  # of the current wanted: an example of a source, no rule
 
 
 @calculator(
@@ -127,14 +124,14 @@ def longest_return_path(
                 parts=", ".join(f"{PARTS[part]} ({shown_number(feet(lost))} ft)" for part, lost in losses),
             )
         )
-    others = _others(ways[0], volt, arc, available, ampere, working)
+    others = others_of(ways[0], volt, arc, available, ampere, working)
     remark_on_device(device, conductor, conductor_metal, working)
     _warn(found, length, multiple, wiring, working)
     state_the_model(working, _assumptions(wiring, arc, available))
     return Answer(
         name=say("Longest way back"),
-        headline=_headline(found, available),
-        detail=_detail(found, length, others, ways[0], (volt, arc, ampere), _through(conductor, conductor_metal)),
+        headline=headline_of(found, available),
+        detail=detail_of(found, length, others, ways[0], (volt, arc, ampere), through(conductor, conductor_metal)),
         basis=PRACTICE,
         said=f"{found['low']}ft-{found['likely']}ft-{found['high']}ft",
         values={
@@ -142,92 +139,15 @@ def longest_return_path(
             "likely_ft": found["likely"],
             "longest_ft": found["high"],
             "current_ampere": ampere,
-            "within": _within(found, length),
+            "within": within(found, length),
             "shortest_with_source_ft": others.with_source,
             "shortest_with_arc_ft": others.with_arc,
         },
     )
 
 
-@dataclass(frozen=True)
-class Others:
-    """The shortest length, ft, with a source of so many ampere and through an arc of so many volt, where not entered."""
-
-    source_ampere: float
-    with_source: int | None
-    arc_volt: float
-    with_arc: int | None
-
-
-def _others(way: Path, volt: float, arc: float, available: float | None, ampere: float, working: Working) -> Others:
-    source_ampere, arc_volt = SOURCE_MULTIPLE * ampere, working.cite(ask.ARC_RULE).value
-    source = volt / available if available else 0.0
-    return Others(
-        source_ampere,
-        None if available else feet(way.reach(volt, arc, volt / source_ampere, ampere)),
-        arc_volt,
-        None if arc else feet(way.reach(volt, arc_volt, source, ampere)),
-    )
-
-
-def _headline(found: dict[str, int], available: float | None) -> Sentence:
-    if not found["high"]:
-        return say("Not at any length")
-    if not found["low"]:
-        return say("No length is sure")
-    shown = at_least(found["low"])
-    if available is None:
-        return say("Up to {feet} ft with an unlimited source", feet=shown)
-    return say("Up to {feet} ft", feet=shown)
-
-
-def _detail(found, length: float | None, others: Others, way: Path, at: tuple, through: Sentence) -> Sentence:
-    """Give what a real source and an arc leave of the shortest length, and the other two lengths."""
-    volt, arc, ampere = at
-    told = []
-    if others.with_source is not None and found["low"]:
-        told.append(
-            say(
-                "With {ampere} A available {feet} ft",
-                ampere=shown_number(others.source_ampere),
-                feet=at_least(others.with_source),
-            )
-        )
-        needed = way.available(volt, arc, ampere, length) if _within(found, length) == "yes" else None
-        if needed:
-            told.append(say("Your run needs {ampere} A available", ampere=at_most(needed)))
-    if others.with_arc is not None and found["low"]:
-        told.append(
-            say(
-                "Through an arc, by trade practice {volt} V, {feet} ft",
-                volt=shown_number(others.arc_volt),
-                feet=at_least(others.with_arc),
-            )
-        )
-    told.append(
-        say(
-            "Likely {likely} ft, at the very best {high} ft, for {ampere} A through {size}",
-            likely=at_least(found["likely"]),
-            high=at_least(found["high"]),
-            ampere=shown_number(ampere),
-            size=through,
-        )
-    )
-    return say("{told}.", told=". ".join(map(str, told)))
-
-
-def _through(conductor: str, metal: str) -> Sentence:
-    return say("{size} {metal}", size=shown_size(conductor), metal=METAL_WORDS[metal])
-
-
-def _within(found: dict[str, int], length: float | None) -> str:
-    if length is None:
-        return "not-asked"
-    return "yes" if length <= found["low"] else "not-sure" if length <= found["high"] else "no"
-
-
 def _warn(found: dict[str, int], length: float | None, multiple: float, wiring: str, working: Working) -> None:
-    verdict = _within(found, length)
+    verdict = within(found, length)
     run = shown_number(length or 0)
     if verdict == "yes":
         working.note(say("Your {feet} ft is within the shortest of the three.", feet=run))

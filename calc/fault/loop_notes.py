@@ -11,7 +11,9 @@ from calc.words import Sentence, say
 from calc.working import Working, at_most
 
 
-def note_the_loop(seen: Opening, highest: float, touch: float, joint: float, device_kind: str, working: Working) -> None:
+def note_the_loop(
+    seen: Opening, highest: float, touch: float, joint: float, device_kind: str, working: Working
+) -> None:
     """Warn of metal that stays live and of a loose joint; note the voltage to earth and the highest current.
 
     highest: ampere, touch: volt from the metal to the panel, at most; joint: ohm.

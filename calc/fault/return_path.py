@@ -67,8 +67,8 @@ def driving_voltage(system: str, voltage_to_ground: float | None, working: Worki
         )
     if system in LEGS_AS:
         working.note(say(
-                "The two legs of lower voltage to ground count. A fault from the high leg brings more current, and more "
-                "voltage on the metal."
+                "The two legs of lower voltage to ground count. A fault from the high leg brings more current, and "
+                "more voltage on the metal."
             ))
     return voltage_of_entry(LEGS_AS.get(system, system), voltage_to_ground, working)
 

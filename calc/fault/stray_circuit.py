@@ -28,9 +28,14 @@ class Stray:
     other_leg: float
 
 
-def stray_of(houses: bool, load: float, neutral: complex, grounding: complex | None, pipe: float, broken: bool) -> Stray:
+def stray_of(
+    houses: bool, load: float, neutral: complex, grounding: complex | None, pipe: float, broken: bool
+) -> Stray:
     """Give the currents and voltages for a load of so many ohm; impedances in ohm, pipe 0 for none."""
-    solved = _two_houses(load, neutral, pipe, broken) if houses else _second_bond(load, neutral, grounding, pipe, broken)
+    if houses:
+        solved = _two_houses(load, neutral, pipe, broken)
+    else:
+        solved = _second_bond(load, neutral, grounding, pipe, broken)
     at_bar = solved.voltages["own-neutral" if houses else "panel-neutral"]
     return Stray(
         currents={name: abs(solved.currents.get(name, 0)) for name in PATHS},

@@ -166,7 +166,9 @@ def stray_neutral_current(
 
 def _headline(broken: bool, ampere: float) -> Sentence:
     shown = three_figures(ampere)
-    return say("Open neutral, {ampere} A on metal", ampere=shown) if broken else say("{ampere} A on metal", ampere=shown)
+    if broken:
+        return say("Open neutral, {ampere} A on metal", ampere=shown)
+    return say("{ampere} A on metal", ampere=shown)
 
 
 def _detail(broken: bool, stray: Stray) -> Sentence:
@@ -174,8 +176,8 @@ def _detail(broken: bool, stray: Stray) -> Sentence:
     if not broken:
         return say("of {load} A, with {volt} V on the metal", **words)
     return say(
-        "Supply off first, then mend the neutral. {volt} V on the metal, {broken} V across the break; on the other leg of "
-        "a 120/240 V supply up to {leg} V.",
+        "Supply off first, then mend the neutral. {volt} V on the metal, {broken} V across the break; on the other "
+        "leg of a 120/240 V supply up to {leg} V.",
         broken=three_figures(stray.broken),
         leg=three_figures(stray.other_leg),
         **words,

@@ -16,8 +16,8 @@ def say_what_to_do(broken: bool, houses: bool, stray: Stray, working: Working) -
     if houses:
         working.warn(
             say(
-                "Whoever opens this water main may stand between its two ends, at {gap} V, and {volt} V where the neutral "
-                "is loose. Measure the current first, and bridge the gap before the pipe is cut.",
+                "Whoever opens this water main may stand between its two ends, at {gap} V, and {volt} V where the "
+                "neutral is loose. Measure the current first, and bridge the gap before the pipe is cut.",
                 gap=three_figures(stray.gap),
                 volt=VOLT,
             )
@@ -26,8 +26,8 @@ def say_what_to_do(broken: bool, houses: bool, stray: Stray, working: Working) -
         _second_bond_last(broken, stray, working)
     working.note(
         say(
-            "A clamp meter around the pipe or the grounding conductor shows this current, also where a voltmeter shows "
-            "next to nothing."
+            "A clamp meter around the pipe or the grounding conductor shows this current, also where a voltmeter "
+            "shows next to nothing."
         )
     )
 
@@ -45,8 +45,8 @@ def _neutral_first(houses: bool, stray: Stray, working: Working) -> None:
     )
     working.note(
         say(
-            "Turn the supply off, lock it out and test that it is dead. Mend the neutral; ahead of the service that is the "
-            "utility's work. Then see to {what}.",
+            "Turn the supply off, lock it out and test that it is dead. Mend the neutral; ahead of the service that is "
+            "the utility's work. Then see to {what}.",
             what=what,
         )
     )
@@ -58,8 +58,8 @@ def _second_bond_last(broken: bool, stray: Stray, working: Working) -> None:
         first = say("Only with the neutral mended and the supply still off, take the second bond out")
     else:
         first = say(
-            "Take the second bond out with the supply off, locked out and tested dead: it carries {ampere} A, and if the "
-            "neutral is loose {volt} V stands across the gap",
+            "Take the second bond out with the supply off, locked out and tested dead: it carries {ampere} A, and if "
+            "the neutral is loose {volt} V stands across the gap",
             ampere=three_figures(stray.currents["bond"]),
             volt=VOLT,
         )

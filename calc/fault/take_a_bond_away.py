@@ -70,7 +70,8 @@ def take_a_bond_away(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold fault_ampere, verdict, device, volts (by part), currents (by
-        branch of the drawing) and, with a neutral missing or loose, leg_volts (lighter and heavier leg, loads on); its table the voltage of every part to earth and to other parts.
+        branch of the drawing), leg_volts (lighter and heavier, loads on, with a neutral missing or loose); its
+        table the voltage of every part to earth and to other parts.
     Raises: nothing; bad input ends as `fix`.
     Source: nodal analysis, calc.fault.network; impedances of Chapter 9; openings of calc.fault.device.
 

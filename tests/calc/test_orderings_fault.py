@@ -87,7 +87,8 @@ def test_a_way_back_farther_from_its_circuit_never_brings_more_current(back, one
 @given(size, feet, some.floats(0, 200), some.floats(0, 200), source)
 def test_more_volts_in_the_arc_or_a_weaker_source_never_bring_more_current(back, length, one, other, available):
     less, more = (
-        loop(return_conductor=back, length=length, arc=f"{arc:.3f}", available=available) for arc in sorted((one, other))
+        loop(return_conductor=back, length=length, arc=f"{arc:.3f}", available=available)
+        for arc in sorted((one, other))
     )
     assert in_order(more["lowest_ampere"], less["lowest_ampere"])
     weak = loop(return_conductor=back, length=length, arc=f"{min(one, other):.3f}", available=100)
@@ -151,12 +152,15 @@ def test_a_higher_fault_current_is_never_slower_or_less_sure(kind, device, one, 
 
 @few(20)
 @given(some.floats(1, 200_000), some.floats(100, 200_000), some.floats(100, 200_000), some.integers(15, 600))
-def test_a_higher_interrupting_rating_is_never_worse_and_a_higher_current_available_never_better(ampere, one, other, device):
+def test_a_higher_interrupting_rating_is_never_worse_and_more_current_available_never_better(
+    ampere, one, other, device
+):
     typed = dict(edition="2023", device=device, fault_current=f"{ampere:.2f}")
     weak, strong = (device_clearing(**typed, interrupting_rating=f"{each:.2f}").said for each in sorted((one, other)))
     assert weak == "beyond-rating" or strong != "beyond-rating"
     near, far = (
-        device_clearing(**typed, interrupting_rating=20_000, available=f"{each:.2f}").said for each in sorted((one, other))
+        device_clearing(**typed, interrupting_rating=20_000, available=f"{each:.2f}").said
+        for each in sorted((one, other))
     )
     assert far == "beyond-rating" or near != "beyond-rating"
 

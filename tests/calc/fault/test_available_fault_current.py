@@ -62,7 +62,7 @@ def test_the_answer_is_the_largest_of_the_kinds_rounded_up_to_three_figures():
 
 
 def test_what_nobody_entered_is_named_beside_the_answer():
-    """One set of the conductor; a wye of which only the three-phase current is known may give 1.5 times it to ground."""
+    """One set of the conductor; a wye with only the three-phase current known may give 1.5 times it to ground."""
     run = find(**PLATE, conductor="3/0", length="60ft")
     assert "at the end of the run of 1 × 3/0 AWG copper; no motors counted" in str(run.answer.detail)
     known = dict(system="480Y/277", source="given-current", three_phase_current="20kA")

@@ -187,7 +187,7 @@ def test_the_reactance_of_wires_apart_is_the_flux_between_them(size):
 
 
 def test_the_reactance_at_one_foot_is_no_less_than_the_published_one():
-    """4/0 copper of 19 strands at 1 ft: 0.497 ohm a mile in transmission tables; a solid wire of its area, 2.6 % more."""
+    """4/0 copper of 19 strands at 1 ft: 0.497 ohm a mile in tables of lines; a solid wire of its area, 2.6 % more."""
     at_one_foot = impedance_apart("4/0", "copper", 75, 1).imag * 5280
     assert 0.497 <= at_one_foot < 0.497 * 1.03
 

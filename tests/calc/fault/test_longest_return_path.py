@@ -131,7 +131,8 @@ def test_the_arc_takes_its_voltage_off_before_anything_else():
 
 
 @pytest.mark.parametrize(
-    ("arc", "headline"), [(113, "Up to 2 ft with an unlimited source"), (114, "No length is sure"), (120, "Not at any length")]
+    ("arc", "headline"),
+    [(113, "Up to 2 ft with an unlimited source"), (114, "No length is sure"), (120, "Not at any length")],
 )
 def test_an_arc_that_takes_all_voltage_leaves_no_length(arc, headline):
     assert str(run(arc=arc).answer.headline) == headline
@@ -150,7 +151,7 @@ def test_without_a_source_or_an_arc_entered_the_answer_shows_what_they_take():
 
 
 def test_a_run_to_judge_is_told_how_much_must_be_available():
-    """250 ft of 4.0015 ohm in 1000 ft is 1.0004 ohm; 1.14 ohm gives 100 A; 120 V over the 0.1396 ohm left is 860 A."""
+    """250 ft of 4.0015 ohm in 1000 ft is 1.0004 ohm of the 1.14 ohm for 100 A; 120 V over the rest is 860 A."""
     assert "Your run needs 860 A available" in str(run(length=250).answer.detail)
     assert run(length=250, available=860).answer.values["within"] == "yes"
     assert run(length=250, available=850).answer.values["within"] == "not-sure"

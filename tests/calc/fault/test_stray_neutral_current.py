@@ -80,7 +80,7 @@ def test_a_broken_neutral_says_supply_off_and_the_neutral_first_and_a_sound_one_
 
 
 def test_a_broken_neutral_with_a_poor_path_names_every_voltage_and_never_calls_it_little():
-    """4 ohm of load and 10 ohm of pipe on 120 V: 8.57 A, 85.7 V on the metal, 34.3 V left; 120 + 85.7 on the other leg."""
+    """4 ohm of load and 10 ohm of pipe on 120 V: 8.57 A, 85.7 V on the metal; 120 + 85.7 V on the other leg."""
     poor = dict(edition="2023", load=30, neutral="4", length=100, pipe=10, neutral_open="yes")
     words, values = told(**poor), stray_neutral_current(**poor).answer.values
     assert values["metal_volt"] == pytest.approx(120 * 10 / 14, rel=1e-3)

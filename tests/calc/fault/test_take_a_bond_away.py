@@ -144,7 +144,8 @@ def test_a_lost_neutral_tells_the_voltage_of_both_legs_and_what_comes_first():
 
 
 def test_with_a_sound_neutral_nothing_is_said_of_the_legs():
-    for inputs in ({}, {"fault": "none", "loads": "on"}, {"missing": "main-bonding-jumper"}, {"loose": "branch-return"}):
+    sound = ({}, {"fault": "none", "loads": "on"}, {"missing": "main-bonding-jumper"}, {"loose": "branch-return"})
+    for inputs in sound:
         result = watched(**inputs)
         assert result.answer.values["leg_volts"] is None and "leg" not in str(result.answer.detail)
 
@@ -152,7 +153,9 @@ def test_with_a_sound_neutral_nothing_is_said_of_the_legs():
 def test_a_person_who_is_the_path_is_named_beside_the_current():
     """119.1 V through 1000 ohm and both electrodes is 0.12 A; without a touch next to nothing flows, at 120 V."""
     touched = str(watched(missing="main-bonding-jumper", touched="machine").answer.detail)
-    assert touched == "0.12 A of fault current; highest: 119 V to earth on the machine; a person of 1,000 ohm is part of it"
+    assert touched == (
+        "0.12 A of fault current; highest: 119 V to earth on the machine; a person of 1,000 ohm is part of it"
+    )
     alone = str(watched(missing="main-bonding-jumper").answer.detail)
     assert alone == "Fault current under 0.01 A; highest: 120 V to earth on the machine"
 
