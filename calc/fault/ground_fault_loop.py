@@ -94,7 +94,7 @@ def ground_fault_loop(
 
     Returns: a Result; its answer's `values` hold lowest_ampere, likely_ampere, highest_ampere, verdict, multiple,
         slowest_second, touch_volt (worst, metal to panel), wire_share, raceway_share; least_available_ampere (for the
-        verdict, where none was entered), arc_ampere and arc_verdict (through an arc, where none was entered).
+        verdict), arc_ampere and arc_verdict (through an arc, where none was entered).
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: Chapter 9 Tables 8 and 9, physics of a steel tube and of parallel wires, calc.fault.device.
 
@@ -143,9 +143,9 @@ def ground_fault_loop(
         cites=cites,
     )
     low_volt = loop.inputs["volt"].low
-    least = None if available else least_available(judged, seen, current.low, volt, low_volt)
+    least = least_available(judged, seen, current.low, volt, low_volt - arc, loop.source_ohm)
     arcing = None if arc else through_an_arc(judged, current.low, low_volt, working.edition)
-    told = conditions(least, seen, arcing)
+    told = conditions(None if available else least, seen, arcing)
     if told:
         working.cite(path.ARC_RULE)
     short = in_short(

@@ -124,6 +124,8 @@ def longest_return_path(
                 parts=", ".join(f"{PARTS[part]} ({shown_number(feet(lost))} ft)" for part, lost in losses),
             )
         )
+    back = (return_conductor, metal) if wiring in ask.WIRE_IN else None
+    wires = through((conductor, conductor_metal), back)
     others = others_of(ways[0], volt, arc, available, ampere, working)
     remark_on_device(device, conductor, conductor_metal, working)
     _warn(found, length, multiple, wiring, working)
@@ -131,7 +133,7 @@ def longest_return_path(
     return Answer(
         name=say("Longest way back"),
         headline=headline_of(found, available),
-        detail=detail_of(found, length, others, ways[0], (volt, arc, ampere), through(conductor, conductor_metal)),
+        detail=detail_of(found, length, others, ways[0], (volt, arc, ampere), wires),
         basis=PRACTICE,
         said=f"{found['low']}ft-{found['likely']}ft-{found['high']}ft",
         values={

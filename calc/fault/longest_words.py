@@ -87,9 +87,12 @@ def detail_of(
     return say("{told}.", told=". ".join(map(str, told)))
 
 
-def through(conductor: str, metal: str) -> Sentence:
-    """Give the size and metal of the hot conductor in words."""
-    return say("{size} {metal}", size=shown_size(conductor), metal=METAL_WORDS[metal])
+def through(out: tuple[str, str], back: tuple[str | None, str] | None) -> Sentence:
+    """Give the wires in words: size and metal of the hot conductor and of the way back, None for the raceway."""
+    hot = say("{size} {metal}", size=shown_size(out[0]), metal=METAL_WORDS[out[1]])
+    if back is None:
+        return say("{hot} and back on the raceway", hot=hot)
+    return say("{hot} and back on {size} {metal}", hot=hot, size=shown_size(back[0]), metal=METAL_WORDS[back[1]])
 
 
 def within(found: dict[str, int], length: float | None) -> str:

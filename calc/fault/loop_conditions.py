@@ -11,7 +11,7 @@ from calc.fault.device_words import HEADLINES
 from calc.fault.return_path_fields import ARC_RULE
 from calc.rulebook import rule
 from calc.words import Sentence, say
-from calc.working import at_least, shown_number
+from calc.working import at_least, rounded_up, shown_number
 
 
 @dataclass(frozen=True)
@@ -38,21 +38,20 @@ class ThroughAnArc:
     seen: Opening
 
 
-def least_available(device: Device, seen: Opening, lowest: float, volt: float, low_volt: float) -> float | None:
+def least_available(
+    device: Device, seen: Opening, lowest: float, volt: float, low_volt: float, source_ohm: float
+) -> float | None:
     """Give the fault current, ampere, that must be available ahead of the loop for the verdict to stay what it is.
 
-    lowest: ampere with an unlimited source. volt: nominal, low_volt: at its lowest. None where the verdict needs
-    none. The source's impedance adds straight, so a source of this current always is enough; rounded up to three
-    figures.
+    lowest: ampere behind a source of source_ohm. volt: nominal, low_volt: what drives the fault at its lowest. None
+    where the verdict needs none. The source's impedance adds straight, so a source of this current always is enough;
+    rounded up to three figures.
     """
     if seen.verdict not in (SLOW, LIKELY, ASSURED):
         return None
     limit = holds_from(seen.verdict, device.limits) * device.rating
-    if lowest <= limit:
-        return math.inf
-    ampere = volt / (low_volt * (1 / limit - 1 / lowest))
-    step = 10 ** (math.floor(math.log10(ampere)) - 2)
-    return math.ceil(round(ampere / step, 6)) * step
+    room = low_volt / limit - (low_volt / lowest - source_ohm)
+    return rounded_up(volt / room) if room > 0 else math.inf
 
 
 def through_an_arc(device: Device, lowest: float, low_volt: float, edition: str) -> ThroughAnArc:

@@ -13,7 +13,7 @@ from calc.fault.return_path import CONDUCTIVITY_RULE, REACTANCE_RULE, RESISTANCE
 from calc.fault.return_path_fields import number
 from calc.fault.stray_circuit import VOLT, Stray, stray_of
 from calc.fault.stray_notes import say_what_to_do
-from calc.vocabulary import conductor_size, metal_of, one_of, yes_or_no
+from calc.vocabulary import METAL_WORDS, conductor_size, metal_of, one_of, yes_or_no
 from calc.words import Sentence, say
 from calc.working import Working, shown_number, three_figures
 
@@ -142,7 +142,7 @@ def stray_neutral_current(
     )
     remark_on_load(load, neutral, metal, working)
     say_what_to_do(broken, houses, stray, working)
-    state_the_model(working, _assumptions(houses))
+    state_the_model(working, _assumptions(houses, metal))
     return Answer(
         name=say("Stray neutral current"),
         headline=_headline(broken, currents["bond"]),
@@ -198,9 +198,12 @@ def _table(currents: dict[str, float], houses: bool) -> Table:
     return Table({"path": say("Path"), "current": say("Current")}, tuple(rows))
 
 
-def _assumptions(houses: bool) -> list[Sentence]:
+def _assumptions(houses: bool, metal: str) -> list[Sentence]:
     return [
-        say("A 120 V load of plain resistance; conductors at 75 °C in nonmetallic raceway."),
+        say(
+            "A 120 V load of plain resistance; {metal} conductors at 75 °C in nonmetallic raceway.",
+            metal=METAL_WORDS[metal],
+        ),
         say("Each bond has one milliohm; the earth carries nothing worth counting."),
         say("Both houses have alike service neutrals.")
         if houses

@@ -148,7 +148,8 @@ def test_a_source_not_entered_belongs_to_the_verdict():
     assert values()["least_available_ampere"] == 163
     assert "True where 163 A or more is available" in detail() and "unlimited source" in detail()
     assert values(available=163)["verdict"] == "likely" and values(available=160)["verdict"] == "slow"
-    assert "unlimited" not in detail(available=2000) and values(available=2000)["least_available_ampere"] is None
+    assert "available" not in detail(available=2000) and "unlimited" not in detail(available=2000)
+    assert values(available=2000)["least_available_ampere"] == 163
     hopeless = values(length=5000)
     assert hopeless["verdict"] == "does-not-open" and hopeless["least_available_ampere"] is None
 
