@@ -6,15 +6,30 @@ because their constants do; which one is used is always said.
 
 from __future__ import annotations
 
-from math import exp, log, log10, sqrt
+from math import exp, log, log10, pi, sqrt
 
-from calc.fault.device_limits import rows
+from calc.fault.device_limits import HERTZ, rows
 from calc.units import convert
 
 HEATING = "fault/conductor_heating"
 DAMAGE_CURVES = {"copper": "fault/damage_curve_copper", "aluminum": "fault/damage_curve_aluminum"}
 FUSING = "fault/fusing_formula"
 ROOM = 20  # °C, the temperature at which the resistivity is stated
+
+
+def offset_factor(second: float, x_over_r: float) -> float:
+    """Give how much more energy a fault has when its first cycles are fully offset, as a factor on I²t.
+
+    second: how long the fault lasts. x_over_r: reactance over resistance of the whole loop, 0 or more; the offset dies
+    away with the time constant X/R over the angular frequency. Source: the square of that offset, integrated.
+
+    >>> round(offset_factor(0.1, 10), 2), round(offset_factor(0.1, 20), 2), offset_factor(0.1, 0)
+    (1.27, 1.52, 1.0)
+    """
+    if not x_over_r:
+        return 1.0
+    constant = x_over_r / (2 * pi * HERTZ)
+    return 1 + constant / second * (1 - exp(-2 * second / constant))
 
 
 def factor_k(metal: str, start_celsius: float, end_celsius: float) -> float:

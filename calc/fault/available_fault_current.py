@@ -2,25 +2,24 @@
 
 from __future__ import annotations
 
-import math
 from typing import Annotated
 
+from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.fault import source_fields as ask
 from calc.fault.available_notes import note_the_limits
-from calc.fault.fault_currents import fault_currents, fault_table
+from calc.fault.fault_currents import FaultCurrents, fault_currents, fault_table
 from calc.fault.run import run_entered
 from calc.fault.source_entered import SourceEntered, sources_entered
-from calc.fault.sources import HIGH_LEG, SYSTEMS, at_end_of_run
+from calc.fault.sources import HIGH_LEG, LEAST_TO_GROUND, SYSTEMS, WYE, at_end_of_run
 from calc.fault.sources import line_to_ground_current as current_to_ground
 from calc.rulebook import rule
-from calc.vocabulary import SETS
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.vocabulary import METAL_WORDS, SETS, whole
+from calc.words import Sentence, say
+from calc.working import Working, at_most, rounded_up, shown_number
 
 INTERRUPTING = "fault/interrupting_rating"
 MOTOR_RULE = "fault/motor_contribution"
-ROUNDED_UP_TO = 10  # ampere
 LOOK_UNDER = {
     "over-1000": "naming/over_1000_volts",
     "direct-current": "naming/direct_current",
@@ -91,8 +90,9 @@ def available_fault_current(
         temperature: of its conductors, -40 to 90 °C. motor_current: full-load current of running motors, A.
         voltage_factor: voltage over nominal, 0.9 to 1.15.
 
-    Returns: a Result; `values` hold available_ampere (rounded up to 10 A, with motors), place, motors; three_phase,
-        line_to_line, line_to_ground at the terminals, the same with _at_end; line_to_ground_limit_at_end. All in A.
+    Returns: a Result; `values` hold available_ampere (rounded up to three figures, with motors), place, motors;
+        three_phase, line_to_line, line_to_ground at the terminals, the same with _at_end;
+        line_to_ground_limit_at_end. All in A.
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: sequence components; Chapter 9, Table 9; 110.9, 110.24; rules below `fault`.
 
@@ -100,7 +100,7 @@ def available_fault_current(
     >>> result = available_fault_current(
     ...     edition="2023", system="480Y/277", kva=500, percent_z=5, tolerance=0)
     >>> result.said, result.answer.values["three_phase"]
-    ('12030A', 12028.13)
+    ('12100A', 12028.13)
     """
     _stay_with_solid_systems(system, source, working)
     run = run_entered(conductor, conductor_metal, sets, raceway, length, return_conductor, temperature, working)
@@ -148,12 +148,40 @@ def available_fault_current(
     return Answer(
         name=say("Available fault current"),
         headline=say("{current} A", current=shown_number(available)),
-        detail=say("at the end of the run") if run else say("at the terminals"),
+        detail=_detail(run and (sets, conductor, conductor_metal), motor_current, _to_ground(entered, currents[place])),
         basis=None,
         said=f"{available}A",
         values=values,
         table=fault_table(currents, system),
     )
+
+
+def _detail(run: tuple | None, motor_current: float, to_ground: float | None) -> Sentence:
+    """Give the place, and what was taken for granted because nothing was entered."""
+    place = say("at the terminals")
+    if run:
+        sets, size, metal = run
+        place = say(
+            "at the end of the run of {sets} × {size} {metal}",
+            sets=sets,
+            size=shown_size(size),
+            metal=METAL_WORDS[metal],
+        )
+    parts = [place, *([] if motor_current else [say("no motors counted")])]
+    if to_ground:
+        words = say(
+            "to ground, where only the three-phase current is known, up to {ampere} A", ampere=at_most(to_ground)
+        )
+        parts.append(words)
+    return say("{parts}", parts="; ".join(map(str, parts)))
+
+
+def _to_ground(entered: SourceEntered, currents: FaultCurrents) -> float | None:
+    """Give the most to ground of a wye whose current to ground was not entered: its zero sequence may be none."""
+    known = entered.source == "given-current" and entered.line_to_ground_current is None
+    if not known or SYSTEMS[entered.system].kind != WYE:
+        return None
+    return currents.three_phase / LEAST_TO_GROUND[WYE]
 
 
 def _motors(current: float, working: Working) -> float:
@@ -169,9 +197,9 @@ def _motors(current: float, working: Working) -> float:
     )
 
 
-def _rounded_up(ampere: float, working: Working) -> int:
-    rounded = math.ceil(round(ampere / ROUNDED_UP_TO, 6)) * ROUNDED_UP_TO
-    working.step(say("The largest of them, with motors, rounded up."), rounded, "A", (INTERRUPTING,))
+def _rounded_up(ampere: float, working: Working) -> float:
+    rounded = whole(rounded_up(ampere))
+    working.step(say("The largest of them, with motors, rounded up to three figures."), rounded, "A", (INTERRUPTING,))
     return rounded
 
 

@@ -8,6 +8,7 @@ from math import inf
 from calc.fault.device_limits import (
     BREAKER,
     EQUIPMENT_PROTECTION,
+    FAST_REGION,
     INTERRUPTER,
     Limits,
     fast_region,
@@ -19,6 +20,7 @@ from calc.words import Sentence, say
 from calc.working import shown_number
 
 DOES_NOT_OPEN, NOT_ASSURED, SLOW, LIKELY, ASSURED = "does-not-open", "not-assured", "slow", "likely", "assured"
+BEYOND = "beyond-rating"  # more than the device may interrupt: calc.fault.interrupting
 VERDICTS = (DOES_NOT_OPEN, NOT_ASSURED, SLOW, LIKELY, ASSURED)
 FIELD_TEST = "fault/breaker_field_test"
 MINUTE, HOUR = 60, 3600
@@ -65,6 +67,27 @@ def opening(
         and _reaches(multiple_of_rating, fast_region("at-once"))
     )
     return Opening(verdict, _words(verdict, slowest, device_kind, at_once), slowest)
+
+
+def holds_from(verdict: str, found: Limits) -> float:
+    """Give the least multiple of the rating that has this verdict of SLOW, LIKELY or ASSURED.
+
+    >>> holds_from("slow", limits("inverse-time-breaker", 20)), holds_from("likely", limits("fuse", 20))
+    (1.35, 5)
+    """
+    if verdict == ASSURED:
+        return found.assured_from
+    if verdict == SLOW:
+        return found.opens[0].multiple
+    return max([found.likely_from, *(point.multiple for point in found.holds)])
+
+
+def bounding_rules(result: Opening, found: Limits) -> tuple[str, ...]:
+    """Give the rules that the time or the verdict of an opening rests on."""
+    if result.slowest_second is None:
+        return (found.holds[0].rule,)
+    bounds = [point.rule for point in found.opens if point.second == result.slowest_second]
+    return (*(bounds[-1:] or [found.opens[-1].rule]), *((FAST_REGION,) if result.verdict == LIKELY else ()))
 
 
 def inferred_second(multiple_of_rating: float, rating: float) -> float | None:

@@ -8,18 +8,7 @@ from typing import Annotated
 from calc.declare import Answer, calculator, needed
 from calc.fault import device_fields as ask
 from calc.fault.caution import state_the_model
-from calc.fault.device import (
-    ASSURED,
-    DOES_NOT_OPEN,
-    FIELD_TEST,
-    LIKELY,
-    NOT_ASSURED,
-    SLOW,
-    Opening,
-    inferred_second,
-    opening,
-    shown_time,
-)
+from calc.fault.device import BEYOND, FIELD_TEST, LIKELY, Opening, inferred_second, opening, shown_time
 from calc.fault.device_band import device_band
 from calc.fault.device_limits import (
     BREAKER,
@@ -29,23 +18,21 @@ from calc.fault.device_limits import (
     INSTANTANEOUS_TIME,
     INTERRUPTER,
     INTERRUPTER_RULE,
+    NOT_SURE,
+    TOLERANCE_RULE,
     Limits,
     limits,
     rows,
+    sure_multiple,
 )
 from calc.fault.device_notes import note_the_device, stay_with_one_device
+from calc.fault.device_words import HEADLINES, in_short
+from calc.fault.interrupting import beyond_interrupter, beyond_interrupting
 from calc.fault.loop_limit import loop_limit_step
 from calc.fault.time_current import time_current_chart
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working, shown_of_model
 
-HEADLINES = {
-    DOES_NOT_OPEN: say("Does not open"),
-    NOT_ASSURED: say("Not sure to open"),
-    SLOW: say("Opens slowly"),
-    LIKELY: say("Probably opens"),
-    ASSURED: say("Opens"),
-}
 DISCONNECTION = "fault/disconnection_time"
 
 
@@ -66,6 +53,9 @@ def device_clearing(
     voltage_to_ground: Annotated[float | None, ask.VOLTAGE_TO_GROUND] = None,
     fuse_class: Annotated[str, ask.FUSE_CLASS] = "general",
     estimate: Annotated[str, ask.ESTIMATE] = "no",
+    instantaneous_read: Annotated[str, ask.INSTANTANEOUS_READ] = NOT_SURE,
+    available: Annotated[float | None, ask.AVAILABLE] = None,
+    interrupting_rating: Annotated[float | None, ask.INTERRUPTING_RATING] = None,
 ) -> Answer:
     """Give whether an overcurrent or ground-fault device opens on a fault current, and its longest time.
 
@@ -78,6 +68,8 @@ def device_clearing(
         device: rating, or setting of ground-fault protection, ampere; needed for all but the interrupter.
         fault_current: ampere, 0.001 to 200,000. voltage_to_ground: volt, 1 to 1000, for the loop impedance.
         instantaneous_multiple: of a breaker, from its own curve, 2 to 50 times its rating.
+        instantaneous_read: "curve" (its right edge), "setting" or "not-sure".
+        available: highest current at its terminals, interrupting_rating: marked on it; ampere, to 200,000.
         fuse_class: "general", "c", "cc" or "k". estimate: "yes" adds the engineering inference.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
@@ -94,6 +86,10 @@ def device_clearing(
     rating = working.cite(INTERRUPTER_RULE).rows[0]["opens"] / 1000 if device_kind == INTERRUPTER else None
     rating = rating or needed(device, "device")
     stay_with_one_device(device_kind, rating, instantaneous_multiple, fuse_class, working)
+    if device_kind == INTERRUPTER:
+        beyond = beyond_interrupter(fault_current, device, voltage_to_ground, working)
+    else:
+        beyond = beyond_interrupting(device_kind, fault_current, available, interrupting_rating, working)
     multiple = working.compute(
         say("The fault current as a multiple of the rating or setting."),
         "fault_current / rating",
@@ -101,9 +97,14 @@ def device_clearing(
         fault_current=fault_current,
         rating=rating,
     )
-    found = limits(device_kind, rating, instantaneous_multiple, fuse_class)
+    sure = instantaneous_multiple and sure_multiple(instantaneous_multiple, instantaneous_read)
+    if sure:
+        working.cite(TOLERANCE_RULE)
+    found = limits(device_kind, rating, sure, fuse_class)
     _show_the_points(found, device_kind, working)
-    result = opening(multiple, device_kind, rating, instantaneous_multiple, fuse_class)
+    result = opening(multiple, device_kind, rating, sure, fuse_class)
+    if beyond:
+        result = Opening(BEYOND, beyond, None)
     working.step(result.words, *_time_of(result.slowest_second), cites=_basis_of_verdict(result.verdict, device_kind))
     estimated = _estimate(multiple, rating, device_kind, working) if estimate == "yes" else None
     loop = _loop(found, rating, device_kind, voltage_to_ground, working)
@@ -115,11 +116,12 @@ def device_clearing(
             say("the device is the one named, sound, and wired as its maker says"),
         ),
     )
+    short = in_short(result, device_kind, multiple, fuse_class, instantaneous_multiple, instantaneous_read)
     series = device_band(found, device_kind, rating, fault_current, inferred=estimated is not None)
     return Answer(
         name=say("Opening of the device"),
         headline=HEADLINES[result.verdict],
-        detail=_detail(result, device_kind),
+        detail=beyond or short,
         basis=(found.opens or found.holds)[-1].rule,
         said=result.verdict,
         values={
@@ -132,28 +134,6 @@ def device_clearing(
         },
         charts=(time_current_chart(say("Time and current of this device"), series),),
     )
-
-
-def _detail(result: Opening, device_kind: str) -> Sentence:
-    if result.verdict == DOES_NOT_OPEN:
-        return say("It may carry this current for good")
-    if result.verdict == NOT_ASSURED:
-        return say("Nothing published requires it: count the fault as not cleared")
-    if result.verdict == ASSURED:
-        return _detail_of_assured(shown_time(result.slowest_second), device_kind)
-    if device_kind == EQUIPMENT_PROTECTION:
-        return say("The code does not limit its delay at this current")
-    if result.slowest_second is None:
-        return say("Only its published curve says when")
-    return say("Its standard allows {time}; only its curve says less", time=shown_time(result.slowest_second))
-
-
-def _detail_of_assured(time: Sentence, device_kind: str) -> Sentence:
-    if device_kind == BREAKER:
-        return say("At once by its curve, usually within {time}", time=time)
-    if device_kind == EQUIPMENT_PROTECTION:
-        return say("After a delay of {time} at most, and its own time to open", time=time)
-    return say("Within {time}", time=time)
 
 
 def _show_the_points(found: Limits, device_kind: str, working: Working) -> None:

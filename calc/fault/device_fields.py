@@ -3,7 +3,16 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.fault.device_limits import BREAKER, EQUIPMENT_PROTECTION, FUSE, FUSE_TIME_DELAY, INTERRUPTER
+from calc.fault.device_limits import (
+    BREAKER,
+    CURVE,
+    EQUIPMENT_PROTECTION,
+    FUSE,
+    FUSE_TIME_DELAY,
+    INTERRUPTER,
+    NOT_SURE,
+    SETTING,
+)
 from calc.vocabulary import amount, device_rating, one_of, yes_or_no
 from calc.words import say
 from calc.working import shown_number
@@ -41,10 +50,7 @@ FAULT_CURRENT = amount(
 )
 INSTANTANEOUS_MULTIPLE = amount(
     say("Opens at once from"),
-    say(
-        "A multiple of the rating, from the right edge of the breaker's own published curve. Leave it empty "
-        "without the curve."
-    ),
+    say("A multiple of the breaker's rating, from its own published curve or its dial. Leave it empty without either."),
     say(
         "Enter a multiple of the rating from {least} to {most}, for example 10.",
         least=LEAST_MULTIPLE,
@@ -53,6 +59,32 @@ INSTANTANEOUS_MULTIPLE = amount(
     "x",
     LEAST_MULTIPLE,
     MOST_MULTIPLE,
+)
+INSTANTANEOUS_READ = one_of(
+    say("That multiple is"),
+    say("The right edge of the curve has its tolerance in it. A dial has not."),
+    (
+        Choice(NOT_SURE, say("Not sure")),
+        Choice(CURVE, say("The right edge of its published curve")),
+        Choice(SETTING, say("The setting on its dial")),
+    ),
+    rare=True,
+)
+AVAILABLE = amount(
+    say("Highest fault current available at the device"),
+    say("From the mark on the equipment or from a calculation. Its interrupting rating is held against it."),
+    say("Enter a current from 1 to {most} A, for example 10000.", most=shown_number(MOST_AMPERE)),
+    "A",
+    1,
+    MOST_AMPERE,
+)
+INTERRUPTING_RATING = amount(
+    say("Interrupting rating of the device"),
+    say("It is marked on the device, often as AIC or in kA."),
+    say("Enter the rating from 1 to {most} A, for example 10 kA.", most=shown_number(MOST_AMPERE)),
+    "A",
+    1,
+    MOST_AMPERE,
 )
 VOLTAGE_TO_GROUND = amount(
     say("Voltage to ground"),

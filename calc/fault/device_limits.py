@@ -16,6 +16,8 @@ FUSE_CLASSES = ("general", "c", "cc", "k")
 FAST_REGION = "fault/fast_region"
 INSTANTANEOUS_TIME = "fault/breaker_instantaneous_time"
 INTERRUPTER_RULE = "fault/interrupter_class_a"
+TOLERANCE_RULE = "fault/instantaneous_tolerance"
+CURVE, SETTING, NOT_SURE = "curve", "setting", "not-sure"
 HERTZ = 60  # the cycles that the rules count
 
 
@@ -87,6 +89,19 @@ def fast_region(opens: str) -> float:
 def instantaneous_second() -> float:
     """Give the usual longest clearing time, s, of a breaker in its instantaneous region."""
     return max(row["cycle"] for row in rows(INSTANTANEOUS_TIME)) / HERTZ
+
+
+def sure_multiple(instantaneous: float, read: str) -> float:
+    """Give the multiple from which a breaker surely opens at once: a setting may act late by its tolerance.
+
+    read: where the multiple was read: CURVE, the right edge of the published curve, has the tolerance in it; SETTING
+    or NOT_SURE. Source: rule fault/instantaneous_tolerance.
+
+    >>> sure_multiple(10, "curve"), sure_multiple(10, "setting")
+    (10, 14.0)
+    """
+    late = rows(TOLERANCE_RULE)[0]["high"]
+    return instantaneous if read == CURVE else instantaneous * (100 + late) / 100
 
 
 def rows(key: str) -> tuple[dict, ...]:

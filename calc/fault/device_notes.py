@@ -11,6 +11,7 @@ from calc.fault.device_limits import (
     HOUSEHOLD,
     INTERRUPTER,
     INTERRUPTER_RULE,
+    TOLERANCE_RULE,
     rows,
     value,
 )
@@ -65,13 +66,12 @@ def note_the_device(device_kind: str, device: float, fuse_class: str, working: W
                 "later."
             )
         )
-        tolerance = working.cite("fault/instantaneous_tolerance").rows[0]
+        tolerance = working.cite(TOLERANCE_RULE).rows[0]
         working.note(
             say(
-                "An adjustable instantaneous trip may act {high} percent over its setting ({section}). Enter the high "
-                "end.",
+                "An adjustable instantaneous trip may act {high} percent over its setting ({section}).",
                 high=tolerance["high"],
-                section=working.section("fault/instantaneous_tolerance"),
+                section=working.section(TOLERANCE_RULE),
             )
         )
     if (

@@ -128,7 +128,7 @@ def earth_only_return(
     return Answer(
         name=NAME,
         headline=_headline(verdict, ampere),
-        detail=_detail(verdict, device, metal),
+        detail=_detail(verdict, device, metal, (voltage_to_ground, electrode_ohm, source_ohm)),
         basis=NEVER_THE_PATH,
         said=f"{verdict}-{said_number(ampere)}-ampere",
         values={
@@ -156,12 +156,21 @@ def _headline(verdict: str, ampere: float) -> Sentence:
     return say("{ampere} A: do not count on it", ampere=shown(ampere))
 
 
-def _detail(verdict: str, device: float, metal: float) -> Sentence:
+def _detail(verdict: str, device: float, metal: float, at: tuple[float, float, float]) -> Sentence:
+    """Give what becomes of device and metal, and the volts and ohms that it is for."""
+    volt, electrode, source = at
     words = {"rating": shown_number(device), "volt": shown(metal)}
+    told = say(
+        "More than {rating} A flows, and nothing assures that it opens. Until then {volt} V is on the metal", **words
+    )
     if verdict == DOES_NOT_OPEN:
-        return say("A {rating} A device may carry that for good. The metal stays at {volt} V to earth.", **words)
+        told = say("A {rating} A device may carry that for good. The metal stays at {volt} V to earth", **words)
     return say(
-        "More than {rating} A flows, and nothing assures that it opens. Until then {volt} V is on the metal.", **words
+        "{told}. Taken: {driving} V, {electrode} ohm at the metal, {source} ohm at the source.",
+        told=told,
+        driving=shown_number(volt),
+        electrode=shown_number(electrode),
+        source=shown_number(source),
     )
 
 

@@ -16,7 +16,7 @@ from calc.fault.sources import (
     line_to_line_impedance,
 )
 from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.working import Working, at_most
 from calc.written import plain_number
 
 MILLI = 1000
@@ -88,7 +88,7 @@ def fault_table(currents: Mapping[str, FaultCurrents], system: str) -> Table:
     for kind, words in kinds.items():
         flowing = {place: getattr(each, kind) for place, each in currents.items()}
         if None not in flowing.values():
-            shown = {place: say("{current} A", current=shown_number(round(each))) for place, each in flowing.items()}
+            shown = {place: say("{current} A", current=at_most(each)) for place, each in flowing.items()}
             rows.append(Row({"fault": words} | shown))
     return Table({key: words for key, words in headings.items() if key == "fault" or key in currents}, tuple(rows))
 

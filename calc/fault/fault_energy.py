@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from calc.declare import Mend, NotCovered
+from calc.fault.adiabatic import offset_factor
 from calc.fault.device import DOES_NOT_OPEN, opening, shown_time
-from calc.fault.device_limits import limits
+from calc.fault.device_limits import NOT_SURE, TOLERANCE_RULE, limits, sure_multiple
 from calc.fault.device_notes import stay_with_one_device
 from calc.words import CalculatorName, say
 from calc.working import Working, shown_number
 
 OPENING = CalculatorName("device-clearing", say("opening of the device"))
+LARGEST_RATIO = "fault/largest_x_over_r"
 LONGEST, SHORTEST = "fault/adiabatic_longest", "fault/adiabatic_shortest"
 
 
@@ -39,8 +41,12 @@ def time_to_open(
         fault_current=fault_current,
         rating=device,
     )
-    result = opening(multiple, device_kind, device, instantaneous_multiple)
-    found = limits(device_kind, device, instantaneous_multiple)
+    sure = instantaneous_multiple
+    if sure:
+        working.cite(TOLERANCE_RULE)
+        sure = sure_multiple(sure, NOT_SURE)  # the later opening heats more
+    result = opening(multiple, device_kind, device, sure)
+    found = limits(device_kind, device, sure)
     bound = [point.rule for point in found.opens if point.second == result.slowest_second] or [found.holds[0].rule]
     working.step(result.words, cites=(bound[-1],))
     if result.verdict == DOES_NOT_OPEN:
@@ -94,4 +100,17 @@ def fault_energy(fault_current: float, second: float, working: Working) -> float
         "A²s",
         fault_current=fault_current,
         time=second,
+    )
+
+
+def with_offset(bare: float, second: float, x_over_r: float | None, working: Working) -> float:
+    """Give the energy with the offset of the first cycles, the most that X/R or the largest usual one allows."""
+    taken = working.cite(LARGEST_RATIO).value if x_over_r is None else x_over_r
+    return working.compute(
+        say("The first cycles are offset; with X/R {ratio} that adds to the energy.", ratio=shown_number(taken)),
+        "energy * offset_factor",
+        "A²s",
+        (LARGEST_RATIO,) if x_over_r is None else (),
+        energy=bare,
+        offset_factor=offset_factor(second, taken),
     )

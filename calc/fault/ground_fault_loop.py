@@ -2,26 +2,35 @@
 
 from __future__ import annotations
 
+import math
 from typing import Annotated
 
 from calc.answer import Answer, Row, Table
+from calc.conductors.size import shown_size
 from calc.declare import Mend, calculator, needed
 from calc.fault import device_fields as devices
 from calc.fault import loop_fields as ask
 from calc.fault import return_path_fields as path
 from calc.fault.caution import state_the_model
-from calc.fault.device import opening
-from calc.fault.device_limits import BREAKER
+from calc.fault.device import bounding_rules
+from calc.fault.device_limits import BREAKER, NOT_SURE, TOLERANCE_RULE, limits, sure_multiple
+from calc.fault.device_notes import stay_with_one_device
+from calc.fault.device_words import HEADLINES, in_short
+from calc.fault.likely_slip import remark_on_device
 from calc.fault.loop import Loop, loop_of, loop_results
+from calc.fault.loop_conditions import Device, conditions, least_available, through_an_arc
+from calc.fault.loop_notes import assumptions, note_the_loop
 from calc.fault.ranges import Ranged, ranged
 from calc.fault.return_path import driving_voltage
+from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
-from calc.working import Working, shown_number, three_figures
+from calc.working import Working, at_least, at_most, shown_number, three_figures
 
 INPUT_WORDS = {
     "volt": say("voltage of the source"),
     "celsius": say("temperature of the wires"),
     "source": say("impedance of the source"),
+    "arc": say("the arc"),
     "steel": say("steel of the raceway and its joints"),
 }
 
@@ -61,6 +70,10 @@ def ground_fault_loop(
     joint: Annotated[float, ask.JOINT] = 0,
     device_kind: Annotated[str, ask.DEVICE_KIND] = BREAKER,
     instantaneous_multiple: Annotated[float | None, devices.INSTANTANEOUS_MULTIPLE] = None,
+    instantaneous_read: Annotated[str, devices.INSTANTANEOUS_READ] = NOT_SURE,
+    fuse_class: Annotated[str, devices.FUSE_CLASS] = "general",
+    arc: Annotated[float, path.ARC] = 0,
+    spacing: Annotated[float | None, ask.SPACING] = None,
 ) -> Answer:
     """Give the current of a fault from one hot conductor to metal, how surely its device opens, and touch voltages.
 
@@ -68,19 +81,22 @@ def ground_fault_loop(
     metal are joined. Three results are kept apart: lowest current for opening, highest for information, worst voltage.
 
     Parameters:
-        device: rating, ampere, 1 to 10,000. device_kind: as in device_clearing; instantaneous_multiple: 2 to 50.
+        device: rating, ampere, 1 to 10,000. device_kind, fuse_class, instantaneous_multiple, instantaneous_read: as in
+            device_clearing.
         conductor, return_conductor: size labels, "14" to "1000kcmil". length: feet one way, 1 to 100,000.
         system: such as "208Y/120", or voltage_to_ground: volt, 1 to 1000. One of them is needed.
-        available: ampere line to ground where the run begins; None for a stiff source.
+        available: least ampere line to ground where the run begins; None where it is not known.
         conductor_metal, metal: "copper" or "aluminum".
-        wiring: "wire", "raceway" or "both"; raceway: kind of steel raceway, trade_size: "1/2" to "4".
+        wiring: "wire", "raceway", "both" or "wire-apart"; raceway: kind of steel raceway, trade_size: "1/2" to "4".
+        spacing: feet between hot conductor and a wire apart, 0.1 to 1000. arc: volt lost in the arc, 0 to 1000.
         joint: ohm of a loose joint in the raceway, or in the wire where there is none, 0 to 1000.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold lowest_ampere, likely_ampere, highest_ampere, verdict, multiple,
-        touch_volt (worst, to earth), wire_share, raceway_share.
+        slowest_second, touch_volt (worst, metal to panel), wire_share, raceway_share; least_available_ampere (for the
+        verdict), arc_ampere and arc_verdict (through an arc, where none was entered).
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
-    Source: Chapter 9 Tables 8 and 9, physics of a steel tube, calc.fault.network, calc.fault.device.
+    Source: Chapter 9 Tables 8 and 9, physics of a steel tube and of parallel wires, calc.fault.device.
 
     Example:
     >>> result = ground_fault_loop(
@@ -90,70 +106,98 @@ def ground_fault_loop(
     (326, 'likely')
     """
     volt = driving_voltage(system, voltage_to_ground, working)
-    if wiring != "raceway":
+    stay_with_one_device(device_kind, device, instantaneous_multiple, fuse_class, working)
+    steel, wire = wiring in ("raceway", "both"), wiring != "raceway"
+    if wire:
         needed(return_conductor, "return_conductor")
-    if wiring != "wire" and (raceway == path.NOT_GIVEN or trade_size == path.NOT_GIVEN):
+    if steel and (raceway == path.NOT_GIVEN or trade_size == path.NOT_GIVEN):
         missing = "raceway" if raceway == path.NOT_GIVEN else "trade_size"
         raise Mend(missing, say("Choose it: the raceway is part of the way back."))
     loop = loop_of(
         volt=volt,
         available=available,
         out=(conductor, conductor_metal),
-        back=(return_conductor, metal) if wiring != "raceway" else None,
-        raceway=(raceway, trade_size) if wiring != "wire" else None,
+        back=(return_conductor, metal) if wire else None,
+        raceway=(raceway, trade_size) if steel else None,
         feet=length,
         joint=joint,
+        spacing=needed(spacing, "spacing") if wiring == path.APART else None,
+        arc=arc,
         working=working,
     )
     found = ranged(loop.inputs, lambda at: loop_results(loop, at))
     _record(loop, found, working)
-    current = found.results["ampere"]
-    seen = opening(current.low / device, device_kind, device, instantaneous_multiple)
+    sure = instantaneous_multiple and sure_multiple(instantaneous_multiple, instantaneous_read)
+    judged = Device(device_kind, device, sure, fuse_class, limits(device_kind, device, sure, fuse_class))
+    current, touch = found.results["ampere"], found.results["touch"]
+    seen = judged.opening(current.low)
+    cites = (*bounding_rules(seen, judged.limits), *((TOLERANCE_RULE,) if sure else ()))
     working.step(
         say(
             "For opening the lowest current counts: {ampere} A is {multiple} times {device} A. {words}",
-            ampere=three_figures(current.low),
+            ampere=at_least(current.low),
             multiple=three_figures(current.low / device),
             device=shown_number(device),
             words=seen.words,
-        )
+        ),
+        cites=cites,
     )
-    touch = found.results["touch"]
-    _warn(seen.verdict, touch.high, joint, working)
-    state_the_model(working, _assumptions(available))
+    low_volt = loop.inputs["volt"].low
+    least = least_available(judged, seen, current.low, volt, low_volt - arc, loop.source_ohm)
+    arcing = None if arc else through_an_arc(judged, current.low, low_volt, working.edition)
+    told = conditions(None if available else least, seen, arcing)
+    if told:
+        working.cite(path.ARC_RULE)
+    short = in_short(
+        seen, device_kind, current.low / device, fuse_class, instantaneous_multiple, instantaneous_read
+    )
+    remark_on_device(device, conductor, conductor_metal, working)
+    note_the_loop(seen, current.high, touch.high, joint, device_kind, working)
+    state_the_model(working, assumptions(available, arc, wiring))
     return Answer(
         name=say("Ground-fault loop"),
-        headline=_headline(seen.verdict),
-        detail=say(
-            "{low} A at least, {high} A at most; up to {touch} V on the metal meanwhile",
-            low=three_figures(current.low),
-            high=three_figures(current.high),
-            touch=three_figures(touch.high),
-        ),
+        headline=HEADLINES[seen.verdict],
+        detail=_detail(short, loop, found, told),
         basis=None,
-        said=f"{seen.verdict}-{three_figures(current.low)}A-{three_figures(touch.high)}V".replace(",", ""),
+        said=f"{seen.verdict}-{at_least(current.low)}A-{at_most(touch.high)}V".replace(",", ""),
         values={
             "lowest_ampere": current.low,
             "likely_ampere": current.likely,
             "highest_ampere": current.high,
             "multiple": current.low / device,
             "verdict": seen.verdict,
+            "slowest_second": seen.slowest_second,
             "touch_volt": touch.high,
             "wire_share": found.results["wire"].likely,
             "raceway_share": found.results["raceway"].likely,
+            "least_available_ampere": None if least == math.inf else least,
+            "arc_ampere": arcing and arcing.ampere,
+            "arc_verdict": arcing and arcing.seen.verdict,
         },
         table=_table(found, loop),
     )
 
 
-def _headline(verdict: str) -> Sentence:
-    return {
-        "assured": say("It opens"),
-        "likely": say("It probably opens"),
-        "slow": say("It opens, but slowly"),
-        "not-assured": say("Not cleared"),
-        "does-not-open": say("Not cleared"),
-    }[verdict]
+def _detail(short: Sentence, loop: Loop, found: Ranged, told: list[Sentence]) -> Sentence:
+    """Give how long it takes, the currents with the wires they are for, the voltage, and when it is another case."""
+    current = found.results["ampere"]
+    flowing = say(
+        "{low} A at least, {high} A at most, out on {out}, back on {back}",
+        low=at_least(current.low),
+        high=at_most(current.high),
+        out=_wire_words(loop.out),
+        back=_wire_words(loop.back) if loop.back else say("the raceway"),
+    )
+    if not loop.source_ohm:
+        flowing = say("With an unlimited source {flowing}", flowing=flowing)
+    touch = say(
+        "Up to {touch} V from the metal to the panel meanwhile", touch=at_most(found.results["touch"].high)
+    )
+    return say("{parts}.", parts=". ".join(map(str, [short, flowing, touch, *told])))
+
+
+def _wire_words(wire: tuple[str, str]) -> Sentence:
+    return say("{size} {metal}", size=shown_size(wire[0]), metal=METAL_WORDS[wire[1]])
 
 
 def _record(loop: Loop, found: Ranged, working: Working) -> None:
@@ -172,35 +216,16 @@ def _record(loop: Loop, found: Ranged, working: Working) -> None:
         )
 
 
-def _warn(verdict: str, touch: float, joint: float, working: Working) -> None:
-    if verdict in ("not-assured", "does-not-open"):
-        working.warn(
-            say(
-                "Nothing requires the device to open. Up to {touch} V stays on the metal until someone finds it.",
-                touch=three_figures(touch),
-            )
-        )
-    elif verdict == "slow":
-        working.warn(
-            say(
-                "The device may take minutes or hours. Up to {touch} V is on the metal meanwhile.",
-                touch=three_figures(touch),
-            )
-        )
-    if joint:
-        working.warn(say("A loose joint has no fixed resistance: it heats, opens, arcs. Make it tight and measure."))
-
-
 def _table(found: Ranged, loop: Loop) -> Table:
     unit = {"ampere": "A", "touch": "V"}
-    words = {"ampere": say("Fault current"), "touch": say("Voltage of the metal to earth and to the panel")}
+    words = {"ampere": say("Fault current"), "touch": say("Voltage of the metal to the panel")}
     rows = [
         Row(
             {
                 "what": words[name],
-                "low": say("{value} {unit}", value=three_figures(found.results[name].low), unit=unit[name]),
+                "low": say("{value} {unit}", value=at_least(found.results[name].low), unit=unit[name]),
                 "likely": say("{value} {unit}", value=three_figures(found.results[name].likely), unit=unit[name]),
-                "high": say("{value} {unit}", value=three_figures(found.results[name].high), unit=unit[name]),
+                "high": say("{value} {unit}", value=at_most(found.results[name].high), unit=unit[name]),
             }
         )
         for name in ("ampere", "touch")
@@ -220,15 +245,3 @@ def _table(found: Ranged, loop: Loop) -> Table:
     return Table(
         {"what": say("What"), "low": say("Lowest"), "likely": say("Likely"), "high": say("Highest")}, tuple(rows)
     )
-
-
-def _assumptions(available: float | None) -> list[Sentence]:
-    return [
-        say("The fault is metal to metal, without an arc; an arc lowers the current further."),
-        say("Neutral and metal are joined where the run begins. The earth carries nothing worth counting."),
-        say("Wires between 25 and 75 °C; the source gives 95 to 100 percent of its voltage."),
-        say("A stiff source: nothing ahead of the run holds the current back.")
-        if available is None
-        else say("The source holds back what its stated current says, added straight to the rest."),
-        say("Steel of a raceway differs widely; every joint is tight but for the one entered."),
-    ]

@@ -12,9 +12,9 @@ from calc.fault import device_fields as ask_device
 from calc.fault import withstand_fields as ask
 from calc.fault.caution import state_the_model
 from calc.fault.device_limits import BREAKER
-from calc.fault.fault_energy import fault_energy, time_to_open
+from calc.fault.fault_energy import LARGEST_RATIO, fault_energy, time_to_open, with_offset
 from calc.vocabulary import METAL_WORDS
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
 LIMIT, START = "fault/withstand_limit", "fault/withstand_start"
@@ -41,6 +41,7 @@ def jumper_withstand(
     start_celsius: Annotated[float | None, ask.START] = None,
     let_through: Annotated[float | None, ask.LET_THROUGH] = None,
     formula: Annotated[str, ask.FORMULA] = ask.DAMAGE_CURVE,
+    x_over_r: Annotated[float | None, ask.X_OVER_R] = None,
 ) -> Answer:
     """Give the smallest jumper that survives a fault, or whether one size does.
 
@@ -53,6 +54,7 @@ def jumper_withstand(
         size: size label to check, left out for the smallest that survives. metal: "copper" or "aluminum".
         limit: "thermoplastic", "thermoset" or "bolted-joint". start_celsius: before the fault, °C, 0 to 240.
         let_through: energy, A²·s, which counts alone where entered. formula: "damage-curve" or "factor-k".
+        x_over_r: at the fault, 0 to 100; left out, the largest that is usual, and it is asked for where it decides.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size (the smallest that survives), metal, area_cmil, needed_cmil,
@@ -67,12 +69,14 @@ def jumper_withstand(
     """
     if let_through is None:
         second = time_to_open(clearing_time, device_kind, device, instantaneous_multiple, fault_current, working)
-        energy = fault_energy(fault_current, second, working)
+        bare = fault_energy(fault_current, second, working)
+        energy = with_offset(bare, second, x_over_r, working)
     else:
-        second, energy = None, let_through
+        second, bare, energy = None, let_through, let_through
         working.step(say("Energy that the device lets through, as entered. It counts alone."), energy, "A²s")
     start, end = _temperatures(start_celsius, limit, working)
     needed = _needed_areas(energy, metal, start, end, working)
+    without_offset = next_listed_size(_areas(bare, metal, start, end)[formula], working.edition)
     sizes = {name: next_listed_size(cmil, working.edition) for name, cmil in needed.items()}
     smallest = sizes.pop(formula)
     (other,) = sizes.values()
@@ -91,7 +95,7 @@ def jumper_withstand(
         "",
         (AREA_RULE,),
     )
-    _note_what_it_leaves(metal, working)
+    _note_what_it_leaves(metal, x_over_r, let_through, working)
     values = {
         "size": smallest,
         "metal": metal,
@@ -106,12 +110,14 @@ def jumper_withstand(
         return Answer(
             name=say("Smallest jumper that survives"),
             headline=say("{size}", **words),
-            detail=say("{metal} wire or larger", **words),
+            detail=_or_larger(words, without_offset, smallest),
             basis=_rule_of(formula, metal),
             said=f"{smallest}-{metal}",
             values=values,
         )
     survives = area(size, working.edition) >= needed[formula]
+    if not survives and x_over_r is None and area(size, working.edition) >= _areas(bare, metal, start, end)[formula]:
+        raise Mend("x_over_r", _it_decides(size, working))
     checked = _checked(size, metal, energy, start, fault_current, formula, survives, working)
     shown = dict(checked=shown_size(size), **words)
     return Answer(
@@ -121,6 +127,25 @@ def jumper_withstand(
         basis=_rule_of(formula, metal),
         said="survives" if survives else "too-small",
         values=values | checked,
+    )
+
+
+def _it_decides(size: str, working: Working) -> Sentence:
+    return say(
+        "Enter X/R at the fault, it decides here: {size} survives without the offset of the first cycles, and not with "
+        "the most of it. Where no one knows it, enter {most}.",
+        size=shown_size(size),
+        most=shown_number(working.cite(LARGEST_RATIO).value),
+    )
+
+
+def _or_larger(words: dict, without_offset: str, smallest: str) -> Sentence:
+    if without_offset == smallest:
+        return say("{metal} wire or larger", **words)
+    return say(
+        "{metal} wire or larger; {other} only where the first cycles have no offset",
+        other=shown_size(without_offset),
+        **words,
     )
 
 
@@ -136,11 +161,15 @@ def _temperatures(start_celsius: float | None, limit: str, working: Working) -> 
     return start, end
 
 
-def _needed_areas(energy: float, metal: str, start: float, end: float, working: Working) -> dict[str, float]:
-    areas = {
+def _areas(energy: float, metal: str, start: float, end: float) -> dict[str, float]:
+    return {
         ask.DAMAGE_CURVE: adiabatic.area_by_damage_curve(energy, metal, start, end),
         ask.FACTOR_K: adiabatic.area_by_factor_k(energy, metal, start, end),
     }
+
+
+def _needed_areas(energy: float, metal: str, start: float, end: float, working: Working) -> dict[str, float]:
+    areas = _areas(energy, metal, start, end)
     for formula, cmil in areas.items():
         words = say("Smallest area by {formula}.", formula=ask.FORMULA_WORDS[formula])
         working.step(words, round(cmil, 1), "cmil", (_rule_of(formula, metal),))
@@ -178,7 +207,7 @@ def _shown(cmil: float) -> str:
     return shown_number(round(cmil))
 
 
-def _note_what_it_leaves(metal: str, working: Working) -> None:
+def _note_what_it_leaves(metal: str, x_over_r: float | None, let_through: float | None, working: Working) -> None:
     working.note(
         say(
             "The tables of the code give a least size too. The larger of the two counts ({section}).",
@@ -190,7 +219,18 @@ def _note_what_it_leaves(metal: str, working: Working) -> None:
         working,
         (
             say("all heat stays in one wire of {metal}, evenly", metal=METAL_WORDS[metal]),
-            say("the current stays what was entered, without the offset of its first cycles"),
+            _of_the_energy(x_over_r, let_through, working),
             say("every joint is sound"),
         ),
+    )
+
+
+def _of_the_energy(x_over_r: float | None, let_through: float | None, working: Working) -> Sentence:
+    if let_through is not None:
+        return say("the energy is what the maker states for this current")
+    if x_over_r is not None:
+        return say("the current stays what was entered, after the offset of its first cycles")
+    return say(
+        "the current stays what was entered; its first cycles are offset as much as X/R {ratio} allows",
+        ratio=shown_number(working.cite(LARGEST_RATIO).value),
     )

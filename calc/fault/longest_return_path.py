@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import Annotated
 
 import calc.fault.return_path_fields as ask
-from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.fault.caution import state_the_model
+from calc.fault.likely_slip import remark_on_device
+from calc.fault.longest_words import detail_of, headline_of, others_of, through, within
 from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked
 from calc.words import say
 from calc.working import Working, shown_number, three_figures
@@ -45,6 +46,7 @@ def longest_return_path(
     length: Annotated[float | None, ask.LENGTH] = None,
     arc: Annotated[float, ask.ARC] = 0,
     available: Annotated[float | None, ask.AVAILABLE] = None,
+    spacing: Annotated[float | None, ask.SPACING] = None,
 ) -> Answer:
     """Give the shortest, the likely and the longest run at which a fault still brings the current asked for.
 
@@ -56,12 +58,14 @@ def longest_return_path(
         conductor, return_conductor: size labels, "14" to "1000kcmil"; return_conductor only for a wire back.
         system: such as "208Y/120"; voltage_to_ground: volt, 1 to 1000. One of them is needed; entered, it counts.
         conductor_metal, metal: "copper" or "aluminum", of the hot conductor and of the wire back.
-        wiring: "wire-in-nonmetallic", "wire-in-steel", or the raceway that is the way back.
+        wiring: "wire-in-nonmetallic", "wire-in-steel", the raceway that is the way back, or "wire-apart" with spacing:
+            feet between hot conductor and wire, 0.1 to 1000.
         trade_size: "1/2" to "4", for a raceway. length: ft, a run to judge, or None.
-        arc: volt lost in the arc, 0 to 1000. available: ampere line to ground at the device, None for a stiff source.
+        arc: volt lost in the arc, 0 to 1000. available: least ampere line to ground at the device, or None.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold shortest_ft, likely_ft, longest_ft, current_ampere, within.
+    Returns: a Result; its answer's `values` hold shortest_ft, likely_ft, longest_ft, current_ampere, within; with no
+        available current entered shortest_with_source_ft, with no arc entered shortest_with_arc_ft (else None).
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.
     Source: Chapter 9 Tables 4 and 9 (2017), physics of a steel tube, trade practice for multiple and arc.
 
@@ -90,7 +94,7 @@ def longest_return_path(
             voltage=volt,
             available=available,
         )
-    ways = paths(wiring, (conductor, conductor_metal), (return_conductor, metal), trade_size, working)
+    ways = paths(wiring, (conductor, conductor_metal), (return_conductor, metal), trade_size, spacing, working)
     found = {}  # the source adds straight, not as a phasor, and the arc takes its voltage off first: never too long
     for way in ways:
         length_of_way = working.compute(
@@ -120,18 +124,16 @@ def longest_return_path(
                 parts=", ".join(f"{PARTS[part]} ({shown_number(feet(lost))} ft)" for part, lost in losses),
             )
         )
+    back = (return_conductor, metal) if wiring in ask.WIRE_IN else None
+    wires = through((conductor, conductor_metal), back)
+    others = others_of(ways[0], volt, arc, available, ampere, working)
+    remark_on_device(device, conductor, conductor_metal, working)
     _warn(found, length, multiple, wiring, working)
     state_the_model(working, _assumptions(wiring, arc, available))
     return Answer(
         name=say("Longest way back"),
-        headline=_headline(found),
-        detail=say(
-            "Likely {likely} ft, at the very best {high} ft, for {ampere} A through {size}.",
-            likely=shown_number(found["likely"]),
-            high=shown_number(found["high"]),
-            ampere=shown_number(ampere),
-            size=shown_size(conductor),
-        ),
+        headline=headline_of(found, available),
+        detail=detail_of(found, length, others, ways[0], (volt, arc, ampere), wires),
         basis=PRACTICE,
         said=f"{found['low']}ft-{found['likely']}ft-{found['high']}ft",
         values={
@@ -139,25 +141,15 @@ def longest_return_path(
             "likely_ft": found["likely"],
             "longest_ft": found["high"],
             "current_ampere": ampere,
-            "within": _within(found, length),
+            "within": within(found, length),
+            "shortest_with_source_ft": others.with_source,
+            "shortest_with_arc_ft": others.with_arc,
         },
     )
 
 
-def _headline(found: dict[str, int]):
-    if not found["high"]:
-        return say("Not at any length")
-    return say("Up to {feet} ft", feet=shown_number(found["low"])) if found["low"] else say("No length is sure")
-
-
-def _within(found: dict[str, int], length: float | None) -> str:
-    if length is None:
-        return "not-asked"
-    return "yes" if length <= found["low"] else "not-sure" if length <= found["high"] else "no"
-
-
 def _warn(found: dict[str, int], length: float | None, multiple: float, wiring: str, working: Working) -> None:
-    verdict = _within(found, length)
+    verdict = within(found, length)
     run = shown_number(length or 0)
     if verdict == "yes":
         working.note(say("Your {feet} ft is within the shortest of the three.", feet=run))
@@ -190,5 +182,5 @@ def _assumptions(wiring: str, arc: float, available: float | None) -> list:
     if not arc:
         made.append(say("metal pressed to metal. An arc takes {volt} V by trade practice.", volt=ask.ARC_OF_PRACTICE))
     if available is None:
-        made.append(say("a stiff source. A real one makes every length shorter."))
+        made.append(say("an unlimited source for the headline and the three lengths."))
     return made

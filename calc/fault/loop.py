@@ -1,4 +1,4 @@
-"""The circuit of one ground fault: source, hot conductor out, wire and raceway back, as a network with ranges."""
+"""The circuit of one ground fault: source, hot conductor out, wire and raceway back, with the ranges of each."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from calc.conductors.impedance import impedance
 from calc.declare import NotCovered
-from calc.fault.network import solve
+from calc.fault.apart import impedance_apart
 from calc.fault.ranges import Between
 from calc.fault.return_path import CONDUCTIVITY_RULE, RANGE_RULE, REACTANCE_RULE, RESISTANCE_RULE
 from calc.raceways.return_impedance import between, return_impedance
@@ -19,7 +19,11 @@ Wire = tuple[str, str]
 
 @dataclass(frozen=True)
 class Loop:
-    """One loop: sizes with metals, feet, and the ranges of what is not known for sure."""
+    """One loop: sizes with metals, feet, and the ranges of what is not known for sure.
+
+    source_ohm: 0 where the current available is not known. spacing: feet between wires that run apart, None for a
+    close group.
+    """
 
     volt: float
     source_ohm: float
@@ -28,10 +32,11 @@ class Loop:
     raceway: tuple[str, str] | None
     feet: float
     joint: float
+    spacing: float | None
     inputs: Mapping[str, Between]
 
 
-def loop_of(*, volt, available, out, back, raceway, feet, joint, working: Working) -> Loop:
+def loop_of(*, volt, available, out, back, raceway, feet, joint, spacing, arc, working: Working) -> Loop:
     """Give the loop, citing what its figures rest on. Raises: NotCovered for a size without a listed impedance."""
     for key in (RESISTANCE_RULE, REACTANCE_RULE, CONDUCTIVITY_RULE):
         working.cite(key)
@@ -48,7 +53,11 @@ def loop_of(*, volt, available, out, back, raceway, feet, joint, working: Workin
         for key in ("raceways/tube_dimensions", "raceways/steel_as_return", "raceways/length_of_pipe"):
             working.cite(key)
         inputs["steel"] = Between(0, 1, 2)  # places in the low, likely and high impedance of the steel
-    loop = Loop(volt, source_ohm, out, back, raceway, feet, joint, inputs)
+    if available:
+        inputs["source"] = Between(0, 1, 1)  # share of its impedance: what is entered is the least it gives
+    if arc:
+        inputs["arc"] = Between(0, arc, arc)
+    loop = Loop(volt, source_ohm, out, back, raceway, feet, joint, spacing, inputs)
     try:
         loop_results(loop, {name: between.likely for name, between in inputs.items()})
     except KeyError:
@@ -60,25 +69,24 @@ def loop_of(*, volt, available, out, back, raceway, feet, joint, working: Workin
 
 
 def loop_results(loop: Loop, at: Mapping[str, float]) -> dict[str, float]:
-    """Give ampere (fault current), touch (volt on the metal), wire and raceway (shares of the current, 0 to 1).
+    """Give ampere (fault current), touch (volt, metal to panel), wire and raceway (shares of the current, 0 to 1).
 
-    at: volt, celsius and, with a raceway, steel from 0 (low) over 1 (likely) to 2 (high).
+    at: volt, celsius and where they range: steel from 0 (low) over 1 (likely) to 2 (high), source 0 to 1, arc in volt.
+    The source is in phase with the loop and the arc with the current: both take away the most that they can.
     """
-    around = "steel" if loop.raceway else "nonmetallic"
-    branches = [
-        ("out", "source", "machine", impedance(*loop.out, around, at["celsius"]) * loop.feet),
-    ]
+    ways = {}
     if loop.back:
-        joint = 0 if loop.raceway else loop.joint
-        branches.append(("wire", "machine", "E", impedance(*loop.back, around, at["celsius"]) * loop.feet + joint))
+        ways["wire"] = _wire(loop, loop.back, at) + (0 if loop.raceway else loop.joint)
     if loop.raceway:
-        steel = between(return_impedance(*loop.raceway), at["steel"])
-        branches.append(("raceway", "machine", "E", steel * loop.feet + loop.joint))
-    solved = solve(branches, [("supply", "source", "E", at["volt"], loop.source_ohm)])
-    current = solved.currents["out"]
-    return {
-        "ampere": abs(current),
-        "touch": abs(solved.voltages["machine"]),
-        "wire": abs(solved.currents.get("wire", 0)) / abs(current),
-        "raceway": abs(solved.currents.get("raceway", 0)) / abs(current),
-    }
+        ways["raceway"] = between(return_impedance(*loop.raceway), at["steel"]) * loop.feet + loop.joint
+    back = 1 / sum(1 / way for way in ways.values())
+    loop_ohm = abs(_wire(loop, loop.out, at) + back) + loop.source_ohm * at.get("source", 1)
+    ampere = max(0.0, at["volt"] - at.get("arc", 0)) / loop_ohm
+    shares = {name: abs(back / ways[name]) if name in ways else 0.0 for name in ("wire", "raceway")}
+    return {"ampere": ampere, "touch": ampere * abs(back)} | shares
+
+
+def _wire(loop: Loop, wire: Wire, at: Mapping[str, float]) -> complex:
+    if loop.spacing:
+        return impedance_apart(*wire, at["celsius"], loop.spacing) * loop.feet
+    return impedance(*wire, "steel" if loop.raceway else "nonmetallic", at["celsius"]) * loop.feet

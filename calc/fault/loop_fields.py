@@ -5,7 +5,7 @@ from __future__ import annotations
 from calc.declare import Choice
 from calc.fault.device_fields import KIND_WORDS
 from calc.fault.device_limits import INTERRUPTER
-from calc.fault.return_path_fields import NOT_GIVEN, RACEWAYS, number
+from calc.fault.return_path_fields import NOT_GIVEN, RACEWAYS, number, spacing
 from calc.raceways.kind import KIND_WORDS as RACEWAY_WORDS
 from calc.vocabulary import conductor_size, device_rating, one_of
 from calc.words import say
@@ -19,8 +19,8 @@ DEVICE_KIND = one_of(
 )
 LENGTH = number(say("Length of the run"), say("One way, from where neutral and metal are joined."), "ft", 1, 100_000)
 AVAILABLE = number(
-    say("Fault current where the run begins"),
-    say("Line to ground. Left out, the source counts as perfectly stiff, which flatters the result."),
+    say("Least fault current available where the run begins"),
+    say("Line to ground. Left out, the answer tells how much must be available."),
     "A",
     1,
     1_000_000,
@@ -32,8 +32,10 @@ WIRING = one_of(
         Choice("wire", say("A grounding wire")),
         Choice("raceway", say("The steel raceway")),
         Choice("both", say("Wire and steel raceway")),
+        Choice("wire-apart", say("A wire apart from its circuit")),
     ),
 )
+SPACING = spacing()
 RETURN_CONDUCTOR = conductor_size(say("Equipment grounding wire"), say("Only when a wire is part of the way back."))
 RACEWAY = one_of(
     say("Kind of steel raceway"),

@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 
 from calc.conductors.impedance import impedance
 from calc.declare import Mend, NotCovered, needed
-from calc.fault.return_path_fields import NOT_GIVEN, UNGROUNDED, WIRE_IN
+from calc.fault.apart import impedance_apart
+from calc.fault.return_path_fields import APART, NOT_GIVEN, UNGROUNDED, WIRE_IN
 from calc.raceways.entry_bonding import voltage_of_entry
 from calc.raceways.return_impedance import return_parts
 from calc.words import Sentence, say
@@ -48,6 +49,11 @@ class Path:
         """Give the length, ft, at which `ampere` just flow; below 0 when they never do."""
         return ((volt * self.voltage_share - arc) / ampere - source_ohm) / abs(self.ohm_per_foot)
 
+    def available(self, volt: float, arc: float, ampere: float, length: float) -> float | None:
+        """Give the current, A, that must be available where the run begins for `ampere` to flow, None if never."""
+        left = (volt * self.voltage_share - arc) / ampere - length * abs(self.ohm_per_foot)
+        return volt / left if left > 0 else None
+
 
 def driving_voltage(system: str, voltage_to_ground: float | None, working: Working) -> float:
     """Give the voltage that drives the fault, volt. Raises: NotCovered for an ungrounded system, Mend without any."""
@@ -60,7 +66,10 @@ def driving_voltage(system: str, voltage_to_ground: float | None, working: Worki
             ),
         )
     if system in LEGS_AS:
-        working.note(say("The two legs of lower voltage to ground count. The high leg brings more current."))
+        working.note(say(
+                "The two legs of lower voltage to ground count. A fault from the high leg brings more current, and "
+                "more voltage on the metal."
+            ))
     return voltage_of_entry(LEGS_AS.get(system, system), voltage_to_ground, working)
 
 
@@ -69,13 +78,15 @@ def paths(
     conductor: tuple[str, str],
     return_conductor: tuple[str | None, str],
     trade_size: str,
+    spacing: float | None,
     working: Working,
 ) -> list[Path]:
-    """Give the three paths, the shortest length first; size and metal of each wire as a pair.
+    """Give the three paths, the shortest length first; size and metal of each wire as a pair; spacing in feet.
 
     Raises: Mend for a size that this way back needs, NotCovered for a wire whose impedance is not listed.
     """
     around = WIRE_IN.get(wiring, "steel")
+    spacing = needed(spacing, "spacing") if wiring == APART else None
     wires = [conductor]
     backs: tuple[tuple[complex, float], ...] = ((0j, 0.0),) * 3
     if wiring in WIRE_IN:
@@ -90,7 +101,7 @@ def paths(
         working.cite(key)
     found = []
     for row, back in zip(working.cite(RANGE_RULE).rows, reversed(backs), strict=True):
-        out = sum(_listed(wire, around, row["celsius"], working) for wire in wires)
+        out = sum(_listed(wire, around, row["celsius"], spacing, working) for wire in wires)
         found.append(Path(row["length"], row["celsius"], row["voltage_share"], out, *back))
     return found
 
@@ -111,9 +122,9 @@ def feet(length: float) -> int:
     return max(0, math.floor(length + 1e-6))
 
 
-def _listed(wire: tuple[str, str], around: str, celsius: float, working: Working) -> complex:
+def _listed(wire: tuple[str, str], around: str, celsius: float, spacing: float | None, working: Working) -> complex:
     try:
-        return impedance(*wire, around, celsius)
+        return impedance_apart(*wire, celsius, spacing) if spacing else impedance(*wire, around, celsius)
     except KeyError:
         raise NotCovered(_unlisted(*wire), say("{section}", section=working.section(RESISTANCE_RULE))) from None
 

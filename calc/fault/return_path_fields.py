@@ -16,7 +16,8 @@ MULTIPLE_RULE = "fault/return_path_multiple"
 ARC_RULE = "fault/arc_allowance"
 MULTIPLE_OF_PRACTICE = rule(MULTIPLE_RULE, SHOWN_UNTIL_CHOSEN).value
 ARC_OF_PRACTICE = rule(ARC_RULE, SHOWN_UNTIL_CHOSEN).value
-WIRE_IN = {"wire-in-nonmetallic": "nonmetallic", "wire-in-steel": "steel"}
+APART = "wire-apart"
+WIRE_IN = {"wire-in-nonmetallic": "nonmetallic", "wire-in-steel": "steel", APART: "nonmetallic"}
 RACEWAYS = ("electrical-metallic-tubing", "intermediate-metal-conduit", "rigid-metal-conduit")
 TRADE_SIZES = tuple(dict.fromkeys(row["trade_size"] for row in rule(DIMENSIONS_RULE, SHOWN_UNTIL_CHOSEN).rows))
 UNGROUNDED = tuple(system for system in SYSTEMS if "ungrounded" in system)
@@ -29,6 +30,18 @@ def number(label: Sentence, hint: Sentence, unit: str, low: float, high: float, 
     if unit == "x":
         enter = say("Enter a number from {low} to {high}.", **ends)
     return amount(label, hint, enter, unit, low, high, number=False, rare=rare)
+
+
+def spacing() -> Field:
+    """Give the field for how far a way back runs from its hot conductor."""
+    return number(
+        say("Distance between the hot conductor and that wire"),
+        say("Only for a wire apart from its circuit. Where it changes, the widest."),
+        "ft",
+        0.1,
+        1000,
+        rare=True,
+    )
 
 
 SYSTEM = one_of(
@@ -62,6 +75,7 @@ WIRING = one_of(
         Choice("wire-in-nonmetallic", say("A wire, in nonmetallic raceway or cable")),
         Choice("wire-in-steel", say("A wire in steel raceway; the raceway is not counted")),
         *(Choice(kind, KIND_WORDS[kind]) for kind in RACEWAYS),
+        Choice(APART, say("A wire apart from its circuit")),
     ),
 )
 RETURN_CONDUCTOR = conductor_size(say("Equipment grounding wire"), say("Only when a wire is the way back."))
@@ -83,9 +97,10 @@ ARC = number(
     1000,
     rare=True,
 )
+SPACING = spacing()
 AVAILABLE = number(
-    say("Fault current where this circuit begins"),
-    say("Line to ground, at the device. Left out, the source counts as perfectly stiff."),
+    say("Least fault current available where this circuit begins"),
+    say("Line to ground, at the device. Left out, the answer shows what a source takes off."),
     "A",
     1,
     1_000_000,

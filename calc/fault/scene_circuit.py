@@ -60,7 +60,7 @@ def shown_ohm(value: complex) -> str:
     return f"{resistance} + j {reactance}" if value.imag else resistance
 
 
-def assumptions(source: str, loads: str) -> list[Sentence]:
+def assumptions(source: str, loads: str, electrode_ohm: float) -> list[Sentence]:
     """Give what the scene takes for granted, each as one sentence."""
     supplied = (
         say("120/240 V, {kva} kVA, {percent_r} % resistance and {percent_x} % reactance.", **UTILITY)
@@ -74,7 +74,9 @@ def assumptions(source: str, loads: str) -> list[Sentence]:
         say("Wires in nonmetallic raceway; a steel raceway lies beside its wires, not coupled to them."),
         say("A tight joint has half a milliohm; the fault itself is metal to metal, without an arc."),
         say(
-            "The electrode at the source has {source} ohm, a rod at the machine {machine} ohm, in even soil.",
+            "The electrode at the source has {source} ohm, the one at the first disconnect {service} ohm, a rod at the "
+            "machine {machine} ohm, in even soil.",
+            service=shown_number(electrode_ohm),
             source=shown_number(SOURCE_ELECTRODE),
             machine=shown_number(MACHINE_ELECTRODE),
         ),

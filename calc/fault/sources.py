@@ -178,7 +178,7 @@ def given_current_source(
     to_ground = at_angle(supply.voltage_to_ground / line_to_ground_current, x_over_r)
     if lines is None:
         return _like_transformer(supply, _lines_behind(supply, to_ground))
-    if abs(to_ground) < abs(lines) * _LEAST_TO_GROUND[supply.kind] * (1 - ROUNDED):
+    if abs(to_ground) < abs(lines) * LEAST_TO_GROUND[supply.kind] * (1 - ROUNDED):
         raise ValueError(system)
     if supply.kind == SPLIT:
         return _single_phase(supply, lines, to_ground)
@@ -200,7 +200,7 @@ def at_angle(ohm: float, x_over_r: float) -> complex:
 ROUNDED = 0.005  # stated currents are rounded, so two may miss their limit by a little
 # The least impedance to ground as a part of that of the lines: a quarter of the winding where its halves are
 # coupled without a leak; two thirds where the zero sequence is none; at a corner, both lines.
-_LEAST_TO_GROUND = {SPLIT: 1 / 4, WYE: 2 / 3, HIGH_LEG: 2 / 4, CORNER: 2}
+LEAST_TO_GROUND = {SPLIT: 1 / 4, WYE: 2 / 3, HIGH_LEG: 2 / 4, CORNER: 2}
 
 
 def _current(volt: float, impedance: complex) -> float:

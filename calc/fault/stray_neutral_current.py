@@ -8,15 +8,15 @@ from calc.answer import Answer, Row, Table
 from calc.conductors.impedance import impedance
 from calc.declare import Choice, NotCovered, calculator
 from calc.fault.caution import state_the_model
-from calc.fault.network import Solution, solve
+from calc.fault.likely_slip import remark_on_load
 from calc.fault.return_path import CONDUCTIVITY_RULE, REACTANCE_RULE, RESISTANCE_RULE
 from calc.fault.return_path_fields import number
-from calc.vocabulary import conductor_size, metal_of, one_of, yes_or_no
+from calc.fault.stray_circuit import VOLT, Stray, stray_of
+from calc.fault.stray_notes import say_what_to_do
+from calc.vocabulary import METAL_WORDS, conductor_size, metal_of, one_of, yes_or_no
 from calc.words import Sentence, say
-from calc.working import Working, three_figures
+from calc.working import Working, shown_number, three_figures
 
-VOLT = 120
-BOND = 0.001  # ohm, a bond in an enclosure
 HOT = 75
 WHERE = one_of(
     say("Where neutral current finds metal"),
@@ -85,7 +85,8 @@ def stray_neutral_current(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold metal_ampere, neutral_ampere, grounding_ampere,
-        pipe_ampere, metal_volt.
+        pipe_ampere; metal_volt (against the source's neutral), load_volt, break_volt (across an open neutral), gap_volt
+        (across the second bond or the main once opened), other_leg_volt (120/240 V, its loads light).
     Raises: nothing; bad input ends as `fix`, a case without a metal path as `not_covered`.
     Source: nodal analysis, calc.fault.network; Chapter 9 Table 9; 250.6, 250.24, 250.142.
 
@@ -115,11 +116,18 @@ def stray_neutral_current(
             ) from None
 
     broken = neutral_open == "yes"
-    circuit = _two_houses if houses else _second_bond
     grounding = ohm(grounding_conductor) if grounding_conductor and not houses else None
-    solved = circuit(VOLT / load, ohm(neutral), grounding, pipe, broken)
-    currents = {name: abs(solved.currents.get(name, 0)) for name in ("load", "neutral", "grounding", "pipe", "bond")}
-    metal_volt = abs(solved.voltages["metal"])
+    stray = stray_of(houses, VOLT / load, ohm(neutral), grounding, pipe, broken)
+    currents = stray.currents
+    working.step(
+        say(
+            "A load of {load} A at {volt} V gets {left} V here and draws {drawn} A.",
+            load=shown_number(load),
+            volt=VOLT,
+            left=three_figures(stray.load),
+            drawn=three_figures(currents["load"]),
+        )
+    )
     working.step(
         say(
             "Of {load} A, {neutral} A returns on the neutral and {metal} A over metal. As phasors they add up; their "
@@ -132,77 +140,48 @@ def stray_neutral_current(
         "A",
         ("grounding/no_neutral_bond_on_load_side",),
     )
-    _warn(broken, metal_volt, houses, working)
-    state_the_model(working, _assumptions(houses))
+    remark_on_load(load, neutral, metal, working)
+    say_what_to_do(broken, houses, stray, working)
+    state_the_model(working, _assumptions(houses, metal))
     return Answer(
         name=say("Stray neutral current"),
-        headline=say("{ampere} A on metal", ampere=three_figures(currents["bond"])),
-        detail=say(
-            "of {load} A, with only {volt} V on the metal",
-            load=three_figures(currents["load"]),
-            volt=three_figures(metal_volt),
-        ),
+        headline=_headline(broken, currents["bond"]),
+        detail=_detail(broken, stray),
         basis=None,
-        said=f"{three_figures(currents['bond']).replace(',', '')}A-{three_figures(metal_volt)}V",
+        said=f"{three_figures(currents['bond']).replace(',', '')}A-{three_figures(stray.metal)}V",
         values={
             "metal_ampere": currents["bond"],
             "neutral_ampere": currents["neutral"],
             "grounding_ampere": currents["grounding"],
             "pipe_ampere": currents["pipe"],
-            "metal_volt": metal_volt,
+            "metal_volt": stray.metal,
+            "load_volt": stray.load,
+            "break_volt": stray.broken,
+            "gap_volt": stray.gap,
+            "other_leg_volt": stray.other_leg,
         },
         table=_table(currents, houses),
     )
 
 
-def _second_bond(load: float, neutral: complex, grounding: complex | None, pipe: float, broken: bool) -> Solution:
-    branches = [("load", "hot", "panel-neutral", load), ("bond", "panel-neutral", "metal", BOND)]
-    if not broken:
-        branches.append(("neutral", "panel-neutral", "E", neutral))
-    if grounding is not None:
-        branches.append(("grounding", "metal", "E", grounding))
-    if pipe:
-        branches.append(("pipe", "metal", "E", pipe))
-    return solve(branches, [("supply", "hot", "E", VOLT, 0)])
-
-
-def _two_houses(load: float, neutral: complex, _: complex | None, pipe: float, broken: bool) -> Solution:
-    """The house with the load bonds its neutral to the main; the neighbor's bond and neutral lead back."""
-    branches = [
-        ("load", "hot", "own-neutral", load),
-        ("bond", "own-neutral", "metal", BOND),
-        ("pipe", "metal", "neighbor-metal", pipe),
-        ("neighbor-bond", "neighbor-metal", "neighbor-neutral", BOND),
-        ("neighbor-neutral", "neighbor-neutral", "E", neutral),
-    ]
-    if not broken:
-        branches.append(("neutral", "own-neutral", "E", neutral))
-    return solve(branches, [("supply", "hot", "E", VOLT, 0)])
-
-
-def _warn(broken: bool, metal_volt: float, houses: bool, working: Working) -> None:
+def _headline(broken: bool, ampere: float) -> Sentence:
+    shown = three_figures(ampere)
     if broken:
-        working.warn(
-            say(
-                "The neutral is broken and everything still works: all its current runs over metal, which shows only "
-                "{volt} V. A voltage check misses it; a clamp meter around the pipe or grounding conductor does not.",
-                volt=three_figures(metal_volt),
-            )
-        )
-    if houses:
-        working.warn(
-            say(
-                "Whoever opens this water main may stand between the two ends of it. Measure the current first, and "
-                "bridge the gap before the pipe is cut."
-            )
-        )
-    else:
-        working.note(
-            say(
-                "Take the second bond out: past the service the neutral stays apart from metal ({section}).",
-                section=working.section("grounding/no_neutral_bond_on_load_side"),
-            )
-        )
+        return say("Open neutral, {ampere} A on metal", ampere=shown)
+    return say("{ampere} A on metal", ampere=shown)
+
+
+def _detail(broken: bool, stray: Stray) -> Sentence:
+    words = {"load": three_figures(stray.currents["load"]), "volt": three_figures(stray.metal)}
+    if not broken:
+        return say("of {load} A, with {volt} V on the metal", **words)
+    return say(
+        "Supply off first, then mend the neutral. {volt} V on the metal, {broken} V across the break; on the other "
+        "leg of a 120/240 V supply up to {leg} V.",
+        broken=three_figures(stray.broken),
+        leg=three_figures(stray.other_leg),
+        **words,
+    )
 
 
 def _table(currents: dict[str, float], houses: bool) -> Table:
@@ -219,9 +198,12 @@ def _table(currents: dict[str, float], houses: bool) -> Table:
     return Table({"path": say("Path"), "current": say("Current")}, tuple(rows))
 
 
-def _assumptions(houses: bool) -> list[Sentence]:
+def _assumptions(houses: bool, metal: str) -> list[Sentence]:
     return [
-        say("A 120 V load of plain resistance; conductors at 75 °C in nonmetallic raceway."),
+        say(
+            "A 120 V load of plain resistance; {metal} conductors at 75 °C in nonmetallic raceway.",
+            metal=METAL_WORDS[metal],
+        ),
         say("Each bond has one milliohm; the earth carries nothing worth counting."),
         say("Both houses have alike service neutrals.")
         if houses

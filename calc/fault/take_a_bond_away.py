@@ -8,6 +8,8 @@ from calc.answer import Answer, Chart, Line, Row, Table
 from calc.declare import calculator
 from calc.fault import scene_fields as ask
 from calc.fault.caution import state_the_model
+from calc.fault.device import shown_time
+from calc.fault.lost_neutral import Legs, legs_of, legs_words, warn_of_the_legs
 from calc.fault.network import Solution
 from calc.fault.scene import EARTH, PARTS, solved_scene
 from calc.fault.scene_circuit import assumptions, show_the_circuit
@@ -16,9 +18,10 @@ from calc.fault.scene_of import RATINGS, scene_of
 from calc.fault.scene_opening import OPENS, Seen, shown, time_current_of, what_opens
 from calc.fault.scene_words import PART_IN_PICTURE, PART_IN_SENTENCE, PART_WORDS
 from calc.words import Sentence, say
-from calc.working import Working
+from calc.working import Working, shown_number
 
 OTHERS = ("service", "panel", "machine")
+LEAST_NAMED = 0.01  # A; less than this is told as such, not as none
 INSIDE = ("dirt-", "source-a", "source-b")  # branches of the model that the drawing does not show
 
 
@@ -66,8 +69,9 @@ def take_a_bond_away(
         electrode_ohm: 0.1 to 10,000; supply_length, feeder_length, branch_length: feet, 1 to 2000.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold fault_ampere, verdict, device, volts (by part) and currents (by
-        branch of the drawing), its table the voltage of every part to earth and to other parts.
+    Returns: a Result; its answer's `values` hold fault_ampere, verdict, device, volts (by part), currents (by
+        branch of the drawing), leg_volts (lighter and heavier, loads on, with a neutral missing or loose); its
+        table the voltage of every part to earth and to other parts.
     Raises: nothing; bad input ends as `fix`.
     Source: nodal analysis, calc.fault.network; impedances of Chapter 9; openings of calc.fault.device.
 
@@ -76,12 +80,13 @@ def take_a_bond_away(
     >>> result.answer.values["verdict"], round(result.answer.values["volts"]["machine"])
     ('does-not-open', 120)
     """
-    scene = scene_of(
+    fields = dict(
         source=source, fault=fault, missing=missing, loose=loose, loose_ohm=loose_ohm, added=added, touched=touched,
         person_ohm=person_ohm, feeder_path=feeder_path, branch_path=branch_path, loads=loads,
         electrode_ohm=electrode_ohm, supply_length=supply_length, feeder_length=feeder_length,
         branch_length=branch_length, edition=working.edition,
     )  # fmt: skip
+    scene = scene_of(**fields)
     show_the_circuit(scene, source, working)
     solved = solved_scene(scene)
     ampere = abs(solved.currents.get("fault", 0))
@@ -89,18 +94,22 @@ def take_a_bond_away(
     volts = {part: abs(solved.voltages[part]) for part in PARTS}
     highest = max(volts, key=volts.get)
     say_what_happens(fault, seen, solved, highest, touched, working)
-    state_the_model(working, assumptions(source, loads))
+    legs = legs_of(fields, solved)
+    if legs:
+        warn_of_the_legs(legs, working)
+    state_the_model(working, assumptions(source, "on" if legs else loads, electrode_ohm))
     verdict = seen.opening.verdict if seen else ("no-fault" if fault == "none" else "does-not-open")
     return Answer(
         name=say("Take a bond away"),
-        headline=_headline(fault, seen),
-        detail=_detail(fault, ampere, volts, highest),
+        headline=_headline(fault, seen, legs),
+        detail=_detail(fault, ampere, volts, highest, seen, legs, (touched, person_ohm)),
         basis=None,
         said=f"{verdict}-{shown(ampere).replace(',', '')}A-{shown(volts[highest])}V",
         values={
             "fault_ampere": ampere,
             "verdict": verdict,
             "device": seen.device if seen else "none",
+            "leg_volts": {"lighter": legs.lighter, "heavier": legs.heavier} if legs else None,
             "volts": {part: round(volt, 6) for part, volt in volts.items()},
             "currents": {
                 name: round(abs(current), 6) for name, current in solved.currents.items() if not name.startswith(INSIDE)
@@ -111,7 +120,9 @@ def take_a_bond_away(
     )
 
 
-def _headline(fault: str, seen: Seen | None) -> Sentence:
+def _headline(fault: str, seen: Seen | None, legs: Legs | None) -> Sentence:
+    if fault == "none" and legs:
+        return say("No fault, but a lost neutral") if legs.missing else say("No fault, but a loose neutral")
     if fault == "none":
         return say("No fault")
     if seen is None:
@@ -125,11 +136,23 @@ def _headline(fault: str, seen: Seen | None) -> Sentence:
     return say("Nothing surely opens")
 
 
-def _detail(fault: str, ampere: float, volts: dict[str, float], highest: str) -> Sentence:
+def _detail(fault, ampere, volts, highest, seen: Seen | None, legs: Legs | None, touch: tuple[str, float]) -> Sentence:
+    """Give the current, the worst metal, how long the breaker may take, and who or what else shares in it."""
+    touched, ohm = touch
     metal = say("highest: {volt} V to earth on {part}", volt=shown(volts[highest]), part=PART_IN_SENTENCE[highest])
-    if fault == "none":
-        return say("On metal, {metal}", metal=metal)
-    return say("{ampere} A of fault current; {metal}", ampere=shown(ampere), metal=metal)
+    parts = [say("On metal, {metal}", metal=metal)]
+    if fault != "none":
+        flowing = say("{ampere} A of fault current", ampere=shown(ampere))
+        if ampere < LEAST_NAMED:
+            flowing = say("Fault current under {ampere} A", ampere=LEAST_NAMED)
+        parts = [flowing, metal]
+    if seen and seen.opening.slowest_second:
+        parts.append(say("the breaker's standard allows {time}", time=shown_time(seen.opening.slowest_second)))
+    if touched != "none":
+        parts.append(say("a person of {ohm} ohm is part of it", ohm=shown_number(ohm)))
+    if legs:
+        parts.append(legs_words(legs))
+    return say("{parts}", parts="; ".join(map(str, parts)))
 
 
 def _voltages(solved: Solution) -> Table:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from calc.declare import Choice
 from calc.fault.device_fields import KIND_WORDS, MOST_AMPERE
 from calc.fault.device_limits import EQUIPMENT_PROTECTION, INTERRUPTER
+from calc.fault.return_path_fields import number
 from calc.vocabulary import METAL_WORDS, amount, conductor_size, device_rating, one_of, temperature
 from calc.words import say
 from calc.working import shown_number
@@ -60,6 +61,14 @@ LET_THROUGH = amount(
     "A2s",
     1,
     MOST_ENERGY,
+    rare=True,
+)
+X_OVER_R = number(
+    say("Reactance over resistance (X/R) at the fault"),
+    say("From the study, or of the transformer ahead. Left out, the offset of the first cycles counts at its most."),
+    "",
+    0,
+    100,
     rare=True,
 )
 LIMIT = one_of(

@@ -164,6 +164,11 @@ def _told(result: Result, states: dict[str, str]) -> list[Sentence]:
         for name, ampere in values["currents"].items()
         if name not in (*NOT_TOLD, "person") and ampere >= LEAST_AMPERE
     ]
+    if values["leg_volts"]:
+        legs = {name: shown(volt) for name, volt in values["leg_volts"].items()}
+        told.append(
+            say("With the loads on: {lighter} V on the lighter leg, {heavier} V on the heavier.", **legs)
+        )
     if inputs["touched"] != "none":
         part = PART_IN_SENTENCE[inputs["touched"]]
         told.append(say("Through the person who touches {part}: {current}.", part=part, current=_milliampere(values)))

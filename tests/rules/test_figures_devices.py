@@ -2,7 +2,8 @@
 
 Seen: a protector maker's page on UL 489 (1.35 and 2 times, the first rows); UL 248-9:2015 and UL 248-2:2019 in
 excerpts; a maker's sheet of household breakers with the tests of IEC 60898-1; a maker's questions and answers on
-UL 943; two magazines on the scope of UL 943; NFPA 70E Table 130.7(C)(15)(a), note; 230.95(A) in NFPA 70-2017, California 2022 and NFPA 70-2023.
+UL 943; two magazines on the scope of UL 943; a lesson on 240.83(C) and a quiz on the 2023 edition for devices without a mark;
+NFPA 70E Table 130.7(C)(15)(a), note; 230.95(A) in NFPA 70-2017, California 2022 and NFPA 70-2023.
 The other rows are those of the reference list of devices, from memory, and marked so.
 """
 
@@ -42,6 +43,12 @@ FIGURES = {
     "equipment_ground_fault_delay": [{"ampere": 3000, "second": 1}],
     "interrupter_class_a": [{"holds": 4, "opens": 6, "curve": 20, "exponent": 1.43, "through": 264}],
     "interrupter_class_a_voltage": 240,
+    "interrupter_smallest_rating": 15,
+    "breaker_unmarked_interrupting": 5000,
+    "fuse_unmarked_interrupting": 10_000,
+    "household_breaker_least_interrupting": 1500,
+    "largest_x_over_r": 20,
+    "device_over_ampacity": 4,
 }
 # Multiple, then pairs of the largest rating of a row, ampere, and its longest time, second.
 TIMES = {

@@ -34,7 +34,7 @@ def test_worked_cases_give_the_answer_of_their_source(pair):
     for name in ("slowest_second", "estimate_second", "largest_loop_ohm"):
         if name in case:
             assert values[name] == pytest.approx(case[name], abs=case.get("tolerance", 0), rel=1e-9), name
-    if case["verdict"] in ("does-not-open", "not-assured"):
+    if case["verdict"] in ("does-not-open", "not-assured", "beyond-rating"):
         assert values["slowest_second"] is None
 
 
@@ -158,7 +158,8 @@ def test_loop_impedances_are_the_printed_ones(inputs, expected):
 
 
 def test_the_largest_loop_impedance_just_drives_the_multiple_on_a_low_voltage_day():
-    result = check(device="20", fault_current="275", instantaneous_multiple="10", voltage_to_ground="120")
+    typed = dict(instantaneous_multiple="10", instantaneous_read="curve", voltage_to_ground="120")
+    result = check(device="20", fault_current="275", **typed)
     assert result.answer.values["largest_loop_ohm"] == pytest.approx(0.95 * 120 / 200)
     assert check(device="20", fault_current="275", voltage_to_ground="120").answer.values["largest_loop_ohm"] is None
 
@@ -248,6 +249,68 @@ def test_protection_of_equipment_says_it_guards_no_person_and_has_its_switch_to_
     result = check(device_kind="ground-fault-protection", device="1000", fault_current="4000")
     assert "own time to open" in str(result.answer.detail)
     assert any("not people" in str(words) for words in result.working.notes)
+
+
+@pytest.mark.parametrize(
+    ("ampere", "unsure", "setting", "curve"),
+    [(199, "likely", "likely", "likely"), (200, "likely", "likely", "assured"), (279, "likely", "likely", "assured"),
+     (280, "assured", "assured", "assured")],
+)  # fmt: skip
+def test_the_tolerance_of_an_instantaneous_trip_decides_near_its_limit(ampere, unsure, setting, curve):
+    """Ten times 20 A is 200 A; a dial may act 40 percent late, at 280 A (NETA Table 100.8)."""
+    typed = dict(device="20", fault_current=ampere, instantaneous_multiple="10")
+    assert check(**typed).said == unsure
+    assert check(**typed, instantaneous_read="setting").said == setting
+    assert check(**typed, instantaneous_read="curve").said == curve
+    detail = str(check(**typed).answer.detail)
+    assert ("sure only from 14 times" in detail) is (200 <= ampere < 280)
+
+
+@pytest.mark.parametrize(
+    ("kind", "rating", "unmarked"),
+    [(BREAKER, 20, 5000), ("fuse", 60, 10_000), ("fuse-time-delay", 60, 10_000), ("iec-c", 16, 1500)],
+)
+def test_the_interrupting_rating_is_judged_before_the_time(kind, rating, unmarked):
+    """240.83(C): a breaker without a mark has 5000 A; 240.60(C): a fuse 10,000 A; 110.9: the highest current counts."""
+    case = dict(device_kind=kind, device=rating)
+    assert check(**case, fault_current=unmarked).answer.values["verdict"] in ("likely", "assured")
+    asked = check(**case, fault_current=unmarked + 1)
+    assert [each.field for each in asked.fix] == ["interrupting_rating"]
+    assert f"{unmarked:,} A" in str(asked.fix[0].words)
+    far = check(**case, fault_current=unmarked, available=22_000)
+    assert [each.field for each in far.fix] == ["interrupting_rating"]
+    weak = check(**case, fault_current=unmarked, available=22_000, interrupting_rating=21_999)
+    assert weak.said == "beyond-rating" and str(weak.answer.headline) == "Do not count on it"
+    assert "may burst" in str(weak.answer.detail) and "22,000 A" in str(weak.answer.detail)
+    enough = check(**case, fault_current=unmarked, available=22_000, interrupting_rating=22_000)
+    assert enough.said in ("likely", "assured")
+
+
+def test_a_class_a_interrupter_is_credited_with_leaks_only():
+    def gfci(**inputs):
+        return check(device_kind="ground-fault-interrupter", **inputs)
+
+    leak = gfci(fault_current="30 mA")
+    assert leak.said == "assured" and "between two wires it does not see" in str(leak.answer.detail)
+    assert gfci(fault_current="4.8").said == gfci(fault_current="15").said == "assured"
+    assert gfci(fault_current="15.1").said == "beyond-rating"
+    assert gfci(fault_current="15.1", device="20").said == "assured"
+    short = gfci(fault_current="20000", device="20")
+    assert short.said == "beyond-rating" and "The breaker or fuse must clear it" in str(short.answer.detail)
+    assert short.answer.values["slowest_second"] is None
+    assert gfci(fault_current="30 mA", voltage_to_ground="120").outcome == "answer"
+    assert gfci(fault_current="30 mA", voltage_to_ground="277").outcome == "not_covered"
+
+
+def test_protection_of_equipment_is_credited_with_faults_to_ground_only():
+    detail = str(check(device_kind="ground-fault-protection", device="1000", fault_current="4000").answer.detail)
+    assert detail.startswith("To ground only")
+
+
+@pytest.mark.parametrize(("times", "said"), [(1.35, True), (1.59, True), (1.6, False)])
+def test_a_fuse_of_a_class_not_named_says_that_class_c_may_hold(times, said):
+    detail = str(check(device_kind="fuse", device="100", fault_current=100 * times).answer.detail)
+    assert ("class C fuse need not open below 1.6 times" in detail) is said
 
 
 def test_unseen_times_are_told_as_unverified_and_seen_ones_are_not():

@@ -122,6 +122,13 @@ def test_what_cannot_be_is_named(inputs, field):
     assert [each.field for each in earth(**inputs).fix] == [field]
 
 
+def test_the_volts_and_ohms_that_an_answer_is_for_stand_beside_it():
+    """The same rod with 10 ohm at the source and without: 4.8 A and 3.43 A are two cases, and are told apart."""
+    assert "120 V, 25 ohm at the metal, 0 ohm at the source." in str(earth().answer.detail)
+    named = earth(voltage_to_ground="277", electrode_ohm="50", source_ohm="10").answer.detail
+    assert "277 V, 50 ohm at the metal, 10 ohm at the source." in str(named)
+
+
 def test_the_device_is_needed():
     assert [each.field for each in earth_only_return(edition="2023").fix] == ["device"]
 

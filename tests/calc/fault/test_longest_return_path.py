@@ -131,10 +131,38 @@ def test_the_arc_takes_its_voltage_off_before_anything_else():
 
 
 @pytest.mark.parametrize(
-    ("arc", "headline"), [(113, "Up to 2 ft"), (114, "No length is sure"), (120, "Not at any length")]
+    ("arc", "headline"),
+    [(113, "Up to 2 ft with an unlimited source"), (114, "No length is sure"), (120, "Not at any length")],
 )
 def test_an_arc_that_takes_all_voltage_leaves_no_length(arc, headline):
     assert str(run(arc=arc).answer.headline) == headline
+
+
+def test_without_a_source_or_an_arc_entered_the_answer_shows_what_they_take():
+    """(1.14 - 0.12) / 4.0015 ohm in 1000 ft is 254 ft at 1000 A; (114 - 50) / 114 of 284.9 ft is 159 ft."""
+    plain = run().answer
+    assert str(plain.headline) == "Up to 284 ft with an unlimited source"
+    assert "With 1,000 A available 254 ft. Through an arc, by trade practice 50 V, 159 ft." in str(plain.detail)
+    entered = run(available=1000, arc=50).answer
+    assert str(entered.headline) == "Up to 129 ft" and "unlimited" not in str(entered.detail)
+    assert entered.values["shortest_with_source_ft"] is entered.values["shortest_with_arc_ft"] is None
+    assert run(available=1000).answer.values["shortest_ft"] == plain.values["shortest_with_source_ft"]
+    assert run(arc=50).answer.values["shortest_ft"] == plain.values["shortest_with_arc_ft"]
+
+
+def test_a_run_to_judge_is_told_how_much_must_be_available():
+    """250 ft of 4.0015 ohm in 1000 ft is 1.0004 ohm of the 1.14 ohm for 100 A; 120 V over the rest is 860 A."""
+    assert "Your run needs 860 A available" in str(run(length=250).answer.detail)
+    assert run(length=250, available=860).answer.values["within"] == "yes"
+    assert run(length=250, available=850).answer.values["within"] == "not-sure"
+
+
+def test_a_way_back_apart_from_its_circuit_has_a_shorter_run_the_farther_the_shorter():
+    large = dict(device=400, conductor="500kcmil", return_conductor="1/0", voltage_to_ground=277, available=20_000)
+    together = lengths(**large)[0]
+    apart = [lengths(**large, wiring="wire-apart", spacing=feet)[0] for feet in (0.1, 1, 10, 100)]
+    assert together >= apart[0] and apart == sorted(apart, reverse=True) and apart[-1] < 0.6 * together
+    assert [each.field for each in run(**large, wiring="wire-apart").fix] == ["spacing"]
 
 
 @pytest.mark.parametrize(
@@ -177,7 +205,7 @@ def test_every_answer_says_that_it_is_a_model_and_names_who_decides():
         said = notes(**inputs)
         assert "a model for teaching and checking" in said and "qualified person" in said
         assert "does not say how fast the device opens" in said
-    assert "stiff source" in notes() and "stiff source" not in notes(available=5000)
+    assert "unlimited source" in notes() and "unlimited source" not in notes(available=5000)
     assert "metal pressed to metal" in notes() and "metal pressed to metal" not in notes(arc=50)
 
 

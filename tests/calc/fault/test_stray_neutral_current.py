@@ -61,7 +61,58 @@ def test_a_case_without_a_way_over_metal_says_so(inputs):
     assert stray_neutral_current(**(BASE | inputs)).outcome == "not_covered"
 
 
-def test_a_broken_neutral_is_warned_of_and_no_other():
-    for broken, warned in (("yes", True), ("no", False)):
-        said = map(str, stray_neutral_current(**BASE, neutral_open=broken).working.warnings)
-        assert any("neutral is broken" in words for words in said) is warned
+def told(**inputs):
+    result = stray_neutral_current(**inputs)
+    answer = result.answer
+    lists = [answer.headline, answer.detail, *result.working.warnings, *result.working.notes]
+    return " ".join(map(str, lists))
+
+
+def test_a_broken_neutral_says_supply_off_and_the_neutral_first_and_a_sound_one_takes_the_bond_out_dead():
+    broken, sound = (told(**BASE, neutral_open=each) for each in ("yes", "no"))
+    assert "Supply off first, then mend the neutral" in broken and "Do not open the second bond" in broken
+    assert broken.index("mend the neutral") < broken.index("take the second bond out")
+    assert "Only with the neutral mended and the supply still off" in broken
+    assert "Supply off first" not in sound and "Do not open" not in sound
+    assert "Take the second bond out with the supply off, locked out and tested dead: it carries 5.66 A" in sound
+    for words in (broken, sound):
+        assert "twice the voltage in a fault" in words
+
+
+def test_a_broken_neutral_with_a_poor_path_names_every_voltage_and_never_calls_it_little():
+    """4 ohm of load and 10 ohm of pipe on 120 V: 8.57 A, 85.7 V on the metal; 120 + 85.7 V on the other leg."""
+    poor = dict(edition="2023", load=30, neutral="4", length=100, pipe=10, neutral_open="yes")
+    words, values = told(**poor), stray_neutral_current(**poor).answer.values
+    assert values["metal_volt"] == pytest.approx(120 * 10 / 14, rel=1e-3)
+    assert values["break_volt"] == pytest.approx(120 * 10 / 14, rel=1e-3)
+    assert values["load_volt"] == pytest.approx(120 * 4 / 14, rel=1e-3)
+    assert values["other_leg_volt"] == pytest.approx(120 + 120 * 10 / 14, rel=1e-3)
+    assert "85.7 V on the metal, 85.7 V across the break; on the other leg of a 120/240 V supply up to 206 V" in words
+    for wrong in ("only 85.7 V", "everything still works", "check misses"):
+        assert wrong not in words
+
+
+def test_the_gap_of_an_opened_bond_has_the_whole_voltage_with_the_neutral_broken_and_its_drop_without():
+    """Open bond, sound neutral: 20 A in 100 ft of 4 AWG, 0.31 ohm in 1000 ft: 120 V x 0.0314 / 6.031 = 0.624 V."""
+    assert stray_neutral_current(**BASE, neutral_open="yes").answer.values["gap_volt"] == 120
+    sound = stray_neutral_current(**BASE).answer.values
+    assert sound["gap_volt"] == pytest.approx(120 * abs(0.031 + 0.0048j) / abs(6.031 + 0.0048j), rel=0.003)
+    assert sound["break_volt"] == 0
+    assert "at 120 V" in told(**BASE, where="shared-water-main", pipe=0.01, neutral_open="yes")
+
+
+def test_a_load_beyond_its_neutral_is_remarked_and_an_ordinary_one_is_not():
+    """14 AWG copper carries 20 A at 75 °C, 4 AWG 85 A (Table 310.16)."""
+    assert "1,000 A is more than 14 AWG copper carries, 20 A" in told(**(BASE | dict(load=1000, neutral="14")))
+    assert "carries, 85 A" in told(**(BASE | dict(load=86))) and "carries, 85 A" not in told(**(BASE | dict(load=85)))
+
+
+@pytest.mark.parametrize("where", ["second-bond", "shared-water-main"])
+@pytest.mark.parametrize("pipe", [0.001, 0.05, 10, 1000])
+def test_the_parts_of_the_voltage_add_up_and_stay_between_none_and_both_legs(where, pipe):
+    for broken in ("yes", "no"):
+        found = stray_neutral_current(**BASE, where=where, pipe=pipe, neutral_open=broken).answer.values
+        assert 0 <= found["metal_volt"] <= 120 and 0 <= found["load_volt"] <= 120 and found["gap_volt"] <= 120
+        assert 119.9 < found["other_leg_volt"] <= 240
+        if broken == "yes":
+            assert found["load_volt"] + found["break_volt"] >= 120 * (1 - 1e-9)

@@ -126,6 +126,49 @@ def test_an_open_neutral_lifts_the_metal_without_any_fault():
     assert "With no fault at all 45 V to earth stay on" in warnings(fault="none", missing="supply-neutral", loads="on")
 
 
+def test_a_lost_neutral_tells_the_voltage_of_both_legs_and_what_comes_first():
+    """ngspice, case open-neutral: 7.61319 A through 24 ohm is 182.7 V, 9.41422 A through 6 ohm 56.5 V."""
+    for loads in ("on", "off"):
+        result = watched(fault="none", missing="supply-neutral", loads=loads)
+        legs = result.answer.values["leg_volts"]
+        assert legs["lighter"] == pytest.approx(182.72, abs=0.05) and legs["heavier"] == pytest.approx(56.49, abs=0.05)
+        assert str(result.answer.headline) == "No fault, but a lost neutral"
+        assert "183 V on the lighter leg and 56.5 V on the heavier" in str(result.answer.detail)
+        assert "45 V" in str(result.answer.detail)
+        said = " ".join(map(str, result.working.warnings))
+        assert "Turn the supply off first, then mend the neutral. Open no bond before" in said
+    loose = watched(fault="none", loose="feeder-neutral", loose_ohm=1)
+    assert str(loose.answer.headline) == "No fault, but a loose neutral"
+    assert 125 < loose.answer.values["leg_volts"]["lighter"] < 183
+    assert "lighter leg" in str(watched(missing="feeder-neutral").answer.detail), "with a fault as well"
+
+
+def test_with_a_sound_neutral_nothing_is_said_of_the_legs():
+    sound = ({}, {"fault": "none", "loads": "on"}, {"missing": "main-bonding-jumper"}, {"loose": "branch-return"})
+    for inputs in sound:
+        result = watched(**inputs)
+        assert result.answer.values["leg_volts"] is None and "leg" not in str(result.answer.detail)
+
+
+def test_a_person_who_is_the_path_is_named_beside_the_current():
+    """119.1 V through 1000 ohm and both electrodes is 0.12 A; without a touch next to nothing flows, at 120 V."""
+    touched = str(watched(missing="main-bonding-jumper", touched="machine").answer.detail)
+    assert touched == (
+        "0.12 A of fault current; highest: 119 V to earth on the machine; a person of 1,000 ohm is part of it"
+    )
+    alone = str(watched(missing="main-bonding-jumper").answer.detail)
+    assert alone == "Fault current under 0.01 A; highest: 120 V to earth on the machine"
+
+
+def test_the_electrodes_of_the_scene_are_named():
+    notes = " ".join(str(words) for words in watched(electrode_ohm=40).working.notes)
+    assert "the one at the first disconnect 40 ohm" in notes
+
+
+def test_a_probable_opening_gives_the_time_that_its_standard_allows():
+    assert "the breaker's standard allows 2 min" in str(watched().answer.detail)
+
+
 @pytest.mark.parametrize("fault", ["service", "supply-raceway"])
 def test_ahead_of_the_first_device_nothing_here_opens(fault):
     result = watched(fault=fault)
