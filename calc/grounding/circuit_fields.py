@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from calc.conductors.arrangement import raceways_of
-from calc.declare import Choice, Field
+from calc.declare import Choice
 from calc.vocabulary import MOST_AMPERE, amount, conductor_size, device_rating, metal_of, one_of, whole_number
 from calc.words import say
 

@@ -9,8 +9,8 @@ from calc.declare import Choice, Field
 from calc.field import Unclear
 from calc.grounding import circuit_fields
 from calc.raceways.measured import measured
-from calc.vocabulary import SETS as PARALLEL_SETS
 from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, yes_or_no
+from calc.vocabulary import SETS as PARALLEL_SETS
 from calc.words import say
 from calc.written import plain_number, read_list
 

@@ -7,8 +7,8 @@ from typing import Annotated
 from calc.declare import Answer, Mend, calculator
 from calc.planes import pool_fields as ask
 from calc.planes import pool_parts as pool
-from calc.planes.other_waters import FOUNTAIN_GROUNDING, add_fountain, add_tub
 from calc.planes.not_a_pool import stay_with_pools
+from calc.planes.other_waters import FOUNTAIN_GROUNDING, add_fountain, add_tub
 from calc.planes.plan import ASK, BOND, CHANGE, Plan
 from calc.planes.pool_materials import grid_feet, list_checks, list_materials, ring_feet
 from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, allowed_ways, spared, usable_ways
