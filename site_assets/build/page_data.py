@@ -50,7 +50,7 @@ class Check:
 class Exercise:
     """A question with its worked answer; `calculator` on `inputs` answers `said`, where a calculator can.
 
-    In every edition it is the same answer, unless the question names the edition of its inputs.
+    `inputs` hold an edition only where the question names it; without one the answer is the same in every edition.
     """
 
     question: str
@@ -61,18 +61,16 @@ class Exercise:
     said: str = ""
 
     @property
-    def names_its_edition(self) -> bool:
-        """Tell whether the question holds for the one edition that it names."""
-        return dict(self.inputs).get("edition", "none") in self.question
+    def editions(self) -> tuple[str, ...]:
+        """The editions in which the answer is `said`: the one that the question names, or all."""
+        named = dict(self.inputs).get("edition")
+        return (named,) if named else EDITIONS
 
     @property
     def to_open(self) -> dict[str, str]:
         """What the calculator is opened with: in the reader's edition, unless the question names one."""
         inputs = dict(self.inputs)
-        if self.names_its_edition:
-            return inputs | {"said": self.said}
-        inputs.pop("edition", None)
-        return inputs
+        return inputs | {"said": self.said} if "edition" in inputs else inputs
 
 
 @dataclass(frozen=True)
@@ -187,12 +185,17 @@ def _hold_to_shape(data: PageData) -> None:
             raise PageDataError(f"{data.page}.toml: knows no caution {caution!r}, only {', '.join(CAUTIONS)}")
     for other in data.see_also:
         title_of(other)
-    asked = data.exercise
-    if asked and asked.calculator:
-        inputs = dict(asked.inputs)
-        for edition in [inputs["edition"]] if asked.names_its_edition else EDITIONS:
-            said = CALCULATORS[asked.calculator](**inputs | {"edition": edition}).said
-            if said != asked.said:
-                raise PageDataError(
-                    f"{data.page}.toml: the exercise says {asked.said!r}, computed is {said!r} in the {edition} edition"
-                )
+    if data.exercise and data.exercise.calculator:
+        _hold_to_its_calculator(data.page, data.exercise)
+
+
+def _hold_to_its_calculator(page: str, asked: Exercise) -> None:
+    inputs = dict(asked.inputs)
+    if inputs.get("edition", "") not in asked.question:
+        raise PageDataError(f"{page}.toml: the exercise has an edition that its question does not name")
+    for edition in asked.editions:
+        said = CALCULATORS[asked.calculator](**inputs | {"edition": edition}).said
+        if said != asked.said:
+            raise PageDataError(
+                f"{page}.toml: the exercise says {asked.said!r}, computed is {said!r} in the {edition} edition"
+            )

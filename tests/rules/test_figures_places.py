@@ -58,3 +58,11 @@ def test_an_emergency_disconnect_is_asked_for_in_2020_and_2023():
     # that it is deleted and that the service disconnect itself stands outdoors by 230.70(A)(1).
     required = {edition: rule("places/emergency_disconnect", edition).value for edition in EDITIONS}
     assert required == {"2017": "not required", "2020": "required", "2023": "required", "2026": "not required"}
+
+
+def test_the_protection_at_a_dock_has_the_settings_that_public_pages_tell_of_each_edition():
+    # A press page on 555.3 of 2017: 30 mA for what supplies the dock. Press and course pages on 555.35 of 2020 and
+    # 2023: 30 mA at shore-power receptacles, 100 mA on feeders. 2026 is taken as 2023.
+    settings = {edition: dict(rule("places/dock_ground_fault_protection", edition).rows[0]) for edition in EDITIONS}
+    assert settings.pop("2017") == {"shore_power": 30, "feeder": 30}
+    assert list(settings.values()) == [{"shore_power": 30, "feeder": 100}] * 3
