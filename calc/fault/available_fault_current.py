@@ -14,9 +14,10 @@ from calc.fault.source_entered import SourceEntered, sources_entered
 from calc.fault.sources import HIGH_LEG, LEAST_TO_GROUND, SYSTEMS, WYE, at_end_of_run
 from calc.fault.sources import line_to_ground_current as current_to_ground
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS, SETS, whole
+from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
 from calc.working import Working, at_most, rounded_up, shown_number
+from calc.written import whole
 
 INTERRUPTING = "fault/interrupting_rating"
 MOTOR_RULE = "fault/motor_contribution"
