@@ -34,6 +34,29 @@ STORED = """async () => {
 TELL = """async ([worker, kind]) => {
   (await navigator.serviceWorker.ready)[worker].postMessage({ kind });
 }"""
+EVICT = """async (lost) => {
+  let evicted = 0;
+  for (const name of await caches.keys()) {
+    const store = await caches.open(name);
+    for (const request of await store.keys()) {
+      const kept = new URL(request.url).searchParams;
+      const named = lost.some(([hash, type]) => kept.get("hash") === hash && kept.get("type") === type);
+      if (named && await store.delete(request)) evicted += 1;
+    }
+  }
+  return evicted;
+}"""
+EVICT_NOTES = """async () => {
+  for (const name of await caches.keys()) {
+    const store = await caches.open(name);
+    for (const request of await store.keys()) if (request.url.includes("whole=")) await store.delete(request);
+  }
+}"""
+EVICT_ALL = "async () => { for (const name of await caches.keys()) await caches.delete(name); }"
+KITS_IN_USE = """() => {
+  const named = [...performance.getEntriesByType("resource").map(({ name }) => name), document.documentElement.outerHTML];
+  return [...new Set(named.flatMap((name) => [...name.matchAll(/kit\\/(\\w+)\\//g)].map(([, id]) => id)))];
+}"""
 STATUS = """async ([address, options]) => {
   try { return (await fetch(address, options)).status; } catch { return null; }
 }"""
@@ -72,6 +95,12 @@ def group(paths, name):
 
 def served(page, server, paths):
     return page.evaluate(HASHES_IN_THE_PAGE, [server.address, list(paths)])
+
+
+def evict(page, folder, *paths):
+    """Lose files that are kept, as a browser short of room does."""
+    lost = [[f"sha256-{hash_of((folder / path).read_bytes())}", path.rpartition(".")[2]] for path in paths]
+    assert page.evaluate(EVICT, lost) == len(paths)
 
 
 def wait_for(page, state):

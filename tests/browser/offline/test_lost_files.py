@@ -1,0 +1,186 @@
+"""Saved files that the browser has dropped: told truly, fetched again in the same version, never in another."""
+
+import random
+import re
+
+import pytest
+from playwright.sync_api import expect
+
+from tests.browser.offline.published import (
+    EVICT_ALL,
+    EVICT_NOTES,
+    STORED,
+    SUB_PATH,
+    asked_for,
+    broken,
+    evict,
+    group,
+    hashes,
+    pages_of,
+    press,
+    publish,
+    save,
+    served,
+    status_line,
+    take_away_network,
+    wait_for,
+)
+
+PAGE = "parts/main-bonding-jumper.html"
+SLICES = 60
+
+
+def kinds_of_files(folder):
+    """One file of each kind that a page needs, the runtime's among them."""
+    kit = next((folder / "kit").iterdir()).relative_to(folder).as_posix()
+    names = ("scripts/calculator.js", "styles/form.css", "runtime/handbook.zip", "runtime/pyodide.asm.wasm")
+    return [PAGE, "index.html", "404.html", "search/search_index.json", *(f"{kit}/{name}" for name in names)]
+
+
+def lost(folder, count):
+    return f"Missing from the saved handbook: {count} of {len(hashes(folder))} files."
+
+
+def test_a_lost_file_of_any_kind_is_fetched_whole_and_kept_again(context, page, server, folder):
+    save(page)
+    kinds = kinds_of_files(folder)
+    evict(page, folder, *kinds)
+    server.requested.clear()
+    assert served(page, server, kinds) == {path: hashes(folder)[path] for path in kinds}
+    assert set(asked_for(server)) == set(kinds)
+    wait_for(page, "ready")
+    take_away_network(context, server)
+    assert served(page, server, hashes(folder)) == hashes(folder)
+
+
+def test_a_lost_page_is_told_without_a_network_and_comes_back_with_it(context, page, server, folder):
+    save(page)
+    evict(page, folder, PAGE)
+    context.set_offline(True)
+    asked = f"{server.address}{PAGE}?edition=2020"
+    assert page.goto(asked).status == 404
+    expect(page.locator("[data-lost-page] h1")).to_be_visible()
+    expect(page.locator("[data-no-page]")).to_be_hidden()
+    wait_for(page, "incomplete")
+    expect(status_line(page)).to_contain_text(lost(folder, 1))
+    context.set_offline(False)
+    page.locator("[data-lost-page] a").click()
+    expect(page).to_have_url(asked)
+    expect(page.locator("h1")).to_contain_text("Main bonding jumper")
+    wait_for(page, "ready")
+
+
+def test_what_is_missing_is_fetched_when_a_page_opens_though_none_asks_for_it(context, page, server, folder):
+    save(page)
+    others = [PAGE, "glossary.html"]
+    evict(page, folder, *others)
+    page.evaluate(EVICT_NOTES)
+    page.reload()
+    wait_for(page, "incomplete")
+    expect(status_line(page)).to_contain_text(lost(folder, 2))
+    wait_for(page, "ready")  # nothing was pressed
+    assert len([url for url in page.evaluate(STORED) if "whole=calculating" in url]) == 1
+    take_away_network(context, server)
+    assert served(page, server, others) == {path: hashes(folder)[path] for path in others}
+
+
+def test_a_lost_store_is_filled_again(context, page, server, folder):
+    save(page)
+    page.evaluate(EVICT_ALL)
+    page.reload()
+    wait_for(page, "incomplete")
+    press(page, "fetch")
+    wait_for(page, "ready")
+    take_away_network(context, server)
+    assert served(page, server, hashes(folder)) == hashes(folder)
+
+
+@pytest.mark.parametrize("fault", ["not there", "other bytes"])
+def test_a_lost_file_that_the_server_has_not_whole_is_told_and_asked_for_no_more(page, server, folder, fault):
+    save(page)
+    evict(page, folder, PAGE)
+    with broken(folder, PAGE):
+        if fault == "not there":
+            (folder / PAGE).unlink()
+        server.requested.clear()
+        assert page.goto(server.address + PAGE).status == 404
+        expect(page.locator("[data-lost-page]")).to_be_visible()
+        wait_for(page, "incomplete")
+        press(page, "fetch")
+        wait_for(page, "failed")
+        expect(status_line(page)).to_contain_text(PAGE)
+        expect(page.locator("[data-offline-missing]")).to_have_text(lost(folder, 1))
+        page.wait_for_timeout(500)
+        tries = 2  # each past the browser's own copy of a broken one too
+        assert asked_for(server) == [PAGE] * 2 * tries
+    press(page, "retry")
+    wait_for(page, "ready")
+    assert page.goto(server.address + PAGE).status == 200
+
+
+def test_a_lost_page_and_the_page_that_says_so_lead_into_no_circle(page, server, folder):
+    save(page)
+    evict(page, folder, PAGE, "404.html")
+    with broken(folder, PAGE), broken(folder, "404.html"):
+        server.requested.clear()
+        page.goto(server.address + PAGE)
+        assert len(asked_for(server)) < 12
+
+
+def test_a_lost_file_is_never_taken_from_another_version_and_the_update_brings_it(context, page, server, folder):
+    save(page)
+    old = hashes(folder)
+    kinds = [path for path in kinds_of_files(folder) if path not in ("404.html", "index.html")]
+    evict(page, folder, *kinds)
+    publish(folder, "second", changed=kinds)
+    assert page.goto(server.address + PAGE).status == 404
+    expect(page.locator("[data-lost-page]")).to_be_visible()
+    assert served(page, server, old) == old | dict.fromkeys(kinds)
+    wait_for(page, "update")
+    expect(page.locator("[data-offline-missing]")).to_have_text(lost(folder, len(kinds)))
+    with page.expect_navigation():
+        press(page, "update")
+    wait_for(page, "ready")
+    take_away_network(context, server)
+    assert served(page, server, hashes(folder)) == hashes(folder)
+
+
+def test_with_the_store_lost_and_another_version_on_the_server_its_pages_come_whole(page, server, folder):
+    save(page)
+    page.evaluate(EVICT_ALL)
+    publish(folder, "second", changed=["index.html", PAGE])
+    assert page.goto(server.address + PAGE).status == 200
+    assert page.evaluate("document.lastChild.data") == " second "
+    wait_for(page, "update")
+    with page.expect_navigation():
+        press(page, "update")
+    wait_for(page, "ready")
+    assert served(page, server, hashes(folder)) == hashes(folder)
+
+
+def test_a_lost_page_is_shown_though_the_device_has_no_room_to_keep_it(context, page, server, folder):
+    save(page)
+    evict(page, folder, PAGE)
+    room = {"origin": server.address.removesuffix(SUB_PATH), "quotaSize": 1}
+    context.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", room)
+    assert page.goto(server.address + PAGE).status == 200
+    wait_for(page, "incomplete")
+    press(page, "fetch")
+    wait_for(page, "full")
+    expect(page.locator("[data-offline-missing]")).to_have_text(lost(folder, 1))
+    assert page.goto(f"{server.address}index.html").status == 200
+
+
+@pytest.mark.slices(SLICES)
+def test_any_file_lost_is_missed_told_and_mended(context, page, server, folder, slice_number):
+    save(page)
+    paths = sorted(hashes(folder))
+    random.Random(1).shuffle(paths)
+    for path in paths[slice_number::SLICES]:
+        evict(page, folder, path)
+        context.set_offline(True)
+        assert served(page, server, [path]) == {path: None}, path
+        expect(status_line(page)).to_contain_text(re.compile("Missing from the saved handbook: 1 of"))
+        context.set_offline(False)
+        assert served(page, server, [path]) == {path: hashes(folder)[path]}, path
+        wait_for(page, "ready")
