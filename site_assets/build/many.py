@@ -18,7 +18,7 @@ STATE_WORDS = START_WORDS | {
     "stopped": say("Stopped. The rows that are done are below."),
     "refused": say("No row was worked out."),
     "done": say("All rows are worked out."),
-    "kept": say("{lines} lines pasted, kept as a file. They are not shown here.", lines="{lines}"),
+    "kept": say("{lines} lines pasted and kept. They are too many to show here.", lines="{lines}"),
     "gone": say(
         "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is lost "
         "yet: copy your rows, then load the page again."

@@ -44,12 +44,17 @@ async function start({ folder, library, total, lock }) {
 
 async function answerTable({ id, slug, table }) {
   tables ??= pyodide.pyimport("site_assets.render.table_parts");
-  const bytes = pyodide.toPy(new Uint8Array(await table.file.arrayBuffer()));
+  const bytes = pyodide.toPy(await bytesOf(table.rows));
   try {
     await give(id, tables.table_parts(slug, bytes, table.edition, ROWS_AT_ONCE));
   } finally {
     bytes.destroy();
   }
+}
+
+/* What was pasted counts as a file that a spreadsheet saved: UTF-8 with its mark, which the answered table then has too. */
+async function bytesOf(rows) {
+  return typeof rows === "string" ? new TextEncoder().encode(`\uFEFF${rows}`) : new Uint8Array(await rows.arrayBuffer());
 }
 
 async function answerRanges({ id, slug, ranges: query }) {

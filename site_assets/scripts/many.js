@@ -27,17 +27,17 @@ export function startMany(part) {
     running = undefined;
     awaited = false;
     forget();
-    const readable = await table.slice(0, 1).arrayBuffer().then(() => true, () => false);
+    const found = await stateOf(table);
     if (mine !== latest) return;
-    if (!readable || !table.size) return say(readable ? "empty" : "unreadable");
-    say("running");
+    say(found);
+    if (found !== "running") return;
     awaited = true;
     progress.hidden = false;
     bringUp(progress, "nearest");
     const pieces = [];
     let html = "";
     startRuntime(runtimeOf(form), report);
-    running = askTable(part.dataset.many, { file: table, edition: chosenEdition() }, (news) => {
+    running = askTable(part.dataset.many, { rows: table, edition: chosenEdition() }, (news) => {
       if (mine !== latest) return;
       if (!pieces.length) say("running");
       pieces.push(news.text);
@@ -88,7 +88,7 @@ export function startMany(part) {
     answer(file);
   }
 
-  part.querySelector("[data-many-run]").addEventListener("click", () => answer(pasted.table()));
+  part.querySelector("[data-many-run]").addEventListener("click", () => answer(pasted.rows()));
   part.querySelector("[data-many-stop]").addEventListener("click", () => running?.stop());
   part.querySelector("[data-many-example]").addEventListener("click", ({ currentTarget }) => {
     pasted.put(currentTarget.dataset.manyExample);
@@ -108,6 +108,14 @@ export function startMany(part) {
   const outdate = () => { result.dataset.outdated = ""; };
   part.addEventListener("many:changed", outdate);
   document.addEventListener("edition:change", outdate);
+}
+
+/* Of a file only the first byte is read here: the worker reads it all, as it does with what was pasted. */
+async function stateOf(table) {
+  if (typeof table === "string") return table.trim() ? "running" : "empty";
+  const readable = await table.slice(0, 1).arrayBuffer().then(() => true, () => false);
+  if (!readable) return "unreadable";
+  return table.size ? "running" : "empty";
 }
 
 function chosenEdition() {

@@ -1,20 +1,20 @@
 // Rows that are typed or pasted. A field shows a few hundred lines well; thousands would stop the page for
-// seconds, so they are kept as a file, unseen, until they are worked out or removed.
+// seconds, so they are kept unseen until they are worked out or removed.
 
 const AT_ONCE = 5_000; // characters from which some browsers take minutes to paste by themselves
 const LARGE = 20_000; // characters, about 1,000 rows: a field takes some 80 ms to show them, ten times as many 1,400 ms
 
-/** `table()` gives the rows as a file, `put(text)` shows others; the part hears `many:changed`. */
+/** `rows()` gives the text, `put(text)` shows others; the part hears `many:changed`. */
 export function startPaste(part) {
   const typed = part.querySelector("textarea");
   const told = part.querySelector("[data-many-kept]");
   const { kept: words } = part.querySelector(".many-state").dataset;
-  let kept; // a large table, in the place of what the field shows
+  let kept = ""; // a large table, in the place of what the field shows
 
   const changed = () => part.dispatchEvent(new CustomEvent("many:changed"));
 
   function keep(text) {
-    kept = text && fileOf(text);
+    kept = text;
     told.hidden = !kept;
     typed.hidden = Boolean(kept);
     told.querySelector("span").textContent = kept ? words.replace("{lines}", () => shown(linesOf(text))) : "";
@@ -39,18 +39,13 @@ export function startPaste(part) {
   });
 
   return {
-    table: () => kept || fileOf(typed.value),
+    rows: () => kept || typed.value,
     put(text) {
       keep("");
       typed.value = text;
       typed.focus();
     },
   };
-}
-
-/** What is pasted counts as a file that a spreadsheet saved: UTF-8 with its mark, which the answered table then has too. */
-function fileOf(text) {
-  return new File(text.trim() ? ["\uFEFF", text] : [], "pasted.csv", { type: "text/csv" });
 }
 
 function linesOf(text) {
