@@ -128,8 +128,13 @@ def publish(folder, version, *, changed):
     """Put another version on the server: the changed files differ by their last line."""
     for path in changed:
         with (folder / path).open("ab") as file:
-            file.write(b"\n<!-- %s -->" % version.encode())
+            file.write(b"\n" + remark(path, version).encode())
     write_service_worker(folder, version)
+
+
+def remark(path, words):
+    """Words in a file that a browser passes over."""
+    return f"/* {words} */" if path.endswith((".js", ".mjs", ".css")) else f"<!-- {words} -->"
 
 
 def move_kit(folder):

@@ -1,11 +1,13 @@
 """Saved files that the browser has dropped: told truly, fetched again in the same version, never in another."""
 
 import random
-import re
+import shutil
 
 import pytest
 from playwright.sync_api import expect
 
+from site_assets.build.precache import write_service_worker
+from site_assets.build.serve import Server
 from tests.browser.offline.published import (
     EVICT_ALL,
     EVICT_NOTES,
@@ -14,20 +16,61 @@ from tests.browser.offline.published import (
     asked_for,
     broken,
     evict,
-    group,
     hashes,
-    pages_of,
     press,
     publish,
     save,
     served,
     status_line,
-    take_away_network,
+    tell,
     wait_for,
 )
 
 PAGE = "parts/main-bonding-jumper.html"
-SLICES = 60
+SLICES = 30
+ONLY_WHEN_TOLD = "Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })"
+
+
+@pytest.fixture(scope="module")
+def folder(site_folder, tmp_path_factory):
+    copy = tmp_path_factory.mktemp("lost") / "site"
+    shutil.copytree(site_folder, copy)
+    write_service_worker(copy, "first")
+    return copy
+
+
+@pytest.fixture(scope="module")
+def server(folder):
+    with Server(folder, SUB_PATH) as running:
+        yield running
+
+
+@pytest.fixture(scope="module")
+def context(browser):
+    opened = browser.new_context()
+    opened.set_default_timeout(60_000)
+    yield opened
+    opened.close()
+
+
+@pytest.fixture(scope="module")
+def saved_page(context, server):
+    """Saved once for all tests: each leaves the handbook whole."""
+    page = context.new_page()
+    page.add_init_script(ONLY_WHEN_TOLD)
+    page.goto(server.address)
+    return page
+
+
+@pytest.fixture
+def page(context, server, folder, saved_page):
+    context.set_offline(False)
+    saved_page.goto(f"{server.address}index.html")
+    tell(saved_page, "active", "save")
+    wait_for(saved_page, "ready")
+    server.requested.clear()
+    yield saved_page
+    context.set_offline(False)
 
 
 def kinds_of_files(folder):
@@ -42,19 +85,16 @@ def lost(folder, count):
 
 
 def test_a_lost_file_of_any_kind_is_fetched_whole_and_kept_again(context, page, server, folder):
-    save(page)
     kinds = kinds_of_files(folder)
     evict(page, folder, *kinds)
-    server.requested.clear()
     assert served(page, server, kinds) == {path: hashes(folder)[path] for path in kinds}
-    assert set(asked_for(server)) == set(kinds)
+    assert asked_for(server) == kinds
     wait_for(page, "ready")
-    take_away_network(context, server)
-    assert served(page, server, hashes(folder)) == hashes(folder)
+    context.set_offline(True)
+    assert served(page, server, kinds) == {path: hashes(folder)[path] for path in kinds}
 
 
 def test_a_lost_page_is_told_without_a_network_and_comes_back_with_it(context, page, server, folder):
-    save(page)
     evict(page, folder, PAGE)
     context.set_offline(True)
     asked = f"{server.address}{PAGE}?edition=2020"
@@ -71,46 +111,42 @@ def test_a_lost_page_is_told_without_a_network_and_comes_back_with_it(context, p
 
 
 def test_what_is_missing_is_fetched_when_a_page_opens_though_none_asks_for_it(context, page, server, folder):
-    save(page)
-    others = [PAGE, "glossary.html"]
-    evict(page, folder, *others)
+    evict(page, folder, PAGE, "glossary.html")
     page.evaluate(EVICT_NOTES)
-    page.reload()
-    wait_for(page, "incomplete")
-    expect(status_line(page)).to_contain_text(lost(folder, 2))
-    wait_for(page, "ready")  # nothing was pressed
+    another = context.new_page()
+    another.goto(server.address)
+    wait_for(another, "ready")
+    wait_for(page, "ready")  # nothing was pressed on either
+    another.close()
+    assert sorted(asked_for(server)) == ["glossary.html", PAGE]
     assert len([url for url in page.evaluate(STORED) if "whole=calculating" in url]) == 1
-    take_away_network(context, server)
-    assert served(page, server, others) == {path: hashes(folder)[path] for path in others}
 
 
 def test_a_lost_store_is_filled_again(context, page, server, folder):
-    save(page)
     page.evaluate(EVICT_ALL)
     page.reload()
     wait_for(page, "incomplete")
     press(page, "fetch")
     wait_for(page, "ready")
-    take_away_network(context, server)
+    context.set_offline(True)
     assert served(page, server, hashes(folder)) == hashes(folder)
 
 
 @pytest.mark.parametrize("fault", ["not there", "other bytes"])
 def test_a_lost_file_that_the_server_has_not_whole_is_told_and_asked_for_no_more(page, server, folder, fault):
-    save(page)
+    missing = lost(folder, 1)
     evict(page, folder, PAGE)
     with broken(folder, PAGE):
         if fault == "not there":
             (folder / PAGE).unlink()
-        server.requested.clear()
         assert page.goto(server.address + PAGE).status == 404
         expect(page.locator("[data-lost-page]")).to_be_visible()
         wait_for(page, "incomplete")
         press(page, "fetch")
         wait_for(page, "failed")
         expect(status_line(page)).to_contain_text(PAGE)
-        expect(page.locator("[data-offline-missing]")).to_have_text(lost(folder, 1))
-        page.wait_for_timeout(500)
+        expect(page.locator("[data-offline-missing]")).to_have_text(missing)
+        page.wait_for_timeout(300)
         tries = 2  # each past the browser's own copy of a broken one too
         assert asked_for(server) == [PAGE] * 2 * tries
     press(page, "retry")
@@ -119,16 +155,14 @@ def test_a_lost_file_that_the_server_has_not_whole_is_told_and_asked_for_no_more
 
 
 def test_a_lost_page_and_the_page_that_says_so_lead_into_no_circle(page, server, folder):
-    save(page)
     evict(page, folder, PAGE, "404.html")
     with broken(folder, PAGE), broken(folder, "404.html"):
-        server.requested.clear()
         page.goto(server.address + PAGE)
         assert len(asked_for(server)) < 12
+        page.goto(f"{server.address}index.html")
 
 
 def test_a_lost_file_is_never_taken_from_another_version_and_the_update_brings_it(context, page, server, folder):
-    save(page)
     old = hashes(folder)
     kinds = [path for path in kinds_of_files(folder) if path not in ("404.html", "index.html")]
     evict(page, folder, *kinds)
@@ -141,16 +175,15 @@ def test_a_lost_file_is_never_taken_from_another_version_and_the_update_brings_i
     with page.expect_navigation():
         press(page, "update")
     wait_for(page, "ready")
-    take_away_network(context, server)
+    context.set_offline(True)
     assert served(page, server, hashes(folder)) == hashes(folder)
 
 
 def test_with_the_store_lost_and_another_version_on_the_server_its_pages_come_whole(page, server, folder):
-    save(page)
     page.evaluate(EVICT_ALL)
-    publish(folder, "second", changed=["index.html", PAGE])
+    publish(folder, "third", changed=["index.html", PAGE])
     assert page.goto(server.address + PAGE).status == 200
-    assert page.evaluate("document.lastChild.data") == " second "
+    assert page.evaluate("document.lastChild.data") == " third "
     wait_for(page, "update")
     with page.expect_navigation():
         press(page, "update")
@@ -159,28 +192,28 @@ def test_with_the_store_lost_and_another_version_on_the_server_its_pages_come_wh
 
 
 def test_a_lost_page_is_shown_though_the_device_has_no_room_to_keep_it(context, page, server, folder):
-    save(page)
     evict(page, folder, PAGE)
-    room = {"origin": server.address.removesuffix(SUB_PATH), "quotaSize": 1}
-    context.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", room)
+    origin = {"origin": server.address.removesuffix(SUB_PATH)}
+    device = context.new_cdp_session(page)
+    device.send("Storage.overrideQuotaForOrigin", origin | {"quotaSize": 1})
     assert page.goto(server.address + PAGE).status == 200
     wait_for(page, "incomplete")
     press(page, "fetch")
     wait_for(page, "full")
     expect(page.locator("[data-offline-missing]")).to_have_text(lost(folder, 1))
     assert page.goto(f"{server.address}index.html").status == 200
+    device.send("Storage.overrideQuotaForOrigin", origin)
 
 
 @pytest.mark.slices(SLICES)
 def test_any_file_lost_is_missed_told_and_mended(context, page, server, folder, slice_number):
-    save(page)
     paths = sorted(hashes(folder))
     random.Random(1).shuffle(paths)
     for path in paths[slice_number::SLICES]:
         evict(page, folder, path)
         context.set_offline(True)
         assert served(page, server, [path]) == {path: None}, path
-        expect(status_line(page)).to_contain_text(re.compile("Missing from the saved handbook: 1 of"))
+        expect(status_line(page)).to_contain_text(lost(folder, 1))
         context.set_offline(False)
         assert served(page, server, [path]) == {path: hashes(folder)[path]}, path
         wait_for(page, "ready")
