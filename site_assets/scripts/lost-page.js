@@ -4,7 +4,6 @@ export function startLostPage(told) {
   const lost = new URLSearchParams(location.search).get("lost");
   if (lost === null) return;
   const top = new URL("./", location.href);
-  top.search = "";
   const link = told.querySelector("a");
   link.href = top.href + lost; // never leaves the handbook, whatever the address says
   link.textContent = lost.split("?")[0];

@@ -213,7 +213,7 @@ function state() {
   if (failure) return failureState();
   if (progress) return "saving";
   if (registration?.waiting) return "update";
-  if (saved?.missing) return "incomplete";
+  if (saved?.missing && !saved.reading) return "incomplete";
   if (saved?.calculating) return "ready";
   return saved?.reading ? "reading" : "none";
 }

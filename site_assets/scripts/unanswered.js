@@ -22,29 +22,28 @@
     }
     told.textContent = "";
     told.appendChild(document.importNode(document.querySelector('[data-unanswered-words="' + why() + '"]').content, true));
-    told.scrollIntoView({ block: "nearest" });
+    return told;
   }
 
-  /* Where in the pressed part the words go: below its row of buttons, or below all of it. */
-  function below(pressed, part) {
-    return pressed.closest(".form-actions, .stepper, figure") || (part.contains(pressed) ? pressed : part);
+  function answer(pressed) {
+    tell(pressed).scrollIntoView({ block: "nearest" });
   }
 
   function press(event) {
     var place = document.querySelector("[data-unanswered-place]");
-    if (why() === "file" && place && event.target.closest('label[for="__search"]')) return tell(place);
+    if (why() === "file" && place && event.target.closest('label[for="__search"]')) return answer(place);
     var pressed = event.target.closest("button:not([type=reset]), [data-press]");
     var part = pressed && pressed.closest(NEED_SCRIPTS);
     if (!part || part.hasAttribute("data-started")) return;
     event.preventDefault();
-    tell(below(pressed, part));
+    answer(pressed.closest(".form-actions, .stepper, figure") || pressed);
   }
 
   function submit(event) {
     var form = event.target;
     if (!form.matches("form.calculator") || form.hasAttribute("data-started")) return;
     event.preventDefault(); // else the browser would leave with what was typed
-    tell(form.querySelector(".form-actions"));
+    answer(form.querySelector(".form-actions"));
   }
 
   /* What has not started by now never will. Beside a link's inputs the example could be taken for their answer. */

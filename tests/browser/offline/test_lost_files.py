@@ -59,6 +59,7 @@ def saved_page(context, server):
     page = context.new_page()
     page.add_init_script(ONLY_WHEN_TOLD)
     page.goto(server.address)
+    save(page)
     return page
 
 
@@ -213,7 +214,7 @@ def test_any_file_lost_is_missed_told_and_mended(context, page, server, folder, 
         evict(page, folder, path)
         context.set_offline(True)
         assert served(page, server, [path]) == {path: None}, path
-        expect(status_line(page)).to_contain_text(lost(folder, 1))
+        expect(page.locator("[data-offline]")).to_contain_text(lost(folder, 1), use_inner_text=True)
         context.set_offline(False)
         assert served(page, server, [path]) == {path: hashes(folder)[path]}, path
         wait_for(page, "ready")
