@@ -42,13 +42,14 @@ async function mended(file) {
   const copy = await verifiedCopy(file).catch(() => undefined);
   // After a reset this worker still answers open pages, and nothing must be kept.
   if (copy && await caches.has(STORE)) await keep(file, copy.clone()).catch(() => {});
+  // The server may have moved on to a version that can be had whole.
+  if (!copy) self.registration.update().catch(() => {});
   await tell({ kind: copy ? 'mended' : 'lacking' });
   return copy;
 }
 
 /** A page that the device has lost and the server does not have: it is out of reach or has moved on. */
 async function withoutPage(request) {
-  self.registration.update().catch(() => {});
   const { pathname, search } = new URL(request.url);
   const lost = pathname.slice(new URL(SCOPE).pathname.length) + search;
   // With nothing kept to show, the page is one of the server's, with the server's own scripts.

@@ -30,6 +30,9 @@ PAGE = "parts/main-bonding-jumper.html"
 SLICES = 30
 ONLY_WHEN_TOLD = "Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })"
 
+NEWER_IS_WAITING = "() => navigator.serviceWorker.getRegistration().then((each) => Boolean(each.waiting))"
+NEWER_IS_IN_CHARGE = "() => navigator.serviceWorker.getRegistration().then((each) => !each.waiting)"
+
 
 @pytest.fixture(scope="module")
 def folder(site_folder, tmp_path_factory):
@@ -165,7 +168,8 @@ def test_a_lost_page_and_the_page_that_says_so_lead_into_no_circle(page, server,
 
 def test_a_lost_file_is_never_taken_from_another_version_and_the_update_brings_it(context, page, server, folder):
     old = hashes(folder)
-    kinds = [path for path in kinds_of_files(folder) if path not in ("404.html", "index.html")]
+    told_by = ("404.html", "index.html", "calculator.js")  # without these no page says anything
+    kinds = [path for path in kinds_of_files(folder) if not path.endswith(told_by)]
     evict(page, folder, *kinds)
     publish(folder, "second", changed=kinds)
     assert page.goto(server.address + PAGE).status == 404
@@ -180,11 +184,24 @@ def test_a_lost_file_is_never_taken_from_another_version_and_the_update_brings_i
     assert served(page, server, hashes(folder)) == hashes(folder)
 
 
+def test_a_lost_script_that_the_server_has_no_more_is_told_and_the_update_brings_it(page, server, folder):
+    script = next(path for path in kinds_of_files(folder) if path.endswith("calculator.js"))
+    evict(page, folder, script)
+    publish(folder, "third", changed=[script])
+    page.goto(server.address + PAGE)
+    expect(page.locator("[data-unanswered-place] + .unanswered")).to_contain_text("did not start")
+    page.wait_for_function(NEWER_IS_WAITING)
+    tell(page, "waiting", "take-over")
+    page.wait_for_function(NEWER_IS_IN_CHARGE)
+    page.reload()
+    wait_for(page, "ready")
+
+
 def test_with_the_store_lost_and_another_version_on_the_server_its_pages_come_whole(page, server, folder):
     page.evaluate(EVICT_ALL)
-    publish(folder, "third", changed=["index.html", PAGE])
+    publish(folder, "fourth", changed=["index.html", PAGE])
     assert page.goto(server.address + PAGE).status == 200
-    assert page.evaluate("document.lastChild.data") == " third "
+    assert page.evaluate("document.lastChild.data") == " fourth "
     wait_for(page, "update")
     with page.expect_navigation():
         press(page, "update")
