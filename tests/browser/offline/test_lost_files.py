@@ -205,6 +205,8 @@ def test_with_the_store_lost_and_another_version_on_the_server_its_pages_come_wh
     wait_for(page, "update")
     with page.expect_navigation():
         press(page, "update")
+    wait_for(page, "reading")
+    press(page, "save")
     wait_for(page, "ready")
     assert served(page, server, hashes(folder)) == hashes(folder)
 
