@@ -59,7 +59,7 @@ function beginUnasked() {
 function tryAgain() {
   if (failure && failure.why !== "room") failure = null;
   show();
-  if (wanted) saveOn();
+  if (wanted) begin();
   else beginUnasked();
 }
 
