@@ -115,7 +115,7 @@ def test_a_first_visit_that_fails_leaves_no_half_of_the_pages(context, page, ser
             other.goto(server.address)
         context.set_offline(False)
     page.reload()
-    save(page)
+    wait_for(page, "ready")  # it is begun again, nothing is pressed
     assert served(page, server, hashes(folder)) == hashes(folder)
 
 
@@ -135,7 +135,7 @@ def test_a_failure_among_the_calculators_leaves_the_pages_and_nothing_broken(con
         assert all(kept[each] in (None, calculating[each]) for each in calculating)
         context.set_offline(False)
     page.reload()
-    save(page)
+    wait_for(page, "ready")  # it is begun again, nothing is pressed
 
 
 def test_removing_asks_first_and_then_leaves_nothing(context, page, server):
