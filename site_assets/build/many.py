@@ -18,6 +18,11 @@ STATE_WORDS = START_WORDS | {
     "stopped": say("Stopped. The rows that are done are below."),
     "refused": say("No row was worked out."),
     "done": say("All rows are worked out."),
+    "kept": say("{lines} lines pasted and kept. They are too many to show here.", lines="{lines}"),
+    "gone": say(
+        "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is lost "
+        "yet: copy your rows, then load the page again."
+    ),
 }
 
 
@@ -36,6 +41,8 @@ def many_html(calculator: Calculator) -> str:
         f'<p id="many-hint" class="hint">{text(_HINT)}</p>'
         '<textarea id="many-text" rows="6" wrap="off" autocomplete="off" autocapitalize="off" spellcheck="false" '
         'aria-describedby="many-hint"></textarea>'
+        f'<p class="many-kept" data-many-kept role="status" hidden><span></span> '
+        f'<button type="button" class="quiet" data-many-drop>{text(say("Remove these lines"))}</button></p>'
         '<div class="form-actions">'
         f'<button type="button" class="primary" data-many-run>{text(say("Work out the rows"))}</button>'
         f'<button type="button" class="quiet" data-many-example="{escape(example)}">{text(say("Put in an example"))}'

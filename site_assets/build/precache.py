@@ -39,11 +39,7 @@ def write_service_worker(site_dir: Path, version: str) -> None:
     groups = {"reading": {}, "calculating": {}}
     for path in saved_paths(site_dir):
         groups[group_of(path)][path] = integrity_and_bytes(site_dir / path)
-    manifest = (
-        f"const VERSION = {json.dumps(version)};\n"
-        f"const GROUPS = {listing(groups)};\n"
-        f"const DIGESTS = {json.dumps({group: digest(files) for group, files in groups.items()})};\n"
-    )
+    manifest = f"const VERSION = {json.dumps(version)};\nconst GROUPS = {listing(groups)};\n"
     parts = [(SOURCES / part).read_text(encoding="utf-8") for part in PARTS]
     script = "\n".join(["'use strict';\n", manifest, *parts])
     (site_dir / WORKER).write_text(script, encoding="utf-8", newline="\n")
@@ -60,11 +56,6 @@ def lines_of(files: dict[str, tuple[str, int]]) -> list[str]:
 
 def braced(lines: Iterable[str]) -> str:
     return "{\n" + ",\n".join(lines) + "\n}"
-
-
-def digest(files: dict[str, tuple[str, int]]) -> str:
-    """Another one for every other set of files, whatever the version is called."""
-    return hashlib.sha256(json.dumps(files).encode()).hexdigest()
 
 
 def saved_paths(site_dir: Path) -> list[str]:

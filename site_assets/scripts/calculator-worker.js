@@ -1,5 +1,5 @@
 // Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} or
-// {id, slug, ranges}, which {id, stop} ends. Out: {loaded, total} while fetching, {ready}, {id, part}, {id, reply}, {failed}.
+// {id, slug, ranges}, which {id, stop} ends. Out: {loaded, total} while fetching, {ready}, {id, part}, {id, reply}, {missing}, {failed}.
 
 const ROWS_AT_ONCE = 50; // between two of them the form is answered, progress told and a stop heard
 const CIRCUITS_AT_ONCE = 8; // a few take less than a frame
@@ -17,7 +17,7 @@ function countBytes(total) {
   self.fetch = async (...request) => {
     const response = await fetchFile(...request).catch(() => Response.error());
     // Pyodide waits for ever for a file that does not come, so a missing one is told at once.
-    if (!response.ok) postMessage({ failed: response.url });
+    if (!response.ok) postMessage({ missing: String(request[0]?.url ?? request[0]) });
     if (!response.ok || !response.body) return response;
     const counted = response.body.pipeThrough(new TransformStream({
       transform(chunk, stream) {
@@ -44,12 +44,17 @@ async function start({ folder, library, total, lock }) {
 
 async function answerTable({ id, slug, table }) {
   tables ??= pyodide.pyimport("site_assets.render.table_parts");
-  const bytes = pyodide.toPy(new Uint8Array(table.bytes));
+  const bytes = pyodide.toPy(await bytesOf(table.rows));
   try {
     await give(id, tables.table_parts(slug, bytes, table.edition, ROWS_AT_ONCE));
   } finally {
     bytes.destroy();
   }
+}
+
+/* What was pasted counts as a file that a spreadsheet saved: UTF-8 with its mark, which the answered table then has too. */
+async function bytesOf(rows) {
+  return typeof rows === "string" ? new TextEncoder().encode(`\uFEFF${rows}`) : new Uint8Array(await rows.arrayBuffer());
 }
 
 async function answerRanges({ id, slug, ranges: query }) {

@@ -14,9 +14,12 @@ export function startCalculator(form) {
   let latest = 0;
   let awaited = false; // an answer is shown or on its way
 
-  const report = (news) => showState(state, news, retry);
+  const report = (news) => showState(state, news, retry, reload);
   const start = () => startRuntime(runtimeOf(form), report);
   const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
+
+  // The page as the server has it now gets what was typed as a link gets it.
+  const reload = () => location.assign(`?${queryOf(form)}`);
 
   // Beside an answer the worked example could be taken for it.
   function expectAnswer(expected) {

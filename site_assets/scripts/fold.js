@@ -1,9 +1,19 @@
 // A link to a folded part finds it open.
 
 export function openTarget() {
-  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const target = document.getElementById(anchorOf(location.hash));
   const fold = target?.closest("details");
   if (!fold || fold.open) return;
   fold.open = true;
   target.scrollIntoView();
+}
+
+/** The anchor that a link names; one whose signs are no text stands as it came, and leads nowhere. */
+function anchorOf(hash) {
+  const written = hash.slice(1);
+  try {
+    return decodeURIComponent(written);
+  } catch {
+    return written;
+  }
 }

@@ -1,13 +1,12 @@
 // A table of many rows: what was pasted, chosen or dropped goes to Python, the answered table comes back to keep.
 
+import { startPaste } from "./paste.js";
 import { askTable, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
 
-const LARGE = 5_000; // characters
-
 export function startMany(part) {
   const form = document.querySelector(`form[data-calculator="${part.dataset.many}"]`);
-  const typed = part.querySelector("textarea");
+  const pasted = startPaste(part);
   const chosen = part.querySelector("input[type=file]");
   const state = part.querySelector(".many-state");
   const progress = part.querySelector(".many-progress");
@@ -15,27 +14,30 @@ export function startMany(part) {
   const keep = part.querySelector("[data-many-keep]");
   let latest = 0;
   let running; // the table that Python works on
+  let awaited = false; // what the runtime reports is told here
   let again = () => {};
 
   const say = (name) => { state.textContent = name ? state.dataset[name] : ""; };
-  const report = (news) => running && showState(state, news, () => again());
+  const report = (news) => awaited && showState(state, news, () => again());
 
-  async function answer(source) {
+  async function answer(table) {
     const mine = ++latest;
-    again = () => answer(source);
+    again = () => answer(table);
     running?.stop();
     running = undefined;
+    awaited = false;
     forget();
-    const bytes = await bytesOf(source).catch(() => undefined);
+    const found = await stateOf(table);
     if (mine !== latest) return;
-    if (!bytes?.byteLength) return say(bytes ? "empty" : "unreadable");
-    say("running");
+    say(found);
+    if (found !== "running") return;
+    awaited = true;
     progress.hidden = false;
     bringUp(progress, "nearest");
     const pieces = [];
     let html = "";
     startRuntime(runtimeOf(form), report);
-    running = askTable(part.dataset.many, { bytes, edition: chosenEdition() }, (news) => {
+    running = askTable(part.dataset.many, { rows: table, edition: chosenEdition() }, (news) => {
       if (mine !== latest) return;
       if (!pieces.length) say("running");
       pieces.push(news.text);
@@ -51,6 +53,7 @@ export function startMany(part) {
     }
     if (mine !== latest) return;
     running = undefined;
+    awaited = false;
     progress.hidden = true;
   }
 
@@ -85,12 +88,10 @@ export function startMany(part) {
     answer(file);
   }
 
-  part.querySelector("[data-many-run]").addEventListener("click", () => answer(typed.value));
+  part.querySelector("[data-many-run]").addEventListener("click", () => answer(pasted.rows()));
   part.querySelector("[data-many-stop]").addEventListener("click", () => running?.stop());
   part.querySelector("[data-many-example]").addEventListener("click", ({ currentTarget }) => {
-    typed.value = currentTarget.dataset.manyExample;
-    typed.dispatchEvent(new Event("input"));
-    typed.focus();
+    pasted.put(currentTarget.dataset.manyExample);
   });
   chosen.addEventListener("change", () => chosen.files.length && take(chosen.files[0]));
   // The same file, mended, can be chosen again.
@@ -98,34 +99,26 @@ export function startMany(part) {
   part.addEventListener("dragover", (event) => { event.preventDefault(); part.dataset.drop = ""; });
   part.addEventListener("dragleave", () => { delete part.dataset.drop; });
   part.addEventListener("drop", (event) => {
-    event.preventDefault();
     delete part.dataset.drop;
     const { files } = event.dataTransfer;
-    if (files.length) take(files[0]);
+    if (!files.length) return; // rows drawn from another window drop into the field
+    event.preventDefault();
+    take(files[0]);
   });
-  typed.addEventListener("paste", pasteAtOnce);
   const outdate = () => { result.dataset.outdated = ""; };
-  typed.addEventListener("input", outdate);
+  part.addEventListener("many:changed", outdate);
   document.addEventListener("edition:change", outdate);
 }
 
-/* Some browsers take minutes to paste thousands of lines by themselves. */
-function pasteAtOnce(event) {
-  const text = event.clipboardData.getData("text/plain");
-  if (text.length < LARGE) return;
-  event.preventDefault();
-  const typed = event.currentTarget;
-  typed.setRangeText(text, typed.selectionStart, typed.selectionEnd, "end");
-  typed.dispatchEvent(new Event("input"));
+/* Of a file only the first byte is read here: the worker reads it all, as it does with what was pasted. */
+async function stateOf(table) {
+  if (typeof table === "string") return table.trim() ? "running" : "empty";
+  const readable = await table.slice(0, 1).arrayBuffer().then(() => true, () => false);
+  if (!readable) return "unreadable";
+  return table.size ? "running" : "empty";
 }
 
 function chosenEdition() {
   const { edition, editionChosen } = document.documentElement.dataset;
   return editionChosen === "yes" ? edition : "";
-}
-
-/* What is pasted counts as a file that a spreadsheet saved: UTF-8 with its mark, which the answered table then has too. */
-async function bytesOf(source) {
-  if (source instanceof Blob) return source.arrayBuffer();
-  return source.trim() ? new TextEncoder().encode(`\uFEFF${source}`).buffer : new ArrayBuffer(0);
 }

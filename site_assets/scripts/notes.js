@@ -1,9 +1,7 @@
 // Copies a correction note as it is shown, with the link to its check in the edition in force.
 
-export function startNotes() {
-  for (const button of document.querySelectorAll("[data-copy-note]")) {
-    button.addEventListener("click", () => copyNote(button));
-  }
+export function startNote(button) {
+  button.addEventListener("click", () => copyNote(button));
 }
 
 function copyNote(button) {

@@ -6,7 +6,7 @@ const STILL_SAVING_SECONDS = 30;
 
 let panel = null;
 let registration = null;
-let saved = null; // what the active worker has: { version, reading, calculating }
+let saved = null; // what the active worker finds kept: { version, reading, calculating, missing, files }
 let progress = null; // { done, total } in bytes
 let failure = null; // { file, why }
 let asking = false; // whether to remove everything
@@ -36,6 +36,7 @@ function listen() {
   });
   container.addEventListener("message", hear);
   container.startMessages();
+  addEventListener("online", tryAgain);
   document.addEventListener("calculator:starting", () => { busy = true; });
   document.addEventListener("calculator:answered", () => { busy = false; beginUnasked(); });
   document.addEventListener("calculator:ready", () => { busy = false; beginWhenQuiet(); });
@@ -52,7 +53,14 @@ function beginWhenQuiet() {
 
 function beginUnasked() {
   // Whoever asks the browser to save data decides alone about 20 MB.
-  if (automatic && !wanted && !navigator.connection?.saveData) begin();
+  if (automatic && !wanted && navigator.onLine && !navigator.connection?.saveData) begin();
+}
+
+function tryAgain() {
+  if (failure && failure.why !== "room") failure = null;
+  show();
+  if (wanted) begin();
+  else beginUnasked();
 }
 
 async function begin() {
@@ -95,18 +103,24 @@ function watch(worker) {
 }
 
 async function refresh() {
+  await look();
+  saveOn();
+}
+
+/** Asks what is kept now; the worker looks through its files each time. */
+async function look() {
   const worker = registration?.active;
   const answer = worker ? await ask(worker, "state") : null;
   if (registration?.active !== worker) return;
   saved = answer;
   show();
-  saveOn();
 }
 
 /** Has the active worker save what it lacks; a newer version on its way makes that pointless. */
 function saveOn() {
   const superseded = registration?.installing || registration?.waiting;
-  if (wanted && saved && !saved.calculating && !superseded && !failure) {
+  const lacks = saved && (!saved.calculating || saved.missing);
+  if (wanted && lacks && !superseded && !failure) {
     registration.active.postMessage({ kind: "save" });
   }
 }
@@ -136,6 +150,10 @@ function hear({ data, source }) {
     fail(data);
     // The server may have moved on to a version whose files are all there.
     if (source.state === "activated") registration?.update().catch(() => {});
+    look();
+  } else if (data.kind === "mended" || data.kind === "lacking") {
+    if (busy) look();
+    else refresh();
   } else if (data.kind === "reset") {
     forget();
   }
@@ -159,6 +177,7 @@ function forget() {
 
 const deeds = {
   save: begin,
+  fetch: begin,
   async retry() {
     failure = null;
     await begin();
@@ -194,13 +213,14 @@ function state() {
   if (failure) return failureState();
   if (progress) return "saving";
   if (registration?.waiting) return "update";
+  if (saved?.missing && !saved.reading) return "incomplete";
   if (saved?.calculating) return "ready";
   return saved?.reading ? "reading" : "none";
 }
 
 function failureState() {
   const name = { fetch: "failed", room: "full", stopped: "stopped" }[failure.why];
-  return saved?.calculating ? `update-${name}` : name;
+  return saved?.calculating && !saved.missing ? `update-${name}` : name;
 }
 
 function show() {
@@ -209,9 +229,10 @@ function show() {
   panel.dataset.offlineState = now;
   say(now);
   showProgress(now === "saving");
-  for (const button of panel.querySelectorAll("[data-offline-do]")) {
-    button.hidden = !button.dataset.offlineIn.split(" ").includes(now);
+  for (const part of panel.querySelectorAll("[data-offline-in]")) {
+    part.hidden = !part.dataset.offlineIn.split(" ").includes(now);
   }
+  showMissing();
   // Only a reader who was on a button that went away is moved.
   if (panel.contains(focused) && focused.hidden) {
     (panel.querySelector("button:not([hidden])") ?? panel).focus();
@@ -221,9 +242,16 @@ function show() {
 function say(now) {
   const status = panel.querySelector("[data-offline-status]");
   const words = panel.querySelector(`[data-offline-words="${now}"]`).content.textContent;
-  const text = filled(words, { file: failure?.file, version: saved?.version });
+  const text = filled(words, { ...saved, file: failure?.file });
   // Writing the same words again would have them read out again.
   if (status.textContent !== text) status.textContent = text;
+}
+
+/** What is missing is said beside any state that does not say it itself. */
+function showMissing() {
+  const line = panel.querySelector("[data-offline-missing]");
+  line.hidden ||= !saved?.missing;
+  line.textContent = filled(line.dataset.offlineMissing, saved ?? {});
 }
 
 function showProgress(saving) {

@@ -4,18 +4,33 @@ import { startCalculator } from "./calculator.js";
 import { startCharts } from "./chart.js";
 import { startMany } from "./many.js";
 import { openTarget } from "./fold.js";
-import { startNotes } from "./notes.js";
+import { startLostPage } from "./lost-page.js";
+import { startNote } from "./notes.js";
 import { startOffline } from "./offline.js";
 import { startScene } from "./scene.js";
 import { startSteps } from "./steps.js";
 
-for (const form of document.querySelectorAll("form.calculator")) startCalculator(form);
-for (const part of document.querySelectorAll("[data-many]")) startMany(part);
+
+/** One part that fails leaves the others alive, and what failed still tells so when it is pressed (unanswered.js). */
+function start(selector, startPart) {
+  for (const part of document.querySelectorAll(selector)) {
+    try {
+      startPart(part);
+      part.dataset.started = "";
+    } catch (error) {
+      reportError(error);
+    }
+  }
+}
+
+start("form.calculator", startCalculator);
+start("[data-many]", startMany);
+start("[data-scene]", startScene);
+start("[data-copy-note]", startNote);
+start(".drawing-steps", startSteps);
+start("[data-lost-page]", startLostPage);
+start("[data-offline]", startOffline);
+start("body", startCharts);
+start("body", openTarget);
 addEventListener("hashchange", openTarget);
-openTarget();
-for (const figure of document.querySelectorAll("[data-scene]")) startScene(figure);
-startCharts();
-startSteps();
-startNotes();
-const panel = document.querySelector("[data-offline]");
-if (panel) startOffline(panel);
+document.dispatchEvent(new Event("page:started"));

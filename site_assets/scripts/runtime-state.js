@@ -1,14 +1,15 @@
 // Shows how far Python has started, in the words that the line carries.
 
-export function showState(line, { state, part = 0 }, retry) {
+export function showState(line, { state, part = 0 }, retry, reload) {
   line.dataset.state = state;
   line.textContent = line.dataset[state].replace("{percent}", Math.round(part * 100));
-  if (state === "late" || state === "failed") {
-    const again = document.createElement("button");
-    again.type = "button";
-    again.className = "quiet";
-    again.textContent = line.dataset.again;
-    again.addEventListener("click", retry, { once: true });
-    line.append(" ", again);
-  }
+  const onward = { late: ["again", retry], failed: ["again", retry], gone: reload ? ["reload", reload] : ["again", retry] }[state];
+  if (!onward) return;
+  const [words, press] = onward;
+  const button = document.createElement("button");
+  button.type = "button";
+  button.className = "quiet";
+  button.textContent = line.dataset[words];
+  button.addEventListener("click", press, { once: true });
+  line.append(" ", button);
 }

@@ -25,6 +25,14 @@ function stop(state) {
   document.dispatchEvent(new CustomEvent("calculator:failed"));
 }
 
+/* A newer version on the server has scripts of its own in the place of those that this page needs. */
+async function stopFor(file) {
+  const stopped = worker;
+  stopped.terminate(); // it would go on to tell of what follows from this
+  const gone = await fetch(file, { method: "HEAD" }).then(({ status }) => status === 404, () => false);
+  if (worker === stopped) stop(gone ? "gone" : "failed");
+}
+
 function receive({ data }) {
   if (data.loaded) {
     expectSign();
@@ -38,6 +46,8 @@ function receive({ data }) {
   } else if (data.reply) {
     waiting.get(data.id)?.resolve(data.reply);
     waiting.delete(data.id);
+  } else if (data.missing) {
+    stopFor(data.missing);
   } else if (data.failed) {
     stop("failed");
   }
@@ -51,11 +61,17 @@ export function runtimeOf(form) {
 export function startRuntime({ folder, library, total, lock }, onReport) {
   listeners.add(onReport);
   if (worker) return;
+  if (!globalThis.WebAssembly) return stop("unsupported");
   document.dispatchEvent(new CustomEvent("calculator:starting"));
   report({ state: "loading", part: 0 });
-  worker = new Worker(new URL("calculator-worker.js", import.meta.url), { type: "module" });
+  const script = new URL("calculator-worker.js", import.meta.url);
+  try {
+    worker = new Worker(script, { type: "module" });
+  } catch {
+    return stop("failed");
+  }
   worker.onmessage = receive;
-  worker.onerror = () => stop("failed");
+  worker.onerror = () => stopFor(script);
   expectSign();
   worker.postMessage({ start: { folder, library: `${folder}${library}`, total, lock } });
 }
@@ -63,6 +79,7 @@ export function startRuntime({ folder, library, total, lock }, onReport) {
 export function ask(slug, query) {
   const id = nextId++;
   return new Promise((resolve, reject) => {
+    if (!worker) throw new Error("stopped"); // what stopped it has been told
     waiting.set(id, { resolve, reject });
     worker.postMessage({ id, slug, query });
   });
@@ -70,19 +87,20 @@ export function ask(slug, query) {
 
 /* Asks for a whole table. `onPart` gets each piece of it; `done` is kept when all are there or it was stopped. */
 export function askTable(slug, table, onPart) {
-  return askParts({ slug, table }, [table.bytes], onPart);
+  return askParts({ slug, table }, onPart);
 }
 
 /* Asks how far an answer may move, the same way. */
 export function askRanges(slug, ranges, onPart) {
-  return askParts({ slug, ranges }, [], onPart);
+  return askParts({ slug, ranges }, onPart);
 }
 
-function askParts(message, moved, onPart) {
+function askParts(message, onPart) {
   const id = nextId++;
   const done = new Promise((resolve, reject) => {
+    if (!worker) throw new Error("stopped");
     waiting.set(id, { resolve, reject, onPart });
-    worker.postMessage({ id, ...message }, moved);
+    worker.postMessage({ id, ...message });
   });
   return { done, stop: () => worker?.postMessage({ id, stop: true }) };
 }

@@ -1,13 +1,7 @@
 // Follows the current through a drawing, one step a press: the stretch, its number, and its sentence of the text twin.
 
-export function startSteps() {
-  for (const figure of document.querySelectorAll("figure.drawing")) {
-    const controls = figure.querySelector(".drawing-steps");
-    if (controls) startFigure(figure, controls);
-  }
-}
-
-function startFigure(figure, controls) {
+export function startSteps(controls) {
+  const figure = controls.closest("figure.drawing");
   const sentences = [...figure.querySelectorAll(".drawing-twin > li")];
   const [back, on] = controls.querySelectorAll("[data-step-by]");
   const told = controls.querySelector("p");

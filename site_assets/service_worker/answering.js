@@ -30,26 +30,48 @@ function pathOf(address) {
 }
 
 async function answer(request, file) {
-  const copy = file && await savedCopy(file);
+  if (!file) return unlisted(request);
+  // Never what the server has there now: that may be another version's.
+  const copy = await keptCopy(file) ?? await mended(file);
   if (copy) return file.path === NOT_FOUND ? withStatus(404, copy) : copy;
-  if (file?.group === 'calculating' && await isWhole('reading')) {
-    // The pages are this version's, so the calculators must be too, or none.
-    return fetch(file.address, { integrity: file.integrity });
-  }
+  return request.mode === 'navigate' ? withoutPage(request) : Response.error();
+}
+
+/** A file that the device has lost, fetched whole and kept again; undefined when the server has no such file. */
+async function mended(file) {
+  const copy = await verifiedCopy(file).catch(() => undefined);
+  // After a reset this worker still answers open pages, and nothing must be kept.
+  if (copy && await caches.has(STORE)) await keep(file, copy.clone()).catch(() => {});
+  // The server may have moved on to a version that can be had whole.
+  if (!copy) self.registration.update().catch(() => {});
+  await tell({ kind: copy ? 'mended' : 'lacking' });
+  return copy;
+}
+
+/** A page that the device has lost and the server does not have: it is out of reach or has moved on. */
+async function withoutPage(request) {
+  const { pathname, search } = new URL(request.url);
+  const lost = pathname.slice(new URL(SCOPE).pathname.length) + search;
+  // With nothing kept to show, the page is one of the server's, with the server's own scripts.
+  return await toNotFound({ lost }) ?? fetch(request);
+}
+
+async function unlisted(request) {
   try {
     return await fetch(request);
   } catch (error) {
-    if (request.mode === 'navigate' && await isWhole('reading')) return toNotFound(request);
+    const told = await toNotFound({ wanted: pathOf(request.url) });
+    if (told) return told;
     throw error;
   }
 }
 
-function withStatus(status, { body, headers }) {
-  return new Response(body, { status, headers });
+/** Shown at its own address, because its links start from the top folder; undefined when it is lost too. */
+async function toNotFound(said) {
+  if (!await keptCopy(FILES.get(NOT_FOUND))) return undefined;
+  return Response.redirect(`${SCOPE}${NOT_FOUND}?${new URLSearchParams(said)}`);
 }
 
-// Shown at its own address, because its links start from the top folder.
-function toNotFound(request) {
-  const wanted = new URLSearchParams({ wanted: pathOf(request.url) });
-  return Response.redirect(`${SCOPE}${NOT_FOUND}?${wanted}`);
+function withStatus(status, { body, headers }) {
+  return new Response(body, { status, headers });
 }

@@ -21,7 +21,7 @@ self.addEventListener('message', (event) => {
 async function saveBeforeInstalling() {
   await save('reading');
   // Whoever could calculate without a network must still be able to after the update.
-  if (await someVersionHas('calculating')) await save('calculating');
+  if (await hasBeenWhole('calculating')) await save('calculating');
 }
 
 async function saveEverything() {
@@ -33,14 +33,22 @@ async function saveEverything() {
   }
 }
 
+/** What is kept, looked through now. Calculators of which nothing is kept are not missed: they are not saved. */
 async function state() {
-  const [reading, calculating] = await Promise.all([isWhole('reading'), isWhole('calculating')]);
-  return { version: VERSION, reading, calculating };
+  const lacks = { reading: await missingOf('reading'), calculating: await missingOf('calculating') };
+  if (lacks.calculating.length === 0) await noteWhole('calculating');
+  const begun = Object.keys(GROUPS).filter((group) => group === 'reading' || lacks[group].length < filesOf(group).length);
+  return {
+    version: VERSION,
+    reading: lacks.reading.length === 0,
+    calculating: lacks.calculating.length === 0,
+    missing: begun.flatMap((group) => lacks[group]).length,
+    files: begun.flatMap(filesOf).length,
+  };
 }
 
 async function reset() {
   stopSaving();
-  wholeGroups.clear();
   await caches.delete(STORE);
   await self.registration.unregister();
   await tell({ kind: 'reset' });

@@ -1,9 +1,9 @@
-// The one store of saved files. VERSION, GROUPS and DIGESTS stand above, written at build.
+// The one store of saved files. VERSION and GROUPS stand above, written at build.
 //
 // A file is kept under its hash, wherever it stands in the site: files of several
 // versions lie side by side, cannot be taken for one another, and one that two
-// versions share is kept once. A group counts as saved only when its mark is in the
-// store, and the mark is written last: until then nothing of it is served.
+// versions share is kept once. The browser may drop any of them at any time, so what
+// is saved is never remembered: the store is looked through for each file of the list.
 
 const SCOPE = self.registration.scope;
 const STORE = `offline ${new URL(SCOPE).pathname}`;
@@ -18,50 +18,52 @@ for (const [group, listed] of Object.entries(GROUPS)) {
   }
 }
 
-// Spares a look into the store at every request.
-const wholeGroups = new Set();
-
 function keptAs(what) {
   return `${SCOPE}?${new URLSearchParams(what)}`;
 }
 
-/** The group's files, equal ones once. */
 function filesOf(group) {
-  const files = [...FILES.values()].filter((file) => file.group === group);
-  return [...new Map(files.map((file) => [file.key, file])).values()];
+  return [...FILES.values()].filter((file) => file.group === group);
+}
+
+/** What the device lacks of a group. */
+async function missingOf(group) {
+  const kept = new Set(await keptKeys());
+  return filesOf(group).filter(({ key }) => !kept.has(key));
+}
+
+/** Opening a store would make it, and after a reset none must be left. */
+async function keptKeys() {
+  if (!await caches.has(STORE)) return [];
+  const store = await caches.open(STORE);
+  return (await store.keys()).map(({ url }) => url);
 }
 
 function bytesOf(files) {
   return files.reduce((sum, file) => sum + file.bytes, 0);
 }
 
-function markOf(group) {
-  return keptAs({ whole: group, files: DIGESTS[group] });
+/** A copy that cannot be read is as good as none. */
+function keptCopy(file) {
+  return caches.match(file.key, { cacheName: STORE }).catch(() => undefined);
 }
 
-async function isWhole(group) {
-  if (!wholeGroups.has(group) && await caches.match(markOf(group), { cacheName: STORE })) {
-    wholeGroups.add(group);
-  }
-  return wholeGroups.has(group);
-}
-
-async function savedCopy(file) {
-  if (!await isWhole(file.group)) return undefined;
-  return caches.match(file.key, { cacheName: STORE });
-}
-
-/** Whether any version, this one or an older, has the group whole. */
-async function someVersionHas(group) {
+/** Notes for later versions that the reader has had a group whole; whether it still is, the files tell. */
+async function noteWhole(group) {
+  if (await caches.match(keptAs({ whole: group }), { cacheName: STORE })) return;
   const store = await caches.open(STORE);
-  const kept = await store.keys();
-  return kept.some(({ url }) => new URL(url).searchParams.get('whole') === group);
+  await store.put(keptAs({ whole: group }), new Response());
+}
+
+/** Whether any version, this one or an older, has had the group whole. */
+async function hasBeenWhole(group) {
+  return (await keptKeys()).some((url) => new URL(url).searchParams.get('whole') === group);
 }
 
 /** Removes what belongs to other versions only; what a newer one has saved is left to it. */
 async function dropOtherVersions() {
   if (self.registration.installing || self.registration.waiting) return;
-  const wanted = new Set(Object.keys(GROUPS).map(markOf));
+  const wanted = new Set(Object.keys(GROUPS).map((group) => keptAs({ whole: group })));
   for (const file of FILES.values()) wanted.add(file.key);
   const store = await caches.open(STORE);
   for (const request of await store.keys()) {

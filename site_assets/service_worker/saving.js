@@ -20,18 +20,15 @@ function save(group) {
 }
 
 async function saveWhole(group, stop) {
-  const store = await caches.open(STORE);
-  const held = new Set((await store.keys()).map(({ url }) => url));
-  const files = filesOf(group);
-  const missing = files.filter((file) => !held.has(file.key));
-  if (missing.length === 0 && await isWhole(group)) return;
-  const total = bytesOf(files);
+  const missing = onceEach(await missingOf(group));
+  if (missing.length === 0) return noteWhole(group);
+  const total = bytesOf(onceEach(filesOf(group)));
   let done = total - bytesOf(missing);
 
   async function saveNext() {
     while (missing.length > 0 && !stop.signal.aborted) {
       const file = missing.shift();
-      await keep(store, file, await verifiedCopy(file, stop.signal));
+      await keep(file, await verifiedCopy(file, stop.signal));
       done += file.bytes;
       await tell({ kind: 'saving', group, done, total });
     }
@@ -45,8 +42,13 @@ async function saveWhole(group, stop) {
     throw error;
   }
   stop.signal.throwIfAborted();
-  await store.put(markOf(group), new Response());
+  await noteWhole(group);
   await tell({ kind: 'saved', group });
+}
+
+/** Equal files are kept once, so they are fetched once. */
+function onceEach(files) {
+  return [...new Map(files.map((file) => [file.key, file])).values()];
 }
 
 async function verifiedCopy(file, signal) {
@@ -55,7 +57,7 @@ async function verifiedCopy(file, signal) {
     try {
       return withoutAddress(await fetch(file.address, { cache, signal, integrity: file.integrity }));
     } catch {
-      if (signal.aborted) break;
+      if (signal?.aborted) break;
     }
   }
   throw failure(file, 'fetch');
@@ -66,7 +68,8 @@ function withoutAddress({ body, headers }) {
   return new Response(body, { headers });
 }
 
-async function keep(store, file, response) {
+async function keep(file, response) {
+  const store = await caches.open(STORE);
   try {
     await store.put(file.key, response);
   } catch (error) {

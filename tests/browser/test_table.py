@@ -22,6 +22,33 @@ HOSTILE = (
     "Ñandú;;3/0;;aluminum\r\n;;3/0\r\n<b>bold</b>;2020;3/0;1;copper\r\n\r\nlast;1776;3/0;one;copper\r\n"
 )
 
+ROWS = """(count) => ["label,conductor,sets",
+  ...Array.from({ length: count }, (_, at) => `Panel ${at},${["3/0", "500kcmil", "4"][at % 3]},${at % 9 + 1}`)].join("\\n")"""
+PASTE_ROWS = f"""async (count) => {{
+  const clipboardData = new DataTransfer();
+  clipboardData.setData("text/plain", ({ROWS})(count));
+  await new Promise((resolve) => setTimeout(resolve, 100)); // making them is no part of pasting them
+  globalThis.longTasks?.splice(0);
+  document.querySelector("#many-text").focus();
+  document.activeElement.dispatchEvent(new ClipboardEvent("paste", {{ clipboardData, bubbles: true, cancelable: true }}));
+}}"""
+SHOW_ROWS = f"""async (count) => {{
+  const field = document.body.appendChild(document.createElement("textarea"));
+  const before = performance.now();
+  field.value = ({ROWS})(count);
+  await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+  return performance.now() - before;
+}}"""
+LONGEST_TASK = """async () => {
+  await new Promise((resolve) => setTimeout(resolve, 100));
+  return Math.max(0, ...longTasks.splice(0));
+}"""
+WATCH_LONG_TASKS = """() => {
+  globalThis.longTasks = [];
+  const add = (list) => longTasks.push(...list.getEntries().map(({ duration }) => duration));
+  new PerformanceObserver(add).observe({ entryTypes: ["longtask"] });
+}"""
+
 
 def open_part(page, site, slug=SLUG):
     page.goto(f"{site}calculators/{slug}.html")
@@ -146,6 +173,45 @@ def test_progress_grows_and_stopping_keeps_the_rows_that_are_done(page, site):
     done = written.count(b"\r\n") - 1
     assert 0 < done < 50_000 and done % 50 == 0
     assert written == command_line(SLUG, MARK + "\n".join(rows(50_000).split("\n")[: done + 1]).encode())
+
+
+def test_a_very_large_paste_is_kept_unseen_and_gives_back_what_was_typed(page, site):
+    open_part(page, site)
+    page.fill("#many-text", "typed before\n")
+    page.evaluate(PASTE_ROWS, 60_000)
+    # The line that was typed, the names of the columns and 60,000 rows.
+    expect(page.locator("[data-many-kept]")).to_contain_text("60,002 lines pasted and kept.")
+    expect(page.locator("#many-text")).to_be_hidden()
+    page.click("[data-many-drop]")
+    expect(page.locator("#many-text")).to_have_value("typed before\n")
+
+
+def test_a_very_large_table_never_stops_the_page(page, site):
+    open_part(page, site)
+    page.evaluate(WATCH_LONG_TASKS)
+    pastes = []
+    for _ in range(3):
+        page.evaluate(PASTE_ROWS, 60_000)
+        expect(page.locator("[data-many-kept]")).to_contain_text("60,001 lines pasted")
+        pastes.append(page.evaluate(LONGEST_TASK))
+        page.click("[data-many-drop]")
+    page.evaluate(PASTE_ROWS, 60_000)
+    page.evaluate(LONGEST_TASK)
+    page.click("[data-many-run]")
+    expect(page.locator(".many-progress span")).to_have_text(re.compile("Rows done: [1-9]"), timeout=START)
+    page.click("[data-many-stop]")
+    expect(page.locator(".many-state")).to_contain_text("Stopped.")
+    assert page.locator("[data-many-result] tr").count() <= 11
+    longest = max(min(pastes), page.evaluate(LONGEST_TASK))
+    # On a busy machine all takes longer: there a field that shows a sixth of the rows is the measure.
+    assert longest < 200 or longest < page.evaluate(SHOW_ROWS, 10_000) / 5
+
+
+def test_a_paste_that_a_field_shows_well_is_shown(page, site):
+    open_part(page, site)
+    page.evaluate(PASTE_ROWS, 300)
+    assert page.input_value("#many-text") == rows(300)
+    expect(page.locator("[data-many-kept]")).to_be_hidden()
 
 
 def test_a_runtime_that_cannot_be_fetched_is_told_and_trying_again_answers_the_same_table(browser, site):

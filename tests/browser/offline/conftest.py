@@ -3,10 +3,14 @@
 import shutil
 
 import pytest
+from playwright.sync_api import expect
 
 from site_assets.build.precache import write_service_worker
 from site_assets.build.serve import Server
 from tests.browser.offline.published import SUB_PATH
+
+# A busy machine saves and loads slowly; only a test that fails waits this long.
+expect.set_options(timeout=60_000)
 
 
 @pytest.fixture

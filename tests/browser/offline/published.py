@@ -34,6 +34,29 @@ STORED = """async () => {
 TELL = """async ([worker, kind]) => {
   (await navigator.serviceWorker.ready)[worker].postMessage({ kind });
 }"""
+EVICT = """async (lost) => {
+  let evicted = 0;
+  for (const name of await caches.keys()) {
+    const store = await caches.open(name);
+    for (const request of await store.keys()) {
+      const kept = new URL(request.url).searchParams;
+      const named = lost.some(([hash, type]) => kept.get("hash") === hash && kept.get("type") === type);
+      if (named && await store.delete(request)) evicted += 1;
+    }
+  }
+  return evicted;
+}"""
+EVICT_NOTES = """async () => {
+  for (const name of await caches.keys()) {
+    const store = await caches.open(name);
+    for (const request of await store.keys()) if (request.url.includes("whole=")) await store.delete(request);
+  }
+}"""
+EVICT_ALL = "async () => { for (const name of await caches.keys()) await caches.delete(name); }"
+KITS_IN_USE = """() => {
+  const named = [...performance.getEntriesByType("resource").map(({ name }) => name), document.documentElement.outerHTML];
+  return [...new Set(named.flatMap((name) => [...name.matchAll(/kit\\/(\\w+)\\//g)].map(([, id]) => id)))];
+}"""
 STATUS = """async ([address, options]) => {
   try { return (await fetch(address, options)).status; } catch { return null; }
 }"""
@@ -74,6 +97,12 @@ def served(page, server, paths):
     return page.evaluate(HASHES_IN_THE_PAGE, [server.address, list(paths)])
 
 
+def evict(page, folder, *paths):
+    """Lose files that are kept, as a browser short of room does."""
+    lost = [[f"sha256-{hash_of((folder / path).read_bytes())}", path.rpartition(".")[2]] for path in paths]
+    assert page.evaluate(EVICT, lost) == len(paths)
+
+
 def wait_for(page, state):
     expect(page.locator("[data-offline]")).to_have_attribute("data-offline-state", state, timeout=60_000)
 
@@ -99,8 +128,13 @@ def publish(folder, version, *, changed):
     """Put another version on the server: the changed files differ by their last line."""
     for path in changed:
         with (folder / path).open("ab") as file:
-            file.write(b"\n<!-- %s -->" % version.encode())
+            file.write(b"\n" + remark(path, version).encode())
     write_service_worker(folder, version)
+
+
+def remark(path, words):
+    """Words in a file that a browser passes over."""
+    return f"/* {words} */" if path.endswith((".js", ".mjs", ".css")) else f"<!-- {words} -->"
 
 
 def move_kit(folder):

@@ -114,12 +114,12 @@ def test_a_first_visit_that_fails_leaves_no_half_of_the_pages(context, page, ser
         with pytest.raises(Error, match="ERR_INTERNET_DISCONNECTED"):
             other.goto(server.address)
         context.set_offline(False)
-    press(page, "retry")
-    wait_for(page, "ready")
+    page.reload()
+    wait_for(page, "ready")  # it is begun again, nothing is pressed
     assert served(page, server, hashes(folder)) == hashes(folder)
 
 
-def test_a_failure_among_the_calculators_leaves_the_pages_and_no_half_of_the_calculators(context, page, server, folder):
+def test_a_failure_among_the_calculators_leaves_the_pages_and_nothing_broken(context, page, server, folder):
     path = runtime_file(folder)
     with broken(folder, path):
         press(page, "save")
@@ -129,10 +129,13 @@ def test_a_failure_among_the_calculators_leaves_the_pages_and_no_half_of_the_cal
         page.reload()
         reading, calculating = (group(hashes(folder), name) for name in ("reading", "calculating"))
         assert served(page, server, reading) == reading
-        assert served(page, server, calculating) == dict.fromkeys(calculating)
+        kept = served(page, server, calculating)
+        assert kept[path] is None
+        # What is kept is this version's to the byte, so what is fetched later fits it.
+        assert all(kept[each] in (None, calculating[each]) for each in calculating)
         context.set_offline(False)
     page.reload()
-    save(page)
+    wait_for(page, "ready")  # it is begun again, nothing is pressed
 
 
 def test_removing_asks_first_and_then_leaves_nothing(context, page, server):

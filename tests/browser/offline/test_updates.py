@@ -4,6 +4,7 @@ import pytest
 from playwright.sync_api import expect
 
 from tests.browser.offline.published import (
+    KITS_IN_USE,
     STATUS,
     STORED,
     Dying,
@@ -219,3 +220,21 @@ def test_two_open_pages_see_one_version(context, page, server, folder):
         expect(status_line(opened)).to_contain_text("second")
         assert served(opened, server, hashes(folder)) == hashes(folder)
         assert opened.evaluate("document.lastChild.data") == " second "
+
+
+def test_a_page_from_before_an_update_works_out_with_its_own_version_and_takes_the_new_one_whole(page, server, folder):
+    save(page)
+    page.goto(f"{server.address}calculators/main-bonding-jumper.html")
+    own = next((folder / "kit").iterdir()).name
+    move_kit(folder)  # the server has the old one no more
+    page.evaluate("navigator.serviceWorker.ready.then((registration) => { registration.update(); })")
+    wait_for(page, "update")
+    page.fill("[name=conductor]", "3/0")
+    page.click("form.calculator button[type=submit]")
+    # 3/0 copper stands in the row "over 1/0 through 3/0" of Table 250.102(C)(1): 4 AWG copper.
+    expect(page.locator("[data-result] .size")).to_have_text("4 AWG")
+    assert page.evaluate(KITS_IN_USE) == [own]
+    with page.expect_navigation():
+        press(page, "update")
+    expect(page.locator("[data-result] .size")).to_have_text("4 AWG")
+    assert page.evaluate(KITS_IN_USE) == ["moved"]
