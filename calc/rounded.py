@@ -1,45 +1,60 @@
-"""Figures of people, soil and models: two digits, and never on the wrong side of “at most” or “more than”."""
+"""Figures of models: no more digits than they are good for, and never on the wrong side of “at most” or “at least”."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from calc.working import shown_number
 
-FIGURES = 2
-ROUNDING = 1e-9
+TWO, THREE = 2, 3
+CLEAN = 6  # decimals of a step: what is within a millionth of it is no more than it
 
 
-def at_most(value: float) -> str:
-    """Give a number that what is meant does not pass, in two digits.
+def at_most(value: float, figures: int = TWO) -> str:
+    """Give a number that what is meant does not pass: for what may be feared.
 
-    >>> at_most(262.3), at_most(9.0), at_most(6.01), at_most(0.0123)
-    ('270', '9', '6.1', '0.013')
+    >>> at_most(262.3), at_most(9.0), at_most(6.01), at_most(0.0123), at_most(357.6, THREE)
+    ('270', '9', '6.1', '0.013', '358')
     """
-    return _to(value, lambda parts: math.ceil(parts - ROUNDING))
+    return _shown(*_rounded(value, figures, math.ceil))
 
 
-def at_least(value: float) -> str:
-    """Give a number that what is meant reaches, in two digits.
+def at_least(value: float, figures: int = TWO) -> str:
+    """Give a number that what is meant reaches: for what is promised.
 
-    >>> at_least(152.38), at_least(9.0), at_least(0.0129)
-    ('150', '9', '0.012')
+    >>> at_least(152.38), at_least(9.0), at_least(0.0129), at_least(284.896, THREE)
+    ('150', '9', '0.012', '284')
     """
-    return _to(value, lambda parts: math.floor(parts + ROUNDING))
+    return _shown(*_rounded(value, figures, math.floor))
 
 
-def about(value: float) -> str:
-    """Give the nearest number in two digits.
+def about(value: float, figures: int = TWO) -> str:
+    """Give the nearest number.
 
     >>> about(39.915), about(1450.0), about(0.01239)
     ('40', '1,400', '0.012')
     """
-    return _to(value, round)
+    return _shown(*_rounded(value, figures, round))
 
 
-def _to(value: float, whole) -> str:
+def rounded_up(value: float, figures: int = THREE) -> float:
+    """Give a number rounded up to so many figures.
+
+    >>> rounded_up(12028.13), rounded_up(357.6), rounded_up(60)
+    (12100.0, 358.0, 60.0)
+    """
+    return _rounded(value, figures, math.ceil)[0]
+
+
+def _rounded(value: float, figures: int, toward: Callable[[float], int]) -> tuple[float, int]:
+    """Give the number in whole steps of its last figure, and the place of that figure; 0 for nothing or less."""
     if value <= 0:
-        return "0"
-    place = math.floor(math.log10(value)) - FIGURES + 1
-    rounded = whole(value / 10.0**place) * 10.0**place
+        return 0.0, 0
+    place = math.floor(math.log10(value)) - figures + 1
+    steps = toward(round(value / 10.0**place, CLEAN))
+    return float(round(steps * 10.0**place, max(0, -place))), place
+
+
+def _shown(rounded: float, place: int) -> str:
     return shown_number(round(rounded)) if place >= 0 else f"{rounded:,.{-place}f}".rstrip("0").rstrip(".")

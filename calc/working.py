@@ -114,38 +114,8 @@ def three_figures(value: float, least: float = 0.0005) -> str:
     return "0" if value < least else shown_number(float(f"{value:.3g}"))
 
 
-def rounded_up(value: float) -> float:
-    """Give a number rounded up to three figures; what is within a millionth of a step is not.
-
-    >>> rounded_up(12028.13), rounded_up(357.6), rounded_up(60)
-    (12100.0, 358.0, 60.0)
-    """
-    return _whole_steps(value, math.ceil)
 
 
-def at_least(value: float) -> str:
-    """Give a number to three figures, never rounded up: for what is promised.
-
-    >>> at_least(284.896), at_least(1284), at_least(60), at_least(0.0004)
-    ('284', '1,280', '60', '0')
-    """
-    return three_figures(_whole_steps(value, math.floor))
-
-
-def at_most(value: float) -> str:
-    """Give a number to three figures, never rounded down: for what may be feared.
-
-    >>> at_most(357.6), at_most(1284), at_most(60), at_most(84.1763)
-    ('358', '1,290', '60', '84.2')
-    """
-    return three_figures(rounded_up(value))
-
-
-def _whole_steps(value: float, toward) -> float:
-    if value <= 0:
-        return 0.0
-    step = 10.0 ** (math.floor(math.log10(value)) - 2)
-    return round(toward(round(value / step, 6)) * step, 9)
 
 
 def shown_number(value: float) -> str:

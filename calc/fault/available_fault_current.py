@@ -13,10 +13,11 @@ from calc.fault.run import run_entered
 from calc.fault.source_entered import SourceEntered, sources_entered
 from calc.fault.sources import HIGH_LEG, LEAST_TO_GROUND, SYSTEMS, WYE, at_end_of_run
 from calc.fault.sources import line_to_ground_current as current_to_ground
+from calc.rounded import THREE, at_most, rounded_up
 from calc.rulebook import rule
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
-from calc.working import Working, at_most, rounded_up, shown_number
+from calc.working import Working, shown_number
 from calc.written import whole
 
 INTERRUPTING = "fault/interrupting_rating"
@@ -171,7 +172,7 @@ def _detail(run: tuple | None, motor_current: float, to_ground: float | None) ->
     parts = [place, *([] if motor_current else [say("no motors counted")])]
     if to_ground:
         words = say(
-            "to ground, where only the three-phase current is known, up to {ampere} A", ampere=at_most(to_ground)
+            "to ground, where only the three-phase current is known, up to {ampere} A", ampere=at_most(to_ground, THREE)
         )
         parts.append(words)
     return say("{parts}", parts="; ".join(map(str, parts)))

@@ -15,8 +15,9 @@ from calc.fault.sources import (
     line_to_ground_impedance,
     line_to_line_impedance,
 )
+from calc.rounded import THREE, at_most
 from calc.words import Sentence, say
-from calc.working import Working, at_most
+from calc.working import Working
 from calc.written import plain_number
 
 MILLI = 1000
@@ -88,7 +89,7 @@ def fault_table(currents: Mapping[str, FaultCurrents], system: str) -> Table:
     for kind, words in kinds.items():
         flowing = {place: getattr(each, kind) for place, each in currents.items()}
         if None not in flowing.values():
-            shown = {place: say("{current} A", current=at_most(each)) for place, each in flowing.items()}
+            shown = {place: say("{current} A", current=at_most(each, THREE)) for place, each in flowing.items()}
             rows.append(Row({"fault": words} | shown))
     return Table({key: words for key, words in headings.items() if key == "fault" or key in currents}, tuple(rows))
 

@@ -22,9 +22,10 @@ from calc.fault.loop_conditions import Device, conditions, least_available, thro
 from calc.fault.loop_notes import assumptions, note_the_loop
 from calc.fault.ranges import Ranged, ranged
 from calc.fault.return_path import driving_voltage
+from calc.rounded import THREE, at_least, at_most
 from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
-from calc.working import Working, at_least, at_most, shown_number, three_figures
+from calc.working import Working, shown_number, three_figures
 
 INPUT_WORDS = {
     "volt": say("voltage of the source"),
@@ -135,7 +136,7 @@ def ground_fault_loop(
     working.step(
         say(
             "For opening the lowest current counts: {ampere} A is {multiple} times {device} A. {words}",
-            ampere=at_least(current.low),
+            ampere=at_least(current.low, THREE),
             multiple=three_figures(current.low / device),
             device=shown_number(device),
             words=seen.words,
@@ -159,7 +160,7 @@ def ground_fault_loop(
         headline=HEADLINES[seen.verdict],
         detail=_detail(short, loop, found, told),
         basis=None,
-        said=f"{seen.verdict}-{at_least(current.low)}A-{at_most(touch.high)}V".replace(",", ""),
+        said=f"{seen.verdict}-{at_least(current.low, THREE)}A-{at_most(touch.high, THREE)}V".replace(",", ""),
         values={
             "lowest_ampere": current.low,
             "likely_ampere": current.likely,
@@ -183,15 +184,15 @@ def _detail(short: Sentence, loop: Loop, found: Ranged, told: list[Sentence]) ->
     current = found.results["ampere"]
     flowing = say(
         "{low} A at least, {high} A at most, out on {out}, back on {back}",
-        low=at_least(current.low),
-        high=at_most(current.high),
+        low=at_least(current.low, THREE),
+        high=at_most(current.high, THREE),
         out=_wire_words(loop.out),
         back=_wire_words(loop.back) if loop.back else say("the raceway"),
     )
     if not loop.source_ohm:
         flowing = say("With an unlimited source {flowing}", flowing=flowing)
     touch = say(
-        "Up to {touch} V from the metal to the panel meanwhile", touch=at_most(found.results["touch"].high)
+        "Up to {touch} V from the metal to the panel meanwhile", touch=at_most(found.results["touch"].high, THREE)
     )
     return say("{parts}.", parts=". ".join(map(str, [short, flowing, touch, *told])))
 
@@ -223,9 +224,9 @@ def _table(found: Ranged, loop: Loop) -> Table:
         Row(
             {
                 "what": words[name],
-                "low": say("{value} {unit}", value=at_least(found.results[name].low), unit=unit[name]),
+                "low": say("{value} {unit}", value=at_least(found.results[name].low, THREE), unit=unit[name]),
                 "likely": say("{value} {unit}", value=three_figures(found.results[name].likely), unit=unit[name]),
-                "high": say("{value} {unit}", value=at_most(found.results[name].high), unit=unit[name]),
+                "high": say("{value} {unit}", value=at_most(found.results[name].high, THREE), unit=unit[name]),
             }
         )
         for name in ("ampere", "touch")

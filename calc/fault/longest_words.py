@@ -7,9 +7,10 @@ from dataclasses import dataclass
 import calc.fault.return_path_fields as ask
 from calc.conductors.size import shown_size
 from calc.fault.return_path import Path, feet
+from calc.rounded import THREE, at_least, at_most
 from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
-from calc.working import Working, at_least, at_most, shown_number
+from calc.working import Working, shown_number
 
 SOURCE_MULTIPLE = 10  # of the current wanted: an example of a source, no rule
 
@@ -44,7 +45,7 @@ def headline_of(found: dict[str, int], available: float | None) -> Sentence:
         return say("Not at any length")
     if not found["low"]:
         return say("No length is sure")
-    shown = at_least(found["low"])
+    shown = at_least(found["low"], THREE)
     if available is None:
         return say("Up to {feet} ft with an unlimited source", feet=shown)
     return say("Up to {feet} ft", feet=shown)
@@ -61,25 +62,25 @@ def detail_of(
             say(
                 "With {ampere} A available {feet} ft",
                 ampere=shown_number(others.source_ampere),
-                feet=at_least(others.with_source),
+                feet=at_least(others.with_source, THREE),
             )
         )
         needed = way.available(volt, arc, ampere, length) if within(found, length) == "yes" else None
         if needed:
-            told.append(say("Your run needs {ampere} A available", ampere=at_most(needed)))
+            told.append(say("Your run needs {ampere} A available", ampere=at_most(needed, THREE)))
     if others.with_arc is not None and found["low"]:
         told.append(
             say(
                 "Through an arc, by trade practice {volt} V, {feet} ft",
                 volt=shown_number(others.arc_volt),
-                feet=at_least(others.with_arc),
+                feet=at_least(others.with_arc, THREE),
             )
         )
     told.append(
         say(
             "Likely {likely} ft, at the very best {high} ft, for {ampere} A through {size}",
-            likely=at_least(found["likely"]),
-            high=at_least(found["high"]),
+            likely=at_least(found["likely"], THREE),
+            high=at_least(found["high"], THREE),
             ampere=shown_number(ampere),
             size=wire,
         )

@@ -9,9 +9,10 @@ from calc.fault.device import ASSURED, LIKELY, SLOW, Opening, holds_from, openin
 from calc.fault.device_limits import Limits
 from calc.fault.device_words import HEADLINES
 from calc.fault.return_path_fields import ARC_RULE
+from calc.rounded import THREE, at_least, rounded_up
 from calc.rulebook import rule
 from calc.words import Sentence, say
-from calc.working import at_least, rounded_up, shown_number
+from calc.working import shown_number
 
 
 @dataclass(frozen=True)
@@ -75,7 +76,7 @@ def conditions(needed: float | None, seen: Opening, arcing: ThroughAnArc | None)
             say(
                 "Through an arc, by trade practice {arc} V, only {ampere} A at least: {headline}",
                 arc=shown_number(arcing.volt),
-                ampere=at_least(arcing.ampere),
+                ampere=at_least(arcing.ampere, THREE),
                 headline=str(HEADLINES[arcing.seen.verdict]).lower(),
             )
         )

@@ -7,8 +7,9 @@ from calc.fault.device_limits import value
 from calc.fault.fault_energy import OPENING
 from calc.fault.interrupting import INTERRUPTING, unmarked
 from calc.fault.return_path_fields import APART
+from calc.rounded import THREE, at_most
 from calc.words import Sentence, say
-from calc.working import Working, at_most
+from calc.working import Working
 
 
 def note_the_loop(
@@ -18,7 +19,7 @@ def note_the_loop(
 
     highest: ampere, touch: volt from the metal to the panel, at most; joint: ohm.
     """
-    volt = at_most(touch)
+    volt = at_most(touch, THREE)
     if seen.verdict in (NOT_ASSURED, DOES_NOT_OPEN):
         working.warn(
             say(
@@ -47,7 +48,7 @@ def note_the_loop(
             say(
                 "The device must be rated to interrupt the highest current available, here up to {ampere} A "
                 "({section}). Look under {opening}.",
-                ampere=at_most(highest),
+                ampere=at_most(highest, THREE),
                 section=working.section(INTERRUPTING),
                 opening=OPENING,
             )

@@ -40,7 +40,10 @@ def count_of_conductors(sets: int, raceways: int, raceway: str, working: Working
 
 
 def size_in_tray(size: str, working: Working) -> str:
-    """Give `size`, or the least size of a single wire in a cable tray. Source: rule raceways/tray_single_conductor_smallest."""
+    """Give `size`, or the least size of a single wire in a cable tray.
+
+    Source: rule raceways/tray_single_conductor_smallest.
+    """
     least = working.cite(TRAY).value
     if area(size, working.edition) >= area(least, working.edition):
         return size

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from calc.planes.plan import ACT, BELOW, LOOK, Plan
 from calc.words import say
-from calc.working import Working, shown_number, three_figures
+from calc.working import Working, three_figures
 
 LEVEL, RESPONSE, RESISTANCE = "planes/animal_contact_level", "planes/cow_response", "planes/cow_resistance"
 NEAR = "planes/test_resistor_near"
@@ -63,18 +63,6 @@ def contact(volt: float, meter: str, resistor: float, working: Working) -> Conta
 
 def _stands_for_an_animal(resistor: float, ohm: float, working: Working) -> bool:
     return round(abs(resistor - ohm), 9) <= round(ohm * working.cite(NEAR).value / 100, 9)
-
-
-def at_most(milliampere: float) -> str:
-    """Give a current that is a bound, to two figures and never less than it is.
-
-    >>> at_most(5.673), at_most(14.18), at_most(0.0), at_most(7.0)
-    ('5.7', '15', '0', '7')
-    """
-    if not milliampere:
-        return "0"
-    step = 10.0 ** (math.floor(math.log10(milliampere)) - 1)
-    return shown_number(round(math.ceil(round(milliampere / step, 9)) * step, 9))
 
 
 def _milliampere(words, volt: float, ohm: float, rule: str, working: Working) -> float:

@@ -7,8 +7,9 @@ from typing import Annotated
 from calc.declare import Answer, calculator
 from calc.planes import bond_wire
 from calc.planes import livestock_fields as ask
-from calc.planes.animal_contact import WITH_RESISTOR, Contact, add_contact, at_most, contact
+from calc.planes.animal_contact import WITH_RESISTOR, Contact, add_contact, contact
 from calc.planes.plan import ACT, BOND, BUILD, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
+from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, three_figures
 
