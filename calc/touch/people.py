@@ -24,6 +24,12 @@ MEANING_WORDS = {
     "felt": say("it is felt"),
     "hardly-felt": say("it is hardly felt"),
 }
+GLANCE_WORDS = {
+    "can-kill": say("It can kill"),
+    "cannot-let-go": say("Some cannot let go"),
+    "felt": say("It is felt"),
+    "hardly-felt": say("Hardly felt on land"),
+}
 LEAST = 0.001  # mA
 
 
@@ -76,6 +82,16 @@ def told_in_short(people: Mapping[str, Currents], working: Working) -> Sentence:
         meaning=meaning_of(people[WET], working),
         bare=range_words(people[BARE]),
         shod=range_words(people[SHOD]),
+    )
+
+
+def told_at_a_glance(people: Mapping[str, Currents], working: Working) -> Sentence:
+    """Give what the worst of them means, and the most current."""
+    most = people[WET].most
+    return say(
+        "{meaning}: up to {most} mA if wet.",
+        meaning=GLANCE_WORDS[lasting_verdict(most, working)],
+        most=at_most(max(most, LEAST)),
     )
 
 
