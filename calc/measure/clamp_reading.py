@@ -248,17 +248,24 @@ def _detail(where: str, signs: Signs, first: Sentence, low: float, high: float) 
     if not signs.real:
         return say("It is within what the meter may be off. The current may be anywhere from 0 to {high}.", **words)
     look = say("Look first for {first}.", **words)
-    if signs.stays and where in ask.AT_THE_SERVICE:
-        part = say("Part of it") if signs.falls else say("It")
-        look = say(
-            "{part} stays with the main off, so it comes from outside: report it to the utility, and open nothing. "
-            "{look}",
-            part=part,
-            look=look,
-        )
+    if signs.stays:
+        look = say("{stays} {look}", stays=_of_what_stays(where, bool(signs.falls)), look=look)
     if low == high:
         return look
     return say("{look} The current is between {low} and {high}.", look=look, **words)
+
+
+def _of_what_stays(where: str, falls: bool) -> Sentence:
+    """Give what current that stays with the device off means. falls: some of it went."""
+    if where not in ask.AT_THE_SERVICE:
+        part = say("Part of it") if falls else say("It")
+        return say("{part} stays with its own device off: take this metal and its neutral for live.", part=part)
+    if falls:
+        return say(
+            "Part of it stays with the main off. That part comes from outside: report it to the utility, and open "
+            "nothing."
+        )
+    return say("It stays with the main off, so it comes from outside: report it to the utility, and open nothing.")
 
 
 def _shown(ampere: float) -> Sentence:
