@@ -27,6 +27,7 @@ from calc.working import Working
 NAME = say("Measured electrode")
 SECOND = "grounding/rod_needs_second"
 PLACE = "electrodes/potential_probe"
+ERROR = "measure/meter_error"
 WHAT_TO_DO = {
     NOT_ISOLATED: say(
         "It was still connected: the reading is that of everything joined to it, the utility's electrodes too. It "
@@ -184,6 +185,14 @@ def _verdict(found: Judged, ohms: str, kind: str, working: Working) -> tuple[Sen
         return headline, say("The readings hold level around {place} ft.", place=shown(found.place))
     limit = working.cite(SECOND)
     words = {"limit": limit.value, "section": limit.section}
+    off = working.cite(ERROR).value
+    if limit.value < round(found.ohm * (1 + off / 100), FINEST) and round(found.ohm, FINEST) <= limit.value:
+        return headline, say(
+            "At most {limit} ohm as read, over it if the meter is {off} percent off: a single rod, pipe or plate may "
+            "stand alone ({section}).",
+            off=off,
+            **words,
+        )
     if round(found.ohm, FINEST) <= limit.value:
         return headline, say("At most {limit} ohm: a single rod, pipe or plate may stand alone ({section}).", **words)
     return headline, say("Over {limit} ohm: add a second electrode ({section}).", **words)

@@ -277,3 +277,12 @@ def test_the_picture_has_every_reading_at_its_distance():
     (chart,) = result.answer.charts
     assert chart.kind == "straight"
     assert chart.lines[0].points == ((40, 20), (49.44, 20.5), (58, 21))
+
+
+@pytest.mark.parametrize(
+    ("ohm", "room"), [("20.5", True), ("23.8", True), ("23.81", False), ("25", False), ("25.01", True)]
+)
+def test_a_reading_so_near_25_ohm_that_a_meter_decides_says_so(ohm, room):
+    """23.8 times 1.05 is 24.99, 23.81 times 1.05 is over 25. Over 25 a second electrode is added anyway."""
+    detail = str(measured(readings=",".join([ohm] * 3)).answer.detail)
+    assert ("if the meter is 5 percent off" in detail) == (not room)
