@@ -178,7 +178,7 @@ def _note(needed: bool, working: Working) -> None:
 
 
 def _asked(needed: bool, plan: Plan) -> Sentence:
-    """Give whether a plane is asked, and what of the one that is there is wrong: metal known to be apart from it too."""
+    """Give whether a plane is asked, and what is wrong with the one there: metal known to be apart from it too."""
     if not needed:
         return say("No plane is asked here")
     decided = {key: plan.decisions[key] for key in ("plane", "bond", "metal")}

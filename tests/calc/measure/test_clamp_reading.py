@@ -185,7 +185,8 @@ def test_what_stays_with_the_main_off_is_reported_and_nothing_is_opened(where):
 def test_what_stays_with_its_own_device_off_is_told_as_live(where):
     """Switched off is not dead where other circuits or sources put current on this metal."""
     for off, live in (("5", True), ("3", True), ("0", False), (None, False)):
-        assert ("take this metal and its neutral for live" in str(told(where=where, off_ampere=off).answer.detail)) == live
+        detail = str(told(where=where, off_ampere=off).answer.detail)
+        assert ("take this metal and its neutral for live" in detail) == live
 
 
 def test_a_part_that_stays_does_not_make_all_of_it_come_from_outside():

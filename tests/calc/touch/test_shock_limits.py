@@ -352,7 +352,7 @@ def test_no_rounding_makes_at_most_or_more_than_untrue():
 
 @pytest.mark.parametrize(("second", "told"), [("0.1s", "360"), ("0.5s", "100"), ("1s", "50"), ("3s", "40")])
 def test_no_current_is_told_as_borne_at_which_the_heart_may_fibrillate(second, told):
-    """The lower of 116 / sqrt(t) and c1: 366.8 and 500 mA at 0.1 s; c1 falls from 500 at 0.1 s to 50 at 1 s, 40 at 3 s."""
+    """The lower of 116 / sqrt(t), 366.8 mA at 0.1 s, and c1: 500 at 0.1 s, 100 at 0.5 s, 50 at 1 s, 40 at 3 s."""
     detail = str(shock(voltage="10V", clears="yes", time=second).answer.detail)
     assert f"Under {told} mA few hearts fibrillate" in detail
 
