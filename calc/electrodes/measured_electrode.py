@@ -16,6 +16,7 @@ from calc.electrodes.fall_of_potential import (
     NOT_ISOLATED,
     PLATEAU,
     TOO_FLAT,
+    TOO_LOW,
     TOO_NEAR,
     Judged,
     judged,
@@ -40,6 +41,10 @@ WHAT_TO_DO = {
     TOO_FLAT: say(
         "The readings are level where they cannot be: with the current probe this near they must rise toward it. Check "
         "leads and probes, move the current probe farther out and read again."
+    ),
+    TOO_LOW: say(
+        "No electrode of this size has so few ohms in any soil that was measured. Something is still joined to it: "
+        "find it and read again."
     ),
     NO_PLATEAU: say("The readings do not hold level. Move the current probe farther out and read again."),
 }
@@ -83,8 +88,8 @@ def measured_electrode(
         distances: ft to the potential probe, and readings: ohm at each, 3 to 50 of them, commas between.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "too-flat", "disturbed",
-        "too-near", "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft, spread_percent
+    Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "too-flat", "too-low",
+        "disturbed", "too-near", "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft, spread_percent
         and series for a picture (each key, words, points [ft, ohm]).
     Raises: nothing; bad or too few readings end as `fix`.
     Source: rules electrodes/potential_probe, plateau_window, plateau_reach, plateau_spread, plateau_slope,
