@@ -89,8 +89,8 @@ def measured_electrode(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "too-flat", "too-low",
-        "disturbed", "too-near", "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft, spread_percent
-        and series for a picture (each key, words, points [ft, ohm]).
+        "disturbed", "too-near", "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft,
+        spread_percent and series for a picture (each key, words, points [ft, ohm]).
     Raises: nothing; bad or too few readings end as `fix`.
     Source: rules electrodes/potential_probe, plateau_window, plateau_reach, plateau_spread, plateau_slope,
         probe_distance; 250.53(A)(2) Exception.

@@ -19,8 +19,8 @@ from calc.touch.deck_shown import (
     record_touch,
     touch_chart,
 )
-from calc.touch.deck_words import detail_of, headline_of, note_people_and_place
-from calc.touch.people import people_at, people_values, record_people
+from calc.touch.deck_words import detail_of, headline_of, note_people_and_place, step_current
+from calc.touch.people import WET, people_at, people_values, record_people
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -81,9 +81,9 @@ def deck_voltage(
 
     Returns: a Result; its answer's `values` hold touch_volt and touch_percent (highest within 3 ft, or as far as the
         mesh, square corners too), touch_volt_most (of that and volt_at_distance the higher, with how far the solution
-        may be off), worst_ft, worst_line ("side"
-        or "corner"), volt_at_distance, at_ft with side_volts and corner_volts, step_inside_volt, step_across_volt,
-        step_raised (against nothing in the deck), compared (the same of every arrangement) and milliampere_wet_few to
+        may be off), worst_ft, worst_line ("side" or "corner"), volt_at_distance, at_ft with side_volts and
+        corner_volts, step_inside_volt, step_across_volt, step_raised (against nothing in the deck),
+        step_milliampere_most (through wet legs), compared (the same of every arrangement) and milliampere_wet_few to
         milliampere_shod_most, of few people and of the most at touch_volt_most.
     Raises: nothing; bad input ends as `fix`, other forms and metal past the solution's limits as `not_covered`.
     Source: method of moments for thin wires in a half space; 680.26(B)(2).
@@ -147,6 +147,7 @@ def deck_voltage(
     most = min(rise, most)
     people = people_at(most, working)
     record_people(people, working)
+    step_most = step_current(profile, off, rise, working)
     note_people_and_place(people, metals[arrangement], profile, working)
     raised = warn_of_steps(arrangement, profile, profiles[ask.SHELL], off, rise, working)
     note_of_one_wire(arrangement, ring_distance, working)
@@ -154,7 +155,7 @@ def deck_voltage(
     return Answer(
         name=NAME,
         headline=headline_of(most, deck, distance, there > touch),
-        detail=detail_of(people, metals[arrangement], rise, working),
+        detail=detail_of(people[WET].most, step_most, metals[arrangement], rise, working),
         basis=LIMITS,
         said=f"{said_number(touch)}-volt",
         values={
@@ -170,6 +171,7 @@ def deck_voltage(
             "step_inside_volt": rise * profile.inside.part,
             "step_across_volt": rise * profile.across.part,
             "step_raised": raised,
+            "step_milliampere_most": step_most,
             **people_values(people),
             "compared": [compared(each, profiles[each], rise) for each in profiles],
         },

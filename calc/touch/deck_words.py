@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from calc.rounded import at_most
-from calc.touch.body import Currents
+from calc.touch.body import BODY, IMPEDANCE, PATHS, Currents, currents_behind
 from calc.touch.deck import Deck, Metal
 from calc.touch.deck_fields import SHELL
 from calc.touch.deck_profile import Profile
 from calc.touch.deck_shown import LINE_WORDS
 from calc.touch.people import told_at_a_glance, told_in_short
+from calc.touch.shock_fields import FOOT_FOOT, WATER_WET
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -28,9 +29,18 @@ def headline_of(most: float, deck: Deck, distance: float, farther: bool) -> Sent
     return say("Up to {volt} V from hand to deck within {ft} ft of a {width} by {length} ft pool", **words)
 
 
-def detail_of(people: Mapping[str, Currents], metal: Metal, rise: float, working: Working) -> Sentence:
-    """Give what the voltage does to a wet body, and that a dry slab may leave more."""
-    glance = told_at_a_glance(people, working)
+def step_current(profile: Profile, off: float, rise: float, working: Working) -> float:
+    """Give the most current, mA, through wet legs over the largest step, and record it. off: percent of the rise."""
+    part = max(profile.inside.part, profile.across.part) + off / 100
+    most = currents_behind(min(rise, rise * part), FOOT_FOOT, WATER_WET, working).most
+    words = say("Over the largest step, with what the solution may be off, through wet legs from foot to foot, at most.")
+    working.step(words, most, "mA", (IMPEDANCE, PATHS, BODY))
+    return most
+
+
+def detail_of(touch: float, step: float, metal: Metal, rise: float, working: Working) -> Sentence:
+    """Give what the most current, mA, of a touch or a step does to a wet body, and that a dry slab may leave more."""
+    glance = told_at_a_glance(max(touch, step), step > touch, working)
     if metal.arrangement == SHELL:
         return glance
     return say("{glance} A dry slab can leave all {rise} V.", glance=glance, rise=shown_number(rise))
