@@ -17,7 +17,7 @@ from calc.working import Working, shown_number
 
 
 def headline_of(most: float, deck: Deck, distance: float, farther: bool) -> Sentence:
-    """Give the highest voltage, V, and where. farther: it is not in the strip but where someone stands, distance ft."""
+    """Give the highest voltage, V, and where. farther: not in the strip but where someone stands, `distance` ft."""
     words = {
         "volt": at_most(most),
         "width": shown_number(2 * deck.half_width),
@@ -33,7 +33,7 @@ def step_current(profile: Profile, off: float, rise: float, working: Working) ->
     """Give the most current, mA, through wet legs over the largest step, and record it. off: percent of the rise."""
     part = max(profile.inside.part, profile.across.part) + off / 100
     most = currents_behind(min(rise, rise * part), FOOT_FOOT, WATER_WET, working).most
-    words = say("Over the largest step, with what the solution may be off, through wet legs from foot to foot, at most.")
+    words = say("Through wet legs over the largest step, with what the solution may be off, at most.")
     working.step(words, most, "mA", (IMPEDANCE, PATHS, BODY))
     return most
 
