@@ -179,3 +179,13 @@ def test_what_nobody_looked_at_is_not_told_as_in_order(unknown):
 @pytest.mark.parametrize(("depth", "plane"), [("3in", "in-order"), ("3.01in", "change")])
 def test_a_plane_that_lies_too_deep_is_not_in_order_itself(depth, plane):
     assert decided("2023", **{**BUILT, "depth": depth})["plane"] == plane
+
+
+@pytest.mark.parametrize(
+    ("equipment", "words"), [("disconnect", "of floating or submerged equipment"), ("service", "On land it stands")]
+)
+def test_the_shoreline_says_whose_distance_it_is(equipment, words):
+    """682.11 is of service equipment on land, 682.14(B) of the disconnect of what floats or is submerged."""
+    rows = waterside_equipotential_plane(edition="2023", **{**BUILT, "equipment": equipment, "distance": "2ft"})
+    why = next(str(row.cells["why"]) for row in rows.answer.table.rows if "shoreline" in str(row.cells["part"]))
+    assert words in why and "at least 5 ft from the shoreline" in why
