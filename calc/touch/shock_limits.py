@@ -152,11 +152,7 @@ def _detail(
     if verdict == tell.CAN_KILL:
         return say("It can kill. Half of people get more than {half} mA.", half=half)
     if verdict == tell.CANNOT_LET_GO and lasts:
-        return say(
-            "{held}. Skin gives way, the current grows, and it can kill. Half of people get more than {half} mA.",
-            held=held,
-            half=half,
-        )
+        return say("{held}. Skin gives way, the current grows, and it can kill.", held=held)
     if verdict == tell.CANNOT_LET_GO and heart is not None:
         return say(
             "{held}, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it ends in time.",
