@@ -14,6 +14,7 @@ from calc.electrodes.electrode_words import (
     headline_of,
     note_what_it_is_worth,
     remark_on_length,
+    too_small,
 )
 from calc.electrodes.entered import said_number, shown
 from calc.electrodes.shape import encased
@@ -99,7 +100,7 @@ def electrode_resistance(
     return Answer(
         name=NAME,
         headline=headline_of(ohm, known),
-        detail=detail_of(form, electrode, concrete_resistivity),
+        detail=too_small(electrode, length, width, working) or detail_of(form, electrode, concrete_resistivity),
         basis=LIMITS if known else KINDS_OF_SOIL,
         said=f"{said_number(ohm.likely)}-ohm",
         values={

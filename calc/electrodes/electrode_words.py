@@ -6,12 +6,19 @@ import math
 
 from calc.electrodes.electrode_shape import Shape
 from calc.fault.ranges import Between
-from calc.rounded import about, at_least, at_most
+from calc.rounded import ROUNDING, about, at_least, at_most
 from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.working import Working, marked_section, shown_number
 
 SEASON = "electrodes/season"
 LONGEST_ROD = "electrodes/longest_rod"
+LEAST_LENGTH = {
+    "rod": "places/rod_electrode",
+    "ring": "places/ring_electrode",
+    "concrete-encased": "places/concrete_encased_electrode",
+}
+LEAST_PLATE = "places/plate_electrode"
+SIDES = 2  # of a plate, both in the soil
 
 
 def headline_of(ohm: Between, known: bool) -> Sentence:
@@ -28,6 +35,23 @@ def headline_of(ohm: Between, known: bool) -> Sentence:
         low=at_least(ohm.low),
         high=at_most(ohm.high),
     )
+
+
+def too_small(electrode: str, length: float | None, width: float | None, working: Working) -> Sentence | None:
+    """Give that the code does not count this as an electrode; None where it may. length, width: ft."""
+    if electrode in LEAST_LENGTH:
+        least = working.cite(LEAST_LENGTH[electrode])
+        if length >= least.value * (1 - ROUNDING):
+            return None
+        words = {"feet": least.value, "section": marked_section(least)}
+        return say("Too short to count as an electrode: the code asks {feet} ft ({section}).", **words)
+    if electrode != "plate":
+        return None
+    least = working.cite(LEAST_PLATE)
+    if SIDES * length * width >= least.value * (1 - ROUNDING):
+        return None
+    words = {"area": least.value, "section": marked_section(least)}
+    return say("Too small to count as an electrode: the code asks {area} ft² in the soil ({section}).", **words)
 
 
 def detail_of(form: Shape, electrode: str, concrete_resistivity: float | None) -> Sentence:

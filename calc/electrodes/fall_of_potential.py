@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from itertools import accumulate, pairwise
 
 from calc.declare import Mend
 from calc.electrodes.entered import shown
+from calc.electrodes.soil import KINDS_OF_SOIL, least_resistivity
+from calc.units import convert
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
-PLATEAU, NO_PLATEAU, TOO_FLAT, DISTURBED, TOO_NEAR, NOT_ISOLATED = (
+PLATEAU, NO_PLATEAU, TOO_FLAT, TOO_LOW, DISTURBED, TOO_NEAR, NOT_ISOLATED = (
     "plateau",
     "no-plateau",
     "too-flat",
+    "too-low",
     "disturbed",
     "too-near",
     "not-isolated",
@@ -69,8 +73,11 @@ def judged(
     working.step(say("Level enough is {most} percent.", most=most), cites=("electrodes/plateau_spread",))
     far_enough = _far_enough(probe, dimension, working)
     flat = _too_flat(compared, ohm, probe, dimension, working)
+    least = _least(dimension, working)
     if not isolated:
         verdict = NOT_ISOLATED
+    elif ohm < least:
+        verdict = TOO_LOW
     elif not far_enough:
         verdict = TOO_NEAR
     elif _falls(readings, most):
@@ -134,6 +141,19 @@ def _far_enough(probe: float, dimension: float, working: Working) -> bool:
             )
         )
     return round(multiple, FINEST) >= row["least"]
+
+
+def _least(dimension: float, working: Working) -> float:
+    """Give the ohms that no electrode of this dimension, ft, is under: those of a half ball of metal it fits into."""
+    return working.compute(
+        say("In the wettest soil that was measured no electrode of this size has less."),
+        "soil / (2 * pi * dimension)",
+        "ohm",
+        cites=(KINDS_OF_SOIL,),
+        soil=least_resistivity(working),
+        pi=math.pi,
+        dimension=convert(dimension, "ft", "m"),
+    )
 
 
 def _too_flat(compared, ohm: float, probe: float, dimension: float, working: Working) -> bool:

@@ -16,6 +16,7 @@ from calc.electrodes.fall_of_potential import (
     NOT_ISOLATED,
     PLATEAU,
     TOO_FLAT,
+    TOO_LOW,
     TOO_NEAR,
     Judged,
     judged,
@@ -27,6 +28,7 @@ from calc.working import Working
 NAME = say("Measured electrode")
 SECOND = "grounding/rod_needs_second"
 PLACE = "electrodes/potential_probe"
+ERROR = "measure/meter_error"
 WHAT_TO_DO = {
     NOT_ISOLATED: say(
         "It was still connected: the reading is that of everything joined to it, the utility's electrodes too. It "
@@ -39,6 +41,10 @@ WHAT_TO_DO = {
     TOO_FLAT: say(
         "The readings are level where they cannot be: with the current probe this near they must rise toward it. Check "
         "leads and probes, move the current probe farther out and read again."
+    ),
+    TOO_LOW: say(
+        "No electrode of this size has so few ohms in any soil that was measured. Something is still joined to it: "
+        "find it and read again."
     ),
     NO_PLATEAU: say("The readings do not hold level. Move the current probe farther out and read again."),
 }
@@ -82,9 +88,9 @@ def measured_electrode(
         distances: ft to the potential probe, and readings: ohm at each, 3 to 50 of them, commas between.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
-    Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "too-flat", "disturbed",
-        "too-near", "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft, spread_percent
-        and series for a picture (each key, words, points [ft, ohm]).
+    Returns: a Result; its answer's `values` hold verdict ("plateau", "no-plateau", "too-flat", "too-low",
+        "disturbed", "too-near", "not-isolated"), ohm (None unless the readings hold level), ohm_at_place, place_ft,
+        spread_percent and series for a picture (each key, words, points [ft, ohm]).
     Raises: nothing; bad or too few readings end as `fix`.
     Source: rules electrodes/potential_probe, plateau_window, plateau_reach, plateau_spread, plateau_slope,
         probe_distance; 250.53(A)(2) Exception.
@@ -184,6 +190,14 @@ def _verdict(found: Judged, ohms: str, kind: str, working: Working) -> tuple[Sen
         return headline, say("The readings hold level around {place} ft.", place=shown(found.place))
     limit = working.cite(SECOND)
     words = {"limit": limit.value, "section": limit.section}
+    off = working.cite(ERROR).value
+    if limit.value < round(found.ohm * (1 + off / 100), FINEST) and round(found.ohm, FINEST) <= limit.value:
+        return headline, say(
+            "At most {limit} ohm as read, over it if the meter is {off} percent off: a single rod, pipe or plate may "
+            "stand alone ({section}).",
+            off=off,
+            **words,
+        )
     if round(found.ohm, FINEST) <= limit.value:
         return headline, say("At most {limit} ohm: a single rod, pipe or plate may stand alone ({section}).", **words)
     return headline, say("Over {limit} ohm: add a second electrode ({section}).", **words)

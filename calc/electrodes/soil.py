@@ -47,6 +47,11 @@ def soil_resistivity(
     return Between(low, likely, high)
 
 
+def least_resistivity(working: Working) -> float:
+    """Give the least resistivity that any soil had, ohm·m."""
+    return convert(min(row["low"] for row in working.cite(KINDS_OF_SOIL).rows), "ohmcm", OHM_METRE)
+
+
 def _read_with_four_pins(spacing: float, reading: float, working: Working) -> Between:
     value = working.compute(
         say("Resistivity from four pins in a line at even spacing, in meters."),
@@ -71,9 +76,8 @@ def _read_with_four_pins(spacing: float, reading: float, working: Working) -> Be
 
 def _remark_on(value: float, working: Working) -> None:
     """Warn of a resistivity past all that were measured in soils: most often a wrong unit."""
-    rows = working.cite(KINDS_OF_SOIL).rows
-    low = convert(min(row["low"] for row in rows), "ohmcm", OHM_METRE)
-    high = convert(max(row["high"] for row in rows), "ohmcm", OHM_METRE)
+    low = least_resistivity(working)
+    high = convert(max(row["high"] for row in working.cite(KINDS_OF_SOIL).rows), "ohmcm", OHM_METRE)
     if not low <= value <= high:
         working.warn(
             say(

@@ -14,6 +14,7 @@ from calc.measure.bond_verdict import JOINED, PASS, STOP, detail, headline, roun
 from calc.words import say
 from calc.working import Working
 
+FEW_JOINTS = 2  # one at each end of a bond
 NAME = say("Resistance of a bond")
 HIGH = "measure/high_current"
 
@@ -115,6 +116,8 @@ def bond_measurement(
                 likely=shown_ohm(sound.likely),
             )
         )
+    if verdict in (PASS, JOINED):
+        _note_one_bad_joint(joints, found.milliohm.high - alone, sound.high - alone, working)
     if most is not None and most < alone:
         working.warn(say("The wire alone has more than that limit. No bond of this length can meet it."))
     return Answer(
@@ -148,6 +151,18 @@ def _say_first_that_it_is_dead(working: Working) -> None:
             "of current. Put it back before the service is energized."
         )
     )
+
+
+def _note_one_bad_joint(joints: int, over: float, allowed: float, working: Working) -> None:
+    """Note that one of many joints may have what all together are allowed. over, allowed: milliohm above the wire."""
+    if joints > FEW_JOINTS and over > allowed / joints:
+        working.note(
+            say(
+                "One of the {joints} joints may have all that is over the wire, {over}. Test each joint by itself too.",
+                joints=joints,
+                over=shown_ohm(over),
+            )
+        )
 
 
 def _limit(limit: str, entered: float | None, working: Working) -> float | None:

@@ -81,8 +81,8 @@ def detail(
         return say("It may be anywhere from {low} to {high}; wanted is {most} at most. Take a finer meter.", **words)
     if verdict == JOINED:
         return say(
-            "The bond itself may be broken and what is beside it carry the test. Look at the bond along its whole "
-            "length. It is between {low} and {high}; wanted is {most} at most.",
+            "The bond itself may be broken and other metal carry the test: look along its whole length. It is between "
+            "{low} and {high}; wanted is {most} at most.",
             **words,
         )
     return say("It is between {low} and {high}; wanted is {most} at most.", **words)

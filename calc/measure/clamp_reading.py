@@ -78,8 +78,8 @@ def clamp_reading(
     first = CAUSES[causes[0]]
     return Answer(
         name=NAME,
-        headline=_headline(real, ampere),
-        detail=_detail(where, signs, first.in_sentence, low, high),
+        headline=_headline(real, ampere, low, high),
+        detail=_detail(where, signs, first.in_sentence, high),
         basis=OBJECTIONABLE,
         said=f"{causes[0] if real else CANNOT_TELL}-{said_number(ampere)}-ampere",
         values={
@@ -239,26 +239,32 @@ def _of_the_switch(where: str, signs: Signs) -> Sentence:
     return say("With its own device off it is still there: other circuits put it on this metal.")
 
 
-def _headline(real: bool, ampere: float) -> Sentence:
-    return say("{ampere} on metal", ampere=_shown(ampere)) if real else say("This meter cannot tell")
+def _headline(real: bool, ampere: float, low: float, high: float) -> Sentence:
+    if not real:
+        return say("This meter cannot tell")
+    if low == high:
+        return say("{ampere} on metal", ampere=_shown(ampere))
+    return say("{ampere} on metal, {low} to {high}", ampere=_shown(ampere), low=_shown(low), high=_shown(high))
 
 
-def _detail(where: str, signs: Signs, first: Sentence, low: float, high: float) -> Sentence:
-    words = {"first": first, "low": _shown(low), "high": _shown(high)}
+def _detail(where: str, signs: Signs, first: Sentence, high: float) -> Sentence:
+    words = {"first": first, "high": _shown(high)}
     if not signs.real:
         return say("It is within what the meter may be off. The current may be anywhere from 0 to {high}.", **words)
     look = say("Look first for {first}.", **words)
-    if signs.stays and where in ask.AT_THE_SERVICE:
-        part = say("Part of it") if signs.falls else say("It")
-        look = say(
-            "{part} stays with the main off, so it comes from outside: report it to the utility, and open nothing. "
-            "{look}",
-            part=part,
-            look=look,
-        )
-    if low == high:
-        return look
-    return say("{look} The current is between {low} and {high}.", look=look, **words)
+    if signs.stays:
+        look = say("{stays} {look}", stays=_of_what_stays(where, bool(signs.falls)), look=look)
+    return look
+
+
+def _of_what_stays(where: str, falls: bool) -> Sentence:
+    """Give what current that stays with the device off means. falls: some of it went."""
+    if where not in ask.AT_THE_SERVICE:
+        part = say("Part of it") if falls else say("It")
+        return say("{part} stays with its own device off: take this metal and its neutral for live.", part=part)
+    if falls:
+        return say("Part of it stays with the main off, from outside: report it to the utility, and open nothing.")
+    return say("It stays with the main off, so it comes from outside: report it to the utility, and open nothing.")
 
 
 def _shown(ampere: float) -> Sentence:

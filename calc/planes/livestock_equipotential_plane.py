@@ -8,7 +8,7 @@ from calc.declare import Answer, calculator
 from calc.planes import bond_wire
 from calc.planes import livestock_fields as ask
 from calc.planes.animal_contact import WITH_RESISTOR, Contact, add_contact, contact
-from calc.planes.plan import ACT, BOND, BUILD, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
+from calc.planes.plan import ACT, BOND, BUILD, CHANGE, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
 from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, three_figures
@@ -94,7 +94,7 @@ def livestock_equipotential_plane(
     if found:
         add_contact(found, plan)
     _note(needed, working)
-    headline, detail = _words(needed, found)
+    headline, detail = _words(_asked(needed, plan), found)
     return Answer(
         name=NAME,
         headline=headline,
@@ -178,8 +178,20 @@ def _note(needed: bool, working: Working) -> None:
     working.note(say("Voltage may come in on the utility's neutral. Only the utility may change that."))
 
 
-def _words(needed: bool, found: Contact | None) -> tuple[Sentence, Sentence]:
-    asked = say("A plane is needed here") if needed else say("No plane is asked here")
+def _asked(needed: bool, plan: Plan) -> Sentence:
+    """Give whether a plane is asked, and what is wrong with the one there: metal known to be apart from it too."""
+    if not needed:
+        return say("No plane is asked here")
+    decided = {key: plan.decisions[key] for key in ("plane", "bond", "metal")}
+    if all(each == IN_ORDER for each in decided.values()):
+        return say("The plane needed here is in order as entered, if its wire is solid copper")
+    wrong = [key for key, each in decided.items() if each == CHANGE or (key, each) == ("metal", BOND)]
+    if wrong:
+        return say("A plane is needed here: put right {parts}", parts=plan.names(*wrong))
+    return say("A plane is needed here")
+
+
+def _words(asked: Sentence, found: Contact | None) -> tuple[Sentence, Sentence]:
     if found is None:
         return asked, say("see each part below")
     cow = at_most(found.lowest_cow)

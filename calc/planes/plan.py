@@ -34,6 +34,7 @@ class Plan:
         self.working = working
         self.decisions: dict[str, str] = {}
         self._rows: list[Row] = []
+        self._parts: dict[str, Sentence] = {}
 
     def add(self, key: str, part: Sentence, decision: str, why: Sentence, rule: str) -> None:
         """Add a part: its name in `decisions`, its words, what to do, why, and the rule that says so."""
@@ -45,6 +46,17 @@ class Plan:
         }
         self._rows.append(Row(cells))
         self.decisions[key] = decision
+        self._parts[key] = part
+
+    def names(self, *keys: str) -> str:
+        """Give the names of these parts as the list shows them, in quotation marks.
+
+        >>> plan = Plan(Working("2023"))
+        >>> plan.add("bond", say("Bond of the plane"), CHANGE, say("Too small."), "places/livestock_plane_conductor")
+        >>> plan.names("bond")
+        '“Bond of the plane”'
+        """
+        return ", ".join(f"“{self._parts[key]}”" for key in keys)
 
     def count(self, *decisions: str) -> int:
         """Give how many parts were decided so."""

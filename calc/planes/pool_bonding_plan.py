@@ -156,7 +156,9 @@ def _answer(kind: str, feet: float | None, plan: Plan) -> Answer:
         headline = say("Bond {count} of {parts} parts, change {change}", count=count, parts=parts, change=change)
     else:
         headline = say("Bond {count} of {parts} parts", count=count, parts=parts)
-    if kind == ask.FOUNTAIN:
+    if not parts:
+        detail = say("enter what is there")
+    elif kind == ask.FOUNTAIN:
         detail = say("to the equipment grounding conductor of the fountain's circuit")
     else:
         detail = say(

@@ -8,8 +8,8 @@ from calc.declare import Answer, NotCovered, calculator, needed
 from calc.planes import bond_wire
 from calc.planes import waterside_fields as ask
 from calc.planes.plan import BUILD, CHANGE, IN_ORDER, NEED_NOT, WISE, Plan
-from calc.planes.waterside_rows import SHORELINE, Asked, add_depth, add_reach, add_shoreline, add_wet_metal
-from calc.words import say
+from calc.planes.waterside_rows import DEPTH, SHORELINE, Asked, add_depth, add_reach, add_shoreline, add_wet_metal
+from calc.words import Sentence, say
 from calc.working import Working
 
 NAME = say("Plane beside water")
@@ -83,7 +83,7 @@ def waterside_equipotential_plane(
         raise _ship(working)
     plan = Plan(working)
     if water == ask.BODY:
-        asked = _asked_at_a_body(equipment, metal, reach, plan)
+        asked = _asked_at_a_body(equipment, metal, reach, depth, plan)
     else:
         asked = _asked_at_a_dock(equipment, distance, voltage_to_ground, reach, plan)
     if asked:
@@ -98,8 +98,8 @@ def waterside_equipotential_plane(
     _note(water, asked is not None, working)
     return Answer(
         name=NAME,
-        headline=say("A plane is needed here") if asked else say("No plane is asked here"),
-        detail=say("out {reach} in, bonded with solid copper", reach=asked.reach) if asked else say("see each part"),
+        headline=_headline(asked, plan),
+        detail=_detail(asked, plan),
         basis=None,
         said=f"{'needed' if asked else 'not-needed'},{plan.said}",
         values={
@@ -112,15 +112,37 @@ def waterside_equipotential_plane(
     )
 
 
-def _there(reach: float | None, least: float) -> str:
-    """Give what to do where a plane is asked: build it, make it reach farther, or nothing."""
+def _headline(asked: Asked | None, plan: Plan) -> Sentence:
+    if asked is None:
+        return say("No plane is asked here")
+    own = [plan.decisions[key] for key in ("plane", "reach", "depth", "bond") if key in plan.decisions]
+    if all(each == IN_ORDER for each in own) and not plan.count(CHANGE):
+        return say("The plane needed here is in order as entered, if its wire is solid copper")
+    return say("A plane is needed here")
+
+
+def _detail(asked: Asked | None, plan: Plan) -> Sentence:
+    """Give how far the plane reaches, and the parts to put right: a list is read to its end by few."""
+    wrong = [key for key, decided in plan.decisions.items() if decided == CHANGE and key != "plane"]
+    words = {"reach": asked.reach if asked else 0, "parts": plan.names(*wrong)}
+    if asked is None:
+        return say("put right {parts}", **words) if wrong else say("see each part")
+    if wrong:
+        return say("out {reach} in, bonded with solid copper; put right {parts}", **words)
+    return say("out {reach} in, bonded with solid copper", **words)
+
+
+def _there(reach: float | None, least: float, deep: bool = False) -> str:
+    """Give what to do where a plane is asked: build it, change one that is too short or too deep, or nothing."""
     if not reach:
         return BUILD
-    return CHANGE if reach < least else IN_ORDER
+    return CHANGE if reach < least or deep else IN_ORDER
 
 
-def _asked_at_a_body(equipment: str, metal: str, reach: float | None, plan: Plan) -> Asked | None:
-    """Give what is asked beside other waters. reach: in, of the plane that is there, None for none."""
+def _asked_at_a_body(
+    equipment: str, metal: str, reach: float | None, depth: float | None, plan: Plan
+) -> Asked | None:
+    """Give what is asked beside other waters. reach, depth: in, of the plane that is there, None for none."""
     if equipment == ask.CONTROLLED:
         why = say("It is controlled from elsewhere. The plane belongs at its disconnect or service.")
         plan.add("plane", PART, NEED_NOT, why, CONTROLLED)
@@ -133,7 +155,8 @@ def _asked_at_a_body(equipment: str, metal: str, reach: float | None, plan: Plan
         "People stand on wet ground with a hand on metal that may become live. It counts at any distance from the "
         "water."
     )
-    plan.add("plane", PART, _there(reach, least), why, PLANE)
+    deep = depth is not None and depth > plan.working.cite(DEPTH).value
+    plan.add("plane", PART, _there(reach, least, deep), why, PLANE)
     return Asked(least, plan.working.cite(BOND_RULE).value, REACH, BOND_RULE)
 
 

@@ -58,10 +58,12 @@ def add_shoreline(equipment: str, distance: float, plan: Plan) -> None:
     if equipment == ask.DISCONNECT:
         part = say("Disconnect and the shoreline")
     if distance < least:
-        why = say(
-            "It stands nearer than {least} ft to the shoreline. That is for floating or submerged equipment.",
-            least=least,
-        )
+        why = say("On land it stands at least {least} ft from the shoreline.", least=least)
+        if equipment == ask.DISCONNECT:
+            why = say(
+                "The disconnect of floating or submerged equipment stands at least {least} ft from the shoreline.",
+                least=least,
+            )
         plan.add("shoreline", part, CHANGE, why, rule)
     else:
         plan.add("shoreline", part, IN_ORDER, say("At least {least} ft away.", least=least), rule)

@@ -36,8 +36,13 @@ def warn_of_water(working: Working) -> None:
     )
 
 
-def warn_of_steps(arrangement: str, profile: Profile, bare: Profile, rise: float, working: Working) -> bool:
-    """Say when metal in the deck makes a step larger than nothing in it would. Gives whether it does."""
+def warn_of_steps(
+    arrangement: str, profile: Profile, bare: Profile, off: float, rise: float, working: Working
+) -> bool:
+    """Say when metal in the deck makes a step larger than nothing in it would. Gives whether it does.
+
+    off: how far the solution may be off, percent of the rise; "up to" counts it.
+    """
     if arrangement == SHELL:
         return False
     inside = profile.inside.part > bare.inside.part
@@ -46,7 +51,7 @@ def warn_of_steps(arrangement: str, profile: Profile, bare: Profile, rise: float
             say(
                 "This metal raises the step inside the deck: up to {volt} V from foot to foot. With nothing in the "
                 "deck it is {bare} V.",
-                volt=at_most(profile.inside.part * rise),
+                volt=at_most((profile.inside.part + off / 100) * rise),
                 bare=about(bare.inside.part * rise),
             )
         )
@@ -55,7 +60,7 @@ def warn_of_steps(arrangement: str, profile: Profile, bare: Profile, rise: float
             say(
                 "Whoever steps off the edge of the deck has up to {volt} V from foot to foot. With nothing in the "
                 "deck it is {bare} V.",
-                volt=at_most(profile.across.part * rise),
+                volt=at_most((profile.across.part + off / 100) * rise),
                 bare=about(bare.across.part * rise),
             )
         )

@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import Annotated
 
 from calc.answer import Answer
 from calc.declare import NotCovered, calculator
 from calc.electrodes.entered import said_number
-from calc.rounded import at_most
 from calc.touch import deck_fields as ask
-from calc.touch.body import Currents
-from calc.touch.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, Metal, compared_metals
+from calc.touch.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, compared_metals
 from calc.touch.deck_notes import note_of_one_wire, note_the_model, warn_of_steps, warn_of_water
-from calc.touch.deck_profile import CORNER, SIDE, Profile, profile_of
+from calc.touch.deck_profile import CORNER, SIDE, profile_of
 from calc.touch.deck_shown import (
-    LINE_WORDS,
     LOOKED_AT,
     compared,
     compared_table,
@@ -23,8 +19,9 @@ from calc.touch.deck_shown import (
     record_touch,
     touch_chart,
 )
-from calc.touch.people import people_at, people_values, record_people, told_in_short
-from calc.words import Sentence, say
+from calc.touch.deck_words import detail_of, headline_of, note_people_and_place, step_current
+from calc.touch.people import WET, people_at, people_values, record_people
+from calc.words import say
 from calc.working import Working, shown_number
 
 NAME = say("Voltage on a pool deck")
@@ -83,9 +80,10 @@ def deck_voltage(
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold touch_volt and touch_percent (highest within 3 ft, or as far as the
-        mesh, square corners too), touch_volt_most (with how far the solution may be off), worst_ft, worst_line ("side"
-        or "corner"), volt_at_distance, at_ft with side_volts and corner_volts, step_inside_volt, step_across_volt,
-        step_raised (against nothing in the deck), compared (the same of every arrangement) and milliampere_wet_few to
+        mesh, square corners too), touch_volt_most (of that and volt_at_distance the higher, with how far the solution
+        may be off), worst_ft, worst_line ("side" or "corner"), volt_at_distance, at_ft with side_volts and
+        corner_volts, step_inside_volt, step_across_volt, step_raised (against nothing in the deck),
+        step_milliampere_most (through wet legs), compared (the same of every arrangement) and milliampere_wet_few to
         milliampere_shod_most, of few people and of the most at touch_volt_most.
     Raises: nothing; bad input ends as `fix`, other forms and metal past the solution's limits as `not_covered`.
     Source: method of moments for thin wires in a half space; 680.26(B)(2).
@@ -138,28 +136,26 @@ def deck_voltage(
     record_steps(profile, rise, working)
     off = metals[arrangement].off
     most = working.compute(
-        say("With what the solution may be off, at most."),
-        "touch + off * rise / 100",
+        say("The higher of both, with what the solution may be off, at most."),
+        "higher + off * rise / 100",
         "V",
         (LIMITS,),
-        touch=touch,
+        higher=max(touch, there),
         off=off,
         rise=rise,
     )
     most = min(rise, most)
     people = people_at(most, working)
     record_people(people, working)
-    raised = warn_of_steps(arrangement, profile, profiles[ask.SHELL], rise, working)
+    step_most = step_current(profile, off, rise, working)
+    note_people_and_place(people, metals[arrangement], profile, working)
+    raised = warn_of_steps(arrangement, profile, profiles[ask.SHELL], off, rise, working)
     note_of_one_wire(arrangement, ring_distance, working)
     note_the_model(arrangement, shell == "yes", off, rise, working)
     return Answer(
         name=NAME,
-        headline=say(
-            "Up to {volt} V between hand and deck within {width} ft and at its corners",
-            volt=at_most(most),
-            width=shown_number(strip),
-        ),
-        detail=_detail(people, metals[arrangement], deck, profile, rise, working),
+        headline=headline_of(most, deck, distance, there > touch),
+        detail=detail_of(people[WET].most, step_most, metals[arrangement], rise, working),
         basis=LIMITS,
         said=f"{said_number(touch)}-volt",
         values={
@@ -175,31 +171,10 @@ def deck_voltage(
             "step_inside_volt": rise * profile.inside.part,
             "step_across_volt": rise * profile.across.part,
             "step_raised": raised,
+            "step_milliampere_most": step_most,
             **people_values(people),
             "compared": [compared(each, profiles[each], rise) for each in profiles],
         },
         table=compared_table(metals, profiles, rise, strip),
         charts=(touch_chart(metals, profiles, arrangement, rise),),
-    )
-
-
-def _detail(
-    people: Mapping[str, Currents], metal: Metal, deck: Deck, profile: Profile, rise: float, working: Working
-) -> Sentence:
-    _, line, away = profile.worst
-    words = {
-        "people": told_in_short(people, working),
-        "metal": metal.words,
-        "width": shown_number(2 * deck.half_width),
-        "length": shown_number(2 * deck.half_length),
-        "ft": shown_number(round(away, 1)),
-        "line": LINE_WORDS[line],
-    }
-    if metal.arrangement == ask.SHELL:
-        return say("{people} {metal}, pool {width} by {length} ft; worst {ft} ft {line}.", **words)
-    return say(
-        "{people} {metal}, pool {width} by {length} ft; worst {ft} ft {line}. A dry slab over it can leave up to all "
-        "of the {rise} V.",
-        rise=shown_number(rise),
-        **words,
     )

@@ -6,8 +6,9 @@ from collections.abc import Mapping
 
 from calc.rounded import at_least, at_most
 from calc.touch.body import BODY, IMPEDANCE, PATHS, Currents, currents_behind
-from calc.touch.lasting_current import lasting_verdict
-from calc.touch.shock_fields import DRY, HAND_FEET, WATER_WET
+from calc.touch.lasting_current import CANNOT_LET_GO, lasting_verdict
+from calc.touch.shock_fields import DRY, FOOT_FOOT, HAND_FEET, WATER_WET
+from calc.touch.shock_words import held
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -23,6 +24,12 @@ MEANING_WORDS = {
     "cannot-let-go": say("some cannot let go"),
     "felt": say("it is felt"),
     "hardly-felt": say("it is hardly felt"),
+}
+GLANCE_WORDS = {
+    "can-kill": say("It can kill"),
+    "cannot-let-go": say("Some cannot let go"),
+    "felt": say("It is felt"),
+    "hardly-felt": say("Hardly felt on land"),
 }
 LEAST = 0.001  # mA
 
@@ -77,6 +84,17 @@ def told_in_short(people: Mapping[str, Currents], working: Working) -> Sentence:
         bare=range_words(people[BARE]),
         shod=range_words(people[SHOD]),
     )
+
+
+def told_at_a_glance(most: float, in_a_step: bool, working: Working) -> Sentence:
+    """Give what the most current of all, mA, means: from hand to feet, or in a step, where no hand holds on."""
+    verdict = lasting_verdict(most, working)
+    words = {"meaning": GLANCE_WORDS[verdict], "most": at_most(max(most, LEAST))}
+    if not in_a_step:
+        return say("{meaning}: up to {most} mA if wet.", **words)
+    if verdict == CANNOT_LET_GO:
+        words["meaning"] = held(False, FOOT_FOOT)
+    return say("{meaning}: up to {most} mA if wet, in a step.", **words)
 
 
 def people_values(people: Mapping[str, Currents], before: str = "") -> dict[str, float]:

@@ -14,6 +14,7 @@ from calc.touch.body import IMPEDANCE, Currents, body_currents
 from calc.touch.lasting_current import LET_GO, lasting_verdict, least_let_go
 from calc.touch.time_zones import (
     ZONES,
+    curve_at,
     fibrillation_limit,
     interrupter_time,
     limit_chart,
@@ -77,9 +78,10 @@ def shock_limits(
     if condition == ask.IN_WATER:
         raise tell.in_the_water()
     second = needed(time, "time") if clears == "yes" else None
+    lasts = second is None or second > longest_for_the_limit(working)
     tell.warn_first(condition, working)
     currents = body_currents(voltage, path, condition, working)
-    tell.tell_of_letting_go(currents, working)
+    tell.tell_of_letting_go(currents, path, working)
     let_go = least_let_go(working)
     if second is None:
         zone = limit = None
@@ -93,7 +95,7 @@ def shock_limits(
         working.step(say("Zone of the most current and this time: {zone}.", zone=zone), zone, "", (ZONES,))
         limit = fibrillation_limit(second, working)
         verdict = _ending(currents.most, let_go, zone, limit)
-        if second > longest_for_the_limit(working):
+        if lasts:
             verdict = min(verdict, lasting_verdict(currents.most, working), key=tell.WORST_FIRST.index)
         charts = (zone_chart(currents, second, working), limit_chart(currents, second, working))
     fastest, slowest = (interrupter_time(each, working) for each in (currents.most, currents.few))
@@ -102,7 +104,7 @@ def shock_limits(
     return Answer(
         name=NAME,
         headline=_headline(currents, path, condition, second),
-        detail=_detail(verdict, currents, limit, second is None, working),
+        detail=_detail(verdict, currents, _heart(limit, second, working), lasts, path, working),
         basis=IMPEDANCE,
         said=f"{verdict}-{said_number(currents.most)}-milliampere",
         values={
@@ -129,6 +131,11 @@ def _ending(most: float, let_go: float, zone: str, limit: float | None) -> str:
     return tell.HARDLY_FELT if zone == "AC-1" else tell.FELT
 
 
+def _heart(limit: float | None, second: float | None, working: Working) -> float | None:
+    """Give the lower of the heart's two limits at a time, mA; None where the fibrillation limit does not hold."""
+    return None if limit is None else min(limit, curve_at(working.cite(ZONES), "c1", second))
+
+
 def _headline(currents: Currents, path: str, condition: str, second: float | None) -> Sentence:
     words = {"most": at_most(currents.most), "path": tell.PATH_WORDS[path], "skin": tell.SKIN_WORDS[condition]}
     if second is None:
@@ -136,31 +143,27 @@ def _headline(currents: Currents, path: str, condition: str, second: float | Non
     return say("Up to {most} mA {path}, {skin}, for {second} s", second=shown_number(second), **words)
 
 
-def _detail(verdict: str, currents: Currents, limit: float | None, lasts: bool, working: Working) -> Sentence:
+def _detail(
+    verdict: str, currents: Currents, heart: float | None, lasts: bool, path: str, working: Working
+) -> Sentence:
     half = at_least(currents.half)
     many = currents.half > max(row["half"] for row in working.cite(LET_GO).rows)
-    who = say("Most") if many else say("Some")
+    held = tell.held(many, path)
     if verdict == tell.CAN_KILL:
         return say("It can kill. Half of people get more than {half} mA.", half=half)
     if verdict == tell.CANNOT_LET_GO and lasts:
+        return say("{held}. Skin gives way, the current grows, and it can kill.", held=held)
+    if verdict == tell.CANNOT_LET_GO and heart is not None:
         return say(
-            "{who} cannot let go. Then skin gives way, the current grows, and it can kill. Half of people get more "
-            "than {half} mA.",
-            who=who,
+            "{held}, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it ends in time.",
+            held=held,
             half=half,
-        )
-    if verdict == tell.CANNOT_LET_GO and limit is not None:
-        return say(
-            "{who} cannot let go, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it ends "
-            "in time.",
-            who=who,
-            half=half,
-            limit=at_least(limit),
+            limit=at_least(heart),
         )
     if verdict == tell.CANNOT_LET_GO:
-        return say("{who} cannot let go. Half of people get more than {half} mA.", who=who, half=half)
+        return say("{held}. Half of people get more than {half} mA.", held=held, half=half)
     if verdict == tell.FELT:
-        return say("It is felt, and children let go at less than others. A start, a fall or water can turn it deadly.")
+        return say("It is felt. Less current holds a child than an adult. A start, a fall or water can turn it deadly.")
     return say("Hardly felt on land, but it shows that something is wrong.")
 
 

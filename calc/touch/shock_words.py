@@ -16,7 +16,7 @@ from calc.touch.shock_fields import (
     WATER_WET,
 )
 from calc.touch.surface_words import feel_a_tingle
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working
 
 WET_CONTACT = "touch/wet_contact_limit"
@@ -33,9 +33,16 @@ ASSUMPTIONS = (
     say("alternating current of 50 or 60 Hz, the whole voltage across the body"),
     say("a large, firm contact, as when a hand grips"),
     say("no shoes, gloves or floor in the way"),
-    say("no mercy for the path: the standards' lower risk from hand to hand is disputed and not counted"),
+    say("hand to hand is as dangerous as hand to feet; the standards count it as less, which is disputed"),
     say("a grown person in good health; children, and people with a heart device, bear less"),
 )
+
+
+def held(many: bool, path: str) -> Sentence:
+    """Give who a current holds. many: more than half of people. From foot to foot no hand holds on: the legs fail."""
+    if path == FOOT_FOOT:
+        return say("Most fall") if many else say("Legs cramp and some fall")
+    return say("Most cannot let go") if many else say("Some cannot let go")
 
 
 def in_the_water() -> NotCovered:
@@ -68,7 +75,7 @@ def warn_first(condition: str, working: Working) -> None:
         )
 
 
-def tell_of_letting_go(currents: Currents, working: Working) -> None:
+def tell_of_letting_go(currents: Currents, path: str, working: Working) -> None:
     """Record who can let go and from where breathing stops."""
     women, men = working.cite(LET_GO).rows
     breathing = working.cite(BREATHING).rows[0]
@@ -87,6 +94,8 @@ def tell_of_letting_go(currents: Currents, working: Working) -> None:
         ),
         cites=(LET_GO,),
     )
+    if path == FOOT_FOOT:
+        working.note(say("Whoever falls has hands and chest on the ground: then the current crosses the chest."))
     working.note(
         say(
             "A hand that cannot let go keeps the shock going. From {low} to {high} mA across the chest breathing may "

@@ -10,7 +10,7 @@ from calc.electrodes import electrode_fields as earth
 from calc.electrodes.entered import said_number, shown
 from calc.electrodes.soil import soil_resistivity
 from calc.fault.ranges import Between
-from calc.rounded import at_most
+from calc.rounded import about, at_least, at_most
 from calc.touch import surface_fields as ask
 from calc.touch.buried_metal import Buried
 from calc.touch.buried_shape import LIMITS, metal_entered, too_shallow, ways_in_the_ground
@@ -181,7 +181,11 @@ def _step(buried: Buried, volt: float, feet: float, metre: float) -> float:
 
 
 def _headline(over: tuple[float, float], volt: float, distance: float, most: float) -> Sentence:
-    words = {"range": spread(over), "volt": shown(volt), "most": at_most(most), "ft": shown(distance)}
+    high = at_most(over[1])
+    if float(high.replace(",", "")) > volt:
+        high = shown(over[1])  # never more than the metal has
+    range_words = _glance(at_least(over[0]), high, over)
+    words = {"range": range_words, "volt": shown(volt), "most": at_most(most), "ft": shown(distance)}
     if distance:
         return say(
             "{range} V on the ground over metal at {volt} V, up to {most} mA through a body {ft} ft from there", **words
@@ -191,8 +195,8 @@ def _headline(over: tuple[float, float], volt: float, distance: float, most: flo
 
 def _detail(leak: Between, device: float) -> Sentence:
     words = {
-        "likely": shown(leak.likely),
-        "range": spread((leak.low, leak.high)),
+        "likely": about(leak.likely),
+        "range": _glance(about(leak.low), about(leak.high), (leak.low, leak.high)),
         "device": shown(device),
     }
     if leak.likely > device:
@@ -203,6 +207,12 @@ def _detail(leak: Between, device: float) -> Sentence:
             **words,
         )
     return say("Not zero. {range} A leak away, and no {device} A breaker opens at that.", **words)
+
+
+def _glance(low: str, high: str, values: tuple[float, float]) -> Sentence | str:
+    """Give a range in two digits, which is all that soil gives; one number where three digits look alike too."""
+    same = low == high or shown(values[0]) == shown(values[1])
+    return high if same else say("{low} to {high}", low=low, high=high)
 
 
 def _said(over: tuple[float, float]) -> str:

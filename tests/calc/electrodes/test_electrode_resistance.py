@@ -347,3 +347,22 @@ def test_no_input_crashes():
             assert 0 < result.answer.values["ohm_likely"] < math.inf
             assert electrode_resistance.run([("said", result.said), ("soil", "clay")]).fix[0].field != "said"
     assert outcomes == {"answer", "fix", "not_covered"}
+
+
+@pytest.mark.parametrize(
+    ("inputs", "counts"),
+    [
+        ({"length": "7.99ft", "diameter": "5/8"}, False),
+        ({"length": "8ft", "diameter": "5/8"}, True),
+        ({"electrode": "ring", "length": "19.9ft", "conductor": "2", "depth": "2.5ft"}, False),
+        ({"electrode": "ring", "length": "20ft", "conductor": "2", "depth": "2.5ft"}, True),
+        ({"electrode": "plate", "length": "1ft", "width": "0.99ft", "depth": "2.5ft"}, False),
+        ({"electrode": "plate", "length": "1ft", "width": "1ft", "depth": "2.5ft"}, True),
+        ({**FOOTING, "length": "19.9ft"}, False),
+        ({**FOOTING, "length": "20ft"}, True),
+    ],
+)
+def test_metal_too_small_for_the_code_is_not_told_as_an_electrode(inputs, counts):
+    """250.52(A): a rod of 8 ft, a ring and a bar in a footing of 20 ft, a plate with 2 ft² in the soil, both sides."""
+    detail = str(electrode(**({"soil": "clay"} | inputs)).answer.detail)
+    assert ("to count as an electrode" in detail and "250.52(A)" in detail) == (not counts)

@@ -255,8 +255,9 @@ def test_no_readings_crash(distances, readings, probe, dimension):
 
 
 @settings(deadline=None)
-@given(draw.lists(draw.floats(1, 1000), min_size=3, max_size=3), draw.floats(0.1, 50))
+@given(draw.lists(draw.floats(3, 1000), min_size=3, max_size=3), draw.floats(0.1, 50))
 def test_the_verdict_does_not_change_when_every_reading_is_multiplied(readings, factor):
+    """Above the ohms that an electrode of 8 ft has in the wettest soil, 0.222."""
     one, many = (measured(readings=",".join(f"{ohm * each:.9f}" for ohm in readings)).answer for each in (1, factor))
     clear_of_the_limit = abs(one.values["spread_percent"] - 5) > 1e-3
     if clear_of_the_limit and one.values["verdict"] != "disturbed" != many.values["verdict"]:
@@ -269,7 +270,8 @@ def test_the_smallest_reading_still_reads_back_from_its_link(reading, outcome):
     assert result.outcome == outcome
     if outcome == "answer":
         again = measured_electrode.run(read(write(result).partition("?")[2]))
-        assert again.answer == result.answer and "0." in str(again.answer.headline)
+        assert again.answer == result.answer
+        assert again.answer.values["ohm_at_place"] == pytest.approx(float(reading), rel=1e-9)
 
 
 def test_the_picture_has_every_reading_at_its_distance():
@@ -277,3 +279,23 @@ def test_the_picture_has_every_reading_at_its_distance():
     (chart,) = result.answer.charts
     assert chart.kind == "straight"
     assert chart.lines[0].points == ((40, 20), (49.44, 20.5), (58, 21))
+
+
+@pytest.mark.parametrize(
+    ("ohm", "room"), [("20.5", True), ("23.8", True), ("23.81", False), ("25", False), ("25.01", True)]
+)
+def test_a_reading_so_near_25_ohm_that_a_meter_decides_says_so(ohm, room):
+    """23.8 times 1.05 is 24.99, 23.81 times 1.05 is over 25. Over 25 a second electrode is added anyway."""
+    detail = str(measured(readings=",".join([ohm] * 3)).answer.detail)
+    assert ("if the meter is 5 percent off" in detail) == (not room)
+
+
+@pytest.mark.parametrize(
+    ("ohm", "dimension", "verdict"),
+    [("0.221", "8", "too-low"), ("0.223", "8", "plateau"), ("0.89", "2", "plateau"), ("0.88", "2", "too-low")],
+)
+def test_fewer_ohms_than_any_soil_gives_mean_that_something_is_still_joined(ohm, dimension, verdict):
+    """A half ball of 8 ft in 3.4 ohm·m: 3.4 / (2 pi 2.4384) = 0.2219 ohm; of 2 ft 0.8877."""
+    answer = measured(dimension=dimension, readings=",".join([ohm] * 3)).answer
+    assert answer.values["verdict"] == verdict and (answer.values["ohm"] is None) == (verdict == "too-low")
+    assert ("still joined to it" in str(answer.detail)) == (verdict == "too-low")

@@ -325,3 +325,14 @@ def test_a_pass_by_what_poor_joints_are_allowed_is_warned_of(reading, told):
     result = judged(reading=reading)
     assert result.answer.values["verdict"] == "pass"
     assert ("what a poor joint is allowed" in spoken(result)) == told
+
+
+@pytest.mark.parametrize(
+    ("joints", "reading", "told"), [("2", "0.006", False), ("10", "0.006", True), ("10", "0.0055", False)]
+)
+def test_many_joints_do_not_hide_a_bad_one_without_a_word(joints, reading, told):
+    """4/0 copper, 100 ft: 4.9 milliohm of wire. Ten lugs may have 10 more, one lug 1: of 6 one may have 1.1."""
+    inputs = {"length": "100", "conductor": "4/0", "joint_kind": "wire", "reading": reading}
+    result = judged(FOUR, joints=joints, reverse_reading=reading, **inputs)
+    assert result.answer.values["verdict"] == "pass"
+    assert ("may have all that is over the wire" in spoken(result)) == told

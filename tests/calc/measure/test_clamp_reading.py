@@ -181,6 +181,19 @@ def test_what_stays_with_the_main_off_is_reported_and_nothing_is_opened(where):
         assert ("report it to the utility, and open nothing" in detail) == reported
 
 
+@pytest.mark.parametrize("where", ["feeder-together", "equipment-grounding-conductor"])
+def test_what_stays_with_its_own_device_off_is_told_as_live(where):
+    """Switched off is not dead where other circuits or sources put current on this metal."""
+    for off, live in (("5", True), ("3", True), ("0", False), (None, False)):
+        detail = str(told(where=where, off_ampere=off).answer.detail)
+        assert ("take this metal and its neutral for live" in detail) == live
+
+
+def test_a_part_that_stays_does_not_make_all_of_it_come_from_outside():
+    part, whole = (str(told(where="water-pipe-bond", off_ampere=off).answer.detail) for off in ("1", "5"))
+    assert "Part of it stays with the main off, from outside" in part and "so it comes from outside" in whole
+
+
 def test_a_little_that_stays_does_not_turn_the_eye_from_the_own_neutral():
     """20 mA of 2.6 A may be the meter: the larger part is of this building."""
     for off, first in (("0.02", "neutral-loss"), ("1.29", "neutral-loss"), ("1.3", "neighbor"), ("2.6", "neighbor")):

@@ -157,3 +157,36 @@ def test_a_reading_like_that_of_a_fault_has_the_power_shut_off_first(meter):
 def test_a_meter_that_shows_nothing_is_never_told_as_no_current():
     answer = livestock_equipotential_plane(edition="2017", **FLOOR, volt="0").answer
     assert "0 mA" not in f"{answer.headline} {answer.detail}" and "last digit" in str(answer.detail)
+
+
+def told(**inputs):
+    answer = livestock_equipotential_plane(edition="2023", **FLOOR, **inputs).answer
+    return f"{answer.headline} {answer.detail}"
+
+
+BUILT = {"plane": "steel", "bond_conductor": "8", "tied": "yes"}
+
+
+@pytest.mark.parametrize("volt", [None, "0.1V"])
+@pytest.mark.parametrize(
+    ("wrong", "part"),
+    [
+        ({"bond_conductor": "10"}, "“Bond of the plane”"),
+        ({"bond_kind": "stranded-copper"}, "“Bond of the plane”"),
+        ({"tied": "no"}, "“Metal above the floor”"),
+    ],
+)
+def test_a_part_that_is_wrong_is_named_beside_the_verdict(wrong, part, volt):
+    assert f"put right {part}" in told(**BUILT | wrong, volt=volt)
+    assert "in order" not in told(**BUILT | wrong, volt=volt)
+
+
+@pytest.mark.parametrize("volt", [None, "0.1V"])
+def test_a_plane_with_all_its_parts_is_told_as_in_order_as_entered(volt):
+    assert "The plane needed here is in order as entered, if its wire is solid copper" in told(**BUILT, volt=volt)
+
+
+@pytest.mark.parametrize("unknown", ["plane", "bond_conductor", "tied"])
+def test_what_nobody_looked_at_is_not_told_as_in_order(unknown):
+    entered = {name: value for name, value in BUILT.items() if name != unknown}
+    assert "in order" not in told(**entered) and "A plane is needed here" in told(**entered)

@@ -276,3 +276,9 @@ def test_figures_of_the_ring_that_nobody_saw_are_marked_where_they_stand(edition
 def test_a_fountain_names_its_own_rule_of_equipment_grounding(edition, section):
     notes = pool_bonding_plan(edition=edition, kind="fountain", parts="pump").working.notes
     assert f"({section})." in str(notes[0])
+
+
+def test_a_plan_without_parts_asks_for_them_and_one_with_parts_says_where_they_go():
+    empty, pump = (pool_bonding_plan(edition="2023", kind="fountain", parts=parts).answer for parts in (None, "pump"))
+    assert (str(empty.headline), str(empty.detail)) == ("No part was entered", "enter what is there")
+    assert "equipment grounding conductor" in str(pump.detail)

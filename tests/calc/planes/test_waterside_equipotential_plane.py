@@ -141,3 +141,51 @@ def test_how_a_plane_is_joined_is_told_only_where_one_is_asked():
     for metal, told in (("yes", True), ("no", False)):
         notes = waterside_equipotential_plane(edition="2020", **POND, metal=metal).working.notes
         assert any("exothermic" in str(words) for words in notes) is told
+
+
+def told(**inputs):
+    answer = waterside_equipotential_plane(edition="2023", **inputs).answer
+    return f"{answer.headline} {answer.detail}"
+
+
+BUILT = {**POND, "reach": "36in", "depth": "3in", "bond_conductor": "8"}
+
+
+@pytest.mark.parametrize(
+    ("wrong", "part"),
+    [
+        ({"reach": "35in"}, "“How far it reaches”"),
+        ({"depth": "3.01in"}, "“How deep it lies”"),
+        ({"bond_conductor": "10"}, "“Bond of the plane”"),
+        ({"bond_kind": "aluminum"}, "“Bond of the plane”"),
+        ({"distance": "4.99ft"}, "“Disconnect and the shoreline”"),
+        ({"metal": "no", "distance": "2ft"}, "“Disconnect and the shoreline”"),
+    ],
+)
+def test_a_part_that_is_wrong_is_named_beside_the_verdict(wrong, part):
+    assert f"put right {part}" in told(**BUILT | wrong) and "in order" not in told(**BUILT | wrong)
+
+
+@pytest.mark.parametrize("there", [BUILT, {**DOCK, "reach": "36in", "bond_conductor": "8"}])
+def test_a_plane_with_all_its_parts_is_told_as_in_order_as_entered(there):
+    assert told(**there).startswith("The plane needed here is in order as entered, if its wire is solid copper")
+
+
+@pytest.mark.parametrize("unknown", ["reach", "depth", "bond_conductor"])
+def test_what_nobody_looked_at_is_not_told_as_in_order(unknown):
+    assert told(**{name: value for name, value in BUILT.items() if name != unknown}).startswith("A plane is needed")
+
+
+@pytest.mark.parametrize(("depth", "plane"), [("3in", "in-order"), ("3.01in", "change")])
+def test_a_plane_that_lies_too_deep_is_not_in_order_itself(depth, plane):
+    assert decided("2023", **{**BUILT, "depth": depth})["plane"] == plane
+
+
+@pytest.mark.parametrize(
+    ("equipment", "words"), [("disconnect", "of floating or submerged equipment"), ("service", "On land it stands")]
+)
+def test_the_shoreline_says_whose_distance_it_is(equipment, words):
+    """682.11 is of service equipment on land, 682.14(B) of the disconnect of what floats or is submerged."""
+    rows = waterside_equipotential_plane(edition="2023", **{**BUILT, "equipment": equipment, "distance": "2ft"})
+    why = next(str(row.cells["why"]) for row in rows.answer.table.rows if "shoreline" in str(row.cells["part"]))
+    assert words in why and "at least 5 ft from the shoreline" in why

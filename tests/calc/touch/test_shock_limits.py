@@ -348,3 +348,27 @@ def test_no_rounding_makes_at_most_or_more_than_untrue():
     answer = shock(clears="yes", time="0.1s").answer
     assert "Up to 270 mA from one hand to both feet, wet" in str(answer.headline)
     assert "half get more than 150 mA" in str(answer.detail) and "Under 360 mA" in str(answer.detail)
+
+
+@pytest.mark.parametrize(("second", "told"), [("0.1s", "360"), ("0.5s", "100"), ("1s", "50"), ("3s", "40")])
+def test_no_current_is_told_as_borne_at_which_the_heart_may_fibrillate(second, told):
+    """The lower of 116 / sqrt(t), 366.8 mA at 0.1 s, and c1: 500 at 0.1 s, 100 at 0.5 s, 50 at 1 s, 40 at 3 s."""
+    detail = str(shock(voltage="10V", clears="yes", time=second).answer.detail)
+    assert f"Under {told} mA few hearts fibrillate" in detail
+
+
+@pytest.mark.parametrize(("second", "kills"), [("3s", False), ("3.1s", True), ("3600s", True)])
+def test_a_device_too_slow_for_any_limit_does_not_make_a_hold_harmless(second, kills):
+    """8 mA hold some people; after 3 s no limit holds, and the shock counts as lasting."""
+    assert ("it can kill" in str(shock(voltage="4V", clears="yes", time=second).answer.detail)) == kills
+
+
+def test_from_foot_to_foot_people_fall_and_from_a_hand_they_are_held():
+    feet, hand = (shock(voltage="20V", path=path, clears="yes", time="0.1s") for path in ("foot-foot", "hand-feet"))
+    assert "fall" in str(feet.answer.detail) and "let go" not in str(feet.answer.detail)
+    assert "Whoever falls" in words(feet) and "Whoever falls" not in words(hand)
+    assert str(hand.answer.detail).startswith("Most cannot let go")
+
+
+def test_children_are_not_told_to_let_go_easily():
+    assert "Less current holds a child" in str(shock(voltage="1V").answer.detail)

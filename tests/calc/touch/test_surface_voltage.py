@@ -302,3 +302,23 @@ def test_from_20_milliampere_it_says_that_breathing_may_stop(voltage, kills):
 @pytest.mark.parametrize("feet", ["wet", "bare", "shod"])
 def test_water_and_livestock_are_warned_of_whatever_the_feet(feet):
     assert any("livestock" in str(each) for each in ground(ELBOW, feet=feet).working.warnings)
+
+
+@pytest.mark.parametrize(
+    ("inputs", "volts", "amperes"),
+    [
+        ({}, "32 to 38 V on the ground", "Not zero. 1.2 A leak away"),
+        ({"lies": "level"}, "38 V on the ground", "Not zero. 1.2 A leak away"),
+        ({"soil": "clay", "resistivity": None}, "32 to 38 V", "3 A likely leak away, 0.73 to 35 A possible"),
+    ],
+)
+def test_the_answer_has_no_more_digits_than_soil_gives(inputs, volts, amperes):
+    """32.03 to 37.57 V of 120, never rounded toward less; 1.19 to 1.20 A; 2.96 A, 0.727 to 35.4 A."""
+    answer = ground(ELBOW | inputs).answer
+    assert str(answer.headline).startswith(volts) and amperes in str(answer.detail)
+
+
+def test_the_ground_is_never_told_as_higher_than_the_metal():
+    headline = str(ground(ELBOW, cover="2in", lies="level", voltage_to_ground="115V").answer.headline)
+    volt = float(headline.split(" V on the ground")[0])
+    assert values(ELBOW, cover="2in", lies="level", voltage_to_ground="115V")["volt_over_high"] <= volt + 0.5 <= 115.5
