@@ -86,8 +86,10 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, usual: float, wor
     working.warn(say("In water, and for livestock, far less can harm. No figure here is for them."))
     working.warn(
         say(
-            "The bond makes the parts alike. It does not take their voltage to earth away. What stays, at most: "
-            "{volt}.",
+            "With a bond of {ohm} ohm {between} stays between the parts. It does not take their voltage to earth away: "
+            "that is then up to {volt}.",
+            ohm=shown_number(parts.bond),
+            between=volt_of(bonded),
             volt=volt_words(max(bonded.volts[ONE_EARTH], bonded.volts[TWO_EARTH])),
         )
     )
@@ -101,6 +103,13 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, usual: float, wor
             )
         )
     if parts.leak is not None:
+        working.note(
+            say(
+                "The leak comes from {volt} V to neutral, and the neutral has {neutral} ohm to earth.",
+                volt=shown_number(parts.volt),
+                neutral=shown_number(parts.neutral_earth),
+            )
+        )
         working.note(
             say(
                 "Bonded, the leak brings {ampere}. Whether a device opens at that is for the ground-fault loop.",

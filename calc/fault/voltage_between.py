@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import Annotated
 
 from calc.answer import Answer
@@ -12,7 +11,6 @@ from calc.fault import between_fields as ask
 from calc.fault.between_circuit import Parts, Seen, seen
 from calc.fault.between_shown import (
     BETWEEN,
-    LEAST_MILLIAMPERE,
     ONE_EARTH,
     TWO_EARTH,
     bars_of,
@@ -21,14 +19,13 @@ from calc.fault.between_shown import (
     table_of,
     values_of,
     volt_of,
+    volt_words,
     worst_of,
 )
 from calc.fault.between_words import BODY, say_what_it_means, show_the_steps
-from calc.rounded import at_most
-from calc.touch.body import Currents
-from calc.touch.people import WET, told_in_short
+from calc.touch.people import told_at_a_glance
 from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.working import Working
 
 FIGURES = 4  # decimals of a volt that links carry
 NAME = say("Voltage between two parts")
@@ -109,12 +106,12 @@ def voltage_between(
     return Answer(
         name=NAME,
         headline=say(
-            "{apart} between them, {most} mA at most through a wet body; bonded {bonded}",
+            "{apart} between them, bonded {bonded}; up to {earth} to the earth",
             apart=volt_of(apart),
-            most=at_most(max(people[0][BETWEEN][WET].most, LEAST_MILLIAMPERE)),
             bonded=volt_of(bonded),
+            earth=volt_words(max(found.volts[pair] for found in (apart, bonded) for pair in (ONE_EARTH, TWO_EARTH))),
         ),
-        detail=_detail(parts, bonded, people[0][BETWEEN], working),
+        detail=_detail(bonded, worst, working),
         basis=BODY,
         said="-".join(f"{said_number(round(found.volts[BETWEEN], FIGURES))}V" for found in (apart, bonded)),
         values=values_of("apart", apart, ohms) | values_of("bonded", bonded, ohms) | body_values(*people),
@@ -123,23 +120,12 @@ def voltage_between(
     )
 
 
-def _detail(parts: Parts, bonded: Seen, people: Mapping[str, Currents], working: Working) -> Sentence:
-    words = {
-        "people": told_in_short(people, working),
-        "one": volt_of(bonded, ONE_EARTH),
-        "two": volt_of(bonded, TWO_EARTH),
-        "volt": shown_number(parts.volt),
-        "bond": shown_number(parts.bond),
-    }
-    if parts.leak is None:
-        return say(
-            "{people} With a bond of {bond} ohm part one stays at {one} and part two at {two} to remote earth.", **words
-        )
+def _detail(bonded: Seen, worst: float, working: Working) -> Sentence:
     return say(
-        "{people} With a bond of {bond} ohm part one stays at {one} and part two at {two} to remote earth. The leak "
-        "comes from {volt} V to neutral, and the neutral has {neutral} ohm to earth.",
-        neutral=shown_number(parts.neutral_earth),
-        **words,
+        "{people} Bonded, {one} and {two} stay to remote earth.",
+        people=told_at_a_glance(worst, False, working),
+        one=volt_of(bonded, ONE_EARTH),
+        two=volt_of(bonded, TWO_EARTH),
     )
 
 

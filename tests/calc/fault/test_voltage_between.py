@@ -256,17 +256,38 @@ def test_behind_a_weak_leak_a_body_takes_what_is_left_by_hand():
 
 @pytest.mark.parametrize(
     ("neutral_volt", "meaning"),
-    [("0.2", "hardly felt"), ("2.9", "it is felt"), ("4.49", "some cannot let go"), ("12", "it can kill")],
+    [("0.2", "Hardly felt"), ("2.9", "It is felt"), ("4.49", "Some cannot let go"), ("12", "It can kill")],
 )
 def test_a_small_voltage_is_told_with_what_it_does_to_a_body(neutral_volt, meaning):
     """Over 500 ohm: 0.4, 5.8, 9 and 24 mA, against 0.5 (felt), 6 (let go) and 20 mA (breathing)."""
     answer = between(STRAY, neutral_volt=neutral_volt, one_neutral_ohm="0.0001", two_earth_ohm="0.0001").answer
-    assert meaning in str(answer.detail) and "mA at most through a wet body" in str(answer.headline)
+    assert str(answer.detail).startswith(meaning) and "mA if wet" in str(answer.detail)
+
+
+def test_parts_that_are_alike_and_both_live_are_not_told_as_harmless():
+    """4 V through 500 ohm is 8 mA from either part to the earth, though nothing stands between the parts."""
+    both = dict(cause="utility", neutral_volt="4", one_neutral_ohm="0.1", two_neutral_ohm="0.1")
+    answer = between(both).answer
+    assert "up to 4 V to the earth" in str(answer.headline)
+    assert str(answer.detail).startswith("Some cannot let go: up to 8 mA if wet.")
+
+
+def test_a_poor_bond_is_told_with_what_it_leaves():
+    # 120 V over 12,000 ohm, into 10,000 and 1,000 ohm side by side: 0.01 / (1/12000 + 1/10000 + 1/1000) = 8.45 V.
+    poor = [str(words) for words in between(bond_ohm="1000").working.warnings]
+    sound = [str(words) for words in between().working.warnings]
+    assert any(words.startswith("With a bond of 1,000 ohm 8.4") for words in poor)
+    assert any(words.startswith("With a bond of 0.01 ohm less than 1 mV stays between the parts") for words in sound)
+
+
+def test_the_answer_is_read_at_a_glance():
+    for made in (between(), between(STRAY)):
+        assert len(f"{made.answer.headline} {made.answer.detail}".split()) <= 40
 
 
 def test_what_was_not_entered_is_named_in_the_answer():
-    assert "The leak comes from 120 V to neutral, and the neutral has 10 ohm" in str(between().answer.detail)
-    assert "bond of 0.01 ohm" in str(between(STRAY).answer.detail)
+    assert "The leak comes from 120 V to neutral, and the neutral has 10 ohm" in str(between().working.notes[0])
+    assert any("bond of 0.01 ohm" in str(words) for words in between(STRAY).working.warnings)
     assert between(voltage="277").answer.values["milliampere_worst"] > values()["milliampere_worst"]
 
 
