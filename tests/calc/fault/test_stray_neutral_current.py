@@ -98,7 +98,13 @@ def test_the_gap_of_an_opened_bond_has_the_whole_voltage_with_the_neutral_broken
     sound = stray_neutral_current(**BASE).answer.values
     assert sound["gap_volt"] == pytest.approx(120 * abs(0.031 + 0.0048j) / abs(6.031 + 0.0048j), rel=0.003)
     assert sound["break_volt"] == 0
-    assert "at 120 V" in told(**BASE, where="shared-water-main", pipe=0.01, neutral_open="yes")
+    assert "Opened live, 120 V" in told(**BASE, where="shared-water-main", pipe=0.01, neutral_open="yes")
+
+
+def test_a_water_main_that_carries_a_broken_neutral_is_never_opened_and_one_beside_a_sound_neutral_is_bridged_first():
+    broken, sound = (told(**BASE, where="shared-water-main", pipe=0.2, neutral_open=each) for each in ("yes", "no"))
+    assert "Do not open the water main" in broken and "pipe is cut" not in broken
+    assert "bridge the gap before the pipe is cut" in sound and "Do not open" not in sound
 
 
 def test_a_load_beyond_its_neutral_is_remarked_and_an_ordinary_one_is_not():
