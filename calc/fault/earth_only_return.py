@@ -150,9 +150,7 @@ ASSUMPTIONS = (
 )
 
 
-def _detail(
-    verdict: str, device: float, found: tuple[float, float], at: tuple[float, float, float]
-) -> Sentence:
+def _detail(verdict: str, device: float, found: tuple[float, float], at: tuple[float, float, float]) -> Sentence:
     """Give what becomes of device and metal, found as ampere and volt, and the volts and ohms that it is for."""
     (ampere, metal), (volt, electrode, source) = found, at
     words = {"ampere": shown(ampere), "rating": shown_number(device), "volt": shown(metal)}
@@ -161,9 +159,7 @@ def _detail(
         **words,
     )
     if verdict == DOES_NOT_OPEN:
-        told = say(
-            "A {rating} A device may carry {ampere} A for good. The metal stays at {volt} V to earth", **words
-        )
+        told = say("A {rating} A device may carry {ampere} A for good. The metal stays at {volt} V to earth", **words)
     return say(
         "{told}. Taken: {driving} V, {electrode} ohm at the metal, {source} ohm at the source.",
         told=told,

@@ -63,7 +63,8 @@ def wires(out: tuple[str, str], back: tuple[str, str] | None, steel: bool) -> Se
     >>> str(wires(("12", "copper"), ("12", "copper"), steel=False))
     '12 AWG copper both ways'
     """
-    shown = [say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal]) for size, metal in (out, back or out)]
+    both = (out, back or out)
+    shown = [say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal]) for size, metal in both]
     if back is None:
         return say("{out} out, the raceway back", out=shown[0])
     if steel:

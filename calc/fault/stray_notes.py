@@ -10,7 +10,7 @@ NO_SECOND_BOND = "grounding/no_neutral_bond_on_load_side"
 
 
 def say_what_to_do(broken: bool, houses: bool, stray: Stray, working: Working) -> None:
-    """Warn of what stands across a gap, and note the order of work. While a broken neutral stands, nothing is opened."""
+    """Warn of what stands across a gap, and note the order of work; nothing is opened beside a broken neutral."""
     if broken:
         _neutral_first(houses, stray, working)
     elif houses:

@@ -118,7 +118,7 @@ def takes_the_only_path_away(check: Check) -> bool:
 
 
 def loads_nothing_past_the_clamp(check: Check) -> bool:
-    """Tell whether a load is switched to see a second joint, and not said where: one ahead of the clamp shows nothing."""
+    """Tell whether a load is switched and not said where: ahead of the clamp it shows no second joint."""
     told = re.search(r"Switch a (?:120 V )?load of \d+ A or more(?P<where>.*?)on and off", check.measure)
     return bool(told) and not re.search(r"past|through|far end", told["where"])
 
