@@ -107,6 +107,14 @@ def test_a_water_main_that_carries_a_broken_neutral_is_never_opened_and_one_besi
     assert "bridge the gap before the pipe is cut" in sound and "Do not open" not in sound
 
 
+def test_a_voltage_too_small_to_show_is_never_told_as_nothing():
+    """0.1 A through the share of a few hundred microohm is microvolts; 30 A through 60 ft of 3 AWG is a third of one."""
+    small = dict(edition="2023", load=0.1, neutral="3/0", length=1, grounding_conductor="6")
+    ordinary = dict(edition="2023", load=30, neutral="3", length=60, grounding_conductor="8")
+    assert "with under 0.001 V on the metal" in told(**small)
+    assert "with 0.339 V on the metal" in told(**ordinary)
+
+
 def test_a_load_beyond_its_neutral_is_remarked_and_an_ordinary_one_is_not():
     """14 AWG copper carries 20 A at 75 °C, 4 AWG 85 A (Table 310.16)."""
     assert "1,000 A is more than 14 AWG copper carries, 20 A" in told(**(BASE | dict(load=1000, neutral="14")))
