@@ -127,8 +127,8 @@ def earth_only_return(
     state_the_model(working, ASSUMPTIONS)
     return Answer(
         name=NAME,
-        headline=_headline(verdict, ampere),
-        detail=_detail(verdict, device, metal, (voltage_to_ground, electrode_ohm, source_ohm)),
+        headline=say("Does not open") if verdict == DOES_NOT_OPEN else say("Do not count on it"),
+        detail=_detail(verdict, device, (ampere, metal), (voltage_to_ground, electrode_ohm, source_ohm)),
         basis=NEVER_THE_PATH,
         said=f"{verdict}-{said_number(ampere)}-ampere",
         values={
@@ -150,21 +150,16 @@ ASSUMPTIONS = (
 )
 
 
-def _headline(verdict: str, ampere: float) -> Sentence:
-    if verdict == DOES_NOT_OPEN:
-        return say("{ampere} A: it does not open", ampere=shown(ampere))
-    return say("{ampere} A: do not count on it", ampere=shown(ampere))
-
-
-def _detail(verdict: str, device: float, metal: float, at: tuple[float, float, float]) -> Sentence:
-    """Give what becomes of device and metal, and the volts and ohms that it is for."""
-    volt, electrode, source = at
-    words = {"rating": shown_number(device), "volt": shown(metal)}
+def _detail(verdict: str, device: float, found: tuple[float, float], at: tuple[float, float, float]) -> Sentence:
+    """Give what becomes of device and metal, found as ampere and volt, and the volts and ohms that it is for."""
+    (ampere, metal), (volt, electrode, source) = found, at
+    words = {"ampere": shown(ampere), "rating": shown_number(device), "volt": shown(metal)}
     told = say(
-        "More than {rating} A flows, and nothing assures that it opens. Until then {volt} V is on the metal", **words
+        "Nothing assures that {ampere} A opens a {rating} A device. Until then the metal is at {volt} V to earth",
+        **words,
     )
     if verdict == DOES_NOT_OPEN:
-        told = say("A {rating} A device may carry that for good. The metal stays at {volt} V to earth", **words)
+        told = say("A {rating} A device may carry {ampere} A for good. The metal stays at {volt} V to earth", **words)
     return say(
         "{told}. Taken: {driving} V, {electrode} ohm at the metal, {source} ohm at the source.",
         told=told,

@@ -6,7 +6,6 @@ import math
 from typing import Annotated
 
 from calc.answer import Answer, Row, Table
-from calc.conductors.size import shown_size
 from calc.declare import Mend, calculator, needed
 from calc.fault import device_fields as devices
 from calc.fault import loop_fields as ask
@@ -21,9 +20,8 @@ from calc.fault.loop import Loop, loop_of, loop_results
 from calc.fault.loop_conditions import Device, conditions, least_available, through_an_arc
 from calc.fault.loop_notes import assumptions, note_the_loop
 from calc.fault.ranges import Ranged, ranged
-from calc.fault.return_path import driving_voltage
+from calc.fault.return_path import driving_voltage, wires
 from calc.rounded import THREE, at_least, at_most
-from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number, three_figures
 
@@ -183,22 +181,15 @@ def _detail(short: Sentence, loop: Loop, found: Ranged, told: list[Sentence]) ->
     """Give how long it takes, the currents with the wires they are for, the voltage, and when it is another case."""
     current = found.results["ampere"]
     flowing = say(
-        "{low} A at least, {high} A at most, out on {out}, back on {back}",
+        "{low} to {high} A, {wires}",
         low=at_least(current.low, THREE),
         high=at_most(current.high, THREE),
-        out=_wire_words(loop.out),
-        back=_wire_words(loop.back) if loop.back else say("the raceway"),
+        wires=wires(loop.out, loop.back, loop.raceway is not None),
     )
     if not loop.source_ohm:
         flowing = say("With an unlimited source {flowing}", flowing=flowing)
-    touch = say(
-        "Up to {touch} V from the metal to the panel meanwhile", touch=at_most(found.results["touch"].high, THREE)
-    )
+    touch = say("Up to {touch} V from metal to panel", touch=at_most(found.results["touch"].high, THREE))
     return say("{parts}.", parts=". ".join(map(str, [short, flowing, touch, *told])))
-
-
-def _wire_words(wire: tuple[str, str]) -> Sentence:
-    return say("{size} {metal}", size=shown_size(wire[0]), metal=METAL_WORDS[wire[1]])
 
 
 def _record(loop: Loop, found: Ranged, working: Working) -> None:

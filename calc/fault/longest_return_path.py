@@ -8,8 +8,9 @@ import calc.fault.return_path_fields as ask
 from calc.declare import Answer, calculator
 from calc.fault.caution import state_the_model
 from calc.fault.likely_slip import remark_on_device
-from calc.fault.longest_words import detail_of, headline_of, others_of, through, within
-from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked
+from calc.fault.longest_words import detail_of, headline_of, others_of, within
+from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked, wires
+from calc.rounded import THREE, at_least
 from calc.words import say
 from calc.working import Working, shown_number, three_figures
 
@@ -116,6 +117,13 @@ def longest_return_path(
             thousand=1000,
         )
         found[way.which] = feet(length_of_way)
+    working.note(
+        say(
+            "Likely {likely} ft, at the very best {high} ft. Plan with the shortest.",
+            likely=at_least(found["likely"], THREE),
+            high=at_least(found["high"], THREE),
+        )
+    )
     losses = ranked(ways, volt, arc, source, ampere)
     if losses:
         working.note(
@@ -125,15 +133,15 @@ def longest_return_path(
             )
         )
     back = (return_conductor, metal) if wiring in ask.WIRE_IN else None
-    wires = through((conductor, conductor_metal), back)
+    shown_wires, at = wires((conductor, conductor_metal), back, steel=False), (volt, arc, ampere)
     others = others_of(ways[0], volt, arc, available, ampere, working)
     remark_on_device(device, conductor, conductor_metal, working)
     _warn(found, length, multiple, wiring, working)
     state_the_model(working, _assumptions(wiring, arc, available))
     return Answer(
         name=say("Longest way back"),
-        headline=headline_of(found, available),
-        detail=detail_of(found, length, others, ways[0], (volt, arc, ampere), wires),
+        headline=headline_of(found, length, available, ways[0], at),
+        detail=detail_of(found, length, available, others, ampere, shown_wires),
         basis=PRACTICE,
         said=f"{found['low']}ft-{found['likely']}ft-{found['high']}ft",
         values={

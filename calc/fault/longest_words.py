@@ -5,10 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import calc.fault.return_path_fields as ask
-from calc.conductors.size import shown_size
 from calc.fault.return_path import Path, feet
 from calc.rounded import THREE, at_least, at_most
-from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -39,7 +37,57 @@ def others_of(
     )
 
 
-def headline_of(found: dict[str, int], available: float | None) -> Sentence:
+def headline_of(
+    found: dict[str, int], length: float | None, available: float | None, way: Path, at: tuple[float, float, float]
+) -> Sentence:
+    """Give whether the run to judge, ft, brings the current, else the shortest length; `at`: volt, arc, ampere."""
+    volt, arc, ampere = at
+    judged = within(found, length)
+    words = {"feet": shown_number(length or 0), "ampere": shown_number(ampere)}
+    if judged == "not-asked":
+        return _shortest(found, available)
+    if judged == "no":
+        return say("Your {feet} ft run is too long for {ampere} A", **words)
+    if judged == "not-sure":
+        return say("Your {feet} ft run may not bring {ampere} A", **words)
+    if available is not None:
+        return say("Your {feet} ft run brings {ampere} A", **words)
+    needed = way.available(volt, arc, ampere, length)
+    if needed is None:
+        return say("Your {feet} ft run brings {ampere} A with an unlimited source only", **words)
+    return say(
+        "Your {feet} ft run brings {ampere} A where {needed} A or more is available",
+        needed=at_most(needed, THREE),
+        **words,
+    )
+
+
+def detail_of(
+    found: dict[str, int], length: float | None, available: float | None, others: Others, ampere: float, wire: Sentence
+) -> Sentence:
+    """Give what a real source and an arc leave of the shortest length, and the current and wires that it is for."""
+    told = [] if length is None else [_shortest(found, available)]
+    if length is None and others.with_source is not None and found["low"]:
+        told.append(
+            say(
+                "With {ampere} A available {feet} ft",
+                ampere=shown_number(others.source_ampere),
+                feet=at_least(others.with_source, THREE),
+            )
+        )
+    if others.with_arc is not None and found["low"]:
+        told.append(
+            say(
+                "Through an arc, by trade practice {volt} V, {feet} ft",
+                volt=shown_number(others.arc_volt),
+                feet=at_least(others.with_arc, THREE),
+            )
+        )
+    told.append(say("{ampere} A, {wire}", ampere=shown_number(ampere), wire=wire))
+    return say("{told}.", told=". ".join(map(str, told)))
+
+
+def _shortest(found: dict[str, int], available: float | None) -> Sentence:
     """Give the shortest length, and for which source it is where none was entered."""
     if not found["high"]:
         return say("Not at any length")
@@ -49,51 +97,6 @@ def headline_of(found: dict[str, int], available: float | None) -> Sentence:
     if available is None:
         return say("Up to {feet} ft with an unlimited source", feet=shown)
     return say("Up to {feet} ft", feet=shown)
-
-
-def detail_of(
-    found: dict[str, int], length: float | None, others: Others, way: Path, at: tuple, wire: Sentence
-) -> Sentence:
-    """Give what a real source and an arc leave of the shortest length, and the other two lengths."""
-    volt, arc, ampere = at
-    told = []
-    if others.with_source is not None and found["low"]:
-        told.append(
-            say(
-                "With {ampere} A available {feet} ft",
-                ampere=shown_number(others.source_ampere),
-                feet=at_least(others.with_source, THREE),
-            )
-        )
-        needed = way.available(volt, arc, ampere, length) if within(found, length) == "yes" else None
-        if needed:
-            told.append(say("Your run needs {ampere} A available", ampere=at_most(needed, THREE)))
-    if others.with_arc is not None and found["low"]:
-        told.append(
-            say(
-                "Through an arc, by trade practice {volt} V, {feet} ft",
-                volt=shown_number(others.arc_volt),
-                feet=at_least(others.with_arc, THREE),
-            )
-        )
-    told.append(
-        say(
-            "Likely {likely} ft, at the very best {high} ft, for {ampere} A through {size}",
-            likely=at_least(found["likely"], THREE),
-            high=at_least(found["high"], THREE),
-            ampere=shown_number(ampere),
-            size=wire,
-        )
-    )
-    return say("{told}.", told=". ".join(map(str, told)))
-
-
-def through(out: tuple[str, str], back: tuple[str | None, str] | None) -> Sentence:
-    """Give the wires in words: size and metal of the hot conductor and of the way back, None for the raceway."""
-    hot = say("{size} {metal}", size=shown_size(out[0]), metal=METAL_WORDS[out[1]])
-    if back is None:
-        return say("{hot} and back on the raceway", hot=hot)
-    return say("{hot} and back on {size} {metal}", hot=hot, size=shown_size(back[0]), metal=METAL_WORDS[back[1]])
 
 
 def within(found: dict[str, int], length: float | None) -> str:

@@ -69,7 +69,7 @@ def conditions(needed: float | None, seen: Opening, arcing: ThroughAnArc | None)
         told.append(say("Only an unlimited source gives that much"))
     elif needed is not None:
         told.append(
-            say("True where {needed} A or more is available at the start of the run", needed=shown_number(needed))
+            say("True where {needed} A or more is available", needed=shown_number(needed))
         )
     if arcing and (arcing.seen.verdict, arcing.seen.slowest_second) != (seen.verdict, seen.slowest_second):
         told.append(

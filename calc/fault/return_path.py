@@ -6,11 +6,13 @@ import math
 from dataclasses import dataclass, replace
 
 from calc.conductors.impedance import impedance
+from calc.conductors.size import shown_size
 from calc.declare import Mend, NotCovered, needed
 from calc.fault.apart import impedance_apart
 from calc.fault.return_path_fields import APART, NOT_GIVEN, UNGROUNDED, WIRE_IN
 from calc.raceways.entry_bonding import voltage_of_entry
 from calc.raceways.return_impedance import return_parts
+from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -53,6 +55,23 @@ class Path:
         """Give the current, A, that must be available where the run begins for `ampere` to flow, None if never."""
         left = (volt * self.voltage_share - arc) / ampere - length * abs(self.ohm_per_foot)
         return volt / left if left > 0 else None
+
+
+def wires(out: tuple[str, str], back: tuple[str, str] | None, steel: bool) -> Sentence:
+    """Give the wires a current is for, each a size and a metal, and the raceway where it counts.
+
+    >>> str(wires(("12", "copper"), ("12", "copper"), steel=False))
+    '12 AWG copper both ways'
+    """
+    both = (out, back or out)
+    shown = [say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal]) for size, metal in both]
+    if back is None:
+        return say("{out} out, the raceway back", out=shown[0])
+    if steel:
+        return say("{out} out, {back} and the raceway back", out=shown[0], back=shown[1])
+    if back == out:
+        return say("{out} both ways", out=shown[0])
+    return say("{out} out, {back} back", out=shown[0], back=shown[1])
 
 
 def driving_voltage(system: str, voltage_to_ground: float | None, working: Working) -> float:

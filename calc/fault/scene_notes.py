@@ -5,6 +5,8 @@ from __future__ import annotations
 from calc.fault.network import Solution
 from calc.fault.scene_opening import Seen, shown
 from calc.fault.scene_words import BRANCH_WORDS, PART_IN_SENTENCE
+from calc.touch.lasting_current import lasting_verdict
+from calc.touch.people import MEANING_WORDS
 from calc.words import say
 from calc.working import Working
 
@@ -53,7 +55,13 @@ def say_what_happens(
         )
     if touched != "none":
         milliampere = 1000 * abs(solved.currents["person"])
-        working.warn(say("{milliampere} mA through the person.", milliampere=shown(milliampere)))
+        working.warn(
+            say(
+                "{milliampere} mA through the person: {meaning}.",
+                milliampere=shown(milliampere),
+                meaning=MEANING_WORDS[lasting_verdict(milliampere, working)],
+            )
+        )
     if fault == "none":
         _warn_of_stray_current(solved, working)
     else:

@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.answer import Answer, Row, Table
 from calc.conductors.impedance import impedance
 from calc.declare import Choice, NotCovered, calculator
+from calc.fault.between_shown import LEAST_VOLT
 from calc.fault.caution import state_the_model
 from calc.fault.likely_slip import remark_on_load
 from calc.fault.return_path import CONDUCTIVITY_RULE, REACTANCE_RULE, RESISTANCE_RULE
@@ -172,7 +173,8 @@ def _headline(broken: bool, ampere: float) -> Sentence:
 
 
 def _detail(broken: bool, stray: Stray) -> Sentence:
-    words = {"load": three_figures(stray.currents["load"]), "volt": three_figures(stray.metal)}
+    volt = three_figures(stray.metal) if stray.metal >= LEAST_VOLT else say("under {least}", least=LEAST_VOLT)
+    words = {"load": three_figures(stray.currents["load"]), "volt": volt}
     if not broken:
         return say("of {load} A, with {volt} V on the metal", **words)
     return say(

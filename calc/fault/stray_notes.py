@@ -10,10 +10,10 @@ NO_SECOND_BOND = "grounding/no_neutral_bond_on_load_side"
 
 
 def say_what_to_do(broken: bool, houses: bool, stray: Stray, working: Working) -> None:
-    """Warn of what stands across a gap, and note the order of work."""
+    """Warn of what stands across a gap, and note the order of work; nothing is opened beside a broken neutral."""
     if broken:
         _neutral_first(houses, stray, working)
-    if houses:
+    elif houses:
         working.warn(
             say(
                 "Whoever opens this water main may stand between its two ends, at {gap} V, and {volt} V where the "
@@ -22,7 +22,7 @@ def say_what_to_do(broken: bool, houses: bool, stray: Stray, working: Working) -
                 volt=VOLT,
             )
         )
-    else:
+    if not houses:
         _second_bond_last(broken, stray, working)
     working.note(
         say(

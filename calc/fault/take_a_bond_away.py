@@ -21,7 +21,7 @@ from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
 OTHERS = ("service", "panel", "machine")
-LEAST_NAMED = 0.01  # A; less than this is told as such, not as none
+LEAST_NAMED = 0.01  # A or V; less than this is told as such, not as none
 INSIDE = ("dirt-", "source-a", "source-b")  # branches of the model that the drawing does not show
 
 
@@ -139,7 +139,8 @@ def _headline(fault: str, seen: Seen | None, legs: Legs | None) -> Sentence:
 def _detail(fault, ampere, volts, highest, seen: Seen | None, legs: Legs | None, touch: tuple[str, float]) -> Sentence:
     """Give the current, the worst metal, how long the breaker may take, and who or what else shares in it."""
     touched, ohm = touch
-    metal = say("highest: {volt} V to earth on {part}", volt=shown(volts[highest]), part=PART_IN_SENTENCE[highest])
+    volt = shown(volts[highest]) if volts[highest] >= LEAST_NAMED else say("under {least}", least=LEAST_NAMED)
+    metal = say("highest: {volt} V to earth on {part}", volt=volt, part=PART_IN_SENTENCE[highest])
     parts = [say("On metal, {metal}", metal=metal)]
     if fault != "none":
         flowing = say("{ampere} A of fault current", ampere=shown(ampere))

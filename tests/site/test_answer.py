@@ -38,8 +38,8 @@ def test_a_calculator_that_an_answer_names_is_a_link(slug, inputs, named):
 
 def test_a_number_in_an_answer_stays_with_its_unit():
     html = html_of("earth-only-return", device="20", voltage_to_ground="277", electrode_ohm="6")
-    assert '<span class="whole">46.2 A</span>: do not count on it' in html
-    assert '<span class="whole">277 V</span> is on the metal' in html
+    assert 'Nothing assures that <span class="whole">46.2 A</span> opens' in html
+    assert 'the metal is at <span class="whole">277 V</span>' in html
 
 
 @pytest.mark.parametrize("slug", list(CALCULATORS))

@@ -101,6 +101,40 @@ def takes_a_joint_out_of_a_broken_neutral(check: Check) -> bool:
     return bool(taken) and not re.search(r"neutral (?:is|and \w+(?: \w+)? are) whole|keep", check.make_right, re.I)
 
 
+def takes_the_only_path_away(check: Check) -> bool:
+    """Tell whether a second joint is taken out before anyone has seen that metal has another way back."""
+    taken = re.search(
+        r"\b(?:take|remove)\b[^.;:]*\b(?:screw|strap|second joint|extra (?:joint|one)|neutral bond|second one)\b",
+        check.make_right,
+        re.I,
+    )
+    way = re.search(
+        r"(?:path|metal way|grounding wire) are whole|grounding path comes|grounding conductor is there|put the bond back"
+        r"|\b(?:run|land) (?:an? |the )?(?:new |four-wire |equipment |fourth )[^.]*",
+        check.make_right,
+        re.I,
+    )
+    return bool(taken) and not way
+
+
+def loads_nothing_past_the_clamp(check: Check) -> bool:
+    """Tell whether a load is switched and not said where: ahead of the clamp it shows no second joint."""
+    told = re.search(r"Switch a (?:120 V )?load of \d+ A or more(?P<where>.*?)on and off", check.measure)
+    return bool(told) and not re.search(r"past|through|far end", told["where"])
+
+
+def reads_dead_before_live(check: Check) -> bool:
+    """Tell whether what is opened dead stands before the live reading that may forbid to open it."""
+    dead, live = (check.measure.find(word) for word in ("low-ohm meter", "clamp meter on the bond"))
+    return -1 < dead < live
+
+
+def asks_before_it_sends_away(check: Check) -> bool:
+    """Tell whether a check that begins with a shock asks questions first."""
+    told = check.look_for.lower()
+    return "felt a shock" in told and not -1 < told.find("everyone away") < told.find("ask")
+
+
 @pytest.mark.parametrize(
     "dangerous",
     [
@@ -110,6 +144,10 @@ def takes_a_joint_out_of_a_broken_neutral(check: Check) -> bool:
         reads_on_without_a_stop,
         passes_at_about_nothing,
         takes_a_joint_out_of_a_broken_neutral,
+        takes_the_only_path_away,
+        loads_nothing_past_the_clamp,
+        reads_dead_before_live,
+        asks_before_it_sends_away,
     ],
 )
 def test_no_check_sends_anybody_into_danger(dangerous):

@@ -57,7 +57,7 @@ def test_no_answer_ever_says_that_the_device_opens():
     for ohm in ("0.01", "0.1", "1", "10"):
         answer = earth(electrode_ohm=ohm, device="15").answer
         assert answer.values["verdict"] in ("does-not-open", "not-assured")
-        assert "it opens" not in str(answer.headline)
+        assert str(answer.headline) in ("Does not open", "Do not count on it")
 
 
 def test_100_ampere_at_120_volt_need_a_loop_of_1_2_ohm():
@@ -160,4 +160,4 @@ def test_the_smallest_resistance_still_reads_back_from_its_link(source, outcome)
 
 
 def test_a_current_of_microamperes_is_shown_as_a_number():
-    assert str(earth(voltage_to_ground="1", electrode_ohm="1000000").answer.headline).startswith("0.000001 A")
+    assert "may carry 0.000001 A for good" in str(earth(voltage_to_ground="1", electrode_ohm="1000000").answer.detail)

@@ -123,7 +123,26 @@ def test_eighty_eight_ampere_on_20_ampere_are_two_minutes_in_both():
 
 def test_at_least_is_never_rounded_up_and_at_most_never_down():
     """114 V / |0.4 + 0.0108j| is 284.896 A; 120 V / |0.33537 + 0.0108j| is 357.63 A."""
-    assert "284 A at least, 358 A at most" in detail() and ground_fault_loop(**BASE).said == "likely-284A-60V"
+    assert "284 to 358 A" in detail() and ground_fault_loop(**BASE).said == "likely-284A-60V"
+
+
+def test_an_ordinary_answer_is_read_at_a_glance_and_its_verdict_comes_first():
+    ordinary = str(ground_fault_loop(**BASE, available=2000).answer.in_one_line)
+    assert ordinary.startswith("Probably opens") and len(ordinary.split()) <= 30
+
+
+@pytest.mark.parametrize(
+    ("inputs", "wires"),
+    [
+        (dict(), "12 AWG copper both ways"),
+        (dict(return_conductor="14"), "12 AWG copper out, 14 AWG copper back"),
+        (dict(metal="aluminum"), "12 AWG copper out, 12 AWG aluminum back"),
+        (dict(wiring="raceway"), "12 AWG copper out, the raceway back"),
+        (dict(wiring="both"), "12 AWG copper out, 12 AWG copper and the raceway back"),
+    ],
+)
+def test_every_way_back_that_counts_is_named_beside_the_current(inputs, wires):
+    assert f"A, {wires}." in detail(raceway="electrical-metallic-tubing", trade_size="1/2", **inputs)
 
 
 def test_the_least_current_has_every_range_at_its_worst_whatever_the_angle_of_the_source():
@@ -202,7 +221,7 @@ def test_a_device_far_too_large_for_its_wire_is_remarked_and_a_motor_circuit_is_
 
 def test_the_voltage_is_called_to_the_panel_and_the_earth_is_told_apart():
     result = ground_fault_loop(**BASE)
-    assert "Up to 60 V from the metal to the panel" in str(result.answer.detail)
+    assert "Up to 60 V from metal to panel" in str(result.answer.detail)
     assert any("To the earth it is more" in str(words) for words in result.working.notes)
 
 

@@ -152,9 +152,34 @@ def test_without_a_source_or_an_arc_entered_the_answer_shows_what_they_take():
 
 def test_a_run_to_judge_is_told_how_much_must_be_available():
     """250 ft of 4.0015 ohm in 1000 ft is 1.0004 ohm of the 1.14 ohm for 100 A; 120 V over the rest is 860 A."""
-    assert "Your run needs 860 A available" in str(run(length=250).answer.detail)
+    assert str(run(length=250).answer.headline) == "Your 250 ft run brings 100 A where 860 A or more is available"
     assert run(length=250, available=860).answer.values["within"] == "yes"
     assert run(length=250, available=850).answer.values["within"] == "not-sure"
+
+
+@pytest.mark.parametrize(
+    ("inputs", "headline"),
+    [
+        (dict(length=250, available=1000), "Your 250 ft run brings 100 A"),
+        (dict(length=254, available=1000), "Your 254 ft run brings 100 A"),
+        (dict(length=255, available=1000), "Your 255 ft run may not bring 100 A"),
+        (dict(length=299), "Your 299 ft run may not bring 100 A"),
+        (dict(length=1000), "Your 1,000 ft run is too long for 100 A"),
+        (dict(length=10, available=90), "Your 10 ft run is too long for 100 A"),
+        (dict(), "Up to 284 ft with an unlimited source"),
+    ],
+)
+def test_a_run_to_judge_has_its_verdict_first(inputs, headline):
+    """1.14 ohm less 0.12 of the source is 1.02 ohm, 254.9 ft of 4.0015 ohm in 1000 ft; 90 A never become 100."""
+    answer = run(**inputs).answer
+    assert str(answer.headline) == headline
+    assert ("Up to" in str(answer.detail)) is ("length" in inputs and inputs.get("available") != 90)
+
+
+def test_a_longer_length_than_the_shortest_stands_in_the_notes_only():
+    answer = str(run().answer.in_one_line)
+    assert "326" not in answer and "357" not in answer
+    assert "Likely 326 ft, at the very best 357 ft. Plan with the shortest." in notes()
 
 
 def test_a_way_back_apart_from_its_circuit_has_a_shorter_run_the_farther_the_shorter():

@@ -98,7 +98,21 @@ def test_the_gap_of_an_opened_bond_has_the_whole_voltage_with_the_neutral_broken
     sound = stray_neutral_current(**BASE).answer.values
     assert sound["gap_volt"] == pytest.approx(120 * abs(0.031 + 0.0048j) / abs(6.031 + 0.0048j), rel=0.003)
     assert sound["break_volt"] == 0
-    assert "at 120 V" in told(**BASE, where="shared-water-main", pipe=0.01, neutral_open="yes")
+    assert "Opened live, 120 V" in told(**BASE, where="shared-water-main", pipe=0.01, neutral_open="yes")
+
+
+def test_a_water_main_that_carries_a_broken_neutral_is_never_opened_and_one_beside_a_sound_neutral_is_bridged_first():
+    broken, sound = (told(**BASE, where="shared-water-main", pipe=0.2, neutral_open=each) for each in ("yes", "no"))
+    assert "Do not open the water main" in broken and "pipe is cut" not in broken
+    assert "bridge the gap before the pipe is cut" in sound and "Do not open" not in sound
+
+
+def test_a_voltage_too_small_to_show_is_never_told_as_nothing():
+    """0.1 A through the share of a few hundred microohm is microvolts; 30 A through 60 ft of 3 AWG is a third of one."""
+    small = dict(edition="2023", load=0.1, neutral="3/0", length=1, grounding_conductor="6")
+    ordinary = dict(edition="2023", load=30, neutral="3", length=60, grounding_conductor="8")
+    assert "with under 0.001 V on the metal" in told(**small)
+    assert "with 0.339 V on the metal" in told(**ordinary)
 
 
 def test_a_load_beyond_its_neutral_is_remarked_and_an_ordinary_one_is_not():

@@ -112,7 +112,19 @@ def test_without_the_main_bonding_jumper_all_metal_takes_the_source_voltage_and_
 def test_a_rod_instead_of_the_grounding_path_opens_nothing_and_the_person_is_told():
     inputs = dict(missing="branch-return", added="machine-electrode", touched="machine")
     assert values(**inputs)["verdict"] == "does-not-open"
-    assert "92.4 mA through the person" in warnings(**inputs)
+    assert "92.4 mA through the person: it can kill" in warnings(**inputs)
+
+
+def test_metal_that_rises_by_less_than_is_shown_is_never_told_at_nothing():
+    """With the feeder neutral open nothing joins the loads to metal; only the neutral ahead of the service lifts it."""
+    lost = str(watched(fault="none", missing="feeder-neutral", loads="on").answer.detail)
+    assert "under 0.01 V to earth" in lost and " 0 V" not in lost
+
+
+def test_a_current_through_a_person_is_told_with_what_it_does():
+    """119 V over 1000 ohm against 0.131 V over 1000 ohm: 0.13 mA is under the 0.5 mA that people feel."""
+    assert "119 mA through the person: it can kill" in warnings(missing="branch-return", touched="machine")
+    assert "mA through the person: it is hardly felt" in warnings(fault="none", loads="on", touched="machine")
 
 
 def test_a_second_neutral_bond_puts_neutral_current_on_metal_without_any_fault():
