@@ -158,8 +158,8 @@ def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, working: 
 
 def _in_tray(sized: Sized, working: Working) -> Sized:
     size = size_in_tray(sized.size, working)
-    smaller = sized.unless_increased and size_in_tray(sized.unless_increased, Working(working.edition))
-    return Sized(size, smaller if smaller != size else None)
+    smaller = [each and size_in_tray(each, Working(working.edition)) for each in sized[1:]]
+    return Sized(size, *(each if each != size else None for each in smaller))
 
 
 def _note_what_it_implies(metal: str, working: Working) -> None:

@@ -88,7 +88,8 @@ def water_pipe_bonding(
     ('3/0', 167800)
     """
     refuse_below_wiring(conductor, conductor_metal, working)
-    if _goes_by_device(piping, working):
+    by_device = _goes_by_device(piping, working)
+    if by_device:
         size = size_by_device(needed(device, "device"), metal, working)
     else:
         needed(conductor, "conductor")
@@ -103,14 +104,14 @@ def water_pipe_bonding(
         else:
             size = supply_side_size(*supply, BUILDING if sets == 1 else CAP)
     if piping == "water-separate-building":
-        size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working)
+        size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, working)
     note_landing(piping, working)
     warn_of_aluminum_near_earth(metal, OF_BONDS, working)
     return Answer(
         name=say("Bonding jumper to the piping"),
         headline=say("{size}", size=shown_size(size)),
         detail=say("{metal} wire", metal=METAL_WORDS[metal]),
-        basis="grounding/equipment_grounding_size" if _goes_by_device(piping, working) else "jumpers/supply_side_size",
+        basis="grounding/equipment_grounding_size" if by_device else "jumpers/supply_side_size",
         said=f"{size}-{metal}",
         values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "piping": piping},
     )
@@ -128,7 +129,7 @@ def _goes_by_device(piping: str, working: Working) -> bool:
     return True
 
 
-def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working: Working) -> str:
+def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, working: Working) -> str:
     # Whether one conductor or the set of a phase is meant is open; for sets the larger size stays.
     if conductor is None or sets > 1 or area(size, working.edition) <= area(conductor, working.edition):
         return size
@@ -138,6 +139,18 @@ def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, worki
                 "The jumper need not be larger than the ungrounded conductors ({section}). Copper and aluminum of "
                 "one size do not conduct alike, so this answer keeps the larger size.",
                 section=working.section(BUILDING),
+            )
+        )
+        return size
+    if by_device:
+        # Its own device would not protect a hot conductor so small: a slip or bad work is no reason for a thin bond.
+        working.note(
+            say(
+                "It need not be larger than the hot conductors ({section}). {conductor} is small for this device: "
+                "check both. This answer keeps {size}.",
+                section=working.section(BUILDING),
+                conductor=shown_size(conductor),
+                size=shown_size(size),
             )
         )
         return size
