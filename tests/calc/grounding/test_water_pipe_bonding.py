@@ -100,6 +100,23 @@ def test_a_separate_building_goes_by_conductors_in_2017_and_by_the_device_later(
     assert given == size
 
 
+@pytest.mark.parametrize(
+    ("inputs", "says"),
+    [
+        (dict(conductor="2"), "8 AWG copper wire or larger, in a raceway or armor"),
+        (dict(conductor="1"), "6 AWG copper wire or larger"),
+        (dict(piping="water-derived-system", conductor="2"), "8 AWG copper wire or larger, in a raceway or armor"),
+        (dict(piping="other-metal", device=20), "12 AWG copper wire or larger"),
+    ],
+)
+def test_a_bond_smaller_than_6_says_that_it_runs_in_a_raceway_or_armor(inputs, says):
+    """250.102(E)(3) sends to 250.64(B). Other piping may be bonded by the circuit's own equipment conductor."""
+    result = water_pipe_bonding(edition="2023", **inputs)
+    assert str(result.answer.in_one_line) == says
+    noted = any("in a raceway or armor (250.102(E)(3)" in str(words) for words in result.working.notes)
+    assert noted is ("armor" in says)
+
+
 @pytest.mark.parametrize("edition", ["2020", "2023", "2026"])
 def test_a_feeder_conductor_too_small_for_its_device_is_no_plain_reason_for_a_thin_bond(edition):
     """10 AWG carries 35 A; Table 250.122 gives 8 AWG for 100 A. 3 AWG, which carries 100 A, is told nothing."""
