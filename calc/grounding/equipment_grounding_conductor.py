@@ -10,13 +10,14 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding import circuit_fields as fields
 from calc.grounding.aluminum_near_earth import OF_EQUIPMENT_CONDUCTORS, warn_of_aluminum_near_earth
+from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.equipment_grounding_scope import (
     device_that_counts,
     stay_with_the_load_side,
     stay_with_whole_answers,
 )
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
-from calc.grounding.size_for_circuit import HotConductors, Sized, ask_for_the_smallest, size_for_circuit, words_of
+from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
 from calc.working import Working

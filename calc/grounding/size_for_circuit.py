@@ -2,7 +2,7 @@
 
 Equipment grounding conductors, load-side jumpers and the bonds of buried metal share it, so that one circuit has one
 answer. Where larger conductors are installed than the device asks for, and nobody said why, it has two. So it has
-where they are so small that the device does not protect them, and nobody said what lets them be.
+where they are so small that the device does not protect them, and nobody said what allows them.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from calc.grounding.proportional_increase import (
 )
 from calc.grounding.size_by_device import size_by_device
 from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working, shown_number
 
 MOTORS = ("motor", "motor-instantaneous-trip")
@@ -74,50 +74,6 @@ def size_for_circuit(device: float, metal: str, hot: HotConductors, working: Wor
         say_that_it_does_not_count(working)
         return Sized(_no_larger(base, metal, hot, working))
     return _either(base, least, device, metal, hot, working)
-
-
-def ask_for_the_smallest(sized: Sized, hot: HotConductors, working: Working) -> None:
-    """Note the question that leaves one answer, where there are two."""
-    if sized.unless_increased:
-        working.note(
-            say(
-                "Were the hot conductors made larger than the load needs, as for voltage drop? Enter the smallest that "
-                "would do, or {installed} if they were not. Then there is one answer ({section}).",
-                installed=shown_size(hot.installed),
-                section=working.section(INCREASE),
-            )
-        )
-
-
-def words_of(sized: Sized, metal: str, hot: HotConductors, detail: Sentence, working: Working) -> Sentence:
-    """Give `detail` with what else the answer may be, and where."""
-    smaller = words_of_smaller(sized, metal, hot.installed)
-    if sized.unless_increased:
-        return say(
-            "{detail}, where the hot conductors were made larger than the load needs ({section}). {smaller}",
-            detail=detail,
-            section=working.section(INCREASE),
-            smaller=smaller,
-        )
-    return say("{detail}. {smaller}", detail=detail, smaller=smaller) if smaller else detail
-
-
-def words_of_smaller(sized: Sized, metal: str, installed: str | None) -> Sentence | None:
-    """Give the smaller size and the condition that it holds on, None where there is one answer."""
-    words = {"metal": METAL_WORDS[metal], "installed": shown_size(installed) if installed else ""}
-    if sized.unless_increased:
-        return say(
-            "{size} {metal} where {installed} is the smallest that would do",
-            size=shown_size(sized.unless_increased),
-            **words,
-        )
-    if sized.if_small_allowed:
-        return say(
-            "{size} {metal} only where a rule, as for motors, allows {installed} behind this device",
-            size=shown_size(sized.if_small_allowed),
-            **words,
-        )
-    return None
 
 
 def _either(base: str, least: str, device: float, metal: str, hot: HotConductors, working: Working) -> Sized:

@@ -13,7 +13,7 @@ from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_e
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.structural_metal_landing import note_frame_landing
-from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of
+from calc.vocabulary import SETS, conductor_size, metal_of
 from calc.words import Sentence, say
 from calc.working import Working
 

@@ -8,7 +8,7 @@ from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
-from calc.grounding.size_for_circuit import words_of_smaller
+from calc.grounding.either_size import words_of_smaller
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
 from calc.raceways.elbow_isolation import CONCRETE_OF_OTHERS, reasons_to_bond
