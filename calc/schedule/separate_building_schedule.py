@@ -195,10 +195,15 @@ def _add_old_way(parts: PartList, inputs: dict) -> None:
         start=say("Neutral bar of the building that feeds it"),
         end=say("Neutral bar of this building's disconnect, bonded to its metal"),
         why=say(
-            "It carries a fault back, so it is no smaller than the conductor it stands in for, nor than its load asks; "
-            "in parallel {least} AWG or larger.",
-            least=parts.working.cite(PARALLEL).value,
+            "It carries a fault back, so it is no smaller than the conductor it stands in for, nor than its load asks."
         ),
+        shown=lambda answer: say(
+            "{size}; in parallel {least} AWG or larger",
+            size=answer.in_one_line,
+            least=parts.working.cite(PARALLEL).value,
+        )
+        if inputs["sets"] > 1
+        else answer.in_one_line,
     )
     parts.working.warn(
         say(

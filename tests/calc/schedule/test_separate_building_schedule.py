@@ -139,4 +139,6 @@ def test_the_neutral_of_an_old_supply_in_parallel_names_its_least_size():
     inputs = OLD | dict(device="400", conductor="3/0", sets="2", raceways="2")
     result = separate_building_schedule(edition="2023", **inputs)
     (cells,) = cells_of(result, "of the old supply")
-    assert "in parallel 1/0 AWG or larger" in str(cells["why"])
+    assert str(cells["size"]).endswith("; in parallel 1/0 AWG or larger")
+    (single,) = cells_of(separate_building_schedule(edition="2023", **OLD), "of the old supply")
+    assert str(single["size"]) == "8 AWG copper wire or larger"
