@@ -5,13 +5,22 @@ from __future__ import annotations
 from calc.conductors.ampacity import ALUMINUM_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.words import say
+from calc.vocabulary import METAL_WORDS
+from calc.words import Sentence, say
 from calc.working import Working
 
 UNPROTECTED = "grounding/electrode_conductor_unprotected"
 CONTACT = "grounding/electrode_conductor_aluminum_contact"
 HEIGHT = "grounding/electrode_conductor_aluminum_height"
 CONTACT_WORDS = {"masonry": say("masonry"), "earth": say("earth"), "concrete": say("concrete")}
+
+
+def words_of_run(size: str, metal: str, working: Working) -> Sentence:
+    """Give the words beside a size: the metal, and that a thin conductor is protected wherever it runs."""
+    words = {"metal": METAL_WORDS[metal]}
+    if area(size, working.edition) < area(working.cite(UNPROTECTED).value, working.edition):
+        return say("{metal} wire or larger, in a raceway or armor", **words)
+    return say("{metal} wire or larger", **words)
 
 
 def note_the_installation(size: str, taps: list[str], metal: str, working: Working) -> None:

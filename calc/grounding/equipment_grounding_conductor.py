@@ -10,13 +10,14 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding import circuit_fields as fields
 from calc.grounding.aluminum_near_earth import OF_EQUIPMENT_CONDUCTORS, warn_of_aluminum_near_earth
+from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.equipment_grounding_scope import (
     device_that_counts,
     stay_with_the_load_side,
     stay_with_whole_answers,
 )
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
-from calc.grounding.size_for_circuit import HotConductors, Sized, ask_for_the_smallest, size_for_circuit, words_of
+from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
 from calc.working import Working
@@ -158,8 +159,8 @@ def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, working: 
 
 def _in_tray(sized: Sized, working: Working) -> Sized:
     size = size_in_tray(sized.size, working)
-    smaller = sized.unless_increased and size_in_tray(sized.unless_increased, Working(working.edition))
-    return Sized(size, smaller if smaller != size else None)
+    smaller = [each and size_in_tray(each, Working(working.edition)) for each in sized[1:]]
+    return Sized(size, *(each if each != size else None for each in smaller))
 
 
 def _note_what_it_implies(metal: str, working: Working) -> None:

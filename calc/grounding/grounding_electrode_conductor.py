@@ -9,14 +9,14 @@ from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.grounding.electrode_conductor_notes import note_the_installation
+from calc.grounding.electrode_conductor_notes import note_the_installation, words_of_run
 from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
 from calc.grounding.electrode_conductor_size import electrode_conductor_size
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES, size_for_electrodes
 from calc.grounding.supply_conductors import area_of, other_conductors, sets_of, shown_set
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of, one_of
+from calc.vocabulary import SETS, conductor_size, metal_of, one_of
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -146,28 +146,37 @@ def grounding_electrode_conductor(
     return Answer(
         name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),
         headline=say("{size}", size=shown_size(size)),
-        detail=_detail(metal, taps, None if size == table_size else table_size),
+        detail=_detail(size, metal, taps, len(supplies), None if size == table_size else table_size, working),
         basis="grounding/electrode_conductor_size",
         said=f"{size}-{metal}",
         values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "taps": taps},
     )
 
 
-def _detail(metal: str, taps: list[str], table_size: str | None) -> Sentence:
-    """Give the words beside the size; table_size: what the table asks for, where the electrodes ask for less."""
+def _detail(
+    size: str, metal: str, taps: list[str], supplies: int, table_size: str | None, working: Working
+) -> Sentence:
+    """Give the words beside the size; supplies: how many the taps were entered for.
+
+    table_size: what the table asks for, where the electrodes ask for less.
+    """
     if table_size:
         return say(
-            "{detail}. That is for these electrodes alone: {table} where it runs on to a water pipe or building steel",
-            detail=_detail(metal, taps, None),
+            "{detail}. For these electrodes alone; {table} if it runs on to a water pipe or building steel",
+            detail=_detail(size, metal, taps, supplies, None, working),
             table=shown_size(table_size),
         )
-    words = METAL_WORDS[metal]
+    run = words_of_run(size, metal, working)
     if not taps:
-        return say("{metal} wire or larger", metal=words)
+        return run
+    if supplies == 1:
+        return say(
+            "{run}; tap of this system {tap}, each other tap by its own conductors", run=run, tap=shown_size(taps[0])
+        )
     if len(set(taps)) == 1:
-        return say("{metal} wire or larger; taps {tap} each", metal=words, tap=shown_size(taps[0]))
+        return say("{run}; taps {tap} each", run=run, tap=shown_size(taps[0]))
     listed = ", ".join(shown_size(tap) for tap in taps)
-    return say("{metal} wire or larger; taps {taps}, in the order entered", metal=words, taps=listed)
+    return say("{run}; taps {taps}, in the order entered", run=run, taps=listed)
 
 
 def _tap(total: float, common: str, conductor_metal: str, metal: str, edition: str) -> str:

@@ -1,7 +1,10 @@
-"""Where the bond of metal piping may land."""
+"""Where the bond of metal piping may land, and how a thin one is run."""
 
 from __future__ import annotations
 
+from calc.conductors.area import area
+from calc.conductors.size import shown_size
+from calc.grounding.electrode_conductor_notes import UNPROTECTED
 from calc.words import say
 from calc.working import Working
 
@@ -56,3 +59,18 @@ def note_landing(piping: str, working: Working) -> None:
         )
     if piping in ("water", "other-metal"):
         working.note(say("The connection to the pipe stays accessible."))
+
+
+def note_protection(size: str, piping: str, working: Working) -> None:
+    """Note that a bond smaller than 6 AWG runs protected, as a grounding electrode conductor does."""
+    smallest = working.cite(UNPROTECTED).value
+    if piping == "other-metal" or area(size, working.edition) >= area(smallest, working.edition):
+        return
+    working.note(
+        say(
+            "Smaller than {smallest}: run it in a raceway or armor ({jumpers}; {section}).",
+            smallest=shown_size(smallest),
+            jumpers=working.section("raceways/jumper_protection"),
+            section=working.section(UNPROTECTED),
+        )
+    )

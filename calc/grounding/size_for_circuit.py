@@ -1,7 +1,8 @@
 """The size behind a device, as the circuit conductors change it: larger with theirs, and no larger than they are.
 
 Equipment grounding conductors, load-side jumpers and the bonds of buried metal share it, so that one circuit has one
-answer. Where larger conductors are installed than the device asks for, and nobody said why, it has two.
+answer. Where larger conductors are installed than the device asks for, and nobody said why, it has two. So it has
+where they are so small that the device does not protect them, and nobody said what allows them.
 """
 
 from __future__ import annotations
@@ -22,7 +23,7 @@ from calc.grounding.proportional_increase import (
 )
 from calc.grounding.size_by_device import size_by_device
 from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working, shown_number
 
 MOTORS = ("motor", "motor-instantaneous-trip")
@@ -45,10 +46,15 @@ class HotConductors(NamedTuple):
 
 
 class Sized(NamedTuple):
-    """The size label, and the smaller one that holds where the hot conductors were not made larger on purpose."""
+    """The size label, and a smaller one that holds on a condition.
+
+    unless_increased: where the hot conductors were not made larger on purpose; if_small_allowed: where a rule, as
+    for motors, allows hot conductors so small behind the device.
+    """
 
     size: str
     unless_increased: str | None = None
+    if_small_allowed: str | None = None
 
 
 def size_for_circuit(device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
@@ -59,52 +65,24 @@ def size_for_circuit(device: float, metal: str, hot: HotConductors, working: Wor
     base = size_by_device(device, metal, working)
     if hot.minimum:
         grown = increased_size(base, hot.minimum, hot.installed, hot.reason, working)
-        return Sized(_limited(grown, metal, hot, working))
+        return _limited(grown, base, device, metal, hot, working)
     least = hot.installed and least_hot_conductor(device, hot.metal, hot.sets, working.edition)
     if not least or area(hot.installed, working.edition) <= area(least, working.edition):
         _note_motor(hot, working)
-        return Sized(_limited(base, metal, hot, working))
+        return _limited(base, base, device, metal, hot, working)
     if hot.reason == "ambient-or-bundling":
         say_that_it_does_not_count(working)
-        return Sized(_limited(base, metal, hot, working))
+        return Sized(_no_larger(base, metal, hot, working))
     return _either(base, least, device, metal, hot, working)
-
-
-def ask_for_the_smallest(sized: Sized, hot: HotConductors, working: Working) -> None:
-    """Note the question that leaves one answer, where there are two."""
-    if sized.unless_increased:
-        working.note(
-            say(
-                "Were the hot conductors made larger than the load needs? Enter the smallest that would do, or "
-                "{installed} if they were not. Then there is one answer ({section}).",
-                installed=shown_size(hot.installed),
-                section=working.section(INCREASE),
-            )
-        )
-
-
-def words_of(sized: Sized, metal: str, hot: HotConductors, detail: Sentence, working: Working) -> Sentence:
-    """Give `detail` with what else the answer may be, where larger hot conductors decide and nobody said why."""
-    if sized.unless_increased is None:
-        return detail
-    return say(
-        "{detail}, where the hot conductors were made larger than the load needs, as for voltage drop ({section}). "
-        "{smaller} {metal} where {installed} is the smallest that would do",
-        detail=detail,
-        section=working.section(INCREASE),
-        smaller=shown_size(sized.unless_increased),
-        metal=METAL_WORDS[metal],
-        installed=shown_size(hot.installed),
-    )
 
 
 def _either(base: str, least: str, device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
     """Give both sizes, the larger one first, and ask which of them it is."""
     aside = Working(working.edition)
-    kept = _limited(base, metal, hot, aside)
+    kept = _no_larger(base, metal, hot, aside)
     if _terminals_may_ask_for(hot, device, working.edition):
         return _usual(kept, base, least, metal, hot, working)
-    grown = _limited(in_proportion(base, least, hot.installed, working)[0], metal, hot, working)
+    grown = _no_larger(in_proportion(base, least, hot.installed, working)[0], metal, hot, working)
     if area(grown, working.edition) <= area(kept, working.edition):
         return Sized(kept)
     working.step(
@@ -131,8 +109,8 @@ def _terminals_may_ask_for(hot: HotConductors, device: float, edition: str) -> b
 def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, working: Working) -> Sized:
     """Give the size without an increase, and note the other one: 50 A behind 6 AWG is everyday work."""
     aside = Working(working.edition)
-    grown = _limited(in_proportion(base, least, hot.installed, aside)[0], metal, hot, aside)
-    _limited(base, metal, hot, working)
+    grown = _no_larger(in_proportion(base, least, hot.installed, aside)[0], metal, hot, aside)
+    _no_larger(base, metal, hot, working)
     if area(grown, working.edition) > area(kept, working.edition):
         working.note(
             say(
@@ -160,7 +138,37 @@ def _note_motor(hot: HotConductors, working: Working) -> None:
         )
 
 
-def _limited(size: str, metal: str, hot: HotConductors, working: Working) -> str:
+def _limited(size: str, base: str, device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
+    """Give `size` no larger than the circuit conductors, but no smaller than `base` where all of them together are.
+
+    An ordinary circuit has none so small: the device would not protect them. To follow them down would make a slip,
+    or bad work, the reason for a thin path.
+    """
+    if hot.circuit == "feeder-or-branch" and hot.installed and hot.limits:
+        edition = working.edition
+        smaller = _no_larger(size, metal, hot, Working(edition))
+        if max(area(smaller, edition), area(hot.installed, edition) * hot.sets) < area(base, edition):
+            _say_that_they_are_small(device, hot, working)
+            return Sized(base, if_small_allowed=smaller)
+    return Sized(_no_larger(size, metal, hot, working))
+
+
+def _say_that_they_are_small(device: float, hot: HotConductors, working: Working) -> None:
+    least = least_hot_conductor(device, hot.metal, hot.sets, working.edition)
+    working.step(
+        say(
+            "It need not be larger than the circuit conductors ({section}), but {installed} is smaller than {device} A "
+            "asks for: {least}. Check both. Motors, taps and other listed uses have rules of their own.",
+            section=working.section(CIRCUIT),
+            installed=shown_size(hot.installed),
+            device=shown_number(device),
+            least=say("{size} {metal}", size=shown_size(least), metal=METAL_WORDS[hot.metal]) if least else say("more"),
+        ),
+        cites=(CIRCUIT, AMPACITY_RULE, SMALL),
+    )
+
+
+def _no_larger(size: str, metal: str, hot: HotConductors, working: Working) -> str:
     """Give `size` no larger than the circuit conductors ask for, where they are known and limit it."""
     if hot.installed and hot.limits:
         tap = hot.circuit == "feeder-tap"

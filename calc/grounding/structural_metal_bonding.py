@@ -11,8 +11,9 @@ from calc.declare import Answer, NotCovered, calculator, needed
 from calc.grounding import structural_metal_need as ask
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
+from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.structural_metal_landing import note_frame_landing
-from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of
+from calc.vocabulary import SETS, conductor_size, metal_of
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -100,7 +101,7 @@ def structural_metal_bonding(
     return Answer(
         name=say("Bonding jumper to the building frame"),
         headline=say("{size}", size=shown_size(size)),
-        detail=say("{metal} wire or larger", metal=METAL_WORDS[metal]),
+        detail=words_of_run(size, metal, working),
         basis="jumpers/supply_side_size",
         said=f"{size}-{metal}",
         values={"needed": True, "size": size, "metal": metal, "area_cmil": area(size, working.edition)},

@@ -11,11 +11,12 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
-from calc.grounding.pipe_bond_landing import note_landing
+from calc.grounding.electrode_conductor_notes import words_of_run
+from calc.grounding.pipe_bond_landing import note_landing, note_protection
 from calc.grounding.size_by_device import size_by_device
 from calc.jumpers.supply_side_size import CAP, supply_side_size
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
-from calc.words import say
+from calc.words import Sentence, say
 from calc.working import Working
 
 BUILDING = "grounding/water_pipe_bond_separate_building"
@@ -88,7 +89,8 @@ def water_pipe_bonding(
     ('3/0', 167800)
     """
     refuse_below_wiring(conductor, conductor_metal, working)
-    if _goes_by_device(piping, working):
+    by_device = _goes_by_device(piping, working)
+    if by_device:
         size = size_by_device(needed(device, "device"), metal, working)
     else:
         needed(conductor, "conductor")
@@ -103,17 +105,25 @@ def water_pipe_bonding(
         else:
             size = supply_side_size(*supply, BUILDING if sets == 1 else CAP)
     if piping == "water-separate-building":
-        size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working)
+        size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, working)
     note_landing(piping, working)
+    note_protection(size, piping, working)
     warn_of_aluminum_near_earth(metal, OF_BONDS, working)
     return Answer(
         name=say("Bonding jumper to the piping"),
         headline=say("{size}", size=shown_size(size)),
-        detail=say("{metal} wire", metal=METAL_WORDS[metal]),
-        basis="grounding/equipment_grounding_size" if _goes_by_device(piping, working) else "jumpers/supply_side_size",
+        detail=_detail(size, metal, piping, working),
+        basis="grounding/equipment_grounding_size" if by_device else "jumpers/supply_side_size",
         said=f"{size}-{metal}",
         values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "piping": piping},
     )
+
+
+def _detail(size: str, metal: str, piping: str, working: Working) -> Sentence:
+    # Where the circuit's own equipment grounding conductor may be the bond, it runs as that one does.
+    if piping == "other-metal":
+        return say("{metal} wire or larger", metal=METAL_WORDS[metal])
+    return words_of_run(size, metal, working)
 
 
 def _goes_by_device(piping: str, working: Working) -> bool:
@@ -128,7 +138,7 @@ def _goes_by_device(piping: str, working: Working) -> bool:
     return True
 
 
-def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, working: Working) -> str:
+def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, working: Working) -> str:
     # Whether one conductor or the set of a phase is meant is open; for sets the larger size stays.
     if conductor is None or sets > 1 or area(size, working.edition) <= area(conductor, working.edition):
         return size
@@ -138,6 +148,18 @@ def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, worki
                 "The jumper need not be larger than the ungrounded conductors ({section}). Copper and aluminum of "
                 "one size do not conduct alike, so this answer keeps the larger size.",
                 section=working.section(BUILDING),
+            )
+        )
+        return size
+    if by_device:
+        # Its own device would not protect a hot conductor so small: a slip or bad work is no reason for a thin bond.
+        working.note(
+            say(
+                "It need not be larger than the hot conductors ({section}). {conductor} is small for this device: "
+                "check both. This answer keeps {size}.",
+                section=working.section(BUILDING),
+                conductor=shown_size(conductor),
+                size=shown_size(size),
             )
         )
         return size

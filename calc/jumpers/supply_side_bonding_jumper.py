@@ -174,8 +174,7 @@ def _one_or_each(size: str, each: str, detail: Sentence, raceways: int, working:
         cites=(SEVERAL,),
     )
     return say(
-        "{detail}, if all sets share a raceway or one jumper serves all; {each} for each of {raceways} raceways, one "
-        "set in each",
+        "{detail}, if one raceway holds or one jumper serves all sets; {each} for each of {raceways} raceways",
         **words,
     )
 

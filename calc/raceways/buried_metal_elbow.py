@@ -8,7 +8,7 @@ from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
-from calc.grounding.proportional_increase import INCREASE
+from calc.grounding.either_size import words_of_smaller
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
 from calc.raceways.elbow_isolation import CONCRETE_OF_OTHERS, reasons_to_bond
@@ -92,15 +92,9 @@ def buried_metal_elbow(
         detail = say("{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit))
         return Answer(NAME, say("Bond it"), detail, basis, "bond", values)
     headline = say("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
-    if sized.unless_increased:
-        smaller = shown_size(sized.unless_increased)
-        why = say(
-            "{reasons} {smaller} will do where the hot conductors were not made larger than the load needs "
-            "({section}).",
-            reasons=why,
-            smaller=smaller,
-            section=working.section(INCREASE),
-        )
+    smaller = words_of_smaller(sized, metal, conductor)
+    if smaller:
+        why = say("{reasons} {smaller}.", reasons=why, smaller=smaller)
     return Answer(NAME, headline, why, basis, f"bond-{size}-{metal}", values)
 
 

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from calc.answer import Answer
 from calc.conductors.area import area
+from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.schedule.fields import chosen, looked_for_others
 from calc.schedule.part_list import PartList
-from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -40,7 +42,7 @@ def add_electrodes(
             end=ELECTRODES[electrode],
             why=say("Ties the system and all its metal to the earth."),
             conductor=conductor,
-            **({} if first else {"shown": _without_taps}),
+            **({} if first else {"shown": partial(_without_taps, edition=parts.working.edition)}),
         )
     if len(listed) > 1:
         parts.working.note(
@@ -101,9 +103,10 @@ def _largest_first(parts: PartList, electrodes: tuple[str, ...], inputs: dict, c
     return sorted(electrodes, key=size, reverse=True)
 
 
-def _without_taps(answer: Answer) -> Sentence:
+def _without_taps(answer: Answer, edition: str) -> Sentence:
     """Give the size alone: the taps are those of the conductor that the disconnects share."""
-    return say("{size} {metal} wire or larger", size=answer.headline, metal=METAL_WORDS[answer.values["metal"]])
+    run = words_of_run(answer.values["size"], answer.values["metal"], Working(edition))
+    return say("{size} {run}", size=answer.headline, run=run)
 
 
 def _ask_for_one(parts: PartList, start: Sentence) -> None:

@@ -6,6 +6,7 @@ from typing import Annotated
 
 from calc.declare import Answer, Choice, calculator, needed
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.jumpers.supply_side_size import PARALLEL
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_feeder_neutral
 from calc.schedule.electrodes import add_electrodes
@@ -134,7 +135,7 @@ def separate_building_schedule(
                 section=working.section("grounding/separate_building_single_branch_circuit"),
             )
         )
-    if electrodes or not spared:
+    if fields.chosen(electrodes) or not spared:
         working.cite("grounding/separate_building_electrodes")
         add_electrodes(
             parts,
@@ -196,6 +197,13 @@ def _add_old_way(parts: PartList, inputs: dict) -> None:
         why=say(
             "It carries a fault back, so it is no smaller than the conductor it stands in for, nor than its load asks."
         ),
+        shown=lambda answer: say(
+            "{size}; in parallel {least} AWG or larger",
+            size=answer.in_one_line,
+            least=parts.working.cite(PARALLEL).value,
+        )
+        if inputs["sets"] > 1
+        else answer.in_one_line,
     )
     parts.working.warn(
         say(

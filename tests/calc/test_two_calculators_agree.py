@@ -100,7 +100,7 @@ def test_past_a_device_one_circuit_has_one_size():
         both = [each.answer and each.answer.values["size_unless_increased"] for each in (conductor, jumper)]
         assert both[0] == both[1]
         if conductor.answer and both[0] != answers[0]:
-            assert "made larger than the load needs" in str(elbow.answer.in_one_line)
+            assert "is the smallest that would do" in str(elbow.answer.in_one_line)
 
 
 def test_a_raceway_that_fails_as_the_path_gets_the_wire_that_the_device_asks_for():

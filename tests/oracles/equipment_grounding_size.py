@@ -50,3 +50,13 @@ def limited(size: str, installed: str, sets: int) -> str:
     if AREAS[size] <= total:
         return size
     return next(label for label, cmil in AREAS.items() if cmil >= total)
+
+
+def on_a_feeder(size: str, base: str, installed: str, sets: int) -> str:
+    """Give the limited size, never below the row's where the whole set is smaller than that: no feeder has such a set.
+
+    240.4: a device protects its conductors. Below the size of the row they carry far less than the device lets through.
+    """
+    if AREAS[installed] * sets >= AREAS[base]:
+        return limited(size, installed, sets)
+    return max(base, limited(size, installed, sets), key=AREAS.get)

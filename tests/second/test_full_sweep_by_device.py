@@ -62,6 +62,12 @@ def is_a_judgement_of_unlike_metals(size: str, hot: str, metal: str, hot_metal: 
     return metal == "copper" and hot_metal != "copper" and AREA[size] > AREA[hot]
 
 
+def circuit_that_has(hot: str, sets: int, device: float, metal: str) -> dict[str, str]:
+    """A motor circuit where the hot conductors together are smaller than the row's size: a feeder has none so small."""
+    row = sizing.equipment_grounding_conductor(device, metal)
+    return {"circuit": "motor"} if AREA[hot] * sets < AREA[row] else {}
+
+
 def increase_cases(editions: tuple[str, ...], metals: tuple[tuple[str, str], ...]) -> Iterator[Case]:
     """Every pair of a smallest and an installed hot conductor, at every row of the table by device."""
     for edition in editions:
@@ -77,6 +83,7 @@ def increase_cases(editions: tuple[str, ...], metals: tuple[tuple[str, str], ...
                         if is_a_judgement_of_unlike_metals(unlimited, hot, metal, hot_metal):
                             continue
                         inputs = {"device": device, "metal": metal, "conductor_metal": hot_metal}
+                        inputs |= circuit_that_has(hot, 1, device, metal)
                         yield Case(
                             {"edition": edition, "installed_conductor": hot, "minimum_conductor": minimum} | inputs,
                             lambda d=device, m=metal, h=hot, n=minimum, k=hot_metal: (
@@ -111,6 +118,7 @@ def parallel_cases() -> Iterator[Case]:
                         if sets * sizing.ampacities(metal)[hot] > device:
                             continue
                         inputs = {"device": device, "metal": metal, "conductor_metal": metal}
+                        inputs |= circuit_that_has(hot, sets, device, metal)
                         yield Case(
                             {"edition": edition, "installed_conductor": hot, "sets": sets, "raceways": sets} | inputs,
                             lambda d=device, m=metal, h=hot, s=sets, e=edition: sizing.equipment_grounding_conductor(

@@ -6,7 +6,7 @@ import pytest
 
 from calc import EDITIONS, equipment_grounding_conductor
 from tests.cases.read import cases, named
-from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, increased, limited
+from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, increased, limited, on_a_feeder
 
 METALS = ("copper", "aluminum")
 LIMITS = [int(row[0]) for row in ROWS]
@@ -74,7 +74,8 @@ def test_every_pair_of_hot_conductors_equals_the_second_route_in_fractions(metal
     """Both metals alike, so that the limit by the circuit conductors holds without a question."""
     for limit in (15, 20, 40, 60, 100, 200, 400, 800, 1600):
         for minimum, installed in itertools.combinations(wires(metal), 2):
-            grown = increased(by_device(limit, metal), minimum, installed)
+            base = by_device(limit, metal)
+            grown = increased(base, minimum, installed)
             given = size(
                 edition=edition,
                 device=limit,
@@ -83,22 +84,44 @@ def test_every_pair_of_hot_conductors_equals_the_second_route_in_fractions(metal
                 minimum_conductor=minimum,
                 installed_conductor=installed,
             )
-            assert given == (limited(grown, installed, 1) if grown else None), (limit, minimum, installed)
+            assert given == (on_a_feeder(grown, base, installed, 1) if grown else None), (limit, minimum, installed)
 
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
 def test_before_2026_parallel_conductors_count_together_as_the_limit(edition):
     for limit, sets, installed in itertools.product(LIMITS, (2, 3, 5), ("14", "6", "1/0", "4/0", "500kcmil")):
         given = unless_increased(edition=edition, device=limit, sets=sets, raceways=sets, installed_conductor=installed)
-        assert given == limited(by_device(limit, "copper"), installed, sets)
+        base = by_device(limit, "copper")
+        assert given == on_a_feeder(base, base, installed, sets)
 
 
 def test_in_2026_one_conductor_of_the_raceway_is_the_limit_and_it_is_said_to_be_disputed():
     for limit, sets, installed in itertools.product(LIMITS, (2, 3, 5), ("14", "6", "1/0", "4/0", "500kcmil")):
         given = unless_increased(edition="2026", device=limit, sets=sets, raceways=sets, installed_conductor=installed)
-        assert given == limited(by_device(limit, "copper"), installed, 1)
+        base = by_device(limit, "copper")
+        assert given == (limited(base, installed, 1) if sets * AREAS[installed] >= AREAS[base] else base)
     said = warnings(edition="2026", device=2000, sets=5, raceways=5, installed_conductor="4/0")
     assert any("disputed" in words and "250 kcmil" in words for words in said)
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize(("device", "installed", "by_table"), [(400, "14", "3"), (200, "8", "6"), (40, "12", "10")])
+def test_hot_conductors_that_the_device_does_not_protect_are_no_plain_reason_for_a_thin_path(
+    device, installed, by_table, edition
+):
+    """240.4 and Table 310.16: at 75 °C 14 AWG carries 20 A, 8 AWG 50 A, 12 AWG 25 A; Table 250.122 gives the size."""
+    result = equipment_grounding_conductor(edition=edition, device=device, installed_conductor=installed)
+    assert result.answer.values["size"] == result.answer.values["size_unless_increased"] == by_table
+    said = f"{installed} AWG copper only where a rule, as for motors, allows {installed} AWG behind this device"
+    assert said in str(result.answer.in_one_line)
+    assert any("asks for" in str(step.words) and "Check both" in str(step.words) for step in result.working.steps)
+
+
+def test_where_the_circuit_is_one_that_allows_small_conductors_and_where_they_are_ordinary_the_answer_stays_plain():
+    """A motor of 22 A on 12 AWG behind 40 A, and 12 AWG behind 20 A (240.4(D))."""
+    for inputs in (dict(device=40, circuit="motor"), dict(device=40, circuit="feeder-tap"), dict(device=20)):
+        answer = equipment_grounding_conductor(edition="2023", installed_conductor="12", **inputs).answer
+        assert str(answer.in_one_line) == "12 AWG copper wire or larger"
 
 
 def test_in_2026_sets_in_one_raceway_keep_the_limit_of_the_whole_set():
@@ -275,16 +298,20 @@ def test_where_the_rows_were_not_read_the_answer_says_so(edition):
 @pytest.mark.parametrize("edition", EDITIONS)
 @pytest.mark.parametrize("metal", METALS)
 def test_larger_input_never_gives_a_smaller_part(edition, metal):
+    """Without an increase: behind a smaller device the same hot conductors are larger than needed by more."""
+
     def areas(inputs):
         given = [equipment_grounding_conductor(edition=edition, metal=metal, **each) for each in inputs]
-        return [result.answer.values["area_cmil"] for result in given if result.answer]
+        return [AREAS[result.answer.values["size_unless_increased"]] for result in given if result.answer]
 
     runs = [[dict(device=limit) for limit in LIMITS]]
     for raceways in (1, 2):
+        run = dict(device=1200, raceways=raceways, circuit="motor")
         runs += [
             [dict(device=limit, sets=2, raceways=raceways, installed_conductor="1/0") for limit in LIMITS],
-            [dict(device=1200, sets=2, raceways=raceways, installed_conductor=wire) for wire in AREAS],
-            [dict(device=1200, sets=sets * 2, raceways=raceways, installed_conductor="2") for sets in range(1, 11)],
+            # Motor circuits: on a feeder sets that are too small keep the size of the row, larger ones in 2026 not.
+            [run | dict(sets=2, installed_conductor=wire) for wire in AREAS],
+            [run | dict(sets=sets * 2, installed_conductor="2") for sets in range(1, 11)],
         ]
     runs.append(
         [
@@ -321,7 +348,7 @@ def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers(
     shown = str(result.answer.in_one_line)
     assert "made larger than the load needs" in shown and f"{smaller} AWG" in shown.partition(". ")[2]
     (asked,) = [str(words) for words in result.working.notes if "Were the hot conductors made larger" in str(words)]
-    assert "250.122(B)" in asked and "metal" in other or own_warnings(result) == []
+    assert "(250.122" in asked and ("metal" in other or own_warnings(result) == [])
 
 
 @pytest.mark.parametrize("edition", EDITIONS)

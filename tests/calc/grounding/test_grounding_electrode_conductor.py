@@ -155,6 +155,24 @@ def test_the_answer_says_the_size_of_each_tap(others, says):
     assert str(run(conductor="3/0", other_conductors=others).answer.detail) == says
 
 
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_the_tap_of_one_derived_system_is_not_promised_to_the_others_that_nobody_entered(edition):
+    """Table 250.66: 1/0 asks for 6 AWG, 500 kcmil for 1/0 (250.30(A)(6)(b): each tap by its own system)."""
+    alone = run(edition=edition, conductor="1/0", place="several-derived-systems").answer
+    assert str(alone.in_one_line) == (
+        "3/0 AWG copper wire or larger; tap of this system 6 AWG, each other tap by its own conductors"
+    )
+    both = run(edition=edition, conductor="1/0", place="several-derived-systems", other_conductors="500kcmil").answer
+    assert str(both.in_one_line) == "3/0 AWG copper wire or larger; taps 6 AWG, 1/0 AWG, in the order entered"
+
+
+@pytest.mark.parametrize(("conductor", "says"), [("2", "8 AWG copper wire or larger, in a raceway or armor"),
+                                                 ("1", "6 AWG copper wire or larger")])  # fmt: skip
+def test_a_conductor_smaller_than_6_says_beside_its_size_that_it_runs_in_a_raceway_or_armor(conductor, says):
+    """250.64(B)(3): smaller than 6 AWG is protected; 6 AWG free from damage may run on the surface."""
+    assert str(run(conductor=conductor, electrode="rod").answer.in_one_line) == says
+
+
 def test_a_ring_smaller_than_2_is_no_ground_ring():
     outcome = run(conductor="3/0", electrode="ring", ring="4")
     assert outcome.outcome == "not_covered" and "250.52(A)(4)" in str(outcome.not_covered.look_in)

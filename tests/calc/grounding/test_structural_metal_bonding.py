@@ -218,3 +218,11 @@ def test_a_link_gives_the_same_answer_and_leaves_out_what_was_left_out():
     for result in (bonded, spared):
         assert structural_metal_bonding.run(read(write(result).partition("?")[2])).said == result.said
     assert "conductor=" not in write(spared).replace("conductor_metal=", "")
+
+
+def test_a_bond_of_the_frame_smaller_than_6_says_that_it_runs_in_a_raceway_or_armor():
+    """250.104(C) sends to 250.64(B): smaller than 6 AWG it is protected. Table 250.102(C)(1): 2 AWG, 8; 1 AWG, 6."""
+    for conductor, says in (("2", "8 AWG copper wire or larger, in a raceway or armor"),
+                            ("1", "6 AWG copper wire or larger")):  # fmt: skip
+        answer = structural_metal_bonding(edition="2023", conductor=conductor).answer
+        assert str(answer.in_one_line) == says

@@ -100,9 +100,37 @@ def test_a_separate_building_goes_by_conductors_in_2017_and_by_the_device_later(
     assert given == size
 
 
-def test_the_bond_of_a_separate_building_is_no_larger_than_its_feeder_conductor():
+@pytest.mark.parametrize(
+    ("inputs", "says"),
+    [
+        (dict(conductor="2"), "8 AWG copper wire or larger, in a raceway or armor"),
+        (dict(conductor="1"), "6 AWG copper wire or larger"),
+        (dict(piping="water-derived-system", conductor="2"), "8 AWG copper wire or larger, in a raceway or armor"),
+        (dict(piping="other-metal", device=20), "12 AWG copper wire or larger"),
+    ],
+)
+def test_a_bond_smaller_than_6_says_that_it_runs_in_a_raceway_or_armor(inputs, says):
+    """250.102(E)(3) sends to 250.64(B). Other piping may be bonded by the circuit's own equipment conductor."""
+    result = water_pipe_bonding(edition="2023", **inputs)
+    assert str(result.answer.in_one_line) == says
+    noted = any("in a raceway or armor (250.102(E)(3)" in str(words) for words in result.working.notes)
+    assert noted is ("armor" in says)
+
+
+@pytest.mark.parametrize("edition", ["2020", "2023", "2026"])
+def test_a_feeder_conductor_too_small_for_its_device_is_no_plain_reason_for_a_thin_bond(edition):
+    """10 AWG carries 35 A; Table 250.122 gives 8 AWG for 100 A. 3 AWG, which carries 100 A, is told nothing."""
+    small, ordinary = (
+        water_pipe_bonding(edition=edition, piping="water-separate-building", device=100, conductor=conductor)
+        for conductor in ("10", "3")
+    )
+    assert small.answer.values["size"] == ordinary.answer.values["size"] == "8"
+    assert any("10 AWG is small for this device: check both" in str(words) for words in small.working.notes)
+    assert not any("small for this device" in str(words) for words in ordinary.working.notes)
+
+
+def test_the_bond_of_a_separate_building_in_aluminum_says_why_it_keeps_its_size():
     inputs = dict(edition="2023", piping="water-separate-building", device=100)
-    assert size_of(**inputs, conductor="10") == "10"
     kept = water_pipe_bonding(**inputs, conductor="10", metal="aluminum")
     assert kept.answer.values["size"] == "6"
     assert any("do not conduct alike" in str(words) for words in kept.working.warnings)

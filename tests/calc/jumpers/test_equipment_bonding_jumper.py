@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, equipment_bonding_jumper
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, increased, limited
+from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, increased, on_a_feeder
 
 CASES = "jumpers/equipment_bonding_jumper"
 METALS = ("copper", "aluminum")
@@ -131,10 +131,18 @@ def test_every_circuit_conductor_of_the_same_metal_is_the_limit(edition, metal):
             installed_conductor=installed,
         )
         if given.answer is None:  # no single listed conductor is as large as an increase would ask for
-            assert AREAS[installed] >= 1_000_000 and "single listed conductor" in str(given.not_covered.why)
+            assert AREAS[installed] * sets >= 1_000_000 and "single listed conductor" in str(given.not_covered.why)
             continue
-        expected = limited(by_device(limit, metal), installed, sets)
+        base = by_device(limit, metal)
+        expected = on_a_feeder(base, base, installed, sets)
         assert given.answer.values["size_unless_increased"] == expected, (limit, sets, installed)
+
+
+def test_hot_conductors_too_small_for_the_device_leave_the_jumper_as_the_table_says_and_name_the_other_size():
+    """Table 250.122: 10 AWG behind 40 A. A motor may have 12 AWG there, and then 12 AWG will do (250.122(A))."""
+    answer = jumper(device=40, installed_conductor="12").answer
+    assert answer.values["size"] == "10"
+    assert "12 AWG copper only where a rule, as for motors, allows 12 AWG" in str(answer.in_one_line)
 
 
 def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers_and_an_ordinary_one_stays_plain():
@@ -150,11 +158,12 @@ def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers_and_
 @pytest.mark.parametrize("metal", METALS)
 def test_larger_hot_conductors_make_it_larger_as_the_second_route_in_fractions(metal):
     for limit, (minimum, installed) in itertools.product((20, 40, 200, 1600), itertools.combinations(wires(metal), 2)):
-        grown = increased(by_device(limit, metal), minimum, installed)
+        base = by_device(limit, metal)
+        grown = increased(base, minimum, installed)
         given = size(
             device=limit, metal=metal, conductor_metal=metal, minimum_conductor=minimum, installed_conductor=installed
         )
-        assert given == (limited(grown, installed, 1) if grown else None), (limit, minimum, installed)
+        assert given == (on_a_feeder(grown, base, installed, 1) if grown else None), (limit, minimum, installed)
 
 
 def test_ambient_temperature_does_not_count_and_several_circuits_are_warned_of():

@@ -240,3 +240,21 @@ def test_an_ordinary_answer_warns_of_nothing_and_an_aluminum_bond_of_earth(editi
 
 def test_the_2026_answer_says_that_its_sections_are_unverified():
     assert "Not verified for the 2026 edition: 250.80;" in warnings(edition="2026", cover=18)
+
+
+SHALLOW = "It has 12 in of cover; 18 in is the least."
+
+
+@pytest.mark.parametrize(
+    ("device", "conductor", "size", "other"),
+    [
+        # 250.122(B): 26,240 x 500 / 167.8 = 78,188, which is over 2 AWG (66,360): 1 AWG. Table 250.122: 20 A, 12 AWG.
+        ("200", "500kcmil", "1", " 6 AWG copper where 500 kcmil is the smallest that would do."),
+        ("20", "14", "12", " 14 AWG copper only where a rule, as for motors, allows 14 AWG behind this device."),
+        ("20", "12", "12", ""),
+    ],
+)
+def test_hot_conductors_too_large_or_too_small_for_the_device_give_both_sizes(device, conductor, size, other):
+    inputs = dict(circuit="feeder-or-branch", cover="12", device=device, conductor=conductor)
+    shown = str(buried_metal_elbow(edition="2023", **inputs).answer.in_one_line)
+    assert shown == f"Bond it: {size} AWG copper: {SHALLOW}{other}"

@@ -2,8 +2,13 @@
 
 import pytest
 
+from calc import EDITIONS
 from calc.schedule.separate_building_schedule import separate_building_schedule
 from tests.cases.read import cases, named
+
+
+def cells_of(result, part):
+    return [row.cells for row in result.answer.table.rows if part in str(row.cells["part"])]
 
 
 @pytest.mark.parametrize("pair", cases("schedule/separate_building_schedule"), ids=named)
@@ -109,3 +114,31 @@ def test_a_feeder_asks_for_its_neutral_and_a_single_branch_circuit_does_not():
             edition="2023", device="20", conductor="12", supply=supply, electrodes="rod"
         )
         assert ("neutral" in result.answer.values["sizes"]) is asked
+
+
+@pytest.mark.parametrize("edition", EDITIONS)
+def test_a_building_spared_an_electrode_is_not_told_that_it_needs_one(edition):
+    """250.32(A) Exception: one branch circuit with an equipment grounding conductor. A feeder has no such exception."""
+    inputs = dict(edition=edition, device="20", conductor="12", electrodes="no-other", metal_parts="no-other")
+    spared, fed = (separate_building_schedule(supply=each, **inputs) for each in ("single-branch-circuit", "feeder"))
+    assert any("no grounding electrode is required here" in str(words) for words in spared.working.notes)
+    assert "grounding-electrode-conductor" not in spared.answer.values["sizes"]
+    assert fed.answer.values["sizes"]["grounding-electrode-conductor"] == "not-judged"
+
+
+def test_a_thin_electrode_conductor_says_in_its_row_how_it_is_run():
+    """Table 250.66: 3 AWG asks for 8 AWG, 1 AWG for 6 AWG; 250.64(B)(3) protects what is smaller than 6."""
+    for conductor, protected in (("3", True), ("1", False)):
+        inputs = dict(conductor=conductor, minimum_conductor=conductor, electrodes="rod,concrete-encased")
+        cells = cells_of(separate_building_schedule(edition="2023", device="100", **inputs), "electrode conductor:")
+        assert [("in a raceway or armor" in str(each["size"])) for each in cells] == [protected, protected]
+
+
+def test_the_neutral_of_an_old_supply_in_parallel_names_its_least_size():
+    """310.10(G)(1): conductors in parallel are 1/0 AWG or larger, which Table 250.122 does not know of."""
+    inputs = OLD | dict(device="400", conductor="3/0", sets="2", raceways="2")
+    result = separate_building_schedule(edition="2023", **inputs)
+    (cells,) = cells_of(result, "of the old supply")
+    assert str(cells["size"]).endswith("; in parallel 1/0 AWG or larger")
+    (single,) = cells_of(separate_building_schedule(edition="2023", **OLD), "of the old supply")
+    assert str(single["size"]) == "8 AWG copper wire or larger"

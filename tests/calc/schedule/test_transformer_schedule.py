@@ -104,7 +104,7 @@ def test_the_conductor_and_the_tap_are_those_of_the_source():
         if "conductor" in case:
             assert any(f"conductor={case['conductor']}&" in row.link for row in rows)
         for tap in case.get("taps", ()):
-            assert any(f"taps {tap} AWG" in str(row.cells["size"]) for row in rows)
+            assert any(f"tap of this system {tap} AWG" in str(row.cells["size"]) for row in rows)
 
 
 def test_one_rod_is_warned_of_and_the_electrodes_of_the_building_are_not():
