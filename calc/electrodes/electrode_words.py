@@ -6,7 +6,7 @@ import math
 
 from calc.electrodes.electrode_shape import Shape
 from calc.fault.ranges import Between
-from calc.rounded import ROUNDING, about, at_least, at_most
+from calc.rounded import about, at_least, at_most
 from calc.words import Sentence, say
 from calc.working import Working, marked_section, shown_number
 
@@ -41,14 +41,14 @@ def too_small(electrode: str, length: float | None, width: float | None, working
     """Give that the code does not count this as an electrode; None where it may. length, width: ft."""
     if electrode in LEAST_LENGTH:
         least = working.cite(LEAST_LENGTH[electrode])
-        if length >= least.value * (1 - ROUNDING):
+        if length >= least.value:
             return None
         words = {"feet": least.value, "section": marked_section(least)}
         return say("Too short to count as an electrode: the code asks {feet} ft ({section}).", **words)
     if electrode != "plate":
         return None
     least = working.cite(LEAST_PLATE)
-    if SIDES * length * width >= least.value * (1 - ROUNDING):
+    if round(SIDES * length * width, 9) >= least.value:
         return None
     words = {"area": least.value, "section": marked_section(least)}
     return say("Too small to count as an electrode: the code asks {area} ft² in the soil ({section}).", **words)
