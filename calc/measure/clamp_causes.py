@@ -60,8 +60,8 @@ CAUSES = {
         say("All conductors of each feeder together, then the grounding conductor or raceway beside it."),
         say(
             "The feeder that shows the same current as its metal has the second bond past that point. First see that "
-            "its neutral is whole: the bond may be all that carries the load. Taking it out is dead work: supply off, "
-            "locked out, proven dead."
+            "its neutral and grounding path are whole: the bond may be all that they have. Taking it out is dead "
+            "work: supply off, locked out, proven dead."
         ),
     ),
     BORROWED: Cause(

@@ -54,7 +54,7 @@ def _kept_apart(pair: frozenset[str], side: Side, working: Working) -> None:
     )
     working.note(
         say(
-            "Is one there? See first that the neutral is whole: the joint may be all that carries the load. Taking it "
+            "Is one there? See first that neutral and grounding path are whole: the joint may be all they have. Taking it "
             "out is dead work: supply off, locked out, proven dead."
         )
     )

@@ -68,7 +68,7 @@ def _changes_of(version: int, rows: Iterable[Mapping]) -> str:
 
 
 def _change(row: Mapping) -> str:
-    editions = say("All editions") if row["editions"] == list(EDITIONS) else say(", ".join(row["editions"]))
+    editions = say("All editions") if row["editions"] == list(EDITIONS) else ", ".join(row["editions"])
     return (
         f'<li id="change-{row["id"]}"><p>{text(say("{editions}. Before: {was}", editions=editions, was=row["was"]))}<br>'
         f'{text(say("Now: {now}", now=row["now"]))}<br>{text(say("Why: {why}", why=row["why"]))}</p></li>'

@@ -204,7 +204,7 @@ def test_a_little_that_stays_does_not_turn_the_eye_from_the_own_neutral():
 def test_a_joint_is_taken_out_only_after_the_neutral_is_seen_whole_and_with_the_supply_off(where):
     said = [str(row.cells["tells"]) for row in told(where=where).answer.table.rows]
     advice = next(words for words in said if "second bond" in words)
-    assert advice.index("neutral is whole") < advice.index("Taking it out is dead work")
+    assert advice.index("neutral and grounding path are whole") < advice.index("Taking it out is dead work")
     assert "supply off, locked out, proven dead" in advice
 
 

@@ -126,7 +126,7 @@ def test_no_conductor_names_objectionable_current_and_the_section_of_its_edition
 def test_a_joint_that_does_not_belong_comes_out_dead_and_after_the_neutral_is_seen_whole():
     for where, told in (("past-device", True), ("service-disconnect", False)):
         said = " ".join(words(name({"where": where}, "neutral", "enclosure")))
-        assert ("neutral is whole" in said and "dead work" in said) == told
+        assert ("neutral and grounding path are whole" in said and "dead work" in said) == told
 
 
 def test_the_supply_side_jumper_is_defined_elsewhere_in_2017():
