@@ -30,7 +30,8 @@ from tests.browser.offline.published import (
 PAGE = "parts/main-bonding-jumper.html"
 SLICES = 30
 ONLY_WHEN_TOLD = "Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })"
-
+UNREADABLE = "() => { caches.has = () => Promise.reject(new Error('unreadable')); }"
+READABLE = "() => { delete caches.has; }"
 NEWER_IS_WAITING = "() => navigator.serviceWorker.getRegistration().then((each) => Boolean(each.waiting))"
 NEWER_IS_IN_CHARGE = "() => navigator.serviceWorker.getRegistration().then((each) => !each.waiting)"
 
@@ -110,6 +111,16 @@ def test_a_file_whose_bytes_were_damaged_on_the_device_counts_as_lost(context, p
     assert page.goto(f"{server.address}{PAGE}").status == 404
     wait_for(page, "incomplete")
     expect(status_line(page)).to_contain_text(lost(folder, 1))
+
+
+def test_a_store_that_cannot_be_read_is_never_called_ready(context, page, server):
+    (worker,) = context.service_workers
+    worker.evaluate(UNREADABLE)
+    page.goto(f"{server.address}glossary.html")
+    wait_for(page, "none")
+    worker.evaluate(READABLE)
+    page.goto(f"{server.address}index.html")
+    wait_for(page, "ready")
 
 
 def test_a_lost_page_is_told_without_a_network_and_comes_back_with_it(context, page, server, folder):
