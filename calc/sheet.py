@@ -125,7 +125,7 @@ class _Lines:
         return self._number + 1
 
     def end_row(self, separator: str) -> None:
-        """Take a row of several lines only where the mark that closes a cell ends it: else the rows between are lost."""
+        """Take several lines as one row only where the mark that closes a cell ends it: else rows between are lost."""
         if len(self._row) < 2:
             return
         try:

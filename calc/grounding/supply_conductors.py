@@ -24,7 +24,7 @@ def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
             raise Unclear(say("Write 1500 kcmil without a comma, and 1 AWG and 500 kcmil as 1, 1x500."))
         written = text.split(",")
         if any(map(_CABLE.fullmatch, written)):
-            raise Unclear(say("A cable is named so too: 6-3 has three wires of 6 AWG. Write 6 for it, 2x3 for two of 3 AWG."))
+            raise Unclear(say("6-3 can be a cable with three wires of 6 AWG: write 6. For six of 3 AWG write 6x3."))
         sets = [_read_one(each) for each in written]
         if len(sets) > most:
             raise ValueError(text)
