@@ -203,8 +203,8 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
 
 def _few_unknown(fix: dict[str, Fix], readable: Mapping[str, Field]) -> dict[str, Fix]:
     """Keep the first unknown names; thousands of them would bury the rest."""
-    unknown = [name for name in fix if name not in readable]
-    return {name: each for name, each in fix.items() if name not in unknown[MOST_UNKNOWN:]}
+    buried = set([name for name in fix if name not in readable][MOST_UNKNOWN:])
+    return {name: each for name, each in fix.items() if name not in buried}
 
 
 def unverified(working: Working) -> list[Sentence]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 import stat
 import sys
 from collections.abc import Callable, Iterator
@@ -10,6 +11,10 @@ from contextlib import contextmanager
 from typing import BinaryIO
 
 from calc.words import Sentence, say
+
+_NO_FILE = say("The answers go to a file of their own. This name is no file.")
+_SEPARATORS = tuple(filter(None, (os.sep, os.altsep)))
+_ANYONE_WRITES = stat.S_IWUSR | stat.S_IWGRP | stat.S_IWOTH
 
 
 class Unwritable(Exception):
@@ -36,19 +41,29 @@ def destination(path: str | None, read_from: BinaryIO) -> Iterator[Callable[[byt
             sys.stdout.buffer.flush()
         return
     with _told():
+        if path.endswith(_SEPARATORS):
+            raise Unwritable(_NO_FILE)
         path = os.path.realpath(path)
-        if os.path.exists(path):
-            if not stat.S_ISREG(os.stat(path).st_mode):
-                raise Unwritable(say("The answers go to a file of their own. This name is no file."))
+        if older := os.path.exists(path):
+            _replaceable(os.stat(path))
             _differ(read_from, os.stat(path))
         part = f"{path}.{os.getpid()}.part"
         try:
             with open(part, "xb") as file:
+                if older:
+                    shutil.copymode(path, part)  # what only its owner may read stays so
                 yield file.write
             os.replace(part, path)
         finally:
             if os.path.exists(part):
                 os.unlink(part)
+
+
+def _replaceable(written: os.stat_result) -> None:
+    if not stat.S_ISREG(written.st_mode):
+        raise Unwritable(_NO_FILE)
+    if not written.st_mode & _ANYONE_WRITES:
+        raise Unwritable(say("This file is protected from being written. Name another one."))
 
 
 def _differ(read_from: BinaryIO, written: os.stat_result) -> None:

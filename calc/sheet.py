@@ -20,6 +20,8 @@ MOST_CHARACTERS = 6_000
 MOST_LINES = 20
 MARKS = {b"\xef\xbb\xbf": "utf-8-sig", b"\xff\xfe": "utf-16", b"\xfe\xff": "utf-16"}
 
+_OPEN = say("A quotation mark opens a cell of this row and none closes it.")
+
 
 @dataclass(frozen=True)
 class Row:
@@ -63,6 +65,7 @@ def _rows(lines: _Lines, separator: str) -> Iterator[Row]:
         begins = lines.begin_row()
         try:
             cells = tuple(next(reader))
+            lines.end_row(separator)
         except StopIteration:
             return
         except _Unreadable as fault:
@@ -96,7 +99,7 @@ class _Lines:
         line = self._given_back.pop() if self._given_back else self._text.readline(MOST_CHARACTERS + 1)
         if self._row and (not line or len(self._row) == MOST_LINES):
             self._read_again_after_the_first(line)
-            raise _Unreadable(say("A quotation mark opens a cell of this row and none closes it."))
+            raise _Unreadable(_OPEN)
         if not line:
             raise StopIteration
         self._number += 1
@@ -120,6 +123,16 @@ class _Lines:
         """Forget the lines of the row before and give the number of the next line."""
         self._row.clear()
         return self._number + 1
+
+    def end_row(self, separator: str) -> None:
+        """Take several lines as one row only where the mark that closes a cell ends it: else rows between are lost."""
+        if len(self._row) < 2:
+            return
+        try:
+            list(csv.reader(self._row, delimiter=separator, strict=True))
+        except csv.Error:
+            self._read_again_after_the_first("")
+            raise _Unreadable(_OPEN) from None
 
     def _read_again_after_the_first(self, line: str) -> None:
         again = [*self._row[1:], line] if line else self._row[1:]

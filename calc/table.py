@@ -23,6 +23,8 @@ BEFORE_VALUES = ("line", "outcome", "answer")
 AFTER_VALUES = ("not_covered", "sections", "mark", "mark_words", "warnings", "fix", "link")
 FORMULA_SIGNS = tuple("=+-@＝＋－＠")
 BREAKS = ("\t", "\r", "\n")
+# Around a name: blanks, and what copying and joining of files leave there without width.
+UNSEEN = " \t\r\n\N{NO-BREAK SPACE}\N{ZERO WIDTH NO-BREAK SPACE}\N{ZERO WIDTH SPACE}\N{LEFT-TO-RIGHT MARK}"
 UNREADABLE = "\N{REPLACEMENT CHARACTER}"
 
 
@@ -136,7 +138,7 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
     """Give the names of the columns read. Raises: TableFault."""
     known = (LABEL, "edition", *calculator.fields)
     row = next(sheet.rows, None)
-    header = [cell.strip() for cell in row.cells] if row else []
+    header = [cell.strip(UNSEEN) for cell in row.cells] if row else []
     while header and not header[-1]:
         header.pop()  # spreadsheets write empty columns too
     if not set(header) & set(known):

@@ -39,7 +39,10 @@ _SQUARED = re.compile(r"(?<=[A-Za-z])²")
 _COMMA = re.compile(r"\d,\d", re.ASCII)
 _BETWEEN = re.compile(r"[\s.^*·⋅-]+")
 _UNIT = re.compile(r"[A-Za-z%][A-Za-z0-9%]*", re.ASCII)
-_FEET_AND_INCHES = re.compile(r"(\d{1,5})\s*(?:ft|foot|feet)(?![a-z])[\s.,-]*(\d.*)", re.IGNORECASE | re.ASCII)
+# Three figures after the feet are thousands (1'000), and a point before them parts decimals.
+_FEET_AND_INCHES = re.compile(
+    r"(\d{1,5})\s*(?:ft|foot|feet)(?![a-z])[\s.,-]*(?<!\.)(\d{1,2}(?!\d).*)", re.IGNORECASE | re.ASCII
+)
 
 
 def read_quantity(text: str, unit: str) -> float:
@@ -120,7 +123,7 @@ def plain_number(value: float) -> str:
 
 def _plain(text: str) -> str:
     """Give a text in which what is written in several ways is written in one."""
-    marked = _SQUARED.sub("2", _PARTED.sub(",", text))
+    marked = _SQUARED.sub("^2", _PARTED.sub(",", text))
     for twice in ("''", "’’", "‘‘", "′′"):
         marked = marked.replace(twice, "in")
     return " ".join(_FEET.sub("ft", marked).translate(_ALIKE).split())

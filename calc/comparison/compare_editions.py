@@ -14,7 +14,8 @@ from calc.vocabulary import one_of
 from calc.words import say
 from calc.working import Working
 
-LONGEST_LINK = 1000
+LONGEST_CASE = 2500  # two lists as long as their fields take, and the rest
+LONGEST_LINK = 3 * LONGEST_CASE  # as it was copied, with its address, its answer and %2C for commas
 
 
 def _read_case(text: str) -> str:
@@ -25,7 +26,7 @@ def _read_case(text: str) -> str:
     if own is not None and own not in EDITIONS:
         raise ValueError(text)
     case = permalink.case_of(slug, [("edition", own), *pairs] if own else pairs)
-    if len(case) > LONGEST_LINK:  # written out it can be longer than it was typed, and the answer's link carries it
+    if len(case) > LONGEST_CASE:  # written out it can be longer than it was typed, and the answer's link carries it
         raise ValueError(text)
     return case
 

@@ -12,6 +12,7 @@ from calc.vocabulary import MOST_SETS
 from calc.words import Sentence, say
 
 _ONE = re.compile(r"(?:(?P<sets>[1-9]\d?) ?(?:[x×]|-(?!0)) ?)?(?P<size>.+)", re.IGNORECASE)
+_CABLE = re.compile(r"\s*\d{1,2} ?- ?\d{1,2}\s*")
 _THOUSANDS = re.compile(r"(?<![\d/])[12],(?:000|[257][05]0)(?!\d)", re.IGNORECASE)
 
 
@@ -21,7 +22,10 @@ def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
     def read(text: str) -> str:
         if _THOUSANDS.search(text):
             raise Unclear(say("Write 1500 kcmil without a comma, and 1 AWG and 500 kcmil as 1, 1x500."))
-        sets = [_read_one(each) for each in text.split(",")]
+        written = text.split(",")
+        if any(map(_CABLE.fullmatch, written)):
+            raise Unclear(say("6-3 can be a cable with three wires of 6 AWG: write 6. For six of 3 AWG write 6x3."))
+        sets = [_read_one(each) for each in written]
         if len(sets) > most:
             raise ValueError(text)
         return ",".join(_written(*each) for each in sets)

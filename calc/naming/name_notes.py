@@ -54,8 +54,8 @@ def _kept_apart(pair: frozenset[str], side: Side, working: Working) -> None:
     )
     working.note(
         say(
-            "Is one there? See first that neutral and grounding path are whole: the joint may be all they have. Taking it "
-            "out is dead work: supply off, locked out, proven dead."
+            "Is one there? See first that neutral and grounding path are whole: the joint may be all they have. Taking "
+            "it out is dead work: supply off, locked out, proven dead."
         )
     )
     if side.place == BUILDING:

@@ -21,7 +21,7 @@ STATE_WORDS = START_WORDS | {
     "kept": say("{lines} lines pasted and kept. They are too many to show here.", lines="{lines}"),
     "gone": say(
         "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is lost "
-        "yet: copy your rows, then load the page again."
+        "yet: copy your rows or save them as a file, then load the page again."
     ),
 }
 
@@ -42,6 +42,8 @@ def many_html(calculator: Calculator) -> str:
         '<textarea id="many-text" rows="6" wrap="off" autocomplete="off" autocapitalize="off" spellcheck="false" '
         'aria-describedby="many-hint"></textarea>'
         f'<p class="many-kept" data-many-kept role="status" hidden><span></span> '
+        f'<a class="button quiet" data-many-save download="{calculator.slug}-rows.txt">'
+        f"{text(say('Save these lines as a file'))}</a> "
         f'<button type="button" class="quiet" data-many-drop>{text(say("Remove these lines"))}</button></p>'
         '<div class="form-actions">'
         f'<button type="button" class="primary" data-many-run>{text(say("Work out the rows"))}</button>'

@@ -1,5 +1,6 @@
 // One calculator's form: what was typed goes to Python as a query, what Python says is shown.
 
+import { putAway, takeBack } from "./again.js";
 import { copyWords } from "./notes.js";
 import { ask, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
@@ -30,6 +31,7 @@ export function startCalculator(form) {
   async function submit(query, { moveFocus }) {
     const mine = ++latest;
     expectAnswer(true);
+    if (result.querySelector("section")) result.dataset.outdated = ""; // it may take long, or fail
     start();
     let reply;
     try {
@@ -64,8 +66,7 @@ export function startCalculator(form) {
   // A drawing or a link of the page asks in the form's stead; `query` fills the whole form first.
   form.addEventListener("calculator:ask", ({ detail }) => {
     if (detail?.query !== undefined) {
-      for (const input of form.elements) setDefault(input);
-      fill(form, new URLSearchParams(detail.query));
+      fillWhole(form, detail.query);
     }
     submit(queryOf(form), { moveFocus: false });
   });
@@ -76,13 +77,16 @@ export function startCalculator(form) {
   form.addEventListener("change", () => awaited && submit(queryOf(form), { moveFocus: false }));
   document.addEventListener("edition:change", () => awaited && submit(queryOf(form), { moveFocus: false }));
   result.addEventListener("click", (event) => act(event, state));
+  // What is answered stands in the address.
+  addEventListener("pagehide", () => putAway("inputs", awaited ? "" : queryOf(form)));
 
   if (linked) {
-    fill(form, new URLSearchParams(linked));
+    fillWhole(form, linked);
     submit(inForce(linked), { moveFocus: true });
     result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
     state.scrollIntoView({ block: "start" });
   } else {
+    fill(form, new URLSearchParams(takeBack("inputs")));
     addEventListener("load", () => setTimeout(() => whenIdle(start), IDLE_WAIT));
   }
 }
@@ -130,6 +134,12 @@ function inForce(query) {
   const { edition, editionChosen } = document.documentElement.dataset;
   if (editionChosen !== "yes" || new URLSearchParams(query).has("edition")) return query;
   return `edition=${edition}&${query.replace(/^\?/, "")}`;
+}
+
+/** What a query leaves out stands at its default, also where the browser has put back what was typed before. */
+function fillWhole(form, query) {
+  for (const input of form.elements) setDefault(input);
+  fill(form, new URLSearchParams(query));
 }
 
 function fill(form, query) {

@@ -75,7 +75,7 @@ async function begin() {
 
 async function findRegistration() {
   const scope = new URL("./", new URL(panel.dataset.worker, location.href)).href;
-  const found = await container.getRegistration(scope);
+  const found = await container.getRegistration(scope).catch(() => undefined); // storage may be blocked
   if (found?.scope === scope) adopt(found);
   else show();
 }

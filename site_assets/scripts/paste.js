@@ -1,6 +1,8 @@
 // Rows that are typed or pasted. A field shows a few hundred lines well; thousands would stop the page for
 // seconds, so they are kept unseen until they are worked out or removed.
 
+import { putAway, takeBack } from "./again.js";
+
 const AT_ONCE = 5_000; // characters from which some browsers take minutes to paste by themselves
 const LARGE = 20_000; // characters, about 1,000 rows: a field takes some 80 ms to show them, ten times as many 1,400 ms
 
@@ -8,6 +10,7 @@ const LARGE = 20_000; // characters, about 1,000 rows: a field takes some 80 ms 
 export function startPaste(part) {
   const typed = part.querySelector("textarea");
   const told = part.querySelector("[data-many-kept]");
+  const save = part.querySelector("[data-many-save]");
   const { kept: words } = part.querySelector(".many-state").dataset;
   let kept = ""; // a large table, in the place of what the field shows
 
@@ -15,10 +18,11 @@ export function startPaste(part) {
 
   function keep(text) {
     kept = text;
+    URL.revokeObjectURL(save.href);
+    save.href = kept && URL.createObjectURL(new Blob(["\uFEFF", kept], { type: "text/plain;charset=utf-8" }));
     told.hidden = !kept;
     typed.hidden = Boolean(kept);
     told.querySelector("span").textContent = kept ? words.replace("{lines}", () => shown(linesOf(text))) : "";
-    if (kept) part.querySelector("[data-many-run]").focus({ preventScroll: true });
     changed();
   }
 
@@ -28,9 +32,12 @@ export function startPaste(part) {
     if (text.length < AT_ONCE) return;
     event.preventDefault();
     const { value, selectionStart, selectionEnd } = typed;
-    if (value.length + text.length >= LARGE) return keep(value.slice(0, selectionStart) + text + value.slice(selectionEnd));
-    typed.setRangeText(text, selectionStart, selectionEnd, "end");
-    changed();
+    if (value.length + text.length < LARGE) {
+      typed.setRangeText(text, selectionStart, selectionEnd, "end");
+      return changed();
+    }
+    keep(value.slice(0, selectionStart) + text + value.slice(selectionEnd));
+    part.querySelector("[data-many-run]").focus({ preventScroll: true });
   });
   // What the field held before is there again.
   part.querySelector("[data-many-drop]").addEventListener("click", () => {
@@ -38,8 +45,15 @@ export function startPaste(part) {
     typed.focus();
   });
 
+  const rows = () => kept || typed.value;
+  const before = takeBack("rows");
+  if (before) part.open = true;
+  if (before.length < LARGE) typed.value ||= before;
+  else keep(before);
+  addEventListener("pagehide", () => putAway("rows", rows()));
+
   return {
-    rows: () => kept || typed.value,
+    rows,
     put(text) {
       keep("");
       typed.value = text;

@@ -10,7 +10,8 @@ self.addEventListener('activate', (event) => {
 
 self.addEventListener('message', (event) => {
   const orders = {
-    state: async () => event.ports[0].postMessage(await state()),
+    // Of a store that cannot be read nothing is said to be kept; a page must not wait for ever.
+    state: async () => event.ports[0].postMessage(await state().catch(() => null)),
     save: saveEverything,
     'take-over': () => self.skipWaiting(),
     reset,

@@ -43,9 +43,28 @@ function bytesOf(files) {
   return files.reduce((sum, file) => sum + file.bytes, 0);
 }
 
-/** A copy that cannot be read is as good as none. */
-function keptCopy(file) {
-  return caches.match(file.key, { cacheName: STORE }).catch(() => undefined);
+/** A copy that cannot be read, or whose bytes are no longer those of the list, is as good as none and goes. */
+async function keptCopy(file) {
+  const find = () => caches.match(file.key, { cacheName: STORE });
+  try {
+    const copy = await find();
+    if (!copy) return undefined;
+    // What was read is used up; found again, the browser still has with it what it made of a script before.
+    if (await hashOf(copy) === file.integrity) return await find();
+  } catch {
+    // The device can no longer read it.
+  }
+  await drop(file).catch(() => {});
+  return undefined;
+}
+
+async function hashOf(copy) {
+  const digest = await crypto.subtle.digest('SHA-256', await copy.arrayBuffer());
+  return `sha256-${btoa(String.fromCharCode(...new Uint8Array(digest)))}`;
+}
+
+async function drop(file) {
+  if (await caches.has(STORE)) await (await caches.open(STORE)).delete(file.key);
 }
 
 /** Notes for later versions that the reader has had a group whole; whether it still is, the files tell. */

@@ -16,6 +16,16 @@ SLUG = "main-bonding-jumper"
 PAGE = f"calculators/{SLUG}.html"
 START = 60_000  # ms for the runtime on a loaded machine
 
+# As browsers do when a page is loaded again: before its scripts run.
+PUTS_BACK = """document.addEventListener("readystatechange", () => {
+  const input = document.querySelector("[name=metal][value=aluminum]");
+  if (document.readyState === "interactive") input.checked = true;
+})"""
+PRESS_AND_LOOK = """(button) => {
+  document.querySelector(button).click();
+  return document.querySelector("[data-result]").dataset.outdated;
+}"""
+
 
 def open_form(page, site, query=""):
     page.goto(f"{site}{PAGE}{query}")
@@ -107,7 +117,8 @@ def test_changing_the_edition_answers_anew(page, site):
     enter(page, conductor="3/0")
     submit(page)
     expect(answer(page)).to_contain_text("250.24(C)")
-    page.click("[data-choose-edition='2017']")
+    outdated = page.evaluate(PRESS_AND_LOOK, "[data-choose-edition='2017']")
+    assert outdated == "", "until the other edition is answered, the answer steps back"
     expect(page.locator("[data-result]")).to_contain_text("250.24(B)")
     expect(page).to_have_url(re.compile("edition=2017"))
 
@@ -209,6 +220,23 @@ def test_typing_while_python_starts_loses_nothing_and_the_last_request_is_answer
     submit(page)
     expect(answer(page).locator(".size")).to_have_text("2/0 AWG", timeout=START)
     expect(page.locator("[name=conductor]")).to_have_value("500 kcmil")
+
+
+def test_what_was_typed_is_there_again_after_a_reload_and_not_on_a_page_opened_anew(page, site):
+    open_form(page, site)
+    enter(page, conductor="500 kcmil")
+    page.reload()
+    expect(page.locator("[name=conductor]")).to_have_value("500 kcmil")
+    expect(page.locator("[data-result]")).to_be_empty()
+    page.goto(f"{site}404.html")
+    open_form(page, site)
+    expect(page.locator("[name=conductor]")).to_have_value("")
+
+
+def test_a_link_stands_beside_its_own_inputs_whatever_the_browser_puts_back(page, site):
+    page.add_init_script(PUTS_BACK)
+    open_form(page, site, "?edition=2023&conductor=3/0")
+    expect(page.locator("[name=metal][value=copper]")).to_be_checked()
 
 
 def test_what_is_changed_while_python_starts_counts(page, site):

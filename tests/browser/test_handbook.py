@@ -162,3 +162,14 @@ def test_the_whole_handbook_is_bound_in_the_order_of_its_menu(browser, site_fold
     led_to = [link.get_object()["/Dest"][0].get_object() for sheet in book.pages for link in sheet.get("/Annots", [])]
     starts = [book.get_destination_page_number(entry) for entry in book.outline]
     assert led_to and all(target in [book.pages[start] for start in starts] for target in led_to)
+
+
+def test_a_lost_page_is_asked_for_in_the_handbook_alone(page, site):
+    for lost, link in (("parts/main-bonding-jumper.html", f"{site}parts/main-bonding-jumper.html"), ("../../x", None)):
+        page.goto(f"{site}404.html?lost={lost}")
+        told = page.locator("[data-lost-page]")
+        if link:
+            expect(told).to_be_visible()
+            assert told.locator("a").evaluate("link => link.href") == link
+        else:
+            expect(told).to_be_hidden()

@@ -186,6 +186,20 @@ def test_a_very_large_paste_is_kept_unseen_and_gives_back_what_was_typed(page, s
     expect(page.locator("#many-text")).to_have_value("typed before\n")
 
 
+def test_rows_kept_unseen_can_be_saved_as_a_file_and_are_there_again_after_a_reload(page, site):
+    open_part(page, site)
+    page.evaluate(PASTE_ROWS, 2_000)
+    with page.expect_download() as download:
+        page.click("[data-many-save]")
+    assert Path(download.value.path()).read_text(encoding="utf-8-sig") == rows(2_000)
+    assert download.value.suggested_filename == f"{SLUG}-rows.txt"
+    page.reload()
+    expect(page.locator("[data-many-kept]")).to_contain_text("2,001 lines pasted")
+    page.click("[data-many-drop]")
+    page.reload()
+    expect(page.locator("[data-many-kept]")).to_be_hidden()
+
+
 def test_a_very_large_table_never_stops_the_page(page, site):
     open_part(page, site)
     page.evaluate(WATCH_LONG_TASKS)

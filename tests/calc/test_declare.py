@@ -1,5 +1,7 @@
 """Bad input in all its forms: each error names its field and says what to enter."""
 
+import time
+
 import pytest
 
 from calc import main_bonding_jumper
@@ -31,6 +33,13 @@ def test_an_unreadable_conductor_says_what_to_enter(text):
 @pytest.mark.parametrize("text", ["", "0", "-1", "31", "100", "2.5", "two", "1e1", "٢", "9" * 10_000])
 def test_sets_outside_one_to_thirty_say_so(text):
     assert "Enter a whole number from 1 to 30." in fixes(("conductor", "3/0"), ("sets", text))["sets"][1]
+
+
+def test_a_link_with_thousands_of_unknown_names_is_told_at_once():
+    began = time.process_time()
+    unknown = main_bonding_jumper.run([("conductor", "3/0"), *((f"x{number}", "") for number in range(20_000))])
+    assert unknown.outcome == "fix" and len(unknown.fix) < 10
+    assert time.process_time() - began < 1  # all compared with all took five seconds
 
 
 def test_the_ends_of_the_range_of_sets_are_taken():

@@ -176,6 +176,21 @@ def test_an_open_quotation_mark_at_the_end_costs_only_its_own_row():
     assert [(row["line"], row["outcome"]) for row in rows] == [("2", "fix"), ("3", "answer"), ("4", "answer")]
 
 
+def test_an_inch_mark_at_the_beginning_of_a_cell_never_swallows_the_rows_below_it():
+    table = 'label,conductor\n"6 in panel,3/0\nB,500kcmil\n"C, east",4\n'
+    first, *others = answered(table)
+    assert first["outcome"] == "fix" and "quotation mark" in first["fix"]
+    assert [(row["label"], row["line"], row["size"]) for row in others] == [("B", "3", "1/0"), ("C, east", "4", "8")]
+    (whole,) = answered('label,conductor\n"Panel ""A"",\nroom 2","3/0"\n')
+    assert (whole["label"], whole["outcome"]) == ('Panel "A",\nroom 2', "answer")
+
+
+@pytest.mark.parametrize("unseen", ["\N{ZERO WIDTH NO-BREAK SPACE}" * 2, "\N{ZERO WIDTH SPACE}", "\N{NO-BREAK SPACE}"])
+def test_marks_without_width_around_the_name_of_a_column_count_as_blanks(unseen):
+    (row,) = answered(f"{unseen}label,conductor{unseen}\nA,3/0\n")
+    assert (row["label"], row["size"]) == ("A", "4")
+
+
 def test_inch_marks_in_a_cell_are_no_quotation_marks():
     rows = answered('label,conductor\n2" pipe,3/0\n"3"" pipe",3/0\n')
     assert [row["label"] for row in rows] == ['2" pipe', '3" pipe']

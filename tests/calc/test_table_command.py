@@ -115,12 +115,27 @@ def test_a_file_of_answers_is_what_standard_output_would_get(schedule):
     assert sorted(each.name for each in schedule.parent.iterdir()) == ["answers.csv", "schedule.csv"]
 
 
-@pytest.mark.parametrize(("out", "says"), [("schedule.csv", "are one file"), (".", "is no file"), ("no/x.csv", "whole")])
+@pytest.mark.parametrize(
+    ("out", "says"),
+    [("schedule.csv", "are one file"), (".", "is no file"), ("new/", "is no file"), ("no/x.csv", "whole")],
+)
 def test_a_file_that_cannot_hold_the_answers_is_told_and_nothing_is_left(out, says, schedule):
     before = schedule.read_bytes()
-    done = run("main-bonding-jumper", "--table", str(schedule), "--out", str(schedule.parent / out))
+    done = run("main-bonding-jumper", "--table", str(schedule), "--out", f"{schedule.parent}/{out}")
     assert done.returncode == 1 and says in done.stderr.decode() and len(done.stderr.splitlines()) == 1
     assert [each.name for each in schedule.parent.iterdir()] == ["schedule.csv"] and schedule.read_bytes() == before
+
+
+def test_a_file_of_answers_keeps_who_may_read_it_and_a_protected_one_stays(schedule):
+    out = schedule.with_name("answers.csv")
+    out.write_text("an older table")
+    out.chmod(0o600)
+    assert main(["main-bonding-jumper", "--table", str(schedule), "--out", str(out)]) == 0
+    assert out.stat().st_mode & 0o777 == 0o600 and out.read_text().startswith("label,")
+    out.write_text("an older table")
+    out.chmod(0o444)
+    done = run("main-bonding-jumper", "--table", str(schedule), "--out", str(out))
+    assert done.returncode == 1 and b"is protected" in done.stderr and out.read_text() == "an older table"
 
 
 @pytest.mark.parametrize("table", ["colour\ngreen\n", ""])

@@ -46,6 +46,22 @@ EVICT = """async (lost) => {
   }
   return evicted;
 }"""
+DAMAGE = """async (spoiled) => {
+  let damaged = 0;
+  for (const name of await caches.keys()) {
+    const store = await caches.open(name);
+    for (const request of await store.keys()) {
+      const kept = new URL(request.url).searchParams;
+      if (!spoiled.some(([hash, type]) => kept.get("hash") === hash && kept.get("type") === type)) continue;
+      const copy = await store.match(request);
+      const bytes = new Uint8Array(await copy.arrayBuffer());
+      bytes[bytes.length >> 1] ^= 1;
+      await store.put(request, new Response(bytes, { headers: copy.headers }));
+      damaged += 1;
+    }
+  }
+  return damaged;
+}"""
 EVICT_NOTES = """async () => {
   for (const name of await caches.keys()) {
     const store = await caches.open(name);
@@ -99,8 +115,16 @@ def served(page, server, paths):
 
 def evict(page, folder, *paths):
     """Lose files that are kept, as a browser short of room does."""
-    lost = [[f"sha256-{hash_of((folder / path).read_bytes())}", path.rpartition(".")[2]] for path in paths]
-    assert page.evaluate(EVICT, lost) == len(paths)
+    assert page.evaluate(EVICT, named(folder, paths)) == len(paths)
+
+
+def damage(page, folder, *paths):
+    """Change one bit of files that are kept, as a failing memory does."""
+    assert page.evaluate(DAMAGE, named(folder, paths)) == len(paths)
+
+
+def named(folder, paths):
+    return [[f"sha256-{hash_of((folder / path).read_bytes())}", path.rpartition(".")[2]] for path in paths]
 
 
 def wait_for(page, state):

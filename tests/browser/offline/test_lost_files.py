@@ -15,6 +15,7 @@ from tests.browser.offline.published import (
     SUB_PATH,
     asked_for,
     broken,
+    damage,
     evict,
     hashes,
     press,
@@ -29,7 +30,8 @@ from tests.browser.offline.published import (
 PAGE = "parts/main-bonding-jumper.html"
 SLICES = 30
 ONLY_WHEN_TOLD = "Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })"
-
+UNREADABLE = "() => { caches.has = () => Promise.reject(new Error('unreadable')); }"
+READABLE = "() => { delete caches.has; }"
 NEWER_IS_WAITING = "() => navigator.serviceWorker.getRegistration().then((each) => Boolean(each.waiting))"
 NEWER_IS_IN_CHARGE = "() => navigator.serviceWorker.getRegistration().then((each) => !each.waiting)"
 
@@ -96,6 +98,29 @@ def test_a_lost_file_of_any_kind_is_fetched_whole_and_kept_again(context, page, 
     wait_for(page, "ready")
     context.set_offline(True)
     assert served(page, server, kinds) == {path: hashes(folder)[path] for path in kinds}
+
+
+def test_a_file_whose_bytes_were_damaged_on_the_device_counts_as_lost(context, page, server, folder):
+    kinds = kinds_of_files(folder)
+    damage(page, folder, *kinds)
+    assert served(page, server, kinds) == {path: hashes(folder)[path] for path in kinds}
+    assert asked_for(server) == kinds
+    wait_for(page, "ready")
+    damage(page, folder, PAGE)
+    context.set_offline(True)
+    assert page.goto(f"{server.address}{PAGE}").status == 404
+    wait_for(page, "incomplete")
+    expect(status_line(page)).to_contain_text(lost(folder, 1))
+
+
+def test_a_store_that_cannot_be_read_is_never_called_ready(context, page, server):
+    (worker,) = context.service_workers
+    worker.evaluate(UNREADABLE)
+    page.goto(f"{server.address}glossary.html")
+    wait_for(page, "none")
+    worker.evaluate(READABLE)
+    page.goto(f"{server.address}index.html")
+    wait_for(page, "ready")
 
 
 def test_a_lost_page_is_told_without_a_network_and_comes_back_with_it(context, page, server, folder):

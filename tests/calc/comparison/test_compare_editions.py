@@ -1,5 +1,7 @@
 """One case in two editions: the differences named are those of the texts, and no other."""
 
+from urllib.parse import quote
+
 import pytest
 
 from calc import permalink
@@ -122,9 +124,9 @@ def test_the_same_edition_twice_is_to_be_fixed():
 
 
 def test_a_link_that_grows_too_long_for_a_link_of_its_own_is_not_taken():
-    spaces = "+" * 190  # each is written as %20
+    spaces = "+" * 490  # each is written as %20
     long = f"main-bonding-jumper?conductor=3/0{spaces}&sets={spaces}1"
-    assert len(long) < 500
+    assert len(long) < 1100
     assert [each.field for each in compare_editions(edition="2023", against="2017", case=long).fix] == ["case"]
 
 
@@ -139,6 +141,18 @@ def test_the_link_of_the_longest_list_is_read_back():
     assert len(result.said) > 1000
     again = compare_editions.run(permalink.read(permalink.write(result).partition("?")[2]))
     assert again.answer == result.answer and again.said_before == result.said
+
+
+def test_the_longest_link_of_the_handbook_can_be_compared():
+    distances = ",".join(f"{50 + each}.37" for each in range(50)) + " m"
+    readings = ",".join(f"31.{10 + each}5" for each in range(50))
+    measured = CALCULATORS["measured-electrode"]
+    typed = {**measured.example, "probe": "120 m", "distances": distances, "readings": readings}
+    result = measured.run(typed.items())
+    address = f"https://example.org/bonding/handbook/{permalink.write(result)}"
+    assert result.outcome == "answer" and len(permalink.case(result)) > 1000
+    for case in (address, quote(address, safe=":/?=&"), permalink.case(result)):
+        assert compare_editions(edition="2023", against="2020", case=case).outcome == "answer"
 
 
 def test_the_case_is_shown_in_the_words_of_its_form():

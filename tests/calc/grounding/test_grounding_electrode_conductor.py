@@ -196,6 +196,13 @@ def test_sets_of_a_list_are_read_with_a_cross_or_a_hyphen():
         assert run(conductor="3/0", other_conductors=written).inputs["other_conductors"] == "2x3/0"
 
 
+@pytest.mark.parametrize("written", ["6-3", "12-2", "3/0, 6 - 3"])
+def test_what_can_name_a_cable_is_asked_and_is_never_that_many_conductors(written):
+    (fix,) = run(conductor="3/0", other_conductors=written).fix
+    assert fix.field == "other_conductors" and "cable" in str(fix.words)
+    assert run(conductor="3/0", other_conductors="6x3, 2-500").inputs["other_conductors"] == "6x3,2x500kcmil"
+
+
 def test_unlike_disconnects_are_summed_and_each_tap_goes_by_its_own_conductors():
     """3/0 + 2 x 250 + 2 = 167.8 + 500 + 66.36 = 734.16 kcmil: 2/0; taps 4, 1/0, 8."""
     values = run(conductor="3/0", other_conductors="2x250kcmil, 2").answer.values
