@@ -8,9 +8,9 @@ from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
+from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
 from calc.grounding.size_by_device import TABLE
-from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.size_for_circuit import HotConductors, size_for_circuit
 from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
