@@ -68,7 +68,7 @@ def test_a_result_is_a_name_and_a_line_of_whole_words(searching):
     row = searching.locator(".md-search-result__item").first
     expect(row.locator(".md-tags").first).to_be_hidden()
     assert row.locator(".md-search-result__article").first.bounding_box()["height"] < 120
-    assert "is there Look for A wire" in row.locator(".md-search-result__more").text_content()
+    assert "is there Look for Service de-energized" in row.locator(".md-search-result__more").text_content()
 
 
 def main(folder: str) -> None:
