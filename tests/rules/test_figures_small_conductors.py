@@ -14,7 +14,7 @@ def test_a_small_conductor_has_its_largest_device():
 
 
 def test_the_60_degree_columns_end_at_1_awg():
-    """Table 310.16 of 2023 and a transcription of Table 310.15(B)(16), read apart: equal in all values."""
+    """Table 310.16 of 2023 and a copy of Table 310.15(B)(16), read apart: equal in all values."""
     copper = dict(zip("14 12 10 8 6 4 3 2 1".split(), (15, 20, 30, 40, 55, 70, 85, 95, 110), strict=True))
     aluminum = dict(zip("12 10 8 6 4 3 2 1".split(), (15, 25, 35, 40, 55, 65, 75, 85), strict=True))
     for edition in EDITIONS:
