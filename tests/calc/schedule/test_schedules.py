@@ -63,7 +63,8 @@ def test_every_row_is_what_its_own_calculator_answers(slug):
                 assert str(row.cells["size"]) == str(alone.answer.headline)
                 assert str(row.cells["why"]) == str(alone.answer.detail)
             elif alone.answer:
-                assert str(row.cells["size"]) in (
+                # The neutral of an old supply has a floor of its own where it runs in parallel.
+                assert str(row.cells["size"]).partition("; in parallel")[0] in (
                     f"{alone.answer.headline} {alone.answer.detail}",
                     f"{alone.answer.headline} {alone.answer.values['metal']} wire or larger".replace("d-a", "d a"),
                 )
