@@ -152,7 +152,7 @@ def several_disconnect_cases() -> Iterator[Case]:
                 for hot_metal in COLUMNS:
                     for metal in METALS:
                         for electrode in ELECTRODES:
-                            inputs = {"conductor": first, "other_conductors": ",".join(others), "place": place}
+                            inputs = {"conductor": first, "other_conductors": ", ".join(others), "place": place}
                             inputs |= {"conductor_metal": hot_metal, "metal": metal, "electrode": electrode} | RING
                             runs = tuple((size, 1) for size in (first, *others))
                             yield Case(
@@ -176,7 +176,7 @@ def tap_cases() -> Iterator[Case]:
                         sizes = (first, *others)
                         inputs = {
                             "conductor": first,
-                            "other_conductors": ",".join(others),
+                            "other_conductors": ", ".join(others),
                             "electrode": electrode,
                         } | RING
                         yield Case(
