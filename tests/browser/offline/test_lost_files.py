@@ -32,8 +32,15 @@ SLICES = 30
 ONLY_WHEN_TOLD = "Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })"
 UNREADABLE = "() => { caches.has = () => Promise.reject(new Error('unreadable')); }"
 READABLE = "() => { delete caches.has; }"
-NEWER_IS_WAITING = "() => navigator.serviceWorker.getRegistration().then((each) => Boolean(each.waiting))"
-NEWER_IS_IN_CHARGE = "() => navigator.serviceWorker.getRegistration().then((each) => !each.waiting)"
+# A page's own scripts did not start here, so nothing but the registration tells how far the newer version is.
+NEWER_IS_WAITING = """async () => {
+  while (!(await navigator.serviceWorker.getRegistration()).waiting) await new Promise((look) => setTimeout(look, 50));
+}"""
+NEWER_IS_IN_CHARGE = """async () => {
+  const { waiting } = await navigator.serviceWorker.getRegistration();
+  waiting.postMessage({ kind: "take-over" });
+  while (waiting.state !== "activated") await new Promise((look) => setTimeout(look, 50));
+}"""
 
 
 @pytest.fixture(scope="module")
@@ -215,9 +222,8 @@ def test_a_lost_script_that_the_server_has_no_more_is_told_and_the_update_brings
     publish(folder, "third", changed=[script])
     page.goto(server.address + PAGE)
     expect(page.locator("[data-unanswered-place] + .unanswered")).to_contain_text("did not start")
-    page.wait_for_function(NEWER_IS_WAITING)
-    tell(page, "waiting", "take-over")
-    page.wait_for_function(NEWER_IS_IN_CHARGE)
+    page.evaluate(NEWER_IS_WAITING)
+    page.evaluate(NEWER_IS_IN_CHARGE)
     page.reload()
     wait_for(page, "ready")
 
