@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 
 from calc.words import Sentence, say
 
@@ -38,6 +38,9 @@ class Field:
     between; `read` gets them in the order of the choices. `longest`: characters that may be typed.
     `number`: a bare number will do, so a phone shows its number keys. `slider`: from, to, and the unit of both, for
     an amount to be slid through as well; what is typed may go further.
+    `unit` is that of the value read, "" for a ratio or what is no amount; `minimum` and `maximum` are the ends of what
+    is read, None where it is no number. `relevant_when`: other fields with the values of theirs for which this one
+    counts at all; empty: always.
     """
 
     label: Sentence
@@ -53,6 +56,10 @@ class Field:
     longest: int = LONGEST_TEXT
     number: bool = False
     slider: tuple[int, int, str] | None = None
+    unit: str = ""
+    minimum: float | None = None
+    maximum: float | None = None
+    relevant_when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
     def shown(self, value: object) -> object:
         """Give `value` as the form shows it: the words of a choice, a number with its unit."""

@@ -44,7 +44,7 @@ def whole_number(label: Sentence, hint: Sentence, low: int, high: int, *, rare: 
         return int(text)
 
     enter = say("Enter a whole number from {low} to {high}.", low=low, high=high)
-    return Field(label, hint, enter, read, whole_numbers=(low, high), rare=rare)
+    return Field(label, hint, enter, read, whole_numbers=(low, high), rare=rare, minimum=low, maximum=high)
 
 
 def one_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
@@ -106,7 +106,9 @@ def amount(
         number = shown_number(value) if value == 0 or abs(value) >= SMALL else plain_number(float(f"{value:.3g}"))
         return f"{number} {SHOWN.get(unit, unit)}"
 
-    return Field(label, hint, enter, read, show=show, rare=rare, number=number)
+    return Field(
+        label, hint, enter, read, show=show, rare=rare, number=number, unit=unit, minimum=low, maximum=high
+    )
 
 
 def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:

@@ -42,6 +42,9 @@ def entered(
         show=lambda value: f"{shown_number(value)} {shown_unit}",
         rare=rare,
         number=unit != "in",  # inches come as fractions, and number keys have no stroke
+        unit=unit,
+        minimum=low,
+        maximum=high,
     )
 
 

@@ -26,7 +26,17 @@ def number(label: Sentence, hint: Sentence, enter: Sentence, unit: str = "", *, 
         return read_within(text, unit, low, high)
 
     shown_unit = unit.removesuffix("%")  # the label has it
-    return Field(label, hint, enter, read, show=lambda value: f"{shown_number(value)} {shown_unit}".strip(), rare=rare)
+    return Field(
+        label,
+        hint,
+        enter,
+        read,
+        show=lambda value: f"{shown_number(value)} {shown_unit}".strip(),
+        rare=rare,
+        unit=unit,
+        minimum=low,
+        maximum=high,
+    )
 
 
 def _conductor(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
