@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from calc import permalink
+from calc.address import page_address
 from calc.answer import Row
 from calc.declare import Calculator, Fix, Result
 from calc.rulebook import Rule, changes, sources
@@ -16,6 +17,7 @@ SCHEMA = 1
 def plain_result(result: Result) -> dict:
     """Give a result as dictionaries, lists, texts and numbers. Keys: see the README."""
     working, outside = result.working, result.not_covered
+    link = page_address(permalink.write(result)) if result.outcome != "fix" else None
     answer = None
     if result.answer:
         shown = {
@@ -52,12 +54,13 @@ def plain_result(result: Result) -> dict:
         "warnings": [str(words) for words in working.warnings],
         "citations": [plain_citation(cited) for cited in working.citations],
         "said": said_before(result),
-        "permalink": permalink.write(result) if result.outcome != "fix" else None,
+        "permalink": link,
     }
 
 
 def _plain_row(row: Row) -> dict:
-    cells = {key: str(words) for key, words in row.cells.items()} | {"permalink": row.link or None}
+    link = page_address(row.link) if row.link else None
+    cells = {key: str(words) for key, words in row.cells.items()} | {"permalink": link}
     return cells | ({"status": row.status} if row.status else {})
 
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import BinaryIO
 
 from calc import permalink
+from calc.address import page_address
 from calc.declare import MOST_UNKNOWN, Calculator, Fix, Result, echo
 from calc.rulebook import MARKS
 from calc.sheet import Row, Sheet, read_sheet
@@ -234,7 +235,7 @@ def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
         mark=worst,
         mark_words=str(MARK_WORDS[worst]) if worst else "",
         warnings=" ".join(str(words) for words in result.working.warnings),
-        link=permalink.write(result),
+        link=page_address(permalink.write(result)),
     )
 
 

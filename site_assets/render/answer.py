@@ -7,6 +7,7 @@ from html import escape
 from urllib.parse import urlencode
 
 from calc import permalink
+from calc.address import page_address
 from calc.answer import Row, Table
 from calc.catalogue import CALCULATORS
 from calc.declare import Result
@@ -99,7 +100,7 @@ def _row(table: Table, row: Row) -> str:
     first, *others = table.headings
     name = text(row.cells[first])
     if row.link:
-        name = f'<a href="{escape(PAGE_TO_TOP + row.link)}">{name}</a>'
+        name = f'<a href="{escape(PAGE_TO_TOP + page_address(row.link))}">{name}</a>'
     cells = "".join(
         f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{_unbroken(text(row.cells[key]))}</td>'
         for key in others

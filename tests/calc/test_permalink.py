@@ -29,7 +29,7 @@ def test_a_link_gives_the_same_inputs_and_answer_again(pair):
 def test_a_link_always_carries_its_edition_and_what_was_answered():
     result = main_bonding_jumper(conductor="500kcmil", sets=2)
     assert permalink.write(result) == (
-        "calculators/main-bonding-jumper.html?edition=2023&conductor=500kcmil&sets=2&conductor_metal=copper&metal=copper"
+        "main-bonding-jumper?edition=2023&conductor=500kcmil&sets=2&conductor_metal=copper&metal=copper"
         "&place=service-disconnect&system_grounding=solidly-grounded&enclosures=1&form=wire&conductor_basis=installed"
         "&said=2/0-copper"
     )
