@@ -32,12 +32,13 @@ class Fix:
 
 
 class NotCovered(Exception):
-    """The case is outside the rules here: why, and under which name to look."""
+    """The case is outside the rules here: why, under which name to look, and the calculators that answer it instead."""
 
-    def __init__(self, why: Sentence, look_in: Sentence):
+    def __init__(self, why: Sentence, look_in: Sentence, *calculators: str):
         super().__init__(str(why))
         self.why = why
         self.look_in = look_in
+        self.calculators = calculators
 
 
 class Mend(Exception):

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from calc import permalink
 from calc.address import page_address
 from calc.answer import Row
-from calc.declare import Calculator, Fix, Result
+from calc.declare import Calculator, Fix, NotCovered, Result
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
 
@@ -38,7 +38,7 @@ def plain_result(result: Result) -> dict:
         "outcome": result.outcome,
         "answer": answer,
         "fix": plain_fix(result.fix),
-        "not_covered": {"why": str(outside.why), "look_in": str(outside.look_in)} if outside else None,
+        "not_covered": _plain_not_covered(outside) if outside else None,
         "steps": [
             {
                 "say": str(step.words),
@@ -56,6 +56,11 @@ def plain_result(result: Result) -> dict:
         "said": said_before(result),
         "permalink": link,
     }
+
+
+def _plain_not_covered(outside: NotCovered) -> dict:
+    calculators = list(outside.calculators)
+    return {"why": str(outside.why), "look_in": str(outside.look_in), "calculators": calculators}
 
 
 def _plain_row(row: Row) -> dict:

@@ -130,9 +130,8 @@ def _not_covered(result: Result, buttons: str) -> str:
 
 
 def _other_pages(result: Result) -> str:
-    """Give links to the calculators that the sentence on where to look names."""
-    look_in = str(result.not_covered.look_in).lower()
-    named = [slug for slug in CALCULATORS if slug.replace("-", " ") in look_in and slug != result.calculator.slug]
+    """Give links to the calculators that answer instead, but the one whose page this is."""
+    named = [slug for slug in result.not_covered.calculators if slug != result.calculator.slug]
     links = "".join(f'<a class="button quiet" href="{slug}.html">{text(CALCULATORS[slug].name)}</a>' for slug in named)
     return f'<p class="answer-actions">{links}</p>' if links else ""
 
