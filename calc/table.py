@@ -118,12 +118,17 @@ def value_columns(calculator: Calculator) -> dict[str, str]:
     They are the values that the example gives, as it stands and with each other choice of each
     field. A value named like another column gets `answer_` before its name.
     """
-    taken = {LABEL, *calculator.names, *BEFORE_VALUES, *AFTER_VALUES}
     names: dict[str, None] = {}
     for inputs in _variations(calculator):
         answer = calculator.run(inputs.items()).answer
         names |= {name: None for name, value in (answer.values if answer else {}).items() if _is_plain(value)}
-    return {name: f"answer_{name}" if name in taken else name for name in names}
+    return {name: column_of(calculator, name) for name in names}
+
+
+def column_of(calculator: Calculator, value: str) -> str:
+    """Return the column of a value of the answer; a field that was called like it once has its name taken for ever."""
+    taken = {LABEL, *calculator.names, *BEFORE_VALUES, *AFTER_VALUES}
+    return f"answer_{value}" if value in taken else value
 
 
 def _variations(calculator: Calculator) -> Iterator[dict[str, str]]:
