@@ -22,12 +22,6 @@ def page(path: str) -> Page:
     return Page(SITE / path)
 
 
-@cache
-def ids(path: str) -> frozenset[str]:
-    """Return every id of a built page."""
-    return frozenset(page(path).ids)
-
-
 def anchors_of(path: str) -> set[str]:
     """Return the anchors of a page, by its path in the site, that links may use for ever."""
     tags = LINKED - {"h3", "h4"} if path.startswith(LISTINGS) else LINKED

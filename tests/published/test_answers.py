@@ -1,8 +1,11 @@
 """Every published link is answered as it says, and shows the names that programs, tables and links use."""
 
+from functools import cache
+
 import pytest
 
 from calc import CALCULATORS, EDITIONS
+from calc.declare import Result
 from calc.plain import said_before
 from calc.table import column_of, value_columns
 from tests.published.registry import LISTS, answers, names_in, opened, swept
@@ -20,11 +23,17 @@ def not_stated(slug: str, found: dict[str, set[str]]) -> str:
     )
 
 
+@cache
+def opened_links(slug: str) -> dict[str, Result]:
+    """Return what each published link of a calculator is answered now."""
+    return {link: opened(slug, link) for link in answers(slug)["links"]}
+
+
 @pytest.mark.parametrize("slug", CALCULATORS)
 def test_every_published_link_is_answered_as_it_says_or_a_recorded_change_explains_it(slug):
-    assert len(answers(slug)["links"]) >= len(EDITIONS)
-    for link in answers(slug)["links"]:
-        earlier = said_before(opened(slug, link))
+    assert len(opened_links(slug)) >= len(EDITIONS)
+    for link, result in opened_links(slug).items():
+        earlier = said_before(result)
         assert earlier is None or earlier["changes"], (
             f"{slug}?{link}: answered {earlier['now']!r} now; state the change in calc/rules/changes.toml"
         )
@@ -33,7 +42,7 @@ def test_every_published_link_is_answered_as_it_says_or_a_recorded_change_explai
 @pytest.mark.parametrize("slug", CALCULATORS)
 def test_the_published_links_show_every_published_name_and_no_other(slug):
     """A name that is gone is kept: under `formerly` in its declaration, or as it was in the answer's values."""
-    found = names_in((opened(slug, link) for link in answers(slug)["links"]))
+    found = names_in(opened_links(slug).values())
     gone = {kind: sorted(set(answers(slug)[kind]) - found[kind]) for kind in LISTS}
     assert not any(gone.values()), f"published and gone: {gone}"
     assert not not_stated(slug, found)

@@ -5,14 +5,15 @@ import pytest
 from calc import CALCULATORS, permalink
 from calc.address import page_address
 from calc.rulebook import aliases, changes
-from tests.published.anchors import FIGURES, ids, new_anchors, page, rule_anchor, stated_anchors
+from tests.published.anchors import FIGURES, new_anchors, page, rule_anchor, stated_anchors
 from tests.published.registry import answers, document, rows
 from tests.site.pages import SITE, html_files
 
 
 def test_every_published_page_and_anchor_still_stands():
     now = {row["path"]: row["moved_to"] for row in rows("page") if "moved_to" in row}
-    gone = [f"{path}#{each}" for path, anchors in stated_anchors().items() for each in anchors - ids(now.get(path, path))]
+    ids = {path: page(now.get(path, path)).ids for path in stated_anchors()}
+    gone = [f"{path}#{each}" for path, anchors in stated_anchors().items() for each in anchors - ids[path]]
     assert gone == [], "keep a heading's anchor with `{ #anchor }` behind its new words, a term's with `id`"
 
 
@@ -29,11 +30,11 @@ def test_every_anchor_of_a_built_page_is_published():
 
 
 def test_every_rule_stands_under_its_key_and_under_every_key_it_had():
-    assert {rule_anchor(key) for key in [*document("rules")["keys"], *aliases()]} <= ids(FIGURES)
+    assert {rule_anchor(key) for key in [*document("rules")["keys"], *aliases()]} <= page(FIGURES).ids
 
 
 def test_every_recorded_change_has_its_anchor():
-    assert {f"change-{row['id']}" for row in changes()["change"]} <= ids("changes.html")
+    assert {f"change-{row['id']}" for row in changes()["change"]} <= page("changes.html").ids
 
 
 @pytest.mark.parametrize("slug", CALCULATORS)
