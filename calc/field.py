@@ -22,10 +22,11 @@ class Unclear(ValueError):
 
 @dataclass(frozen=True)
 class Choice:
-    """One option of a field: the value in links, and the words beside it."""
+    """One option of a field: the value in links, the words beside it, and values it had in earlier links."""
 
     value: str
     label: Sentence
+    formerly: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -40,7 +41,7 @@ class Field:
     an amount to be slid through as well; what is typed may go further.
     `unit` is that of the value read, "" for a ratio or what is no amount; `minimum` and `maximum` are the ends of what
     is read, None where it is no number. `relevant_when`: other fields with the values of theirs for which this one
-    counts at all; empty: always.
+    counts at all; empty: always. `formerly`: names the field had in links and tables made before; read for ever.
     """
 
     label: Sentence
@@ -60,6 +61,11 @@ class Field:
     minimum: float | None = None
     maximum: float | None = None
     relevant_when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    formerly: tuple[str, ...] = ()
+
+    def value_now(self, text: str) -> str:
+        """Return what the choice written as `text` is called now; what no choice was ever called stays as it is."""
+        return next((choice.value for choice in self.choices if text in choice.formerly), text)
 
     def shown(self, value: object) -> object:
         """Give `value` as the form shows it: the words of a choice, a number with its unit."""
@@ -73,15 +79,16 @@ def read_field(asked: Field, text: str) -> object:
     if not text.strip() or len(text) > asked.longest:
         raise ValueError(echo(text))
     if asked.several:
-        return asked.read(_in_order(asked.choices, text))
+        return asked.read(_in_order(asked, text))
+    text = asked.value_now(text)
     if asked.choices and text not in {choice.value for choice in asked.choices}:
         raise ValueError(echo(text))
     return asked.read(text)
 
 
-def _in_order(choices: tuple[Choice, ...], text: str) -> str:
-    named = [each.strip() for each in text.split(",")]
-    chosen = [choice.value for choice in choices if choice.value in named]
+def _in_order(asked: Field, text: str) -> str:
+    named = [asked.value_now(each.strip()) for each in text.split(",")]
+    chosen = [choice.value for choice in asked.choices if choice.value in named]
     if len(chosen) != len(named):  # one that is no choice, or the same twice
         raise ValueError(echo(text))
     return ",".join(chosen)

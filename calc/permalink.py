@@ -1,4 +1,7 @@
-"""Links that last: the inputs of a calculator as a query, written and read back."""
+"""Links that last: a calculator and its inputs as "slug?name=value&...", written and read back.
+
+What makes a web address of a link is `address.page_address`.
+"""
 
 from __future__ import annotations
 
@@ -19,9 +22,9 @@ def read(query: str) -> list[tuple[str, str]]:
 
 
 def write(result: Result) -> str:
-    """Give the link that restores a result: always the edition, every input given, and what was answered."""
+    """Return the link that restores a result, "slug?name=value&...": edition, every input given, what was answered."""
     pairs = [("edition", result.edition), *_given(result), ("said", result.said)]
-    return f"calculators/{result.calculator.slug}.html?{_query(pairs)}"
+    return case_of(result.calculator.slug, pairs)
 
 
 def case(result: Result) -> str:
@@ -35,13 +38,13 @@ def case_of(slug: str, pairs: list[tuple[str, object]]) -> str:
 
 
 def read_case(text: str) -> tuple[str, list[tuple[str, str]]]:
-    """Give the slug and the inputs that a case or a whole link names, without edition and answer.
+    """Return the slug and the inputs that a case, a link or its whole address names, without edition and answer.
 
-    >>> read_case("calculators/main-bonding-jumper.html?edition=2020&conductor=3/0&said=4-copper")
+    >>> read_case("https://example.org/handbook/main-bonding-jumper?edition=2020&conductor=3/0&said=4-copper")
     ('main-bonding-jumper', [('conductor', '3/0')])
     """
     path, _, query = text.strip().partition("?")
-    slug = path.rpartition("/")[2].removesuffix(".html")
+    slug = path.rpartition("/")[2].partition(".")[0]
     return slug, [(name, value) for name, value in read(query.partition("#")[0]) if name not in ("edition", "said")]
 
 

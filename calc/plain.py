@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from calc import permalink
+from calc.address import page_address
 from calc.answer import Row
-from calc.declare import Calculator, Fix, Result
+from calc.declare import Calculator, Fix, NotCovered, Result
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
 
@@ -16,6 +17,7 @@ SCHEMA = 1
 def plain_result(result: Result) -> dict:
     """Give a result as dictionaries, lists, texts and numbers. Keys: see the README."""
     working, outside = result.working, result.not_covered
+    link = page_address(permalink.write(result)) if result.outcome != "fix" else None
     answer = None
     if result.answer:
         shown = {
@@ -36,7 +38,7 @@ def plain_result(result: Result) -> dict:
         "outcome": result.outcome,
         "answer": answer,
         "fix": plain_fix(result.fix),
-        "not_covered": {"why": str(outside.why), "look_in": str(outside.look_in)} if outside else None,
+        "not_covered": _plain_not_covered(outside) if outside else None,
         "steps": [
             {
                 "say": str(step.words),
@@ -52,12 +54,18 @@ def plain_result(result: Result) -> dict:
         "warnings": [str(words) for words in working.warnings],
         "citations": [plain_citation(cited) for cited in working.citations],
         "said": said_before(result),
-        "permalink": permalink.write(result) if result.outcome != "fix" else None,
+        "permalink": link,
     }
 
 
+def _plain_not_covered(outside: NotCovered) -> dict:
+    calculators = list(outside.calculators)
+    return {"why": str(outside.why), "look_in": str(outside.look_in), "calculators": calculators}
+
+
 def _plain_row(row: Row) -> dict:
-    cells = {key: str(words) for key, words in row.cells.items()} | {"permalink": row.link or None}
+    link = page_address(row.link) if row.link else None
+    cells = {key: str(words) for key, words in row.cells.items()} | {"permalink": link}
     return cells | ({"status": row.status} if row.status else {})
 
 
@@ -96,8 +104,15 @@ def _explains(row: Mapping, result: Result) -> bool:
     return (
         row["calculator"] == result.calculator.slug
         and result.edition in row["editions"]
-        and all(str(result.inputs.get(name)) in meant for name, meant in row.get("when", {}).items())
+        and all(_is_one_of(result, name, meant) for name, meant in row.get("when", {}).items())
     )
+
+
+def _is_one_of(result: Result, name: str, meant: Iterable[str]) -> bool:
+    """Tell whether an input is one of the values of a recorded change, which may call it as links did then."""
+    name = result.calculator.name_now(name)
+    asked = result.calculator.fields[name]
+    return str(result.inputs.get(name)) in map(asked.value_now, meant)
 
 
 def plain_calculator(calculator: Calculator) -> dict:

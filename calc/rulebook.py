@@ -1,6 +1,7 @@
 """The only reader of `calc/rules`: every figure and section, dated by edition.
 
-A rule is one TOML file. Its path below `rules` without the ending is its key. It states
+A rule is one TOML file. Its key is the path below `rules`, without the ending, at which it was first published: links,
+JSON and anchors use it, so it stays when the file is moved, and `moved.toml` then says where the file is. A rule states
 every edition: either the rule in full, or `same_as` another edition, which is a claim
 with its own mark and sources. Silence about an edition is an error.
 """
@@ -85,6 +86,12 @@ def aliases() -> dict[str, str]:
 
 
 @cache
+def moved() -> dict[str, str]:
+    """Give where the file of a rule is now, by its key, for every rule whose file was moved."""
+    return _read("moved.toml")
+
+
+@cache
 def changes() -> dict:
     """Give the record of published answers that changed: `version` and `change` rows."""
     return {"change": []} | _read("changes.toml")
@@ -95,7 +102,14 @@ def rule_keys() -> list[str]:
     from pathlib import Path  # only builds and tests list the rules
 
     rules = Path(__file__).parent / "rules"
-    return sorted(file.relative_to(rules).with_suffix("").as_posix() for file in rules.glob("*/*.toml"))
+    files = [file.relative_to(rules).with_suffix("").as_posix() for file in rules.glob("*/**/*.toml")]
+    keys = {file: key for key, file in moved().items()}
+    return sorted(keys.get(file, file) for file in files)
+
+
+def file_of(key: str) -> str:
+    """Give the path below `rules`, without the ending, of the file that states a rule."""
+    return moved().get(key, key)
 
 
 def check(key: str, document: dict) -> None:
@@ -131,7 +145,7 @@ def check(key: str, document: dict) -> None:
 
 @cache
 def _document(key: str) -> dict:
-    document = _read(f"{key}.toml")
+    document = _read(f"{file_of(key)}.toml")
     check(key, document)
     return document
 

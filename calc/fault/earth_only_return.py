@@ -210,4 +210,5 @@ def _water_main(working: Working) -> NotCovered:
             "Look under “stray neutral current” and {section}. It may carry much current; nobody may rely on it.",
             section=working.section("naming/objectionable_current"),
         ),
+        "stray-neutral-current",
     )

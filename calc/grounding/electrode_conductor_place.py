@@ -47,6 +47,7 @@ def name_the_place(place: str, system_grounding: str, other_conductors: str | No
                 "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
                 section=working.section("naming/equipment_grounding_conductor_size"),
             ),
+            "equipment-grounding-conductor",
         )
     if system_grounding == "impedance-grounded":
         raise NotCovered(

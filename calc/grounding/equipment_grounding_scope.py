@@ -20,6 +20,7 @@ def stay_with_the_load_side(circuit: str, working: Working) -> None:
                 "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
                 section=working.section("naming/supply_side_bonding_jumper"),
             ),
+            "supply-side-bonding-jumper",
         )
     if circuit == "flexible-cord":
         raise NotCovered(

@@ -64,6 +64,7 @@ def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -
                 least=f"{working.cite('conductors/parallel_minimum').value} AWG",
                 parallel=section("conductors/parallel_minimum"),
             ),
+            "equipment-grounding-conductor",
         )
     if place == "source":
         raise NotCovered(
@@ -79,6 +80,7 @@ def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -
                 jumper=section("naming/supply_side_bonding_jumper"),
                 both=section("jumpers/system_jumper_at_two_places"),
             ),
+            "supply-side-bonding-jumper",
         )
     if system_grounding == "ungrounded":
         raise NotCovered(

@@ -84,6 +84,7 @@ def structural_metal_bonding(
                 "Look under grounding electrode conductor for the common conductor ({section}) and ask the authority.",
                 section=working.section("grounding/electrode_conductor_common_to_derived_systems"),
             ),
+            "grounding-electrode-conductor",
         )
     needed(conductor, "conductor")
     refuse = refuse_below_service if supply == "service" else refuse_below_wiring

@@ -118,6 +118,7 @@ def _stay_with_the_load_side(side: str, working: Working) -> None:
                 "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
                 section=working.section("naming/supply_side_bonding_jumper"),
             ),
+            "supply-side-bonding-jumper",
         )
     working.step(say("Past an overcurrent device: the device sizes the jumper."), cites=("raceways/jumper_size",))
 

@@ -43,6 +43,7 @@ def stay_with_main_bonding_jumpers(place: str, system_grounding: str, working: W
                 "Look under supply-side bonding jumper ({section}). It goes by the conductors that feed the wireway.",
                 section=section("naming/supply_side_bonding_jumper"),
             ),
+            "supply-side-bonding-jumper",
         )
     if place == "feeder-panel":
         raise NotCovered(
@@ -55,6 +56,7 @@ def stay_with_main_bonding_jumpers(place: str, system_grounding: str, working: W
                 "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
                 section=section("naming/equipment_grounding_conductor_size"),
             ),
+            "equipment-grounding-conductor",
         )
     if place == "separate-building":
         raise NotCovered(
@@ -64,6 +66,8 @@ def stay_with_main_bonding_jumpers(place: str, system_grounding: str, working: W
                 "have an exception there.",
                 section=section("naming/separate_building"),
             ),
+            "equipment-grounding-conductor",
+            "separate-building-schedule",
         )
     if place == "separately-derived-system":
         raise NotCovered(
@@ -72,6 +76,7 @@ def stay_with_main_bonding_jumpers(place: str, system_grounding: str, working: W
                 "Look under system bonding jumper ({section}). It goes by the derived conductors.",
                 section=section("naming/system_bonding_jumper"),
             ),
+            "system-bonding-jumper",
         )
     if system_grounding == "ungrounded":
         raise NotCovered(

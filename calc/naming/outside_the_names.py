@@ -5,23 +5,24 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from calc.declare import NotCovered
-from calc.words import Sentence, say
+from calc.words import say
 from calc.working import Working
 
 
-def _utility_source(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _utility_source(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("The neutral point of the utility's transformer is the utility's to bond and ground."),
         say(
             "At the service, choose the grounded conductor instead: look under grounded conductor brought to the "
             "service ({section}).",
             section=section("grounding/grounded_conductor_at_service"),
         ),
+        "grounded-conductor",
     )
 
 
-def _receptacle_ahead_of_device(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _receptacle_ahead_of_device(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("No receptacle or switch of a circuit is ahead of the first overcurrent device."),
         say(
             "Choose past a breaker or fuse, and look under receptacle and its box ({section}).",
@@ -30,19 +31,20 @@ def _receptacle_ahead_of_device(section: Callable[[str], str]) -> tuple[Sentence
     )
 
 
-def _source_to_equipment(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _source_to_equipment(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("No wire runs from the neutral of a source to the metal of load equipment."),
         say(
             "Choose the enclosure at each end: first the jumper at the source, then look under equipment grounding "
             "conductor ({section}).",
             section=section("naming/equipment_grounding_conductor_size"),
         ),
+        "equipment-grounding-conductor",
     )
 
 
-def _communications_to_neutral(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _communications_to_neutral(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("The bonding of telephone, cable or antenna does not land on the neutral bar."),
         say(
             "Look under intersystem bonding termination ({section}): it stands outside, at the service or disconnect.",
@@ -51,15 +53,15 @@ def _communications_to_neutral(section: Callable[[str], str]) -> tuple[Sentence,
     )
 
 
-def _communications_elsewhere(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _communications_elsewhere(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("Telephone, cable and antenna are bonded at the service or the building disconnect, not here."),
         say("Look under intersystem bonding termination ({section}).", section=section("naming/intersystem_bonding")),
     )
 
 
-def _communications_landing(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _communications_landing(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("This is not among the places where the bonding of telephone, cable or antenna lands at a termination."),
         say(
             "Look under intersystem bonding termination ({section}) and the article of the communications system.",
@@ -68,8 +70,8 @@ def _communications_landing(section: Callable[[str], str]) -> tuple[Sentence, Se
     )
 
 
-def _electrode_at_equipment(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _electrode_at_equipment(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say(
             "An electrode here is an extra one. It takes no fault current back to the source and replaces no "
             "equipment grounding conductor."
@@ -80,22 +82,25 @@ def _electrode_at_equipment(section: Callable[[str], str]) -> tuple[Sentence, Se
             section=section("naming/auxiliary_electrode"),
             old=section("naming/old_circuit_without_equipment_conductor"),
         ),
+        "equipment-grounding-conductor",
     )
 
 
-def _pipe_to_pipe(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _pipe_to_pipe(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("Piping or steel joined only to other piping or steel is not yet bonded to the electrical system."),
         say(
             "Look under other metal piping ({piping}) and building steel ({steel}): they list where each bond lands.",
             piping=section("grounding/other_metal_piping_bond"),
             steel=section("grounding/structural_metal_bond"),
         ),
+        "water-pipe-bonding",
+        "structural-metal-bonding",
     )
 
 
-def _pipes_and_steel_are_no_path(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _pipes_and_steel_are_no_path(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("Pipes and building steel are bonded, but they are not the equipment grounding conductor of equipment."),
         say(
             "Run an equipment grounding conductor with the circuit. Look under building frame ({steel}) and "
@@ -103,17 +108,20 @@ def _pipes_and_steel_are_no_path(section: Callable[[str], str]) -> tuple[Sentenc
             steel=section("naming/structure_is_no_equipment_conductor"),
             piping=section("grounding/water_pipe_bond"),
         ),
+        "equipment-grounding-conductor",
     )
 
 
-def _pipes_and_steel_elsewhere(section: Callable[[str], str]) -> tuple[Sentence, Sentence]:
-    return (
+def _pipes_and_steel_elsewhere(section: Callable[[str], str]) -> NotCovered:
+    return NotCovered(
         say("The bond of piping or building steel does not land at this place."),
         say(
             "Look under metal water piping ({piping}) and building steel ({steel}): they list where each bond lands.",
             piping=section("grounding/water_pipe_bond"),
             steel=section("grounding/structural_metal_bond"),
         ),
+        "water-pipe-bonding",
+        "structural-metal-bonding",
     )
 
 
@@ -133,4 +141,4 @@ _OUTSIDE = {
 
 def not_named(reason: str, working: Working) -> NotCovered:
     """Give the NotCovered of a reason that `which_name` raised."""
-    return NotCovered(*_OUTSIDE[reason](working.section))
+    return _OUTSIDE[reason](working.section)

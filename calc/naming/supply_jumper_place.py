@@ -44,6 +44,7 @@ def stay_with_the_supply_side(place: str, system_grounding: str, working: Workin
                 "Look under main bonding jumper ({section}). It goes by the service conductors too.",
                 section=section("jumpers/main_bonding_jumper_required"),
             ),
+            "main-bonding-jumper",
         )
     if place == "derived-neutral":
         raise NotCovered(
@@ -52,6 +53,7 @@ def stay_with_the_supply_side(place: str, system_grounding: str, working: Workin
                 "Look under system bonding jumper ({section}). It goes by the derived conductors too.",
                 section=section("naming/system_bonding_jumper"),
             ),
+            "system-bonding-jumper",
         )
     if place == "feeder-or-branch":
         raise NotCovered(
@@ -62,6 +64,8 @@ def stay_with_the_supply_side(place: str, system_grounding: str, working: Workin
                 conductor=section("naming/equipment_grounding_conductor_size"),
                 jumper=section("raceways/jumper_size"),
             ),
+            "equipment-grounding-conductor",
+            "equipment-bonding-jumper",
         )
     if place == "generator-with-breaker":
         raise NotCovered(
@@ -70,6 +74,7 @@ def stay_with_the_supply_side(place: str, system_grounding: str, working: Workin
                 "Look under equipment grounding conductor ({section}). It goes by that breaker, not by the conductors.",
                 section=section("naming/equipment_grounding_conductor_size"),
             ),
+            "equipment-grounding-conductor",
         )
     if system_grounding == "impedance-grounded":
         raise NotCovered(

@@ -44,6 +44,7 @@ def stay_with_system_bonding_jumpers(place: str, system_grounding: str, working:
                 "Look under main bonding jumper ({section}). It goes by the service conductors.",
                 section=section("jumpers/main_bonding_jumper_required"),
             ),
+            "main-bonding-jumper",
         )
     if place == "feeder-panel":
         raise NotCovered(
@@ -55,6 +56,7 @@ def stay_with_system_bonding_jumpers(place: str, system_grounding: str, working:
                 "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
                 section=section("naming/equipment_grounding_conductor_size"),
             ),
+            "equipment-grounding-conductor",
         )
     if place == "unswitched-neutral":
         raise NotCovered(
@@ -71,6 +73,9 @@ def stay_with_system_bonding_jumpers(place: str, system_grounding: str, working:
                 equipment=section("naming/equipment_grounding_conductor_size"),
                 supply=section("naming/supply_side_bonding_jumper"),
             ),
+            "main-bonding-jumper",
+            "equipment-grounding-conductor",
+            "supply-side-bonding-jumper",
         )
     if system_grounding == "ungrounded":
         raise NotCovered(

@@ -113,6 +113,7 @@ def _stay_with_ordinary_metal(raceway: str, location: str, working: Working) -> 
                 "Look under equipment grounding conductor ({section}): a wire bonds the enclosure.",
                 section=working.section("naming/equipment_grounding_conductor_size"),
             ),
+            "equipment-grounding-conductor",
         )
     if location == "hazardous":
         raise NotCovered(

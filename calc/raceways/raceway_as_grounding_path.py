@@ -155,6 +155,7 @@ def _stay_with_ordinary_load_side(side: str, location: str, working: Working) ->
                 section=section("naming/supply_side_bonding_jumper"),
                 raceway=section("raceways/supply_side_raceway"),
             ),
+            "supply-side-bonding-jumper",
         )
     if location == "hazardous":
         raise NotCovered(

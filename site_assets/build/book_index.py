@@ -8,6 +8,8 @@ from functools import cache
 from itertools import groupby
 from unicodedata import normalize
 
+import jinja2
+
 from calc.rulebook import rule, rule_keys
 from calc.words import say
 from site_assets.build.by_edition import by_edition, short_mark
@@ -21,7 +23,16 @@ LONGEST = 250
 # Sorted after every article of the code.
 CHAPTER = 1_000
 OTHER_TEXTS = 10_000
-_CITED_IN_MARKDOWN = re.compile(r"""(?:section|figure)\(\s*["']([a-z0-9_]+/[a-z0-9_]+)["']""")
+# The calls of a page that cite rules: their arguments that are written out as "room/rule".
+CITING = {"section", "figure", "figure_with_section"}
+
+
+def cited_in(markdown: str) -> list[str]:
+    """Return the keys of the rules that the calls of a page's Markdown cite, in order."""
+    calls = (each for each in jinja2.Environment().parse(markdown).find_all(jinja2.nodes.Call))
+    written = [call.args for call in calls if isinstance(call.node, jinja2.nodes.Name) and call.node.name in CITING]
+    texts = [each.value for arguments in written for each in arguments if isinstance(each, jinja2.nodes.Const)]
+    return [text for text in texts if "/" in str(text)]
 
 
 @cache
@@ -29,7 +40,7 @@ def citing_pages() -> dict[str, list[str]]:
     """Give for every rule that a page cites the pages that cite it, in their text or in their checks."""
     cited: dict[str, list[str]] = {}
     for page in pages(*ROOMS_WITH_CITATIONS):
-        keys = _CITED_IN_MARKDOWN.findall((DOCS / f"{page}.md").read_text(encoding="utf-8"))
+        keys = cited_in((DOCS / f"{page}.md").read_text(encoding="utf-8"))
         if page.partition("/")[0] in ROOMS:
             data = page_data(page)
             keys += [*data.about, *(key for check in data.checks for key in check.sections)]
@@ -44,7 +55,7 @@ def left_out_everywhere() -> frozenset[str]:
     leaving = [
         (DOCS / f"{page}.md").read_text(encoding="utf-8").partition(LEFT_OUT)[2] for page in pages("calculators")
     ]
-    keys = [set(_CITED_IN_MARKDOWN.findall(words)) for words in leaving]
+    keys = [set(cited_in(words)) for words in leaving]
     return frozenset(key for key in set().union(*keys) if sum(key in cited for cited in keys) * 2 > len(keys))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from urllib.parse import urlencode
 
+from calc.address import page_address
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.rulebook import rule
 from calc.words import say
@@ -34,7 +35,7 @@ def exercise_html(data: PageData, to_top: str) -> str:
     asked = data.exercise
     numbers = ""
     if asked.calculator:
-        address = f"{to_top}calculators/{asked.calculator}.html?{urlencode(asked.to_open)}"
+        address = to_top + page_address(f"{asked.calculator}?{urlencode(asked.to_open)}")
         words = say("Open it in the calculator: {name}", name=title_of(f"calculators/{asked.calculator}"))
         numbers = f'<p><a href="{text(address)}">{text(words)}</a></p>'
     return (

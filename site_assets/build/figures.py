@@ -9,7 +9,7 @@ from operator import itemgetter
 
 from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
-from calc.rulebook import Rule, aliases, changes, rule, rule_keys, sources
+from calc.rulebook import Rule, aliases, changes, file_of, rule, rule_keys, sources
 from calc.words import Sentence, say
 from site_assets.build.by_edition import section
 from site_assets.render.answer import mark_html, text
@@ -30,7 +30,7 @@ ROOM_WORDS = {
 
 def figures_table() -> str:
     """Give every rule, folded and by room, with its figures and for each edition its place, mark and sources."""
-    rooms = {room: list(keys) for room, keys in groupby(rule_keys(), lambda key: key.split("/")[0])}
+    rooms = {room: list(keys) for room, keys in groupby(sorted(rule_keys(), key=_room_and_key), _room)}
     listed = "".join(
         f'<li><a href="#room-{room}">{text(say("{room} ({count})", room=room_name(room), count=len(keys)))}</a></li>'
         for room, keys in rooms.items()
@@ -38,7 +38,9 @@ def figures_table() -> str:
     folded = "".join(
         f'<h3 id="room-{room}">{text(room_name(room))}</h3>{"".join(map(_rule, keys))}' for room, keys in rooms.items()
     )
-    return f'<ul class="rooms">{listed}</ul>{folded}'
+    emptied = sorted({key.split("/")[0] for key in rule_keys()} - set(rooms))
+    old_anchors = "".join(f'<span id="room-{room}"></span>' for room in emptied)
+    return f'{old_anchors}<ul class="rooms">{listed}</ul>{folded}'
 
 
 def sources_table() -> str:
@@ -73,6 +75,14 @@ def _change(row: Mapping) -> str:
         f'<li id="change-{row["id"]}"><p>{text(say("{editions}. Before: {was}", editions=editions, was=row["was"]))}<br>'
         f'{text(say("Now: {now}", now=row["now"]))}<br>{text(say("Why: {why}", why=row["why"]))}</p></li>'
     )
+
+
+def _room(key: str) -> str:
+    return file_of(key).split("/")[0]
+
+
+def _room_and_key(key: str) -> tuple[str, str]:
+    return _room(key), key
 
 
 def room_name(room: str) -> Sentence:

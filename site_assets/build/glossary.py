@@ -23,7 +23,10 @@ ROOMS_EXPLAINED = ("parts", "places", "calculators")
 
 @dataclass(frozen=True)
 class Term:
-    """One term of the trade: what it means, its Spanish, what people say instead, what it is not."""
+    """One term of the trade: what it means, its Spanish, what people say instead, what it is not.
+
+    `id` is its anchor where the term was called otherwise when links to it were first made.
+    """
 
     term: str
     meaning: str
@@ -32,11 +35,12 @@ class Term:
     also: tuple[str, ...] = ()
     not_same_as: tuple[tuple[str, str], ...] = ()
     page: str = ""
+    id: str = ""
 
     @property
     def anchor(self) -> str:
         """Its anchor on the glossary page."""
-        return re.sub(r"[^a-z0-9]+", "-", self.term.lower()).strip("-")
+        return self.id or re.sub(r"[^a-z0-9]+", "-", self.term.lower()).strip("-")
 
 
 @cache

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from urllib.parse import urlencode
 
+from calc.address import page_address
 from calc.catalogue import CALCULATORS
 from calc.words import say
 from site_assets.build.book_index import index_of_sections, index_of_spanish, index_of_words
@@ -85,7 +86,8 @@ class PageParts:
         if result.outcome == "fix":
             told = "; ".join(f"{each.field}: {each.words}" for each in result.fix)
             raise PageDataError(f"{self.page}: {slug} cannot read {given}: {told}")
-        return f'<a href="{text(f"{self.to_top}calculators/{slug}.html?{urlencode(given)}")}">{text(words)}</a>'
+        address = self.to_top + page_address(f"{slug}?{urlencode(given)}")
+        return f'<a href="{text(address)}">{text(words)}</a>'
 
     def pages_list(self, room: str) -> str:
         """Give a Markdown list of the pages of a room to press, by their names, in the order of the menu."""

@@ -13,6 +13,7 @@ import zipfile
 from importlib.metadata import distribution
 from pathlib import Path
 
+from calc.rulebook import file_of, rule_keys
 from site_assets.setup.places import NODE_MODULES, PINS, ROOT
 
 ARCHIVE = "handbook.zip"
@@ -123,9 +124,8 @@ def own():
             if file.is_file() and goes_in(file):
                 found[file.relative_to(ROOT).as_posix()] = file.read_bytes()
     code = b"\n".join(data for name, data in found.items() if name.endswith(".py"))
-    rules = {name: name.removeprefix(RULES).removesuffix(".toml") for name in found if name.startswith(RULES)}
     # Sources and changes stand beside the rooms of the rules; every calculator reads them.
-    for_pages = {name for name, key in rules.items() if "/" in key and not is_computed_with(key, code)}
+    for_pages = {f"{RULES}{file_of(key)}.toml" for key in rule_keys() if not is_computed_with(key, code)}
     return {name: data for name, data in found.items() if name not in for_pages}
 
 

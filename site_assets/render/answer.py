@@ -7,6 +7,7 @@ from html import escape
 from urllib.parse import urlencode
 
 from calc import permalink
+from calc.address import page_address
 from calc.answer import Row, Table
 from calc.catalogue import CALCULATORS
 from calc.declare import Result
@@ -99,7 +100,7 @@ def _row(table: Table, row: Row) -> str:
     first, *others = table.headings
     name = text(row.cells[first])
     if row.link:
-        name = f'<a href="{escape(PAGE_TO_TOP + row.link)}">{name}</a>'
+        name = f'<a href="{escape(PAGE_TO_TOP + page_address(row.link))}">{name}</a>'
     cells = "".join(
         f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{_unbroken(text(row.cells[key]))}</td>'
         for key in others
@@ -129,9 +130,8 @@ def _not_covered(result: Result, buttons: str) -> str:
 
 
 def _other_pages(result: Result) -> str:
-    """Give links to the calculators that the sentence on where to look names."""
-    look_in = str(result.not_covered.look_in).lower()
-    named = [slug for slug in CALCULATORS if slug.replace("-", " ") in look_in and slug != result.calculator.slug]
+    """Give links to the calculators that answer instead, but the one whose page this is."""
+    named = [slug for slug in result.not_covered.calculators if slug != result.calculator.slug]
     links = "".join(f'<a class="button quiet" href="{slug}.html">{text(CALCULATORS[slug].name)}</a>' for slug in named)
     return f'<p class="answer-actions">{links}</p>' if links else ""
 

@@ -55,6 +55,24 @@ def test_typing_conductors_gives_the_jumper_with_its_section(page, site):
     expect(shown.locator(".answer-basis")).to_contain_text("Table 250.102(C)(1)")
 
 
+def test_a_link_under_the_names_a_form_once_had_fills_it_under_those_it_has(page, site):
+    """As if `sets` had been called `runs` and "aluminum" "aluminium"; what is submitted next must not lose them."""
+
+    def renamed(route):
+        html = route.fetch().text()
+        html = html.replace("data-field=sets ", "data-field=sets data-formerly=runs ")
+        html = html.replace('data-field="sets"', 'data-field="sets" data-formerly="runs"')
+        for value in ("value=aluminum ", "value=aluminum>", 'value="aluminum"'):
+            html = html.replace(value, f"data-formerly=aluminium {value}")
+        route.fulfill(body=html, content_type="text/html; charset=utf-8")
+
+    page.route(re.compile(re.escape(PAGE)), renamed)
+    open_form(page, site, "?conductor=500kcmil&runs=2&conductor_metal=aluminium")
+    expect(page.locator("[name=sets]")).to_have_value("2")
+    expect(page.locator("[name=conductor_metal][value=aluminum]")).to_be_checked()
+    expect(page.locator("[name=metal][value=copper]")).to_be_checked()
+
+
 def test_every_worked_case_in_every_edition_reads_in_the_page_as_in_cpython(page, site):
     open_form(page, site)
     enter(page, conductor="3/0")

@@ -1,5 +1,6 @@
 """Reads the built pages."""
 
+from functools import cache
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -18,6 +19,12 @@ def html_files() -> list[Path]:
 def article(html: str) -> str:
     """Give the part of a page between its frame: what its own Markdown became."""
     return html[html.index("<article") : html.index("</article>")]
+
+
+@cache
+def ids_of(path: Path) -> frozenset[str]:
+    """Return every id of a built page; many links lead to one page, and it is read once."""
+    return frozenset(Page(path).ids)
 
 
 class Page(HTMLParser):

@@ -1,12 +1,16 @@
 """An answer as HTML: links to other calculators, numbers with their units, each source once, a note to copy."""
 
+import ast
 import re
+from pathlib import Path
 
 import pytest
 
 from calc.catalogue import CALCULATORS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
+
+ROOT = Path(__file__).parents[2]
 
 
 def html_of(slug, edition="2023", **inputs):
@@ -34,6 +38,30 @@ def test_a_calculator_that_an_answer_names_is_a_link(slug, inputs, named):
     links = re.findall(r'<a href="([a-z-]+)\.html">', html_of(slug, **inputs))
     assert links == [named]
     assert named in CALCULATORS
+
+
+NOT_COVERED = [call for path in sorted((ROOT / "calc").rglob("*.py"))
+               for call in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+               if isinstance(call, ast.Call) and ast.unparse(call.func) == "NotCovered"]  # fmt: skip
+
+
+def test_a_case_not_covered_leads_to_the_calculators_it_declares_and_to_no_other():
+    """The words "ungrounded conductors" name no calculator; "supply-side bonding jumper" in them names one."""
+    elsewhere = html_of("main-bonding-jumper", conductor="1750kcmil", metal="aluminum")
+    assert "as the ungrounded conductors" in elsewhere and 'href="grounded-conductor.html"' not in elsewhere
+    wireway = html_of("main-bonding-jumper", conductor="3/0", place="ahead-of-service-disconnects")
+    assert re.findall(r'href="([a-z-]+)\.html">', wireway) == ["supply-side-bonding-jumper"]
+
+
+def test_what_a_case_not_covered_declares_is_a_calculator_and_where_to_look_leads_there():
+    assert len(NOT_COVERED) > 60
+    for call in NOT_COVERED:
+        declared = [slug.value for slug in call.args[2:]]
+        assert set(declared) <= set(CALCULATORS), ast.unparse(call)
+        look_in = " ".join(str(each.value) for each in ast.walk(call.args[1]) if isinstance(each, ast.Constant))
+        for slug in CALCULATORS:
+            if re.search(rf"under {slug.replace('-', '[ -]')} \(", look_in.lower()):
+                assert slug in declared, look_in
 
 
 def test_a_number_in_an_answer_stays_with_its_unit():

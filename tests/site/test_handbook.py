@@ -7,7 +7,7 @@ import pytest
 
 from calc.editions import EDITIONS
 from calc.rulebook import rule, rule_keys
-from site_assets.build.book_index import citing_pages
+from site_assets.build.book_index import cited_in, citing_pages
 from site_assets.build.glossary import terms
 from site_assets.build.page_data import DOCS, PageDataError, check_at, linked_pages, page_data, pages
 from site_assets.build.runtime import is_computed_with
@@ -158,6 +158,12 @@ def test_every_rule_is_cited_by_a_page_or_computed_with():
     code = b"\n".join(file.read_bytes() for file in (ROOT / "calc").rglob("*.py"))
     unused = [key for key in rule_keys() if key not in citing_pages() and not is_computed_with(key, code)]
     assert unused == []
+
+
+def test_the_index_counts_every_rule_that_a_call_of_a_page_cites():
+    several = 'See {{ section("places/one", "places/two") }}, {{ figure("raceways/three", "inches", kind="a/b") }}.'
+    assert cited_in(f"{several} In words: section(\"places/four\").") == ["places/one", "places/two", "raceways/three"]
+    assert "places/boxes-and-receptacles" in citing_pages()["places/box_dedicated_screw"]
 
 
 def test_every_glossary_term_stands_on_its_page_with_its_spanish():

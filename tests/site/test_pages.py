@@ -1,23 +1,16 @@
 """Every built page: safety text, links, own origin, sections of all editions, published anchors."""
 
-import tomllib
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
 import pytest
 
 from calc import CALCULATORS, EDITIONS
-from calc.field import read_field
 from calc.rulebook import rule, rule_keys
 from site_assets.build.page_data import title_of
-from tests.site.pages import SITE, Page, html_files
+from tests.site.pages import SITE, Page, html_files, ids_of
 
 ROOT = Path(__file__).parents[2]
-ROWS = [
-    tomllib.loads(file.read_text(encoding="utf-8"))
-    for file in sorted((ROOT / "site_assets" / "published").glob("*.toml"))
-]
-PUBLISHED = {kind: [row for rows in ROWS for row in rows.get(kind, [])] for kind in ("page", "calculator")}
 PAGES = html_files()
 SAFETY = (
     "de-energize",
@@ -56,7 +49,7 @@ def test_every_link_inside_the_handbook_leads_to_a_file_and_an_anchor(path):
         base = SITE if parts.path.startswith("/") else path.parent
         file = (base / unquote(parts.path.lstrip("/"))).resolve() if parts.path else path
         file = file / "index.html" if file.is_dir() else file
-        if not file.is_file() or (parts.fragment and file.suffix == ".html" and parts.fragment not in Page(file).ids):
+        if not file.is_file() or (parts.fragment and file.suffix == ".html" and parts.fragment not in ids_of(file)):
             dead.append(target)
     assert dead == []
 
@@ -67,63 +60,12 @@ def test_ids_are_not_given_twice(path):
     assert sorted(ids) == sorted(set(ids))
 
 
-def test_every_published_page_and_anchor_still_stands():
-    gone = []
-    for row in PUBLISHED["page"]:
-        ids = Page(SITE / row.get("moved_to", row["path"])).ids
-        gone += [f"{row['path']}#{anchor}" for anchor in row["anchors"] if anchor not in ids]
-    assert gone == []
-
-
 def test_the_menu_calls_a_calculator_by_the_title_of_its_page():
     menu = (ROOT / "mkdocs.yml").read_text(encoding="utf-8")
     for slug in CALCULATORS:
         title = title_of(f"calculators/{slug}")
         named = f'"{title}"' if ": " in title else title
         assert f"- {named}: calculators/{slug}.md\n" in menu, slug
-
-
-def test_every_built_page_is_published():
-    assert {name(path) for path in PAGES} == {row["path"] for row in PUBLISHED["page"]}
-
-
-def test_every_published_parameter_is_still_read_with_the_same_default():
-    for row in PUBLISHED["calculator"]:
-        calculator = CALCULATORS[row["slug"]]
-        assert [each["name"] for each in row["parameters"]] == list(calculator.fields)
-        for parameter in row["parameters"]:
-            preset = calculator.defaults.get(parameter["name"])
-            assert ("" if preset is None else str(preset)) == parameter.get("default", "")
-            for value in parameter["values"]:
-                result = calculator(**({"conductor": "3/0"} | {parameter["name"]: value}))
-                assert parameter["name"] not in [each.field for each in result.fix], value
-
-
-def test_a_published_value_that_is_refused_now_says_what_to_enter():
-    for row in PUBLISHED["calculator"]:
-        calculator = CALCULATORS[row["slug"]]
-        example = {name: text for name, text in calculator.example.items() if name != "minimum_conductor"}
-        for parameter in row["parameters"]:
-            for value in parameter.get("refused", ()):
-                given = {"conductor": "3/0", "installed_conductor": "3/0"} | example | {parameter["name"]: value}
-                known = {name: text for name, text in given.items() if name in (*calculator.fields, "edition")}
-                if row["slug"] == "buried-metal-elbow":
-                    known["cover"] = "10"
-                (fix,) = calculator(**known).fix
-                assert fix.field == parameter["name"] and "or larger" in str(fix.words)
-
-
-def test_every_calculator_and_every_value_of_its_choices_is_published():
-    published = {
-        row["slug"]: {each["name"]: each["values"] for each in row["parameters"]} for row in PUBLISHED["calculator"]
-    }
-    assert set(published) == set(CALCULATORS)
-    for slug, calculator in CALCULATORS.items():
-        for field, asked in calculator.fields.items():
-            if asked.choices:
-                assert published[slug][field] == [choice.value for choice in asked.choices]
-            if asked.several:
-                assert read_field(asked, ",".join(published[slug][field]))
 
 
 def test_the_table_of_figures_names_every_rule_with_its_section_in_every_edition():

@@ -83,7 +83,7 @@ def test_bundle_carries_every_calculator_and_every_rule_that_one_reads(bundle, m
         for path in wanted:
             name = path.relative_to(runtime.ROOT).as_posix()
             assert (f"{name}c" if path.suffix == ".py" else name) in names
-    assert {f"calc/rules/{key}.toml" for key in rules_read(monkeypatch)} <= names
+    assert {f"calc/rules/{rulebook.file_of(key)}.toml" for key in rules_read(monkeypatch)} <= names
 
 
 def rules_read(monkeypatch):

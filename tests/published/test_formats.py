@@ -1,0 +1,88 @@
+"""The keys of JSON and the columns of tables that every calculator has: none is gone, none is new and not stated."""
+
+import json
+from io import BytesIO
+
+import pytest
+
+from calc import CALCULATORS
+from calc.__main__ import main
+from calc.plain import plain_result
+from calc.rulebook import MARKS, changes
+from calc.table import ANSWERED, LABEL, answer_table, example_table, value_columns
+from tests.published.registry import document
+
+JSON, TABLE = document("formats")["json"], document("formats")["table"]
+SIZE, JOB = CALCULATORS["main-bonding-jumper"], CALCULATORS["service-schedule"]
+RESULTS = [
+    plain_result(result)
+    for result in (
+        SIZE(**SIZE.example, said="1-copper"),
+        JOB(**JOB.example),
+        SIZE(),
+        SIZE(conductor="3/0", place="feeder-panel"),
+    )
+]
+
+
+def union(documents) -> set[str]:
+    return set().union(*(set(each) for each in documents))
+
+
+def parts(name: str) -> list[dict]:
+    """Give one part of every result that has it; of a list, each member."""
+    found = [result[name] for result in RESULTS if result[name]]
+    return [each for part in found for each in (part if isinstance(part, list) else [part])]
+
+
+def printed(capsys, *arguments) -> dict:
+    main(list(arguments))
+    return json.loads(capsys.readouterr().out)
+
+
+def hold(kind: str, seen: set[str], stated: list[str]) -> None:
+    """Compare names both ways."""
+    assert not set(stated) - seen, f"{kind}: {sorted(set(stated) - seen)} was published and is gone"
+    assert not seen - set(stated), f"{kind}: add {sorted(seen - set(stated))} to site_assets/published/formats.toml"
+
+
+def test_a_result_has_the_published_keys_and_its_parts_have_theirs():
+    hold("result", union(RESULTS), JSON["result"])
+    assert all(list(result) == JSON["result"] for result in RESULTS), "every result has all of them, in their order"
+    for kind, name in (("step", "steps"), ("citation", "citations"), ("fix", "fix"), ("not_covered", "not_covered")):
+        hold(kind, union(parts(name)), JSON[kind])
+    hold("said", union(parts("said")), JSON["said"])
+    hold("change", union(changes()["change"]), JSON["change"])
+
+
+def test_an_answer_has_the_keys_that_all_have_and_its_rows_have_theirs():
+    """The other keys are the calculator's own: the values of its answer and the cells of its rows."""
+    sized, listed = parts("answer")
+    hold("answer", (set(sized) - set(SIZE(**SIZE.example).answer.values)) | {"rows"}, JSON["answer"])
+    cells = set(JOB(**JOB.example).answer.table.headings)
+    hold("row", union(listed["rows"]) - cells, JSON["row"])
+
+
+def test_the_list_of_calculators_has_the_published_keys(capsys):
+    listing = printed(capsys)
+    hold("listing", set(listing), JSON["listing"])
+    hold("calculator", union(listing["calculators"]), JSON["calculator"])
+    hold("field", union(field for each in listing["calculators"] for field in each["fields"]), JSON["field"])
+
+
+@pytest.mark.parametrize("arguments", [["no-such-thing"], ["main-bonding-jumper", "conductor"]])
+def test_a_command_that_cannot_be_run_has_the_published_keys(capsys, arguments):
+    hold("refusal", set(printed(capsys, *arguments)), JSON["refusal"])
+
+
+def test_outcomes_and_marks_are_the_published_ones():
+    hold("outcomes", {result["outcome"] for result in RESULTS}, JSON["outcomes"])
+    hold("marks", set(MARKS), JSON["marks"])
+
+
+def test_an_answered_table_has_the_published_columns_beside_its_own():
+    table = answer_table(SIZE, BytesIO(example_table(SIZE).encode()))
+    common = set(table.columns) - set(value_columns(SIZE).values()) - set(SIZE.fields) - {LABEL, "edition"}
+    hold("table", common, TABLE["written"])
+    assert set(TABLE["read"]) <= set(table.columns)
+    assert set(ANSWERED) <= set(TABLE["written"]), "an answered table of any version is known by these"
