@@ -8,8 +8,7 @@ from dataclasses import replace
 from calc.declare import Choice, Field
 from calc.field import Unclear
 from calc.grounding import circuit_fields
-from calc.raceways.measured import measured
-from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, yes_or_no
+from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, quantity, yes_or_no
 from calc.vocabulary import SETS as PARALLEL_SETS
 from calc.words import say
 from calc.written import plain_number, read_list
@@ -52,6 +51,10 @@ OTHERS = Field(
     ),
     read=_read_others,
     rare=True,
+    unit="A",
+    minimum=1,
+    maximum=MOST_AMPERE,
+    items=(1, MOST_OTHERS),
 )
 METAL = metal_of(say("Metal of the jumper"))
 SIDE = one_of(
@@ -81,12 +84,13 @@ ROUTING = one_of(
         Choice("outside-at-pole", say("Outside, at an outdoor pole")),
     ),
 )
-LENGTH = measured(
+LENGTH = quantity(
     say("Length of the jumper outside"),
     say("Needed only where it runs outside and not at a pole, for example 4 ft."),
-    say("Enter a length from 0 to {most} ft, for example 4 ft or 1.2 m.", most=MOST_FEET),
     "ft",
+    0,
     MOST_FEET,
+    example=say("4 ft or 1.2 m"),
 )
 ALONG = yes_or_no(say("It follows the raceway"), say("It matters only outside, and not at a pole."), rare=False)
 INSTALLED = replace(circuit_fields.INSTALLED, rare=True)

@@ -6,9 +6,8 @@ from calc.conductors.arrangement import raceways_of
 from calc.declare import Choice, Mend, NotCovered
 from calc.naming.supply_jumper_place import AT_SERVICE
 from calc.raceways.kind import FLEXIBLE, KIND_WORDS
-from calc.raceways.measured import measured
 from calc.raceways.raceway_as_supply_jumper import NONFLEXIBLE, may_be_supply_jumper
-from calc.vocabulary import one_of
+from calc.vocabulary import one_of, quantity
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -55,12 +54,13 @@ RUN = one_of(
 )
 
 
-LENGTH = measured(
+LENGTH = quantity(
     say("Length of the jumper outside"),
     say("It counts where the jumper runs outside."),
-    say("Enter a length up to {most} ft, for example 6 ft or 1.8 m.", most=MOST_FEET),
     "ft",
+    0,
     MOST_FEET,
+    example=say("6 ft or 1.8 m"),
     zero=False,
     rare=True,
 )

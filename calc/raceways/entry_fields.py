@@ -6,9 +6,8 @@ from calc.declare import Choice
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.raceways.kind import KIND_WORDS
 from calc.rulebook import rule
-from calc.vocabulary import amount, one_of
+from calc.vocabulary import one_of, quantity
 from calc.words import say
-from calc.working import shown_number
 
 MOST_VOLT = 100_000
 NOT_GIVEN = "not-given"
@@ -62,16 +61,14 @@ SYSTEM = one_of(
         *(Choice(system, SYSTEM_WORDS.get(system, say("{system} V", system=system))) for system in SYSTEMS),
     ),
 )
-VOLTAGE = amount(
+VOLTAGE = quantity(
     say("Voltage to ground"),
     say("The highest in the raceway, for example 277. With a grounded corner it is the full voltage between wires."),
-    say(
-        "Enter a voltage to ground from 1 to {most} V, for example 277, or choose the system.",
-        most=shown_number(MOST_VOLT),
-    ),
     "V",
     1,
     MOST_VOLT,
+    example="277",
+    also=say("Or choose the system."),
 )
 KNOCKOUT = one_of(
     say("The hole"),

@@ -9,7 +9,7 @@ from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Choice, NotCovered
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS, amount, one_of
+from calc.vocabulary import METAL_WORDS, one_of, quantity
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -25,15 +25,7 @@ LINE_VOLT = {"120/240": 240, "208Y/120": 208, "240/120-high-leg": 240, "480Y/277
 SINGLE_PHASE = ("120/240",)
 
 
-KVA = amount(
-    say("Rating of the transformer"),
-    say("From its plate, in kVA."),
-    say("Enter a rating from 0.05 to {most} kVA, for example 75.", most=MOST_KVA),
-    "kVA",
-    0.05,
-    MOST_KVA,
-    number=False,
-)
+KVA = quantity(say("Rating of the transformer"), say("From its plate, in kVA."), "kVA", 0.05, MOST_KVA, example="75")
 SYSTEM = one_of(
     say("Secondary system"),
     say("Voltage counts for the secondary current only."),
