@@ -10,6 +10,7 @@ import inspect
 import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
@@ -102,6 +103,16 @@ class Calculator:
     defaults: Mapping[str, object]
     function: Callable[..., Answer] = field(repr=False)
 
+    @cached_property
+    def names(self) -> Mapping[str, str]:
+        """The name of each input as it is now, by every name it has or had."""
+        former = {old: name for name, asked in self.fields.items() for old in asked.formerly}
+        return former | {name: name for name in ("edition", *self.fields)}
+
+    def name_now(self, name: str) -> str:
+        """Return what an input written as `name` is called now; a name that no input ever had stays as it is."""
+        return self.names.get(name, name)
+
     def __call__(self, **inputs: object) -> Result:
         return self.run([(name, str(value)) for name, value in inputs.items() if value is not None])
 
@@ -143,6 +154,7 @@ class Calculator:
         values: dict[str, object] = {}
         fix: dict[str, Fix] = {}
         for name, text in pairs:
+            name = self.name_now(name)
             if name not in readable:
                 fix[name] = Fix(
                     echo(name),

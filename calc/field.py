@@ -22,10 +22,11 @@ class Unclear(ValueError):
 
 @dataclass(frozen=True)
 class Choice:
-    """One option of a field: the value in links, and the words beside it."""
+    """One option of a field: the value in links, the words beside it, and values it had in earlier links."""
 
     value: str
     label: Sentence
+    formerly: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -42,6 +43,7 @@ class Field:
     is read, None where it is no number, for a list those of each of its values. `items`: the fewest and the most
     values of a list. `domain`: the sizes that are read, as links carry them, from the smallest to the largest.
     `relevant_when`: other fields with the values of theirs for which this one counts at all; empty: always.
+    `formerly`: names the field had in links and tables made before; read for ever.
     """
 
     label: Sentence
@@ -63,6 +65,11 @@ class Field:
     items: tuple[int, int] | None = None
     domain: tuple[str, ...] = ()
     relevant_when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    formerly: tuple[str, ...] = ()
+
+    def value_now(self, text: str) -> str:
+        """Return what the choice written as `text` is called now; what no choice was ever called stays as it is."""
+        return next((choice.value for choice in self.choices if text in choice.formerly), text)
 
     @property
     def kind(self) -> str:
@@ -89,15 +96,16 @@ def read_field(asked: Field, text: str) -> object:
     if not text.strip() or len(text) > asked.longest:
         raise ValueError(echo(text))
     if asked.several:
-        return asked.read(_in_order(asked.choices, text))
+        return asked.read(_in_order(asked, text))
+    text = asked.value_now(text)
     if asked.choices and text not in {choice.value for choice in asked.choices}:
         raise ValueError(echo(text))
     return asked.read(text)
 
 
-def _in_order(choices: tuple[Choice, ...], text: str) -> str:
-    named = [each.strip() for each in text.split(",")]
-    chosen = [choice.value for choice in choices if choice.value in named]
+def _in_order(asked: Field, text: str) -> str:
+    named = [asked.value_now(each.strip()) for each in text.split(",")]
+    chosen = [choice.value for choice in asked.choices if choice.value in named]
     if len(chosen) != len(named):  # one that is no choice, or the same twice
         raise ValueError(echo(text))
     return ",".join(chosen)

@@ -96,8 +96,15 @@ def _explains(row: Mapping, result: Result) -> bool:
     return (
         row["calculator"] == result.calculator.slug
         and result.edition in row["editions"]
-        and all(str(result.inputs.get(name)) in meant for name, meant in row.get("when", {}).items())
+        and all(_is_one_of(result, name, meant) for name, meant in row.get("when", {}).items())
     )
+
+
+def _is_one_of(result: Result, name: str, meant: Iterable[str]) -> bool:
+    """Tell whether an input is one of the values of a recorded change, which may call it as links did then."""
+    name = result.calculator.name_now(name)
+    asked = result.calculator.fields[name]
+    return str(result.inputs.get(name)) in map(asked.value_now, meant)
 
 
 def plain_calculator(calculator: Calculator) -> dict:

@@ -21,6 +21,8 @@ from calc.working import MARK_WORDS, shown_number
 LABEL = "label"
 BEFORE_VALUES = ("line", "outcome", "answer")
 AFTER_VALUES = ("not_covered", "sections", "mark", "mark_words", "warnings", "fix", "link")
+# A table with all of these was answered before, by whatever version: every answered table has them.
+ANSWERED = ("line", "outcome", "answer", "sections", "mark", "warnings", "fix", "link")
 FORMULA_SIGNS = tuple("=+-@＝＋－＠")
 BREAKS = ("\t", "\r", "\n")
 # Around a name: blanks, and what copying and joining of files leave there without width.
@@ -74,7 +76,7 @@ def answer_table(calculator: Calculator, stream: BinaryIO, given: Iterable[tuple
     >>> [(row["line"], row["label"], row["outcome"], row["size"]) for row in rows]
     [('2', 'Panel A', 'answer', '1/0'), ('3', 'B', 'fix', '')]
     """
-    given = list(given)
+    given = [(calculator.name_now(name), text) for name, text in given]
     values = value_columns(calculator)
     added = (*BEFORE_VALUES, *values.values(), *AFTER_VALUES)
     sheet = read_sheet(stream)
@@ -115,7 +117,7 @@ def value_columns(calculator: Calculator) -> dict[str, str]:
     They are the values that the example gives, as it stands and with each other choice of each
     field. A value named like another column gets `answer_` before its name.
     """
-    taken = {LABEL, "edition", *calculator.fields, *BEFORE_VALUES, *AFTER_VALUES}
+    taken = {LABEL, *calculator.names, *BEFORE_VALUES, *AFTER_VALUES}
     names: dict[str, None] = {}
     for inputs in _variations(calculator):
         answer = calculator.run(inputs.items()).answer
@@ -141,7 +143,7 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
     header = [cell.strip(UNSEEN) for cell in row.cells] if row else []
     while header and not header[-1]:
         header.pop()  # spreadsheets write empty columns too
-    if not set(header) & set(known):
+    if not set(header) & {LABEL, *calculator.names}:
         raise TableFault(
             (
                 Fix(
@@ -155,14 +157,15 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
             )
         )
     # A column of the reader's own must not be taken for one that an earlier answer added.
-    allowed = (*known, *added) if set(added) <= set(header) else known
+    allowed = (*known, *added) if set(ANSWERED) <= set(header) else known
     fix = {}
+    now = [calculator.name_now(name) for name in header]
     for place, name in enumerate(header):
-        if name in header[:place]:
+        if now[place] in now[:place]:
             fix[name] = say("This column is there twice. Keep one.")
         elif not name:
             fix[str(say("column {number}", number=place + 1))] = say("This column has no name in the first row.")
-        elif name not in allowed and len(fix) < MOST_UNKNOWN:
+        elif now[place] not in allowed and len(fix) < MOST_UNKNOWN:
             fix[name] = say("There is no column of this name. The columns are {names}.", names=", ".join(known))
     for place, name in enumerate(given):
         if name in given[:place]:
@@ -170,7 +173,7 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
         elif name not in known[1:]:
             fix[name] = say("There is no field of this name. The fields are {names}.", names=", ".join(known[1:]))
     for name in calculator.fields:
-        if name not in calculator.defaults and name not in (*header, *given):
+        if name not in calculator.defaults and name not in (*now, *given):
             fix[name] = say("Every row needs it. Add the column, with this name in the first row.")
     if fix:
         raise TableFault(tuple(Fix(echo(name), echo(name), words) for name, words in fix.items()))
@@ -183,7 +186,8 @@ def _answered(calculator, header, columns, values, row: Row, given: Mapping[str,
     shown = {name: _harmless(typed.get(name, "")) for name in columns} | {"line": str(row.line)}
     if fix := _unreadable(header, columns, row, typed):
         return shown | _result_cells(values, "fix", fix=fix)
-    inputs = dict(given) | {name: _typed(typed[name]) for name in columns if name != LABEL and typed[name].strip()}
+    filled = [name for name in columns if name != LABEL and typed[name].strip()]
+    inputs = dict(given) | {calculator.name_now(name): _typed(typed[name]) for name in filled}
     return shown | _cells_of(calculator.run(inputs.items()), values)
 
 

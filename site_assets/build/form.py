@@ -6,7 +6,7 @@ import json
 import re
 from html import escape
 
-from calc.declare import Calculator, Field
+from calc.declare import Calculator, Choice, Field
 from calc.editions import EDITIONS
 from calc.words import say
 from site_assets.build.many import many_html
@@ -48,20 +48,21 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
     if asked.several or (asked.choices and len(asked.choices) <= FEW_CHOICES):
         kind = "checkbox" if asked.several else "radio"
         options = "".join(
-            f'<label class="choice"><input type="{kind}" name="{name}" value="{choice.value}"'
+            f'<label class="choice"><input type="{kind}" name="{name}" value="{choice.value}"{_formerly(choice)}'
             f"{' checked' if choice.value in default.split(',') else ''}"
             f"{f' id=field-{name}' if number == 0 else ''}><span>{text(choice.label)}</span></label>"
             for number, choice in enumerate(asked.choices)
         )
         return (
-            f'<fieldset class="field" data-field="{name}" {described}><legend>{text(asked.label)}</legend>'
+            f'<fieldset class="field" data-field="{name}"{_formerly(asked)} {described}><legend>{text(asked.label)}</legend>'
             f'{hint}{error}<div class="{_choices_class(asked)}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(asked.label)}</label>'
     if asked.choices:
         options = "" if preset is not None else f'<option value="" selected>{text(say("Choose"))}</option>'
         options += "".join(
-            f'<option value="{choice.value}"{" selected" if choice.value == default else ""}>{text(choice.label)}</option>'
+            f'<option value="{choice.value}"{_formerly(choice)}{" selected" if choice.value == default else ""}>'
+            f"{text(choice.label)}</option>"
             for choice in asked.choices
         )
         control = f'<select id="field-{name}" name="{name}" {described}>{options}</select>'
@@ -82,7 +83,12 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
             f'autocapitalize="off" spellcheck="false" value="{escape(default)}" {described}>'
             f'<datalist id="list-{name}">{listed}</datalist>{_slider(name, asked)}'
         )
-    return f'<div class="field" data-field="{name}">{label}{hint}{error}{control}</div>'
+    return f'<div class="field" data-field="{name}"{_formerly(asked)}>{label}{hint}{error}{control}</div>'
+
+
+def _formerly(named: Field | Choice) -> str:
+    """Give the names that a field or a choice had in earlier links, so that such a link fills the form too."""
+    return f' data-formerly="{escape(" ".join(named.formerly))}"' if named.formerly else ""
 
 
 def _slider(name: str, asked: Field) -> str:

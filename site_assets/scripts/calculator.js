@@ -144,16 +144,30 @@ function fillWhole(form, query) {
 
 function fill(form, query) {
   for (const name of namesOf(form)) {
-    if (!query.has(name)) continue;
-    const value = query.get(name);
+    const field = form.querySelector(`[data-field="${name}"]`);
+    const named = [name, ...formerly(field)].find((each) => query.has(each));
+    if (!named) continue;
+    const value = valueNow(field, query.get(named));
     for (const input of form.querySelectorAll(`[name="${name}"]`)) {
       if (input.type === "radio") input.checked = input.value === value;
       else if (input.type === "checkbox") input.checked = value.split(",").includes(input.value);
       else input.value = value; // a value a list lacks leaves it empty, and the error says what came
     }
-    const rare = form.querySelector(`[data-field="${name}"]`).closest("details");
+    const rare = field.closest("details");
     if (rare && !isDefault(form, name)) rare.open = true;
   }
+}
+
+function formerly(element) {
+  return element.dataset.formerly?.split(" ") ?? [];
+}
+
+/** Choices that an earlier link names as they were called then, by the values they have now. */
+function valueNow(field, value) {
+  const renamed = [...field.querySelectorAll("[data-formerly]")];
+  if (renamed.length === 0) return value;
+  const now = (each) => renamed.find((choice) => formerly(choice).includes(each.trim()))?.value ?? each;
+  return value.split(",").map(now).join(",");
 }
 
 function setDefault(input) {
