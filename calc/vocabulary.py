@@ -20,6 +20,7 @@ METAL_WORDS = {
     "aluminum": say("aluminum"),
     "copper-clad-aluminum": say("copper-clad aluminum"),
 }
+TABLE_METALS = ("copper", "aluminum")  # tables of impedance and withstand have no other
 MOST_AMPERE = 10_000
 FIGURES = 4  # of an amount below 1 that was entered
 SMALLEST = 1e-4  # above 0; no length, voltage or resistance is measured finer
@@ -28,7 +29,6 @@ SIZES = tuple(listed_sizes(SHOWN_UNTIL_CHOSEN))
 _UNIT_IN_WORDS = SHOWN | {"x": ""}
 _NUMBER_KEYS = re.compile(r"[\d.]+")
 _YES_NO = (Choice("yes", say("Yes")), Choice("no", say("No")))
-_METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
 
 
 def conductor_size(
@@ -179,9 +179,9 @@ def trade_size(label: Sentence, hint: Sentence, sizes: tuple[str, ...], *before:
     return replace(one_of(label, hint, (*before, *listed)), domain=sizes)
 
 
-def metal_of(label: Sentence) -> Field:
-    """Return a field for a conductor metal: copper, aluminum or copper-clad aluminum."""
-    return one_of(label, say(""), _METAL_CHOICES)
+def metal_of(label: Sentence, metals: tuple[str, ...] = tuple(METAL_WORDS)) -> Field:
+    """Return a field for a conductor metal: copper, aluminum or copper-clad aluminum, or those of them in `metals`."""
+    return one_of(label, say(""), tuple(Choice(metal, METAL_WORDS[metal]) for metal in metals))
 
 
 MOST_SETS = 30

@@ -6,7 +6,7 @@ from calc.declare import Choice
 from calc.fault.device_fields import KIND_WORDS
 from calc.fault.device_limits import INTERRUPTER
 from calc.fault.return_path_fields import NOT_GIVEN, RACEWAYS, spacing
-from calc.raceways.kind import KIND_WORDS as RACEWAY_WORDS
+from calc.raceways.kind import kind_choices
 from calc.vocabulary import conductor_size, device_rating, one_of, quantity
 from calc.words import say
 
@@ -50,7 +50,7 @@ RACEWAY = one_of(
     say("Only when it is part of the way back."),
     (
         Choice(NOT_GIVEN, say("Not needed: a wire alone is the way back")),
-        *(Choice(kind, RACEWAY_WORDS[kind]) for kind in RACEWAYS),
+        *kind_choices(*RACEWAYS),
     ),
 )
 JOINT = quantity(

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from calc import systems
 from calc.declare import Choice, Field
 from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.raceways.entry_fields import NOT_GIVEN, SYSTEM_WORDS, SYSTEMS
-from calc.raceways.kind import KIND_WORDS
+from calc.raceways.entry_fields import NOT_GIVEN, SYSTEMS
+from calc.raceways.kind import kind_choices
 from calc.raceways.return_impedance import DIMENSIONS_RULE
 from calc.rulebook import rule
+from calc.systems import system_called, system_choices
 from calc.vocabulary import conductor_size, device_rating, metal_of, one_of, quantity, trade_size
 from calc.words import say
 
@@ -19,7 +21,7 @@ APART = "wire-apart"
 WIRE_IN = {"wire-in-nonmetallic": "nonmetallic", "wire-in-steel": "steel", APART: "nonmetallic"}
 RACEWAYS = ("electrical-metallic-tubing", "intermediate-metal-conduit", "rigid-metal-conduit")
 TRADE_SIZES = tuple(dict.fromkeys(row["trade_size"] for row in rule(DIMENSIONS_RULE, SHOWN_UNTIL_CHOSEN).rows))
-UNGROUNDED = tuple(system for system in SYSTEMS if "ungrounded" in system)
+UNGROUNDED = tuple(value for value in SYSTEMS if system_called(value).kind == systems.UNGROUNDED)
 
 
 def spacing() -> Field:
@@ -40,7 +42,7 @@ SYSTEM = one_of(
     say("It gives the voltage to ground. Or enter the voltage below."),
     (
         Choice(NOT_GIVEN, say("Not one of these")),
-        *(Choice(system, SYSTEM_WORDS.get(system, say("{system} V", system=system))) for system in SYSTEMS),
+        *system_choices(*SYSTEMS),
     ),
 )
 VOLTAGE = quantity(
@@ -71,7 +73,7 @@ WIRING = one_of(
     (
         Choice("wire-in-nonmetallic", say("A wire, in nonmetallic raceway or cable")),
         Choice("wire-in-steel", say("A wire in steel raceway; the raceway is not counted")),
-        *(Choice(kind, KIND_WORDS[kind]) for kind in RACEWAYS),
+        *kind_choices(*RACEWAYS),
         Choice(APART, say("A wire apart from its circuit")),
     ),
 )

@@ -5,8 +5,10 @@ from __future__ import annotations
 from calc.conductors.impedance import RESISTANCE_RULE
 from calc.declare import Choice
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.places import also_called
 from calc.rulebook import rule
-from calc.vocabulary import conductor_size, one_of, quantity
+from calc.systems import system_choices
+from calc.vocabulary import TABLE_METALS, conductor_size, metal_of, one_of, quantity
 from calc.words import say
 
 TOLERANCE_RULE = "fault/transformer_tolerance"
@@ -20,17 +22,17 @@ _OTHER_SIZES = say("Aluminum from 12 AWG. Other sizes have no listed impedance."
 SYSTEM = one_of(
     say("System"),
     say("At the place where the fault is."),
-    (
-        Choice("120/240", say("120/240 V, single phase")),
-        Choice("208Y/120", say("208Y/120 V, three phase")),
-        Choice("480Y/277", say("480Y/277 V, three phase")),
-        Choice("240/120-high-leg", say("240/120 V, three-phase delta with a high leg")),
-        Choice("240-corner", say("240 V delta, one corner grounded")),
-        Choice("240-ungrounded", say("240 V delta, ungrounded")),
-        Choice("480-ungrounded", say("480 V delta, ungrounded")),
-        Choice("impedance-grounded", say("Grounded through an impedance")),
-        Choice("over-1000", say("Over 1000 V")),
-        Choice("direct-current", say("Direct current")),
+    system_choices(
+        "120/240",
+        "208Y/120",
+        "480Y/277",
+        "240/120-high-leg",
+        "240-corner",
+        "240-ungrounded",
+        "480-ungrounded",
+        "impedance-grounded",
+        "over-1000",
+        "direct-current",
     ),
 )
 SOURCE = one_of(
@@ -185,16 +187,12 @@ RETURN_CONDUCTOR = conductor_size(
     also=_OTHER_SIZES,
     rare=True,
 )
-CONDUCTOR_METAL = one_of(
-    say("Metal of the conductors"),
-    say(""),
-    (Choice("copper", say("Copper")), Choice("aluminum", say("Aluminum"))),
-)
+CONDUCTOR_METAL = metal_of(say("Metal of the conductors"), TABLE_METALS)
 RACEWAY = one_of(
     say("Raceway of the run"),
     say("Steel raises the impedance, so choose it only where it is."),
     (
-        Choice("nonmetallic", say("Nonmetallic, or a cable")),
+        Choice("nonmetallic", say("Nonmetallic, or a cable"), also_called("nonmetallic")),
         Choice("aluminum", say("Aluminum")),
         Choice("steel", say("Steel")),
     ),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from calc.declare import Choice
 from calc.fault.device_fields import KIND_WORDS, MOST_AMPERE
 from calc.fault.device_limits import EQUIPMENT_PROTECTION, INTERRUPTER
-from calc.vocabulary import METAL_WORDS, conductor_size, device_rating, one_of, quantity
+from calc.vocabulary import TABLE_METALS, conductor_size, device_rating, metal_of, one_of, quantity
 from calc.words import say
 
 MOST_SECOND, MOST_ENERGY, MOST_CELSIUS = 100_000, 10**12, 240
@@ -29,11 +29,7 @@ SIZE = conductor_size(
     say("Size of the jumper"),
     say("To check one, for example 6. Leave it empty to get the smallest that survives."),
 )
-METAL = one_of(
-    say("Metal of the jumper"),
-    say(""),
-    tuple(Choice(metal, METAL_WORDS[metal]) for metal in ("copper", "aluminum")),
-)
+METAL = metal_of(say("Metal of the jumper"), TABLE_METALS)
 CLEARING_TIME = quantity(
     say("Time until the device opens"),
     say("From its published curve at this current, for example 0.2 s or 12 cycles. Leave it empty to name the device."),

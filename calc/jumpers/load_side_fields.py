@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from calc import places
 from calc.declare import Choice, Field
 from calc.field import Unclear
 from calc.grounding import circuit_fields
@@ -60,10 +61,7 @@ METAL = metal_of(say("Metal of the jumper"))
 SIDE = one_of(
     say("Where the jumper is"),
     say("The wires to a transformer are past a breaker or fuse. The wires from it, up to its first, are ahead."),
-    (
-        Choice("load-side", say("Past a breaker or fuse")),
-        Choice("supply-side", say("Ahead of the first one: service, transformer, generator")),
-    ),
+    (places.LOAD_SIDE, places.SUPPLY_SIDE),
 )
 JOINS = one_of(
     say("What it joins"),
@@ -78,11 +76,7 @@ JOINS = one_of(
 ROUTING = one_of(
     say("How it runs"),
     say("At a pole: to an isolated piece of metal raceway, or an elbow, on an exposed riser."),
-    (
-        Choice("inside", say("Inside the raceway or enclosure")),
-        Choice("outside", say("Outside")),
-        Choice("outside-at-pole", say("Outside, at an outdoor pole")),
-    ),
+    (places.INSIDE, places.OUTSIDE, places.OUTSIDE_AT_POLE),
 )
 LENGTH = quantity(
     say("Length of the jumper outside"),

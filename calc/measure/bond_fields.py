@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from calc.declare import Choice
 from calc.fault.source_fields import TEMPERATURE
-from calc.vocabulary import conductor_size, one_of, quantity, whole_number, yes_or_no
+from calc.vocabulary import TABLE_METALS, conductor_size, metal_of, one_of, quantity, whole_number, yes_or_no
 from calc.words import say
 
 TWO_WIRE, FOUR_WIRE, VOLTAGE_DROP, BOND_TESTER = "two-wire", "four-wire", "voltage-drop", "bond-tester"
@@ -41,11 +41,7 @@ DEAD = yes_or_no(
 CONDUCTOR = conductor_size(
     say("Size of the wire"), say("Of the bond or of the whole path measured. Leave it empty for a bare joint.")
 )
-METAL = one_of(
-    say("Metal of the wire"),
-    say(""),
-    (Choice("copper", say("copper")), Choice("aluminum", say("aluminum"))),
-)
+METAL = metal_of(say("Metal of the wire"), TABLE_METALS)
 LENGTH = quantity(
     say("Length of the wire"),
     say("Between the two points touched. 0 for a bare joint."),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.vocabulary import UNKNOWN, one_of, quantity, whole_number, yes_no_or_unknown
+from calc.vocabulary import one_of, quantity, whole_number, yes_no_or_unknown
 from calc.words import say
 
 ELECTRODE, PIPE, GROUNDING, FEEDER = (

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from calc import places
 from calc.declare import Choice
 from calc.vocabulary import SETS as PARALLEL_SETS
 from calc.vocabulary import conductor_size, device_rating, metal_of, one_of, quantity
@@ -16,7 +17,11 @@ CIRCUIT = one_of(
     say("Service conductors have a stricter rule. A derived system is a transformer or generator of its own."),
     (
         Choice("service", say("Service conductors")),
-        Choice("derived-system", say("From a derived system, ahead of its first overcurrent device")),
+        Choice(
+            "derived-system",
+            say("From a derived system, ahead of its first overcurrent device"),
+            places.also_called("derived-system"),
+        ),
         Choice("feeder-or-branch", say("A feeder or branch circuit, past an overcurrent device")),
     ),
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc import places
 from calc.declare import Choice
 from calc.raceways.flexible_path import NOT_GIVEN, SIZES
 from calc.vocabulary import device_rating, one_of, quantity, trade_size, yes_or_no
@@ -66,19 +67,12 @@ QUALIFIED = yes_or_no(say("Only qualified persons service the tray"), say("Maint
 SIDE = one_of(
     say("Where it runs"),
     say(""),
-    (
-        Choice("load-side", say("Behind an overcurrent device")),
-        Choice("supply-side", say("Ahead of the first overcurrent device")),
-    ),
+    (places.LOAD_SIDE, places.SUPPLY_SIDE),
     rare=True,
 )
 LOCATION = one_of(
     say("Location"),
     say(""),
-    (
-        Choice("ordinary", say("Ordinary")),
-        Choice("hazardous", say("Hazardous (classified)")),
-        Choice("patient-care", say("Patient care space")),
-    ),
+    (places.ORDINARY, places.HAZARDOUS, places.PATIENT_CARE),
     rare=True,
 )
