@@ -15,6 +15,7 @@ from functools import cached_property
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
+from calc.relevance import RELEVANT_WHEN
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -198,6 +199,7 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
     def declare(function: Callable[..., Answer]) -> Calculator:
         hints = typing.get_type_hints(function, include_extras=True)
         parameters = {key: each for key, each in inspect.signature(function).parameters.items() if key != "working"}
+        relevant_when = RELEVANT_WHEN.get(slug, {})
         declared = Calculator(
             slug=slug,
             name=name,
@@ -205,7 +207,9 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
             submit=submit,
             example=example,
             function=function,
-            fields={key: hints[key].__metadata__[0] for key in parameters},
+            fields={
+                key: replace(hints[key].__metadata__[0], relevant_when=relevant_when.get(key, {})) for key in parameters
+            },
             defaults={key: each.default for key, each in parameters.items() if each.default is not each.empty},
         )
         object.__setattr__(declared, "__doc__", function.__doc__)

@@ -40,8 +40,10 @@ class Field:
     `number`: a bare number will do, so a phone shows its number keys. `slider`: from, to, and the unit of both, for
     an amount to be slid through as well; what is typed may go further.
     `unit` is that of the value read, "" for a ratio or what is no amount; `minimum` and `maximum` are the ends of what
-    is read, None where it is no number. `relevant_when`: other fields with the values of theirs for which this one
-    counts at all; empty: always. `formerly`: names the field had in links and tables made before; read for ever.
+    is read, None where it is no number, for a list those of each of its values. `items`: the fewest and the most
+    values of a list. `domain`: the sizes that are read, as links carry them, from the smallest to the largest.
+    `relevant_when`: other fields with the values of theirs for which this one counts at all; empty: always.
+    `formerly`: names the field had in links and tables made before; read for ever.
     """
 
     label: Sentence
@@ -60,12 +62,27 @@ class Field:
     unit: str = ""
     minimum: float | None = None
     maximum: float | None = None
+    items: tuple[int, int] | None = None
+    domain: tuple[str, ...] = ()
     relevant_when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     formerly: tuple[str, ...] = ()
 
     def value_now(self, text: str) -> str:
         """Return what the choice written as `text` is called now; what no choice was ever called stays as it is."""
         return next((choice.value for choice in self.choices if text in choice.formerly), text)
+
+    @property
+    def kind(self) -> str:
+        """What is read: "several", "choice", "list", "whole number", "quantity", "size" or "text"."""
+        if self.choices:
+            return "several" if self.several else "choice"
+        if self.items:
+            return "list"
+        if self.whole_numbers:
+            return "whole number"
+        if self.minimum is not None:
+            return "quantity"
+        return "size" if self.domain else "text"
 
     def shown(self, value: object) -> object:
         """Give `value` as the form shows it: the words of a choice, a number with its unit."""

@@ -42,7 +42,7 @@ _CALLED = {
     "°F": "f degf degreef degreesf fahrenheit degfahrenheit degreesfahrenheit",
     "x": "x times",
 }
-SHOWN = {"ohmm": "ohm·m", "x": "×"}
+SHOWN = {"ohmm": "ohm·m", "in2": "in²", "A2s": "A²s", "x": "×"}
 _WITH_PREFIX = {"A": "ampere", "V": "volt", "ohm": "ohm"}
 _PREFIX_WORDS = {"m": ("milli",), "u": ("micro", "micr"), "k": ("kilo", "kil"), "M": ("mega", "meg")}
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+
 from calc.conductors.area import listed_sizes
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
@@ -10,33 +13,56 @@ from calc.field import LONGEST_TEXT
 from calc.unit_names import SHOWN
 from calc.words import Sentence, say
 from calc.working import shown_number
-from calc.written import plain_number, read_within
+from calc.written import FINEST, plain_number, read_within
 
 METAL_WORDS = {
     "copper": say("copper"),
     "aluminum": say("aluminum"),
     "copper-clad-aluminum": say("copper-clad aluminum"),
 }
+TABLE_METALS = ("copper", "aluminum")  # tables of impedance and withstand have no other
 MOST_AMPERE = 10_000
-SMALL = 0.001  # below it four decimals do not tell an amount
-_METAL_CHOICES = tuple(Choice(value, words) for value, words in METAL_WORDS.items())
+FIGURES = 4  # of an amount below 1 that was entered
+SMALLEST = 1e-4  # above 0; no length, voltage or resistance is measured finer
+UNKNOWN = "unknown"
+SIZES = tuple(listed_sizes(SHOWN_UNTIL_CHOSEN))
+_UNIT_IN_WORDS = SHOWN | {"x": ""}
+_NUMBER_KEYS = re.compile(r"[\d.]+")
+_YES_NO = (Choice("yes", say("Yes")), Choice("no", say("No")))
 
 
-def conductor_size(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
-    """Give a field for a listed conductor size, in any usual spelling."""
+def conductor_size(
+    label: Sentence,
+    hint: Sentence,
+    *,
+    sizes: tuple[str, ...] = SIZES,
+    also: Sentence | None = None,
+    rare: bool = False,
+) -> Field:
+    """Return a field for a listed conductor size, in any usual spelling.
+
+    sizes: those that the calculator has figures for, from the smallest to the largest; it refuses the others itself.
+    also: what else the reader must know about them.
+    """
+    enter = say(
+        "Enter a size from {low} to {high}, for example 4, 3/0 or 500 kcmil.",
+        low=shown_size(sizes[0]),
+        high=shown_size(sizes[-1]),
+    )
     return Field(
         label,
         hint,
-        read=read_size,
+        enter if also is None else say("{enter} {also}", enter=enter, also=also),
+        read_size,
         show=shown_size,
-        enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."),
-        suggestions=tuple(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN)),
+        suggestions=tuple(map(shown_size, sizes)),
         rare=rare,
+        domain=sizes,
     )
 
 
 def whole_number(label: Sentence, hint: Sentence, low: int, high: int, *, rare: bool = False) -> Field:
-    """Give a field for a whole number from `low` to `high`."""
+    """Return a field for a whole number from `low` to `high`."""
 
     def read(text: str) -> int:
         if not (text.strip().isascii() and text.strip().isdigit() and low <= int(text) <= high):
@@ -48,13 +74,13 @@ def whole_number(label: Sentence, hint: Sentence, low: int, high: int, *, rare: 
 
 
 def one_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
-    """Give a field for one of several values."""
+    """Return a field for one of several values."""
     enter = say("Choose one of {values}.", values=_values(choices))
     return Field(label, hint, enter, str, choices=choices, rare=rare)
 
 
 def several_of(label: Sentence, hint: Sentence, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
-    """Give a field for any of several values; it is read as their list, in the order of the choices."""
+    """Return a field for any of several values; it is read as their list, in the order of the choices."""
     enter = say("Choose at least one. In a link or table: {values}; commas between.", values=_values(choices))
     words = {choice.value: choice.label for choice in choices}
     return Field(
@@ -75,58 +101,87 @@ def _values(choices: tuple[Choice, ...]) -> str:
 
 
 def yes_or_no(label: Sentence, hint: Sentence, *, rare: bool = True) -> Field:
-    """Give a field that is answered "yes" or "no"."""
-    return one_of(label, hint, (Choice("yes", say("Yes")), Choice("no", say("No"))), rare=rare)
+    """Return a field that is answered "yes" or "no"."""
+    return one_of(label, hint, _YES_NO, rare=rare)
 
 
-def amount(
+def yes_no_or_unknown(label: Sentence, hint: Sentence) -> Field:
+    """Return a field that is answered "yes", "no" or "unknown"."""
+    return one_of(label, hint, (*_YES_NO, Choice(UNKNOWN, say("Not known"))))
+
+
+def quantity(
     label: Sentence,
     hint: Sentence,
-    enter: Sentence,
     unit: str,
-    low: float,
-    high: float,
+    minimum: float,
+    maximum: float,
     *,
+    example: Sentence | str,
     zero: bool = True,
-    number: bool = True,
+    finest: float = 0.0,
+    also: Sentence | None = None,
     rare: bool = False,
 ) -> Field:
-    """Give a field for an amount from `low` to `high` in `unit`; other units of its kind are converted.
+    """Return a field for an amount from `minimum` to `maximum` in `unit`; other units of its kind are converted.
 
-    zero: whether 0 is taken; number: whether a phone shows its number keys.
+    unit: one of units.txt, "%", "°C", "x" for a multiple or "" for a ratio. example: what may be typed; a phone shows
+    its number keys where these can type it. zero: False refuses 0 although the minimum is 0. finest: amounts between 0
+    and this one are refused. also: what else can be done about the field, after the ends and the example.
     """
+    least = minimum if zero else max(minimum, 10.0**-FINEST)
 
     def read(text: str) -> float:
-        value = read_within(text, unit, low, high)
-        if value == 0 and not zero:
+        value = read_within(text, unit, least, maximum)
+        if 0 < value < finest:
             raise ValueError(text)
         return value
 
-    def show(value: float) -> str:
-        number = shown_number(value) if value == 0 or abs(value) >= SMALL else plain_number(float(f"{value:.3g}"))
-        return f"{number} {SHOWN.get(unit, unit)}"
-
+    ends = {"low": shown_number(minimum), "high": shown_number(maximum), "unit": _UNIT_IN_WORDS.get(unit, unit)}
+    enter = say("Enter a value from {low} to {high} {unit}, for example {example}.", example=example, **ends)
+    if not ends["unit"]:
+        enter = say("Enter a value from {low} to {high}, for example {example}.", example=example, **ends)
+    if not zero:
+        enter = say("Enter a value above 0, at most {high} {unit}, for example {example}.", example=example, **ends)
     return Field(
-        label, hint, enter, read, show=show, rare=rare, number=number, unit=unit, minimum=low, maximum=high
+        label,
+        hint,
+        enter if also is None else say("{enter} {also}", enter=enter, also=also),
+        read,
+        show=lambda value: shown_quantity(value, unit),
+        rare=rare,
+        number=_NUMBER_KEYS.fullmatch(str(example)) is not None,
+        unit=unit,
+        minimum=least,
+        maximum=maximum,
     )
 
 
+def shown_quantity(value: float, unit: str) -> str:
+    """Return an amount that was entered as it is read out: no small one is shown as none.
+
+    >>> shown_quantity(1200.0, "A"), shown_quantity(0.00003, "ohm"), shown_quantity(1.05, "")
+    ('1,200 A', '0.00003 ohm', '1.05')
+    """
+    small = 0 < abs(value) < 1
+    number = plain_number(float(f"{value:.{FIGURES}g}")) if small else shown_number(value)
+    return f"{number} {SHOWN.get(unit, unit)}".strip()
+
+
 def device_rating(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
-    """Give a field for the rating of an overcurrent device, ampere: "200A", "200"."""
-    enter = say("Enter a rating from 1 to {most} A, for example 200.", most=MOST_AMPERE)
-    return amount(label, hint, enter, "A", 1, MOST_AMPERE, rare=rare)
+    """Return a field for the rating of an overcurrent device, ampere: "200A", "200"."""
+    return quantity(label, hint, "A", 1, MOST_AMPERE, example="200", rare=rare)
 
 
-def temperature(
-    label: Sentence, hint: Sentence, enter: Sentence, low: float, high: float, *, rare: bool = False
-) -> Field:
-    """Give a field for a temperature from `low` to `high`, °C; °F is converted where it is written."""
-    return amount(label, hint, enter, "°C", low, high, number=False, rare=rare)
+def trade_size(label: Sentence, hint: Sentence, sizes: tuple[str, ...], *before: Choice) -> Field:
+    """Return a field for one of several trade sizes, from the smallest to the largest, after the choices `before`."""
+    listed = tuple(Choice(size, say("{size}", size=size)) for size in sizes)
+    return replace(one_of(label, hint, (*before, *listed)), domain=sizes)
 
 
-def metal_of(label: Sentence) -> Field:
-    """Give a field for a conductor metal: copper, aluminum or copper-clad aluminum."""
-    return one_of(label, say(""), _METAL_CHOICES)
+def metal_of(label: Sentence, metals: tuple[str, ...] = tuple(METAL_WORDS)) -> Field:
+    """Return a field for a conductor metal: copper, aluminum or copper-clad aluminum, or those of them in `metals`."""
+    return one_of(label, say(""), tuple(Choice(metal, METAL_WORDS[metal]) for metal in metals))
 
 
 MOST_SETS = 30

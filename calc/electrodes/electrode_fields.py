@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import OHM_METRE, entered
-from calc.vocabulary import conductor_size, one_of, whole_number
+from calc.electrodes.entered import OHM_METRE
+from calc.vocabulary import conductor_size, one_of, quantity, whole_number
 from calc.words import say
 
 MOST_RODS = 24
@@ -33,58 +33,67 @@ SOIL = one_of(
         Choice("four-pin", say("I have a four-pin reading")),
     ),
 )
-RESISTIVITY = entered(
-    say("Resistivity of the soil"), say("Needed if you know it."), OHM_METRE, 0.1, 1_000_000, "100 ohm·m"
+RESISTIVITY = quantity(
+    say("Resistivity of the soil"), say("Needed if you know it."), OHM_METRE, 0.1, 1_000_000, example="100"
 )
-PIN_SPACING = entered(
+PIN_SPACING = quantity(
     say("Spacing of the four pins"),
     say("From pin to pin. It also tells how deep the test looks."),
     "ft",
     0.5,
     1000,
-    "20 ft",
+    example="20",
 )
-PIN_OHM = entered(say("Reading of the four-pin test"), say("What the meter shows."), "ohm", 0.0001, 1_000_000, "2 ohm")
-LENGTH = entered(
+PIN_OHM = quantity(
+    say("Reading of the four-pin test"), say("What the meter shows."), "ohm", 0.0001, 1_000_000, example="2"
+)
+LENGTH = quantity(
     say("Length"),
     say("Of a rod in the earth, of the whole wire or bar, or of one side of a plate."),
     "ft",
     0.1,
     5000,
-    "8 ft",
+    example="8",
 )
-DIAMETER = entered(
-    say("Diameter"), say("Of the rod, wire or bar. A wire may go by its size instead."), "in", 0.05, 60, "5/8 in"
+DIAMETER = quantity(
+    say("Diameter"),
+    say("Of the rod, wire or bar. A wire may go by its size instead."),
+    "in",
+    0.05,
+    60,
+    example="5/8 in",
 )
 CONDUCTOR = conductor_size(
     say("Size of the wire"), say("For a ring, a buried wire, or wire in concrete, instead of a diameter."), rare=True
 )
 RODS = whole_number(say("Rods or pipes"), say("Alike and joined together."), 1, MOST_RODS)
-SPACING = entered(say("Spacing of the rods"), say("From each rod to the next."), "ft", 0.1, 1000, "16 ft")
+SPACING = quantity(say("Spacing of the rods"), say("From each rod to the next."), "ft", 0.1, 1000, example="16")
 LAYOUT = one_of(
     say("Rods stand"),
     say("A closed figure is counted as a circle."),
     (Choice("line", say("In a straight line")), Choice("circle", say("Along the edge of a closed figure"))),
     rare=True,
 )
-DEPTH = entered(
-    say("Depth"), say("From the surface to the middle of the wire, plate or footing."), "ft", 0.01, 300, "2.5 ft"
+DEPTH = quantity(
+    say("Depth"), say("From the surface to the middle of the wire, plate or footing."), "ft", 0.01, 300, example="2.5"
 )
-WIDTH = entered(
+WIDTH = quantity(
     say("Width"),
     say("The other side of a plate, the width of a footing, or one side of a ring. Empty, a ring counts as any form."),
     "ft",
     0.05,
     1000,
-    "12 in",
+    example="12 in",
 )
-HEIGHT = entered(say("Height of the footing"), say("Of its concrete, top to bottom."), "ft", 0.05, 100, "12 in")
-CONCRETE_RESISTIVITY = entered(
+HEIGHT = quantity(
+    say("Height of the footing"), say("Of its concrete, top to bottom."), "ft", 0.05, 100, example="12 in"
+)
+CONCRETE_RESISTIVITY = quantity(
     say("Resistivity of the concrete"),
     say("Leave it empty to see the range of a damp footing. Dry concrete has many times more."),
     OHM_METRE,
     1,
     10_000_000,
-    "100 ohm·m",
+    example="100",
     rare=True,
 )

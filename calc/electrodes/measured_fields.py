@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import SMALLEST, entered
 from calc.field import Field
-from calc.vocabulary import one_of, yes_or_no
+from calc.vocabulary import SMALLEST, one_of, quantity, yes_or_no
 from calc.words import Sentence, say
 from calc.written import plain_number, read_list
 
@@ -24,7 +23,18 @@ def list_of(label: Sentence, hint: Sentence, enter: Sentence, unit: str, most: f
             raise ValueError(text)
         return ",".join(map(plain_number, values))
 
-    return Field(label, hint, enter, read, show=lambda text: f"{text.replace(',', ', ')} {unit}", longest=LONGEST_LIST)
+    return Field(
+        label,
+        hint,
+        enter,
+        read,
+        show=lambda text: f"{text.replace(',', ', ')} {unit}",
+        longest=LONGEST_LIST,
+        unit=unit,
+        minimum=SMALLEST,
+        maximum=most,
+        items=(FEWEST, MOST),
+    )
 
 
 def amounts(text: str) -> list[float]:
@@ -49,16 +59,16 @@ KIND = one_of(
         Choice("other", say("Several rods, a ring, a footing or another electrode")),
     ),
 )
-DIMENSION = entered(
+DIMENSION = quantity(
     say("Longest dimension of the electrode"),
     say("The length of a rod. The diagonal of a ring, a footing or a group of rods."),
     "ft",
     0.1,
     MOST_FEET,
-    "8 ft",
+    example="8",
 )
-PROBE = entered(
-    say("Distance to the current probe"), say("From the electrode to the far probe."), "ft", 1, MOST_FEET, "80 ft"
+PROBE = quantity(
+    say("Distance to the current probe"), say("From the electrode to the far probe."), "ft", 1, MOST_FEET, example="80"
 )
 DISTANCES = list_of(
     say("Distances of the potential probe"),

@@ -11,10 +11,11 @@ from calc.fault.available_notes import note_the_limits
 from calc.fault.fault_currents import FaultCurrents, fault_currents, fault_table
 from calc.fault.run import run_entered
 from calc.fault.source_entered import SourceEntered, sources_entered
-from calc.fault.sources import HIGH_LEG, LEAST_TO_GROUND, SYSTEMS, WYE, at_end_of_run
+from calc.fault.sources import LEAST_TO_GROUND, at_end_of_run
 from calc.fault.sources import line_to_ground_current as current_to_ground
 from calc.rounded import THREE, at_most, rounded_up
 from calc.rulebook import rule
+from calc.systems import HIGH_LEG, SYSTEMS, WYE
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number

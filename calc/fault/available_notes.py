@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from calc.fault.caution import state_the_model
 from calc.fault.fault_currents import FaultCurrents
-from calc.fault.sources import CORNER, HIGH_LEG, SPLIT, SYSTEMS, UNGROUNDED, WYE
+from calc.systems import CORNER, HIGH_LEG, SPLIT, SYSTEMS, UNGROUNDED, WYE
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 

@@ -13,9 +13,8 @@ from calc.fault.device_limits import (
     NOT_SURE,
     SETTING,
 )
-from calc.vocabulary import amount, device_rating, one_of, yes_or_no
+from calc.vocabulary import device_rating, one_of, quantity, yes_or_no
 from calc.words import say
-from calc.working import shown_number
 
 LEAST_AMPERE, MOST_AMPERE = 0.001, 200_000
 LEAST_MULTIPLE, MOST_MULTIPLE = 2, 50
@@ -40,25 +39,21 @@ DEVICE = device_rating(
     say("Rating of the device"),
     say("For ground-fault protection of equipment enter its setting. A GFCI needs none."),
 )
-FAULT_CURRENT = amount(
+FAULT_CURRENT = quantity(
     say("Fault current"),
     say("The lowest one the fault can drive: long hot conductors, weak source. For a GFCI the leak, such as 30 mA."),
-    say("Enter a current from 1 mA to {most} A, for example 275.", most=shown_number(MOST_AMPERE)),
     "A",
     LEAST_AMPERE,
     MOST_AMPERE,
+    example="275",
 )
-INSTANTANEOUS_MULTIPLE = amount(
+INSTANTANEOUS_MULTIPLE = quantity(
     say("Opens at once from"),
     say("A multiple of the breaker's rating, from its own published curve or its dial. Leave it empty without either."),
-    say(
-        "Enter a multiple of the rating from {least} to {most}, for example 10.",
-        least=LEAST_MULTIPLE,
-        most=MOST_MULTIPLE,
-    ),
     "x",
     LEAST_MULTIPLE,
     MOST_MULTIPLE,
+    example="10",
 )
 INSTANTANEOUS_READ = one_of(
     say("That multiple is"),
@@ -70,29 +65,29 @@ INSTANTANEOUS_READ = one_of(
     ),
     rare=True,
 )
-AVAILABLE = amount(
+AVAILABLE = quantity(
     say("Highest fault current available at the device"),
     say("From the mark on the equipment or from a calculation. Its interrupting rating is held against it."),
-    say("Enter a current from 1 to {most} A, for example 10000.", most=shown_number(MOST_AMPERE)),
     "A",
     1,
     MOST_AMPERE,
+    example="10000",
 )
-INTERRUPTING_RATING = amount(
+INTERRUPTING_RATING = quantity(
     say("Interrupting rating of the device"),
     say("It is marked on the device, often as AIC or in kA."),
-    say("Enter the rating from 1 to {most} A, for example 10 kA.", most=shown_number(MOST_AMPERE)),
     "A",
     1,
     MOST_AMPERE,
+    example="10 kA",
 )
-VOLTAGE_TO_GROUND = amount(
+VOLTAGE_TO_GROUND = quantity(
     say("Voltage to ground"),
     say("For the largest impedance of the fault loop. Leave it empty if that is not asked."),
-    say("Enter a voltage to ground from 1 to {most} V, for example 120.", most=shown_number(MOST_VOLT)),
     "V",
     1,
     MOST_VOLT,
+    example="120",
 )
 FUSE_CLASS = one_of(
     say("Class of the fuse"),

@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.declare import Answer, Choice, NotCovered, calculator
-from calc.electrodes.entered import entered, said_number, shown
+from calc.electrodes.entered import said_number, shown
 from calc.fault.caution import state_the_model
-from calc.vocabulary import device_rating, one_of
+from calc.vocabulary import SMALLEST, device_rating, one_of, quantity
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -15,23 +15,26 @@ NAME = say("Earth as the only return")
 NEVER_THE_PATH = "naming/auxiliary_electrode"
 DOES_NOT_OPEN, NOT_ASSURED = "does-not-open", "not-assured"
 
-VOLTAGE_TO_GROUND = entered(say("Voltage to ground"), say("For example 120, 277 or 347 V."), "V", 1, 1000, "120 V")
+VOLTAGE_TO_GROUND = quantity(
+    say("Voltage to ground"), say("For example 120, 277 or 347 V."), "V", 1, 1000, example="120"
+)
 DEVICE = device_rating(say("Overcurrent device ahead"), say("Of the circuit that has the fault."))
-ELECTRODE_OHM = entered(
+ELECTRODE_OHM = quantity(
     say("Resistance of the electrode on the metal"),
     say("To remote earth. A rod in ordinary soil has tens of ohms."),
     "ohm",
     0.01,
     1_000_000,
-    "25 ohm",
+    example="25",
 )
-SOURCE_OHM = entered(
+SOURCE_OHM = quantity(
     say("Resistance of the electrodes at the source"),
     say("All that the neutral is joined to, together. Leave 0 to see the most current that can flow."),
     "ohm",
     0,
     1_000_000,
-    "10 ohm",
+    example="10",
+    finest=SMALLEST,
 )
 RETURN_PATH = one_of(
     say("The way back"),

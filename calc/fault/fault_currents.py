@@ -7,15 +7,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from calc.answer import Row, Table
-from calc.fault.sources import (
-    SPLIT,
-    SYSTEMS,
-    UNGROUNDED,
-    Source,
-    line_to_ground_impedance,
-    line_to_line_impedance,
-)
+from calc.fault.sources import Source, line_to_ground_impedance, line_to_line_impedance
 from calc.rounded import THREE, at_most
+from calc.systems import SPLIT, SYSTEMS, UNGROUNDED
 from calc.words import Sentence, say
 from calc.working import Working
 from calc.written import plain_number

@@ -5,9 +5,9 @@ from __future__ import annotations
 from calc.declare import Choice
 from calc.fault.device_fields import KIND_WORDS
 from calc.fault.device_limits import INTERRUPTER
-from calc.fault.return_path_fields import NOT_GIVEN, RACEWAYS, number, spacing
-from calc.raceways.kind import KIND_WORDS as RACEWAY_WORDS
-from calc.vocabulary import conductor_size, device_rating, one_of
+from calc.fault.return_path_fields import NOT_GIVEN, RACEWAYS, spacing
+from calc.raceways.kind import kind_choices
+from calc.vocabulary import conductor_size, device_rating, one_of, quantity
 from calc.words import say
 
 DEVICE = device_rating(say("Overcurrent device"), say("The one that should open, for example 20 A."))
@@ -17,13 +17,21 @@ DEVICE_KIND = one_of(
     tuple(Choice(kind, words) for kind, words in KIND_WORDS.items() if kind != INTERRUPTER),
     rare=True,
 )
-LENGTH = number(say("Length of the run"), say("One way, from where neutral and metal are joined."), "ft", 1, 100_000)
-AVAILABLE = number(
+LENGTH = quantity(
+    say("Length of the run"),
+    say("One way, from where neutral and metal are joined."),
+    "ft",
+    1,
+    100_000,
+    example="150 ft",
+)
+AVAILABLE = quantity(
     say("Least fault current available where the run begins"),
     say("Line to ground. Left out, the answer tells how much must be available."),
     "A",
     1,
     1_000_000,
+    example="5000",
 )
 WIRING = one_of(
     say("The way back"),
@@ -42,14 +50,15 @@ RACEWAY = one_of(
     say("Only when it is part of the way back."),
     (
         Choice(NOT_GIVEN, say("Not needed: a wire alone is the way back")),
-        *(Choice(kind, RACEWAY_WORDS[kind]) for kind in RACEWAYS),
+        *kind_choices(*RACEWAYS),
     ),
 )
-JOINT = number(
+JOINT = quantity(
     say("Loose joint in the way back"),
     say("Ohms of a locknut or lug that is not tight. 0 when all is tight."),
     "ohm",
     0,
     1000,
+    example="0.5",
     rare=True,
 )

@@ -2,27 +2,13 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice, Field
+from calc.declare import Choice
 from calc.fault.scene_words import ADDED_WORDS, BOND_WORDS, PART_WORDS
-from calc.vocabulary import amount, one_of, several_of
-from calc.words import Sentence, say
-from calc.working import shown_number
+from calc.vocabulary import one_of, quantity, several_of
+from calc.words import say
 
 MOST_OHM = 100_000
 MOST_FEET = 2000
-
-
-def quantity(label: Sentence, hint: Sentence, unit: str, low: float, high: float, example: str) -> Field:
-    """Give a rare field for a length, feet, or a resistance, ohm, from `low` to `high`."""
-
-    enter = say(
-        "Enter a value from {low} to {high} {unit}, for example {example}.",
-        low=shown_number(low),
-        high=shown_number(high),
-        unit=unit,
-        example=example,
-    )
-    return amount(label, hint, enter, unit, low, high, number=False, rare=True)
 
 
 FAULT = one_of(
@@ -39,7 +25,9 @@ LOOSE = several_of(
     tuple(Choice(*each) for each in BOND_WORDS.items()),
     rare=True,
 )
-LOOSE_OHM = quantity(say("Ohms of a loose joint"), say("It counts for what is loose."), "ohm", 0.001, 1000, "1")
+LOOSE_OHM = quantity(
+    say("Ohms of a loose joint"), say("It counts for what is loose."), "ohm", 0.001, 1000, example="1", rare=True
+)
 ADDED = several_of(
     say("One too many, or in the wrong place"),
     say("Things found on site that should not be there."),
@@ -93,7 +81,8 @@ PERSON_OHM = quantity(
     "ohm",
     100,
     MOST_OHM,
-    "1000",
+    example="1000",
+    rare=True,
 )
 ELECTRODE_OHM = quantity(
     say("Electrode at the first disconnect, to earth"),
@@ -101,8 +90,11 @@ ELECTRODE_OHM = quantity(
     "ohm",
     0.1,
     10_000,
-    "25",
+    example="25",
+    rare=True,
 )
-SUPPLY_LENGTH = quantity(say("Length of the supply"), say("One way."), "ft", 1, MOST_FEET, "75")
-FEEDER_LENGTH = quantity(say("Length of the feeder"), say("One way."), "ft", 1, MOST_FEET, "50")
-BRANCH_LENGTH = quantity(say("Length of the branch circuit"), say("One way."), "ft", 1, MOST_FEET, "50")
+SUPPLY_LENGTH = quantity(say("Length of the supply"), say("One way."), "ft", 1, MOST_FEET, example="75 ft", rare=True)
+FEEDER_LENGTH = quantity(say("Length of the feeder"), say("One way."), "ft", 1, MOST_FEET, example="50 ft", rare=True)
+BRANCH_LENGTH = quantity(
+    say("Length of the branch circuit"), say("One way."), "ft", 1, MOST_FEET, example="50 ft", rare=True
+)

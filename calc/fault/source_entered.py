@@ -9,15 +9,13 @@ from calc.declare import Mend, needed
 from calc.fault.source_fields import TOLERANCE_RULE
 from calc.fault.sources import (
     HALF_WINDING,
-    SPLIT,
-    SYSTEMS,
-    UNGROUNDED,
     UNLIMITED,
     Source,
     generator_source,
     given_current_source,
     transformer_source,
 )
+from calc.systems import SPLIT, SYSTEMS, UNGROUNDED
 from calc.words import say
 from calc.working import Working, shown_number
 

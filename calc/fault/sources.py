@@ -11,31 +11,11 @@ from dataclasses import dataclass, replace
 
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.rulebook import rule
+from calc.systems import CORNER, HIGH_LEG, SPLIT, SYSTEMS, UNGROUNDED, WYE
 
 HALF_WINDING = "fault/half_winding"
 UNLIMITED = math.inf
-SPLIT, WYE, HIGH_LEG, CORNER, UNGROUNDED = "split-phase", "wye", "high-leg", "corner-grounded", "ungrounded"
 HALF = 1 / 2  # of the winding from line to neutral
-
-
-@dataclass(frozen=True)
-class System:
-    """A supply by name: nominal volts from line to line and from line to ground, and how it is connected."""
-
-    line_voltage: float
-    voltage_to_ground: float
-    kind: str
-
-
-SYSTEMS = {
-    "120/240": System(240, 120, SPLIT),
-    "208Y/120": System(208, 208 / math.sqrt(3), WYE),
-    "480Y/277": System(480, 480 / math.sqrt(3), WYE),
-    "240/120-high-leg": System(240, 120, HIGH_LEG),
-    "240-corner": System(240, 240, CORNER),
-    "240-ungrounded": System(240, 240, UNGROUNDED),
-    "480-ungrounded": System(480, 480, UNGROUNDED),
-}
 
 
 @dataclass(frozen=True)

@@ -11,10 +11,9 @@ from calc.fault.between_shown import LEAST_VOLT
 from calc.fault.caution import state_the_model
 from calc.fault.likely_slip import remark_on_load
 from calc.fault.return_path import CONDUCTIVITY_RULE, REACTANCE_RULE, RESISTANCE_RULE
-from calc.fault.return_path_fields import number
 from calc.fault.stray_circuit import VOLT, Stray, stray_of
 from calc.fault.stray_notes import say_what_to_do
-from calc.vocabulary import METAL_WORDS, conductor_size, metal_of, one_of, yes_or_no
+from calc.vocabulary import METAL_WORDS, conductor_size, metal_of, one_of, quantity, yes_or_no
 from calc.words import Sentence, say
 from calc.working import Working, shown_number, three_figures
 
@@ -27,19 +26,22 @@ WHERE = one_of(
         Choice("shared-water-main", say("Two houses on one transformer and one metal water main")),
     ),
 )
-LOAD = number(say("Current of the load"), say("What returns on the neutral, for example 20."), "A", 0.1, 2000)
+LOAD = quantity(
+    say("Current of the load"), say("What returns on the neutral, for example 20."), "A", 0.1, 2000, example="20"
+)
 NEUTRAL = conductor_size(say("Neutral"), say("Of the feeder to the panel, or of each house's service."))
 METAL = metal_of(say("Metal of the conductors"))
-LENGTH = number(say("Length"), say("Of the feeder, or of each service. One way."), "ft", 1, 5000)
+LENGTH = quantity(say("Length"), say("Of the feeder, or of each service. One way."), "ft", 1, 5000, example="100 ft")
 GROUNDING = conductor_size(
     say("Equipment grounding conductor"), say("Beside that neutral. It counts for a second bond in a panel.")
 )
-PIPE = number(
+PIPE = quantity(
     say("Resistance of a metal pipe or raceway in parallel"),
     say("0 for none. Between two houses: of the water main, for example 0.01."),
     "ohm",
     0,
     1000,
+    example="0.05",
 )
 OPEN = yes_or_no(
     say("That neutral is broken upstream"),

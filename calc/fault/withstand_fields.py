@@ -5,10 +5,8 @@ from __future__ import annotations
 from calc.declare import Choice
 from calc.fault.device_fields import KIND_WORDS, MOST_AMPERE
 from calc.fault.device_limits import EQUIPMENT_PROTECTION, INTERRUPTER
-from calc.fault.return_path_fields import number
-from calc.vocabulary import METAL_WORDS, amount, conductor_size, device_rating, one_of, temperature
+from calc.vocabulary import TABLE_METALS, conductor_size, device_rating, metal_of, one_of, quantity
 from calc.words import say
-from calc.working import shown_number
 
 MOST_SECOND, MOST_ENERGY, MOST_CELSIUS = 100_000, 10**12, 240
 DAMAGE_CURVE, FACTOR_K = "damage-curve", "factor-k"
@@ -19,31 +17,27 @@ FORMULA_WORDS = {
     FACTOR_K: say("Factor k of IEC 60364-5-54"),
 }
 
-FAULT_CURRENT = amount(
+FAULT_CURRENT = quantity(
     say("Fault current"),
     say("The highest available one through the jumper. Try the lowest one too, with its own time."),
-    say("Enter a current from 1 to {most} A, for example 5000.", most=shown_number(MOST_AMPERE)),
     "A",
     1,
     MOST_AMPERE,
+    example="5000",
 )
 SIZE = conductor_size(
     say("Size of the jumper"),
     say("To check one, for example 6. Leave it empty to get the smallest that survives."),
 )
-METAL = one_of(
-    say("Metal of the jumper"),
-    say(""),
-    tuple(Choice(metal, METAL_WORDS[metal]) for metal in ("copper", "aluminum")),
-)
-CLEARING_TIME = amount(
+METAL = metal_of(say("Metal of the jumper"), TABLE_METALS)
+CLEARING_TIME = quantity(
     say("Time until the device opens"),
     say("From its published curve at this current, for example 0.2 s or 12 cycles. Leave it empty to name the device."),
-    say("Enter a time, for example 0.2 s or 12 cycles, or name the device and its rating."),
     "s",
     0.0001,
     MOST_SECOND,
-    number=False,
+    example=say("0.2 s or 12 cycles"),
+    also=say("Or name the device and its rating."),
 )
 DEVICE_KIND = one_of(
     say("Kind of device"),
@@ -54,21 +48,22 @@ DEVICE = device_rating(
     say("Rating of the device"),
     say("Needed where no time is entered. Its standard then gives the longest time."),
 )
-LET_THROUGH = amount(
+LET_THROUGH = quantity(
     say("Energy let through"),
     say("I²t from the maker, in A²s. Needed for devices that open faster than the formulas hold."),
-    say("Enter the I²t of the device from 1 to {most} A²s, for example 50000.", most=shown_number(MOST_ENERGY)),
     "A2s",
     1,
     MOST_ENERGY,
+    example="50000",
     rare=True,
 )
-X_OVER_R = number(
+X_OVER_R = quantity(
     say("Reactance over resistance (X/R) at the fault"),
     say("From the study, or of the transformer ahead. Left out, the offset of the first cycles counts at its most."),
     "",
     0,
     100,
+    example="6",
     rare=True,
 )
 LIMIT = one_of(
@@ -80,12 +75,14 @@ LIMIT = one_of(
         Choice("bolted-joint", say("Bare wire with bolted or pressed joints")),
     ),
 )
-START = temperature(
+START = quantity(
     say("Temperature before the fault"),
     say("In °C. Leave it empty for a conductor that is warm from use."),
-    say("Enter a temperature in °C from 0 to {most}, below the highest one allowed.", most=MOST_CELSIUS),
+    "°C",
     0,
     MOST_CELSIUS,
+    example="60 °C",
+    also=say("It is below the highest one allowed."),
     rare=True,
 )
 FORMULA = one_of(

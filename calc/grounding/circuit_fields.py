@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from calc.conductors.arrangement import raceways_of
 from calc.declare import Choice
-from calc.vocabulary import MOST_AMPERE, amount, conductor_size, device_rating, metal_of, one_of, whole_number
+from calc.vocabulary import MOST_AMPERE, conductor_size, device_rating, metal_of, one_of, quantity, whole_number
 from calc.words import say
 
 MOST_CIRCUITS = 100
@@ -73,13 +73,12 @@ MOTOR = one_of(
     ),
     rare=True,
 )
-MOTOR_CURRENT = amount(
+MOTOR_CURRENT = quantity(
     say("Full-load current of the motor"),
     say("From the table of the code, not from the plate. It is needed behind an instantaneous-trip breaker only."),
-    say("Enter a current from 0.1 to {most} A, for example 65.", most=MOST_AMPERE),
     "A",
     0.1,
     MOST_AMPERE,
-    number=False,
+    example="65",
     rare=True,
 )

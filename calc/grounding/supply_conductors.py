@@ -8,7 +8,7 @@ from calc.conductors.area import area
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Field
 from calc.field import Unclear
-from calc.vocabulary import MOST_SETS
+from calc.vocabulary import MOST_SETS, SIZES
 from calc.words import Sentence, say
 
 _ONE = re.compile(r"(?:(?P<sets>[1-9]\d?) ?(?:[x×]|-(?!0)) ?)?(?P<size>.+)", re.IGNORECASE)
@@ -35,7 +35,7 @@ def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
         "Write 2x250kcmil for two conductors in parallel.",
         most=most,
     )
-    return Field(label, hint, enter, read, show=_shown, rare=True)
+    return Field(label, hint, enter, read, show=_shown, rare=True, items=(1, most), domain=SIZES)
 
 
 def _written(count: int, size: str) -> str:

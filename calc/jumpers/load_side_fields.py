@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from calc import places
 from calc.declare import Choice, Field
 from calc.field import Unclear
 from calc.grounding import circuit_fields
-from calc.raceways.measured import measured
-from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, yes_or_no
+from calc.vocabulary import MOST_AMPERE, device_rating, metal_of, one_of, quantity, yes_or_no
 from calc.vocabulary import SETS as PARALLEL_SETS
 from calc.words import say
 from calc.written import plain_number, read_list
@@ -52,15 +52,16 @@ OTHERS = Field(
     ),
     read=_read_others,
     rare=True,
+    unit="A",
+    minimum=1,
+    maximum=MOST_AMPERE,
+    items=(1, MOST_OTHERS),
 )
 METAL = metal_of(say("Metal of the jumper"))
 SIDE = one_of(
     say("Where the jumper is"),
     say("The wires to a transformer are past a breaker or fuse. The wires from it, up to its first, are ahead."),
-    (
-        Choice("load-side", say("Past a breaker or fuse")),
-        Choice("supply-side", say("Ahead of the first one: service, transformer, generator")),
-    ),
+    (places.LOAD_SIDE, places.SUPPLY_SIDE),
 )
 JOINS = one_of(
     say("What it joins"),
@@ -75,18 +76,15 @@ JOINS = one_of(
 ROUTING = one_of(
     say("How it runs"),
     say("At a pole: to an isolated piece of metal raceway, or an elbow, on an exposed riser."),
-    (
-        Choice("inside", say("Inside the raceway or enclosure")),
-        Choice("outside", say("Outside")),
-        Choice("outside-at-pole", say("Outside, at an outdoor pole")),
-    ),
+    (places.INSIDE, places.OUTSIDE, places.OUTSIDE_AT_POLE),
 )
-LENGTH = measured(
+LENGTH = quantity(
     say("Length of the jumper outside"),
     say("Needed only where it runs outside and not at a pole, for example 4 ft."),
-    say("Enter a length from 0 to {most} ft, for example 4 ft or 1.2 m.", most=MOST_FEET),
     "ft",
+    0,
     MOST_FEET,
+    example=say("4 ft or 1.2 m"),
 )
 ALONG = yes_or_no(say("It follows the raceway"), say("It matters only outside, and not at a pole."), rare=False)
 INSTALLED = replace(circuit_fields.INSTALLED, rare=True)

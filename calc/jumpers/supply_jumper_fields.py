@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from calc import places
 from calc.conductors.arrangement import raceways_of
 from calc.declare import Choice, Mend, NotCovered
 from calc.naming.supply_jumper_place import AT_SERVICE
-from calc.raceways.kind import FLEXIBLE, KIND_WORDS
-from calc.raceways.measured import measured
+from calc.raceways.kind import FLEXIBLE, KIND_WORDS, kind_choices
 from calc.raceways.raceway_as_supply_jumper import NONFLEXIBLE, may_be_supply_jumper
-from calc.vocabulary import one_of
+from calc.vocabulary import one_of, quantity
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
@@ -31,7 +31,7 @@ RACEWAY = one_of(
     say("Needed only where the raceway itself is to be the jumper."),
     (
         Choice(NOT_GIVEN, say("Not needed for a wire or bus")),
-        *(Choice(kind, KIND_WORDS[kind]) for kind in _KINDS),
+        *kind_choices(*_KINDS),
     ),
 )
 RACEWAYS = raceways_of(say("In how many raceways or cables the sets run."))
@@ -46,21 +46,18 @@ ARRANGEMENT = one_of(
 RUN = one_of(
     say("Where the jumper runs"),
     say("A wire or bus may run inside the raceway or enclosure, or outside along it."),
-    (
-        Choice("inside", say("Inside the raceway or enclosure")),
-        Choice("outside", say("Outside, along the raceway")),
-        Choice("outside-at-pole", say("Outside at a pole, to an isolated metal section or elbow")),
-    ),
+    (places.INSIDE, places.OUTSIDE, places.OUTSIDE_AT_POLE),
     rare=True,
 )
 
 
-LENGTH = measured(
+LENGTH = quantity(
     say("Length of the jumper outside"),
     say("It counts where the jumper runs outside."),
-    say("Enter a length up to {most} ft, for example 6 ft or 1.8 m.", most=MOST_FEET),
     "ft",
+    0,
     MOST_FEET,
+    example=say("6 ft or 1.8 m"),
     zero=False,
     rare=True,
 )

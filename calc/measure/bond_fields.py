@@ -4,13 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from calc.declare import Choice, Field
-from calc.fault.return_path_fields import number
+from calc.declare import Choice
 from calc.fault.source_fields import TEMPERATURE
-from calc.vocabulary import amount, conductor_size, one_of, whole_number, yes_or_no
-from calc.words import Sentence, say
-from calc.working import shown_number
-from calc.written import plain_number
+from calc.vocabulary import TABLE_METALS, conductor_size, metal_of, one_of, quantity, whole_number, yes_or_no
+from calc.words import say
 
 TWO_WIRE, FOUR_WIRE, VOLTAGE_DROP, BOND_TESTER = "two-wire", "four-wire", "voltage-drop", "bond-tester"
 NO_LIMIT, OWN_LIMIT = "none", "own"
@@ -24,18 +21,6 @@ LIMIT_RULES = {
 }
 BELOW_THE_LIMIT = ("appliance-cord", "aircraft-bond")  # their texts say "less than"
 MOST_JOINTS = 200
-
-
-def small(label: Sentence, hint: Sentence, unit: str, high: float, example: str, *, rare: bool = False) -> Field:
-    """Give a field for a reading from 0 to `high` in `unit`, shown with all its small figures."""
-    enter = say(
-        "Enter a value from 0 to {high} {unit}, for example {example}.",
-        high=shown_number(high),
-        unit=unit,
-        example=example,
-    )
-    asked = amount(label, hint, enter, unit, 0, high, rare=rare)
-    return replace(asked, show=lambda value: f"{plain_number(value)} {unit}")
 
 
 METHOD = one_of(
@@ -56,12 +41,15 @@ DEAD = yes_or_no(
 CONDUCTOR = conductor_size(
     say("Size of the wire"), say("Of the bond or of the whole path measured. Leave it empty for a bare joint.")
 )
-METAL = one_of(
-    say("Metal of the wire"),
-    say(""),
-    (Choice("copper", say("copper")), Choice("aluminum", say("aluminum"))),
+METAL = metal_of(say("Metal of the wire"), TABLE_METALS)
+LENGTH = quantity(
+    say("Length of the wire"),
+    say("Between the two points touched. 0 for a bare joint."),
+    "ft",
+    0,
+    5000,
+    example="25 ft",
 )
-LENGTH = number(say("Length of the wire"), say("Between the two points touched. 0 for a bare joint."), "ft", 0, 5000)
 JOINTS = whole_number(say("Joints in it"), say("Lugs, clamps, screws and splices, both ends too."), 0, MOST_JOINTS)
 JOINT_KIND = one_of(
     say("These joints are"),
@@ -77,39 +65,69 @@ BESIDE = yes_or_no(
     say("A raceway, pipe, rack or second bond between the same two parts."),
     rare=False,
 )
-READING = small(
-    say("Reading"), say("In ohm unless you add the unit: 0.8 mohm is 0.0008. Four wires: forward."), "ohm", 1000, "0.35"
+READING = quantity(
+    say("Reading"),
+    say("In ohm unless you add the unit: 0.8 mohm is 0.0008. Four wires: forward."),
+    "ohm",
+    0,
+    1000,
+    example="0.35",
 )
-REVERSE = small(
+REVERSE = quantity(
     say("Reading with the current reversed"),
     say("Four wires only. The middle of both is free of what warm joints add."),
     "ohm",
+    0,
     1000,
-    "0.8 mohm",
+    example="0.8 mohm",
 )
-LEAD_OHM = small(
-    say("Leads joined tip to tip still read"), say("0 when the meter was nulled."), "ohm", 1000, "0.2", rare=True
+LEAD_OHM = quantity(
+    say("Leads joined tip to tip still read"),
+    say("0 when the meter was nulled."),
+    "ohm",
+    0,
+    1000,
+    example="0.2",
+    rare=True,
 )
-LEAD_SPREAD = small(
+LEAD_SPREAD = quantity(
     say("How unsteady the leads read"),
     say("Two leads only. Join the tips five times: half of highest minus lowest."),
     "ohm",
+    0,
     100,
-    "0.02",
+    example="0.02",
 )
-CURRENT = number(say("Test current"), say("Needed for a voltage drop and a bond tester."), "A", 0.0001, 2000)
-DROP = small(say("Voltage drop on the bond"), say("Touched on the bond itself, inside the current clips."), "V", 300,
-             "20 mV")  # fmt: skip
-DROP_OFF = small(say("Voltage there with the current off"), say("It is taken off."), "V", 300, "1 mV", rare=True)
-DIGIT = small(
-    say("Last digit of the meter"), say("A meter that shows 0.1 steps by 0.1 ohm."), "ohm", 100, "0.1", rare=True
+CURRENT = quantity(
+    say("Test current"), say("Needed for a voltage drop and a bond tester."), "A", 0.0001, 2000, example="10"
 )
-METER_PERCENT = number(
+DROP = quantity(
+    say("Voltage drop on the bond"),
+    say("Touched on the bond itself, inside the current clips."),
+    "V",
+    0,
+    300,
+    example="20 mV",
+)
+DROP_OFF = quantity(
+    say("Voltage there with the current off"), say("It is taken off."), "V", 0, 300, example="1 mV", rare=True
+)
+DIGIT = quantity(
+    say("Last digit of the meter"),
+    say("A meter that shows 0.1 steps by 0.1 ohm."),
+    "ohm",
+    0,
+    100,
+    example="0.1",
+    rare=True,
+)
+METER_PERCENT = quantity(
     say("Error of the meter in percent of the reading"),
     say("From its data sheet. 0: not known, and a usual error is counted."),
     "%",
     0,
     50,
+    example="2",
 )
 LIMIT = one_of(
     say("A published limit to compare with"),
@@ -125,4 +143,6 @@ LIMIT = one_of(
     ),
     rare=True,
 )
-LIMIT_OHM = small(say("That limit"), say("Needed for the limit of your papers."), "ohm", 1000, "0.1", rare=True)
+LIMIT_OHM = quantity(
+    say("That limit"), say("Needed for the limit of your papers."), "ohm", 0, 1000, example="0.1", rare=True
+)

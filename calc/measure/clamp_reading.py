@@ -10,6 +10,7 @@ from calc.declare import calculator
 from calc.electrodes.entered import said_number, shown
 from calc.measure import clamp_fields as ask
 from calc.measure.clamp_causes import CAUSES, NEIGHBOR, NEUTRAL_LOSS, SHARED, Signs, in_order
+from calc.vocabulary import UNKNOWN
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -18,7 +19,7 @@ OBJECTIONABLE = "naming/objectionable_current"
 FILTER, FEW = "measure/filter_leakage", "measure/few_appliances"
 MILLI = 1000
 REAL, CANNOT_TELL = "real", "cannot-tell"
-KNOWN = {"yes": True, "no": False, ask.UNKNOWN: None}
+KNOWN = {"yes": True, "no": False, UNKNOWN: None}
 
 
 @calculator(
@@ -35,8 +36,8 @@ def clamp_reading(
     ampere: Annotated[float, ask.AMPERE],
     empty: Annotated[float | None, ask.EMPTY] = None,
     off_ampere: Annotated[float | None, ask.OFF] = None,
-    follows_load: Annotated[str, ask.FOLLOWS] = ask.UNKNOWN,
-    water_main: Annotated[str, ask.WATER_MAIN] = ask.UNKNOWN,
+    follows_load: Annotated[str, ask.FOLLOWS] = UNKNOWN,
+    water_main: Annotated[str, ask.WATER_MAIN] = UNKNOWN,
     appliances: Annotated[int | None, ask.APPLIANCES] = None,
     digit: Annotated[float, ask.DIGIT] = 0,
     meter_percent: Annotated[float, ask.METER_PERCENT] = 0,

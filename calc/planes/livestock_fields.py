@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import entered
 from calc.planes.animal_contact import OPEN, WITH_RESISTOR
-from calc.vocabulary import one_of, yes_or_no
+from calc.vocabulary import SMALLEST, UNKNOWN, one_of, quantity, yes_no_or_unknown, yes_or_no
 from calc.words import say
 
 INDOOR_CONCRETE, OUTDOOR_SLAB, SLATTED, DIRT = "indoor-concrete", "outdoor-slab", "slatted", "dirt"
@@ -28,7 +27,7 @@ METAL = yes_or_no(
     say("A waterer, feeder, gate or pipe near or with electrical equipment."),
     rare=False,
 )
-STEEL, NONE, UNKNOWN = "steel", "none", "unknown"
+STEEL, NONE = "steel", "none"
 PLANE = one_of(
     say("Metal in the floor"),
     say(""),
@@ -38,10 +37,8 @@ PLANE = one_of(
         Choice(UNKNOWN, say("Not known")),
     ),
 )
-TIED = one_of(
-    say("Metal above tied to the plane"),
-    say("Stanchions, gates, feeders, waterers, pipes."),
-    (Choice("yes", say("Yes")), Choice("no", say("No")), Choice(UNKNOWN, say("Not known"))),
+TIED = yes_no_or_unknown(
+    say("Metal above tied to the plane"), say("Stanchions, gates, feeders, waterers, pipes.")
 )
 WAY_OUT = one_of(
     say("Where animals step off the plane"),
@@ -52,13 +49,14 @@ WAY_OUT = one_of(
         Choice(NONE, say("They step off nowhere")),
     ),
 )
-VOLT = entered(
+VOLT = quantity(
     say("Measured voltage, hoof to metal"),
     say("AC volts from a plate on the wet floor to the metal. Empty if not measured."),
     "V",
     0,
     1000,
-    "0.5 V",
+    example="0.5",
+    finest=SMALLEST,
 )
 METER = one_of(
     say("The meter was read"),
@@ -68,11 +66,11 @@ METER = one_of(
         Choice(OPEN, say("Without a resistor")),
     ),
 )
-RESISTOR = entered(
+RESISTOR = quantity(
     say("That resistor"),
     say("500 ohm stands for a cow. Another one reads another current."),
     "ohm",
     100,
     10_000,
-    "500 ohm",
+    example="500",
 )

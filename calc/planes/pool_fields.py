@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import entered
-from calc.vocabulary import one_of, several_of, yes_or_no
+from calc.vocabulary import SMALLEST, one_of, quantity, several_of, yes_or_no
 from calc.words import say
 
 CONDUCTIVE, NONCONDUCTIVE, ABOVE_GROUND = "in-ground-conductive", "in-ground-nonconductive", "above-ground"
@@ -90,7 +89,7 @@ WAY = one_of(
 
 
 def _feet(label, hint, most=1000, *, rare=False):
-    return entered(label, hint, "ft", 0, most, "4 ft", rare=rare)
+    return quantity(label, hint, "ft", 0, most, example="4", finest=SMALLEST, rare=rare)
 
 
 FENCE, DOOR, PIPING, RACEWAY, OTHER_METAL = "fence", "door", "piping", "raceway", "other_metal"
@@ -139,13 +138,14 @@ WATER_CONTACT = one_of(
         Choice(BY_NONE, say("None, or not known")),
     ),
 )
-WATER_AREA = entered(
+WATER_AREA = quantity(
     say("Area of that metal surface"),
     say("What the water touches at all times. Needed only for a surface put in for it."),
     "in2",
     0,
     10_000,
-    "9 in2",
+    example="9",
+    finest=SMALLEST,
     rare=True,
 )
 LISTED_SPA = yes_or_no(
@@ -153,13 +153,14 @@ LISTED_SPA = yes_or_no(
     say("Outdoors: for use above ground, not for indoors only, set on or above grade as its maker says. Indoors: above "
         "a finished floor."),
 )
-RIM_HEIGHT = entered(
+RIM_HEIGHT = quantity(
     say("Height of the spa's rim"),
     say("Above every surface near it; steps that do not conduct do not count. For a listed spa outdoors."),
     "in",
     0,
     240,
-    "28 in",
+    example="28 in",
+    finest=SMALLEST,
     rare=True,
 )
 WALL_HEIGHT = _feet(
@@ -167,7 +168,12 @@ WALL_HEIGHT = _feet(
     say("Empty if none stands between the pool and a surface near it."),
     rare=True,
 )
-POOL_LENGTH = entered(
-    say("Length of the pool"), say("Inside the walls; of a free form, the rectangle around it."), "ft", 1, 1000, "32 ft"
+POOL_LENGTH = quantity(
+    say("Length of the pool"),
+    say("Inside the walls; of a free form, the rectangle around it."),
+    "ft",
+    1,
+    1000,
+    example="32",
 )
-POOL_WIDTH = entered(say("Width of the pool"), say("As the length."), "ft", 1, 1000, "16 ft")
+POOL_WIDTH = quantity(say("Width of the pool"), say("As the length."), "ft", 1, 1000, example="16")

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import entered
-from calc.vocabulary import one_of, yes_or_no
+from calc.vocabulary import SMALLEST, one_of, quantity, yes_or_no
 from calc.words import say
 
 BODY, DOCK, FLOATING, SHIP = "body", "dock", "floating-building", "ship"
@@ -33,27 +32,36 @@ METAL = yes_or_no(
     say("A metal enclosure or metal controls that people can touch."),
     rare=False,
 )
-DISTANCE = entered(
+DISTANCE = quantity(
     say("Distance to the water"),
     say("Sideways, to the shoreline at high water or the edge of the dock."),
     "ft",
     0,
     10_000,
-    "8 ft",
+    example="8",
+    finest=SMALLEST,
 )
-VOLTAGE = entered(
-    say("Voltage to ground"), say("Of the system that feeds it, for example 120 or 277 V."), "V", 1, 1000, "277 V"
+VOLTAGE = quantity(
+    say("Voltage to ground"), say("Of the system that feeds it, for example 120 or 277 V."), "V", 1, 1000, example="277"
 )
-REACH = entered(
+REACH = quantity(
     say("Plane: how far it reaches out"),
     say("From below the equipment, wherever a person could stand and touch it. Empty if there is none."),
     "in",
     0,
     1200,
-    "36 in",
+    example="36 in",
+    finest=SMALLEST,
 )
-DEPTH = entered(
-    say("Plane: how deep under the walking surface"), say("0 if it lies on it."), "in", 0, 120, "3 in", rare=True
+DEPTH = quantity(
+    say("Plane: how deep under the walking surface"),
+    say("0 if it lies on it."),
+    "in",
+    0,
+    120,
+    example="3 in",
+    finest=SMALLEST,
+    rare=True,
 )
 WET_METAL = yes_or_no(
     say("Metal that touches the water, piping or tanks"), say("Ladders, frames, rails, pipes."), rare=False

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from calc import places
 from calc.declare import Choice
-from calc.raceways.measured import measured
 from calc.vocabulary import SETS as PARALLEL_SETS
-from calc.vocabulary import conductor_size, device_rating, metal_of, one_of
+from calc.vocabulary import conductor_size, device_rating, metal_of, one_of, quantity
 from calc.words import say
 
 MOST_INCHES = 1000
@@ -17,23 +17,29 @@ CIRCUIT = one_of(
     say("Service conductors have a stricter rule. A derived system is a transformer or generator of its own."),
     (
         Choice("service", say("Service conductors")),
-        Choice("derived-system", say("From a derived system, ahead of its first overcurrent device")),
+        Choice(
+            "derived-system",
+            say("From a derived system, ahead of its first overcurrent device"),
+            places.also_called("derived-system"),
+        ),
         Choice("feeder-or-branch", say("A feeder or branch circuit, past an overcurrent device")),
     ),
 )
-COVER = measured(
+COVER = quantity(
     say("Cover over the elbow at its shallowest point"),
     say("In inches, from the top of the metal to finished grade or slab. Where it turns up, measure there."),
-    say("Enter a depth from 0 to {most} in, for example 18 in or 460 mm.", most=MOST_INCHES),
     "in",
+    0,
     MOST_INCHES,
+    example=say("18 in or 460 mm"),
 )
-CONCRETE = measured(
+CONCRETE = quantity(
     say("Concrete around the elbow where it is thinnest"),
     say("In inches, on every side of the metal. Leave it empty if there is none."),
-    say("Enter a thickness from 0 to {most} in, for example 2 in or 50 mm.", most=MOST_INCHES),
     "in",
+    0,
     MOST_INCHES,
+    example=say("2 in or 50 mm"),
 )
 JOINED = one_of(
     say("What the elbow joins"),

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from calc.declare import needed
-from calc.raceways.entry_fields import NOT_GIVEN, RIGID, SYSTEM_WORDS
+from calc.raceways.entry_fields import NOT_GIVEN, RIGID
 from calc.raceways.raceway_as_supply_jumper import PATH, bridged_as_path, may_be_supply_jumper
+from calc.systems import system_called
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -26,7 +27,7 @@ def voltage_of_entry(system: str, voltage_to_ground: float | None, working: Work
         working.warn(
             say(
                 "{system} has {volt} V to ground ({section}). The {entered} V entered count.",
-                system=SYSTEM_WORDS.get(system, system),
+                system=system_called(system).label,
                 volt=volt,
                 section=working.section(OF_SYSTEM),
                 entered=shown_number(voltage_to_ground),
@@ -34,7 +35,7 @@ def voltage_of_entry(system: str, voltage_to_ground: float | None, working: Work
         )
         return voltage_to_ground
     working.step(
-        say("{system}: {volt} V to ground.", system=SYSTEM_WORDS.get(system, f"{system} V"), volt=volt),
+        say("{system}: {volt} V to ground.", system=system_called(system).label, volt=volt),
         f"{volt}",
         "V",
         (OF_SYSTEM,),

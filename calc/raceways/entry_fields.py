@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from calc import places
 from calc.declare import Choice
 from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.raceways.kind import KIND_WORDS
+from calc.raceways.kind import kind_choices
 from calc.rulebook import rule
-from calc.vocabulary import amount, one_of
+from calc.systems import system_choices
+from calc.vocabulary import one_of, quantity
 from calc.words import say
-from calc.working import shown_number
 
 MOST_VOLT = 100_000
 NOT_GIVEN = "not-given"
@@ -36,13 +37,6 @@ FITTING_WORDS = {
     "listed-fitting": say("Another fitting listed for bonding"),
 }
 SYSTEMS = tuple(row["system"] for row in rule("raceways/voltage_to_ground_of_system", SHOWN_UNTIL_CHOSEN).rows)
-SYSTEM_WORDS = {
-    "240-high-leg-delta": say("240 V delta, four wires, one high leg"),
-    "240-corner-grounded-delta": say("240 V delta, one corner grounded"),
-    "240-ungrounded-delta": say("240 V delta, ungrounded"),
-    "480-corner-grounded-delta": say("480 V delta, one corner grounded"),
-    "480-ungrounded-delta": say("480 V delta, ungrounded"),
-}
 
 
 PLACE = one_of(
@@ -51,7 +45,11 @@ PLACE = one_of(
     (
         Choice("load-side", say("Feeder or branch circuit, behind an overcurrent device")),
         Choice("service", say("Service conductors, ahead of the service disconnect")),
-        Choice("derived-system", say("From a transformer or generator to its first disconnect")),
+        Choice(
+            "derived-system",
+            say("From a transformer or generator to its first disconnect"),
+            places.also_called("derived-system"),
+        ),
     ),
 )
 SYSTEM = one_of(
@@ -59,19 +57,17 @@ SYSTEM = one_of(
     say("It gives the voltage to ground. Or enter the voltage below."),
     (
         Choice(NOT_GIVEN, say("Not one of these, or a service")),
-        *(Choice(system, SYSTEM_WORDS.get(system, say("{system} V", system=system))) for system in SYSTEMS),
+        *system_choices(*SYSTEMS),
     ),
 )
-VOLTAGE = amount(
+VOLTAGE = quantity(
     say("Voltage to ground"),
     say("The highest in the raceway, for example 277. With a grounded corner it is the full voltage between wires."),
-    say(
-        "Enter a voltage to ground from 1 to {most} V, for example 277, or choose the system.",
-        most=shown_number(MOST_VOLT),
-    ),
     "V",
     1,
     MOST_VOLT,
+    example="277",
+    also=say("Or choose the system."),
 )
 KNOCKOUT = one_of(
     say("The hole"),
@@ -94,7 +90,7 @@ ENCLOSURE = one_of(
 ENTERING_RACEWAY = one_of(
     say("Raceway or cable"),
     say("The one that enters here."),
-    tuple(Choice(kind, KIND_WORDS[kind]) for kind in ENTERING),
+    kind_choices(*ENTERING),
 )
 FITTING = one_of(
     say("What holds it"),
@@ -104,6 +100,6 @@ FITTING = one_of(
 LOCATION = one_of(
     say("Location"),
     say(""),
-    (Choice("ordinary", say("Ordinary")), Choice("hazardous", say("Hazardous (classified)"))),
+    (places.ORDINARY, places.HAZARDOUS),
     rare=True,
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.declare import Choice
+from calc.places import also_called
 from calc.vocabulary import one_of
 from calc.words import say
 
@@ -51,10 +52,17 @@ NOT_LISTED = {
     "cable-tray": say("The tray is not identified for grounding, or its metal area is not marked on it."),
 }
 
+
+
+def kind_choices(*kinds: str) -> tuple[Choice, ...]:
+    """Return the choices of a calculator that asks for one of these kinds of raceway."""
+    return tuple(Choice(kind, KIND_WORDS[kind], also_called(kind)) for kind in kinds)
+
+
 RACEWAY = one_of(
     say("Raceway or cable"),
     say("The one that is to be the way back for a fault."),
-    tuple(Choice(value, words) for value, words in KIND_WORDS.items()),
+    kind_choices(*KIND_WORDS),
 )
 
 

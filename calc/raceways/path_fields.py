@@ -2,30 +2,29 @@
 
 from __future__ import annotations
 
+from calc import places
 from calc.declare import Choice
 from calc.raceways.flexible_path import NOT_GIVEN, SIZES
-from calc.raceways.measured import measured
-from calc.vocabulary import device_rating, one_of, yes_or_no
+from calc.vocabulary import device_rating, one_of, quantity, trade_size, yes_or_no
 from calc.words import say
 
 MOST_FEET = 1000
 MOST_SQUARE_INCH = 100
 
 DEVICE = device_rating(say("Overcurrent device ahead"), say("The largest one that protects conductors in it."))
-TRADE_SIZE = one_of(
+TRADE_SIZE = trade_size(
     say("Trade size"),
     say("It decides for flexible conduit only."),
-    (
-        Choice(NOT_GIVEN, say("Not flexible conduit")),
-        *(Choice(size, say("{size}", size=size)) for size in SIZES),
-    ),
+    SIZES,
+    Choice(NOT_GIVEN, say("Not flexible conduit")),
 )
-LENGTH = measured(
+LENGTH = quantity(
     say("Flexible length in the fault path"),
     say("In feet: all flexible metal pieces in the same path, added. It decides for flexible conduit only."),
-    say("Enter a length from 0 to {most} ft, for example 6 ft or 1.8 m.", most=MOST_FEET),
     "ft",
+    0,
     MOST_FEET,
+    example=say("6 ft or 1.8 m"),
 )
 FLEXIBILITY = one_of(
     say("Vibration or movement after installation"),
@@ -55,31 +54,25 @@ STAINLESS = yes_or_no(say("Stainless steel conduit or core"), say("It counts for
 TRAY_METAL = one_of(
     say("Metal of the tray"), say(""), (Choice("steel", say("Steel")), Choice("aluminum", say("Aluminum"))), rare=True
 )
-TRAY_AREA = measured(
+TRAY_AREA = quantity(
     say("Metal area of the tray"),
     say("As marked on it, in²: both side rails together, or the one piece. It decides for a tray only."),
-    say("Enter an area from 0 to {most} in², for example 0.7.", most=MOST_SQUARE_INCH),
     "in2",
+    0,
     MOST_SQUARE_INCH,
+    example="0.7",
     rare=True,
 )
 QUALIFIED = yes_or_no(say("Only qualified persons service the tray"), say("Maintenance and supervision see to it."))
 SIDE = one_of(
     say("Where it runs"),
     say(""),
-    (
-        Choice("load-side", say("Behind an overcurrent device")),
-        Choice("supply-side", say("Ahead of the first overcurrent device")),
-    ),
+    (places.LOAD_SIDE, places.SUPPLY_SIDE),
     rare=True,
 )
 LOCATION = one_of(
     say("Location"),
     say(""),
-    (
-        Choice("ordinary", say("Ordinary")),
-        Choice("hazardous", say("Hazardous (classified)")),
-        Choice("patient-care", say("Patient care space")),
-    ),
+    (places.ORDINARY, places.HAZARDOUS, places.PATIENT_CARE),
     rare=True,
 )

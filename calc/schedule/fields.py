@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from calc.declare import Choice, needed
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES
+from calc.places import also_called
 from calc.vocabulary import (
     MOST_SETS,
     conductor_size,
@@ -33,7 +34,7 @@ RACEWAY = one_of(
     say("Metal ones are bonded on the supply side. A flexible one needs a wire beside it as a nonmetallic one does."),
     (
         Choice(METAL_RACEWAY, say("Metal")),
-        Choice("nonmetallic", say("Nonmetallic, or a cable without metal")),
+        Choice("nonmetallic", say("Nonmetallic, or a cable without metal"), also_called("nonmetallic")),
     ),
 )
 ELECTRODES = several_of(

@@ -7,9 +7,10 @@ import math
 from calc.conductors.ampacity import AMPACITY_RULE, ampacity, size_of_ampacity
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Choice, NotCovered
+from calc.declare import NotCovered
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS, amount, one_of
+from calc.systems import SPLIT, SYSTEMS, system_choices
+from calc.vocabulary import METAL_WORDS, one_of, quantity
 from calc.words import say
 from calc.working import Working, shown_number
 
@@ -21,50 +22,34 @@ NEXT_RATING = "conductors/transformer_secondary_next_rating"
 RATINGS = "grounding/standard_fuse_ratings"
 PARALLEL = "conductors/parallel_minimum"
 MOST_KVA = 10_000
-LINE_VOLT = {"120/240": 240, "208Y/120": 208, "240/120-high-leg": 240, "480Y/277": 480, "600Y/347": 600}
-SINGLE_PHASE = ("120/240",)
 
 
-KVA = amount(
-    say("Rating of the transformer"),
-    say("From its plate, in kVA."),
-    say("Enter a rating from 0.05 to {most} kVA, for example 75.", most=MOST_KVA),
-    "kVA",
-    0.05,
-    MOST_KVA,
-    number=False,
-)
+KVA = quantity(say("Rating of the transformer"), say("From its plate, in kVA."), "kVA", 0.05, MOST_KVA, example="75")
 SYSTEM = one_of(
     say("Secondary system"),
     say("Voltage counts for the secondary current only."),
-    (
-        Choice("120/240", say("120/240 V, single phase")),
-        Choice("208Y/120", say("208Y/120 V, three phase")),
-        Choice("240/120-high-leg", say("120/240 V, three-phase delta with a high leg")),
-        Choice("480Y/277", say("480Y/277 V, three phase")),
-        Choice("600Y/347", say("600Y/347 V, three phase")),
-        Choice("over-1000", say("Over 1000 V")),
-        Choice("direct-current", say("Direct current")),
+    system_choices(
+        "120/240", "208Y/120", "240/120-high-leg", "480Y/277", "600Y/347", "over-1000", "direct-current"
     ),
 )
 
 
 def secondary_current(kva: float, system: str, working: Working) -> float:
     """Give the full-load current of the secondary, ampere. Raises: NotCovered for systems outside the rules here."""
-    if system not in LINE_VOLT:
+    if system not in SYSTEMS:
         key = "naming/over_1000_volts" if system == "over-1000" else "naming/direct_current"
         raise NotCovered(
             say("The sizes here are for alternating current up to 1000 V."),
             say("Look into {section}.", section=working.section(key)),
         )
-    if system in SINGLE_PHASE:
+    if SYSTEMS[system].kind == SPLIT:
         return working.compute(
             say("Full-load current of the secondary."),
             "kva * 1000 / volt",
             "A",
             exact=True,
             kva=kva,
-            volt=LINE_VOLT[system],
+            volt=SYSTEMS[system].line_voltage,
         )
     return working.compute(
         say("Full-load current of the secondary."),
@@ -73,7 +58,7 @@ def secondary_current(kva: float, system: str, working: Working) -> float:
         exact=True,
         kva=kva,
         root_three=math.sqrt(3),
-        line_volt=LINE_VOLT[system],
+        line_volt=SYSTEMS[system].line_voltage,
     )
 
 

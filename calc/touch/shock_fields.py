@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.electrodes.entered import entered
-from calc.vocabulary import one_of, yes_or_no
+from calc.vocabulary import one_of, quantity, yes_or_no
 from calc.words import say
 
 DRY, WATER_WET, SALT_WET, IN_WATER = "dry", "water-wet", "salt-water-wet", "in-water"
 HAND_HAND, HAND_FEET, HANDS_FEET, FOOT_FOOT = "hand-hand", "hand-feet", "hands-feet", "foot-foot"
 
-VOLTAGE = entered(
-    say("Voltage across the body"), say("From where the current enters to where it leaves."), "V", 0.1, 1000, "120 V"
+VOLTAGE = quantity(
+    say("Voltage across the body"),
+    say("From where the current enters to where it leaves."),
+    "V",
+    0.1,
+    1000,
+    example="120",
 )
 PATH = one_of(
     say("Path through the body"),
@@ -36,11 +40,11 @@ CONDITION = one_of(
 CLEARS = yes_or_no(
     say("A device ends the fault"), say("No, if nothing is known to open. Stray voltage does not end."), rare=False
 )
-TIME = entered(
+TIME = quantity(
     say("Time until it opens"),
     say("Needed if a device ends it. For example 0.1 s or 6 cycles."),
     "s",
     0.001,
     3600,
-    "0.1 s",
+    example=say("0.1 s or 6 cycles"),
 )

@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from calc.declare import Choice
-from calc.electrodes.entered import entered
-from calc.vocabulary import device_rating, one_of
+from calc.vocabulary import SMALLEST, device_rating, one_of, quantity, trade_size
 from calc.words import say
 
 SIZES = ("1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "4")
@@ -21,29 +20,30 @@ SHAPE = one_of(
         Choice("fitting", say("A fitting or box, counted as round")),
     ),
 )
-COVER = entered(
+COVER = quantity(
     say("Cover over the metal at its shallowest point"),
     say("From the top of the metal to the surface. In inches or feet."),
     "in",
     0.25,
     240,
-    "18 in",
+    example="18 in",
 )
 COVER = replace(COVER, slider=(1, 72, "in"))
-VOLTAGE = entered(say("Voltage of the metal"), say("To ground: 120 V, 277 V or another."), "V", 1, 1000, "120 V")
-DISTANCE = entered(
+VOLTAGE = quantity(say("Voltage of the metal"), say("To ground: 120 V, 277 V or another."), "V", 1, 1000, example="120")
+DISTANCE = quantity(
     say("Distance of the person"),
     say("Along the ground, from the point with the most voltage. 0 is right over it."),
     "ft",
     0,
     100,
-    "3 ft",
+    example="3",
+    finest=SMALLEST,
 )
-TRADE_SIZE = one_of(
-    say("Trade size"), say("Of an elbow or a run."), tuple(Choice(size, say("{size}", size=size)) for size in SIZES)
+TRADE_SIZE = trade_size(say("Trade size"), say("Of an elbow or a run."), SIZES)
+LENGTH = quantity(say("Length of the run"), say("Needed for a straight run."), "ft", 0.1, 1000, example="10")
+DIAMETER = quantity(
+    say("Width of the fitting"), say("Needed for a fitting: its widest measure."), "in", 0.5, 60, example="4 in"
 )
-LENGTH = entered(say("Length of the run"), say("Needed for a straight run."), "ft", 0.1, 1000, "10 ft")
-DIAMETER = entered(say("Width of the fitting"), say("Needed for a fitting: its widest measure."), "in", 0.5, 60, "4 in")
 FEET = one_of(
     say("Feet of the person"),
     say("Their other hand is on metal that is bonded to the source."),
@@ -66,12 +66,12 @@ LIES = one_of(
     ),
     rare=True,
 )
-BEND = entered(
+BEND = quantity(
     say("Radius of the bend"),
     say("To the middle of the conduit. Leave it empty for the usual radius of its size."),
     "in",
     1,
     120,
-    "9.5 in",
+    example="9.5 in",
     rare=True,
 )

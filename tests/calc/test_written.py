@@ -8,7 +8,7 @@ from calc import permalink
 from calc.catalogue import CALCULATORS
 from calc.field import Unclear, read_field
 from calc.written import FINEST, plain_number, read_list, read_quantity, read_within
-from tests.calc.strategies import kind_of, reads, texts
+from tests.calc.strategies import reads, texts
 
 OHM, MICRO, MU, OMEGA = "\N{OHM SIGN}", "\N{MICRO SIGN}", "\N{GREEK SMALL LETTER MU}", "\N{GREEK CAPITAL LETTER OMEGA}"
 THIN, NARROW, UNBROKEN = "\N{THIN SPACE}", "\N{NARROW NO-BREAK SPACE}", "\N{NO-BREAK SPACE}"
@@ -190,24 +190,19 @@ SPELLINGS = {
     "kVA": {"kVA": 1, "KVA": 1, "kva": 1, "VA": 1e-3, "MVA": 1e3, "mva": 1e3},
     "s": {"s": 1, "sec": 1, "ms": 1e-3, "cycles": 1 / 60, "min": 60},
     "in2": {"in2": 1, "in²": 1, "sq in": 1, "mm2": 1 / 645.16},
-    "ohm·m": {"ohm·m": 1, "ohm-m": 1, "Ωm": 1, "ohm cm": 0.01, "Ω·cm": 0.01},
+    "ohmm": {"ohm·m": 1, "ohm-m": 1, "Ωm": 1, "ohm cm": 0.01, "Ω·cm": 0.01},
     "A2s": {"A2s": 1, "A²s": 1},
     "%": {"%": 1, "percent": 1},
-    "×": {"x": 1, "×": 1},
+    "x": {"x": 1, "×": 1},
     "°C": {"°C": 1, "C": 1},
 }  # fmt: skip
 UNCLEAR = {"ohm": ("MOHM", "MOHMS"), "A": ("MA", "MAMPS"), "V": ("MV", "MVOLTS"), "A2s": ("kA2s",)}
 
 
-NO_AMOUNTS = ("several", "choice", "whole", "size", "case", "conductors", "devices", "readings")
-
-
 def unit_of(slug, name):
-    """Give the unit in which a field shows a value, "" for none that is known here."""
-    if kind_of(slug, name) in NO_AMOUNTS:
-        return ""
-    shown = CALCULATORS[slug].fields[name].show(7)
-    return next((unit for unit in SPELLINGS if shown == f"7 {unit}"), "")
+    """Return the unit of an amount, "" for a ratio or what is no amount."""
+    asked = CALCULATORS[slug].fields[name]
+    return asked.unit if asked.kind == "quantity" else ""
 
 
 AMOUNTS = [
@@ -224,7 +219,7 @@ def test_every_kind_of_amount_is_among_the_fields():
         (slug, name)
         for slug, calculator in CALCULATORS.items()
         for name in calculator.fields
-        if kind_of(slug, name) not in NO_AMOUNTS and not unit_of(slug, name)
+        if calculator.fields[name].kind == "quantity" and not unit_of(slug, name)
     ]
     assert {slug for slug, _ in bare} == {"available-fault-current", "jumper-withstand"}, "a ratio, without unit"
 
@@ -278,7 +273,7 @@ def test_every_value_a_field_reads_is_read_back_equal_from_the_link_that_carries
     for name, asked in CALCULATORS[slug].fields.items():
         unit = unit_of(slug, name)
         spelled = ("", *list(SPELLINGS.get(unit, ()))[-1:])
-        ends = [str(end) for end in asked.enter.values.values()]
+        ends = [plain_number(end) for end in (asked.minimum, asked.maximum) if end is not None]
         typed = [f"{number} {each}".strip() for number in (*NUMBERS, *ends) for each in spelled]
         for text in (each for each in (*typed, *(texts(slug, name))) if reads(asked, each)):
             value = read_field(asked, text)

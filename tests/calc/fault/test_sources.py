@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 
 from calc.fault.network import solve
 from calc.fault.sources import (
-    SYSTEMS,
     at_angle,
     at_end_of_run,
     generator_source,
@@ -23,6 +22,7 @@ from calc.fault.sources import (
     transformer_source,
     utility_source,
 )
+from calc.systems import SYSTEMS
 
 RUN_500_KCMIL = complex(0.029, 0.048) / 10  # 100 ft
 MVA_100 = 100_000

@@ -99,7 +99,7 @@ def test_a_system_gives_its_voltage_to_ground(system, volt):
 def test_a_voltage_that_differs_from_the_system_counts_and_is_told():
     result = check(**entry(voltage_to_ground=120, system="480Y/277"))
     assert result.said == "ordinary"
-    assert any("480Y/277 has 277 V to ground" in str(words) for words in result.working.warnings)
+    assert any("480Y/277 V 3Ø 4W has 277 V to ground" in str(words) for words in result.working.warnings)
     assert check(**entry(system="480Y/277")).working.warnings == []
 
 
