@@ -14,6 +14,7 @@ from dataclasses import dataclass, field, replace
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
+from calc.output import Output
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -100,6 +101,7 @@ class Calculator:
     example: Mapping[str, str]
     fields: Mapping[str, Field]
     defaults: Mapping[str, object]
+    outputs: tuple[Output, ...]
     function: Callable[..., Answer] = field(repr=False)
 
     def __call__(self, **inputs: object) -> Result:
@@ -174,8 +176,18 @@ class Calculator:
         return edition, any(name == "edition" for name, _ in pairs), values.pop("said", ""), values, mended
 
 
-def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence, example: Mapping[str, str]):
+def calculator(
+    slug: str,
+    *,
+    name: Sentence,
+    purpose: Sentence,
+    submit: Sentence,
+    example: Mapping[str, str],
+    outputs: tuple[Output, ...],
+):
     """Declare the decorated function as the calculator `slug`.
+
+    outputs: the values of its answers, in the order of a table's columns; every value it gives is one of them.
 
     Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
@@ -191,6 +203,7 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
             purpose=purpose,
             submit=submit,
             example=example,
+            outputs=outputs,
             function=function,
             fields={key: hints[key].__metadata__[0] for key in parameters},
             defaults={key: each.default for key, each in parameters.items() if each.default is not each.empty},
