@@ -10,7 +10,7 @@ from calc.words import say
 OUTPUTS = (
     Output("fault_ampere", say("Fault current"), "number", "A"),
     Output("verdict", say("Whether a breaker opens"), "choice", choices=(*VERDICTS, "no-fault")),
-    Output("device", say("Breaker that opens most surely"), "choice", choices=(*HOT_OF, "none")),
+    Output("device", say("Breaker that opens most surely, or none"), "choice", choices=(*HOT_OF, "none")),
     Output("volts", say("Voltage of each metal part to remote earth"), "number", "V", shape="by-name"),
     Output("currents", say("Current in each part of the drawing"), "number", "A", shape="by-name"),
     Output(

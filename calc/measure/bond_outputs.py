@@ -10,10 +10,10 @@ VERDICTS = (PASS, JOINED, INVESTIGATE, CANNOT_TELL, BESIDE, STOP)
 
 OUTPUTS = (
     Output("verdict", say("What the reading proves"), "choice", choices=VERDICTS),
-    Output("milliohm_low", say("Resistance measured, least"), "number", "mohm"),
-    Output("milliohm", say("Resistance measured"), "number", "mohm"),
-    Output("milliohm_high", say("Resistance measured, most"), "number", "mohm"),
-    Output("expected_low", say("Resistance of a sound bond, least"), "number", "mohm"),
-    Output("expected_high", say("Resistance of a sound bond, most"), "number", "mohm"),
-    Output("limit_milliohm", say("Limit chosen"), "number", "mohm", when=say("where a limit was chosen")),
+    Output("milliohm_low", say("Resistance measured, least"), "number", "milliohm"),
+    Output("milliohm", say("Resistance measured"), "number", "milliohm"),
+    Output("milliohm_high", say("Resistance measured, most"), "number", "milliohm"),
+    Output("expected_low", say("Resistance of a sound bond, least"), "number", "milliohm"),
+    Output("expected_high", say("Resistance of a sound bond, most"), "number", "milliohm"),
+    Output("limit_milliohm", say("Limit chosen"), "number", "milliohm", when=say("where a limit was chosen")),
 )

@@ -14,7 +14,7 @@ _STEP_ACROSS = say("Largest step voltage across the edge of the deck")
 OUTPUTS = (
     Output("touch_volt", say("Highest touch voltage on the deck, corners too"), "number", "V"),
     Output("touch_volt_most", say("Highest touch voltage, with what the solution may be off"), "number", "V"),
-    Output("touch_percent", say("Highest touch voltage, part of the rise"), "number", "%"),
+    Output("touch_percent", say("Highest touch voltage as a share of the rise"), "number", "%"),
     Output("worst_ft", say("Distance from the wall where it is highest"), "number", "ft"),
     Output("worst_line", say("Where it is highest: off a side or off a corner"), "choice", choices=(SIDE, CORNER)),
     Output("volt_at_distance", say("Touch voltage at the distance entered"), "number", "V"),
@@ -23,7 +23,7 @@ OUTPUTS = (
     Output("corner_volts", say("Touch voltage at these distances off a corner"), "number", "V", shape="list"),
     Output("step_inside_volt", _STEP_INSIDE, "number", "V"),
     Output("step_across_volt", _STEP_ACROSS, "number", "V"),
-    Output("step_raised", say("Whether the metal raises a step above that with nothing in the deck"), "yes-no"),
+    Output("step_raised", say("Whether the metal makes a step worse than with nothing in the deck"), "yes-no"),
     Output("step_milliampere_most", say("Most current through wet legs in a step"), "number", "mA"),
     *people_outputs(),
     Output(

@@ -1,5 +1,6 @@
 """What a calculator declares of its answers is what it answers: every value, its type and unit, no more and no less."""
 
+import math
 import re
 
 import pytest
@@ -30,13 +31,17 @@ LEFT_OUT_BY = {
 }
 # What a name says of its unit, and the numbers that have none.
 UNITS = {
-    "ampere": "A", "milliampere": "mA", "volt": "V", "volts": "V", "ohm": "ohm", "milliohm": "mohm", "ft": "ft",
+    "ampere": "A", "milliampere": "mA", "volt": "V", "volts": "V", "ohm": "ohm", "milliohm": "milliohm", "ft": "ft",
     "feet": "ft", "inch": "in", "second": "s", "percent": "%", "celsius": "°C", "cmil": "cmil",
 }  # fmt: skip
 WITHOUT_UNIT = {
     "count", "differences", "enclosures", "raceways", "parts", "to_install", "not_covered", "not_judged", "bond",
     "appliances_for_filters", "wire_share", "raceway_share",
 }  # fmt: skip
+
+# What steps call a unit, and the number of one output that a step gives of another thing: percent of a rise of 100 V.
+AS_IN_STEPS = {"×": "x", "times": "x", "A²s": "A2s", "ohm·m": "ohmm", "Ω": "ohm", "s at most": "s", "degC": "°C"}
+OF_ANOTHER_UNIT = {("deck-voltage", "touch_percent")}
 
 
 def answers(slug: str) -> list:
@@ -76,6 +81,21 @@ def test_a_number_has_the_unit_that_its_name_says(slug):
             named = {UNITS[word] for word in words if word in UNITS}
             assert output.unit, output.name
             assert output.unit in named or not named or "per" in words or "metre" in words, output.name
+
+
+@pytest.mark.parametrize("slug", CALCULATORS)
+def test_a_number_that_a_step_of_the_working_gives_has_the_unit_of_that_step(slug):
+    steps = {}
+    for result in results(slug):
+        shown = {step.value: step.unit for step in result.working.steps if isinstance(step.value, int | float)}
+        for output in CALCULATORS[slug].outputs if result.answer else ():
+            value = result.answer.values.get(output.name)
+            if output.unit and (slug, output.name) not in OF_ANOTHER_UNIT and isinstance(value, int | float):
+                same = {unit for number, unit in shown.items() if number and math.isclose(number, value)}
+                steps.setdefault(output.name, []).append((same, output.unit))
+    for name, pairs in steps.items():
+        units = set().union(*(same for same, _ in pairs))
+        assert not units or {AS_IN_STEPS.get(unit, unit) for unit in units} & {pairs[0][1]}, f"{name}: {units}"
 
 
 @pytest.mark.parametrize("slug", CALCULATORS)
