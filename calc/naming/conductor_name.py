@@ -32,7 +32,7 @@ from calc.working import Working
         "form": "screw",
     },
     outputs=(
-        Output("name", say("Which conductor or jumper it is (in JSON: said)"), "choice", choices=(*NAMES, NO_CONDUCTOR)),
+        Output("name", say("Which conductor or jumper it is"), "choice", choices=(*NAMES, NO_CONDUCTOR)),
         Output("sized_by", say("What sizes it"), "choice", choices=SIZED_BY),
         Output(
             "calculator",

@@ -94,8 +94,9 @@ def _answers(calculator: Calculator) -> str:
     """Give the columns that come back with the values of the answer, what each means, and where programs look."""
     columns = value_columns(calculator)
     rows = [(columns[output.name], _told(output)) for output in calculator.outputs]
-    programs = say("For programs, {path} on this site describes inputs and answers.", path=schema_path(calculator.slug))
-    return _folded(say("Columns of the answer"), rows, _paragraph(programs))
+    programs = say("Programs find inputs and answers described on this site, but not offline:")
+    path = f"<p>{text(programs)} <code>{schema_path(calculator.slug)}</code></p>"
+    return _folded(say("Columns of the answer"), rows, path, searched=False)
 
 
 def _told(output: Output) -> Sentence:
@@ -107,6 +108,7 @@ def _told(output: Output) -> Sentence:
     return say("{words}. Only {when}.", words=words, when=output.when) if output.when else say("{words}.", words=words)
 
 
-def _folded(title: Sentence, rows: list[tuple[str, Sentence]], after: str = "") -> str:
+def _folded(title: Sentence, rows: list[tuple[str, Sentence]], after: str = "", *, searched: bool = True) -> str:
     listed = "".join(f"<dt><code>{name}</code></dt><dd>{text(words)}</dd>" for name, words in rows)
-    return f'<details class="columns"><summary>{text(title)}</summary><dl>{listed}</dl>{after}</details>'
+    opening = '<details class="columns">' if searched else '<details class="columns" data-search-exclude>'
+    return f"{opening}<summary>{text(title)}</summary><dl>{listed}</dl>{after}</details>"

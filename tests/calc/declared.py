@@ -10,7 +10,7 @@ SIZES = set(listed_sizes(SHOWN_UNTIL_CHOSEN))
 
 
 def faults(outputs, values: Mapping) -> list[str]:
-    """Return what does not fit: a value that is not declared, one of another type, one that must be there and is not."""
+    """Return what does not fit: a value that is not declared, is of another type, or must be there and is not."""
     declared = {output.name: output for output in outputs}
     found = [f"{name} is not declared" for name in values if name not in declared]
     for name, output in declared.items():
