@@ -3,7 +3,8 @@
 Exit code 0 for an answer or a case not covered, 2 when a field needs mending, 1 when the answer could not be
 written, 130 when it was stopped. Without a slug it lists every calculator with its fields. `python -m calc SLUG
 --table FILE` answers every row of a table and prints a table; `-` stands for standard input; `--out FILE` puts the
-answers into a file, which appears only when it is whole.
+answers into a file, which appears only when it is whole. `python -m calc SLUG --schema` prints the JSON Schema of what
+goes in and what comes out.
 """
 
 from __future__ import annotations
@@ -20,11 +21,13 @@ from calc.catalogue import CALCULATORS
 from calc.declare import Calculator, Fix, echo
 from calc.destination import Unwritable, destination
 from calc.editions import EDITIONS
+from calc.json_schema import calculator_schema
 from calc.plain import SCHEMA, plain_calculator, plain_fix, plain_result
+from calc.plain_output import plain_outputs
 from calc.table import TableFault, answer_table, counted
 from calc.words import Sentence, say
 
-TABLE, OUT = "--table", "--out"
+TABLE, OUT, SCHEMA_OF = "--table", "--out", "--schema"
 
 
 def main(arguments: list[str]) -> int:
@@ -34,7 +37,7 @@ def main(arguments: list[str]) -> int:
             {
                 "schema": SCHEMA,
                 "editions": list(EDITIONS),
-                "calculators": [plain_calculator(each) for each in CALCULATORS.values()],
+                "calculators": [described(each) for each in CALCULATORS.values()],
             },
             0,
         )
@@ -42,6 +45,8 @@ def main(arguments: list[str]) -> int:
     if slug not in CALCULATORS:
         words = say("There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS))
         return show(_fix(echo(slug), words), 2)
+    if SCHEMA_OF in written:
+        return schema(CALCULATORS[slug], written)
     file, written = _option(TABLE, written)
     out, written = _option(OUT, written)
     if out is not None and (file is None or not out):
@@ -54,6 +59,18 @@ def main(arguments: list[str]) -> int:
         return table(CALCULATORS[slug], file, out, pairs)
     result = CALCULATORS[slug].run(pairs)
     return show(plain_result(result), 2 if result.outcome == "fix" else 0)
+
+
+def described(calculator: Calculator) -> dict:
+    """Return what a calculator declares: its fields, and what it answers."""
+    return plain_calculator(calculator) | {"outputs": plain_outputs(calculator)}
+
+
+def schema(calculator: Calculator, written: list[str]) -> int:
+    """Print the JSON Schema of a calculator, unless something else was written too; return the exit code."""
+    if len(written) > 1:
+        return show(_fix(SCHEMA_OF, say("Write it alone, after the name of the calculator.")), 2)
+    return show(calculator_schema(calculator), 0)
 
 
 def _option(name: str, written: list[str]) -> tuple[str | None, list[str]]:

@@ -15,6 +15,7 @@ from functools import cached_property
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
+from calc.output import Output
 from calc.relevance import RELEVANT_WHEN
 from calc.words import Sentence, say
 from calc.working import Working
@@ -103,6 +104,7 @@ class Calculator:
     example: Mapping[str, str]
     fields: Mapping[str, Field]
     defaults: Mapping[str, object]
+    outputs: tuple[Output, ...]
     function: Callable[..., Answer] = field(repr=False)
 
     @cached_property
@@ -188,8 +190,18 @@ class Calculator:
         return edition, any(name == "edition" for name, _ in pairs), values.pop("said", ""), values, mended
 
 
-def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence, example: Mapping[str, str]):
+def calculator(
+    slug: str,
+    *,
+    name: Sentence,
+    purpose: Sentence,
+    submit: Sentence,
+    example: Mapping[str, str],
+    outputs: tuple[Output, ...],
+):
     """Declare the decorated function as the calculator `slug`.
+
+    outputs: the values of its answers, in the order of a table's columns; every value it gives is one of them.
 
     Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
@@ -206,6 +218,7 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
             purpose=purpose,
             submit=submit,
             example=example,
+            outputs=outputs,
             function=function,
             fields={
                 key: replace(hints[key].__metadata__[0], relevant_when=relevant_when.get(key, {})) for key in parameters

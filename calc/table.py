@@ -113,33 +113,17 @@ def example_table(calculator: Calculator) -> str:
 
 
 def value_columns(calculator: Calculator) -> dict[str, str]:
-    """Give the columns of the answer's plain values by the name of the value.
+    """Return the columns of the answer's values by the name of the value, as the calculator declares its outputs.
 
-    They are the values that the example gives, as it stands and with each other choice of each
-    field. A value named like another column gets `answer_` before its name.
+    A value named like another column gets `answer_` before its name.
     """
-    names: dict[str, None] = {}
-    for inputs in _variations(calculator):
-        answer = calculator.run(inputs.items()).answer
-        names |= {name: None for name, value in (answer.values if answer else {}).items() if _is_plain(value)}
-    return {name: column_of(calculator, name) for name in names}
+    return {each.name: column_of(calculator, each.name) for each in calculator.outputs}
 
 
 def column_of(calculator: Calculator, value: str) -> str:
     """Return the column of a value of the answer; a field that was called like it once has its name taken for ever."""
     taken = {LABEL, *calculator.names, *BEFORE_VALUES, *AFTER_VALUES}
     return f"answer_{value}" if value in taken else value
-
-
-def _variations(calculator: Calculator) -> Iterator[dict[str, str]]:
-    yield dict(calculator.example)
-    for name, asked in calculator.fields.items():
-        for choice in asked.choices:
-            yield {**calculator.example, name: choice.value}
-
-
-def _is_plain(value: object) -> bool:
-    return isinstance(value, str | int | float | list | dict)
 
 
 def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given: list[str]) -> list[str]:
@@ -262,7 +246,7 @@ def _plain_text(value: object) -> str:
         return "; ".join(f"{name} {each}" for name, each in value.items())
     if isinstance(value, list):
         return "; ".join(map(str, value))
-    return str(value) if _is_plain(value) else ""
+    return "" if value is None else str(value)
 
 
 def _harmless(text: str) -> str:

@@ -10,6 +10,7 @@ from calc.catalogue import CALCULATORS
 from calc.comparison.differences import differing_rules, differing_warnings, list_rows, shown_outcome
 from calc.declare import EDITION_FIELD, Field, Mend, Result, calculator, unverified
 from calc.editions import EDITIONS
+from calc.output import Output
 from calc.vocabulary import one_of
 from calc.words import say
 from calc.working import Working
@@ -56,6 +57,12 @@ AGAINST = one_of(say("Compare with"), say("The edition chosen at the top is the 
     purpose=say("The same case in two editions: whether the answer changes, and which sections and figures do."),
     submit=say("Compare"),
     example={"edition": "2023", "against": "2017", "case": "water-pipe-bonding?conductor=500kcmil&sets=4"},
+    outputs=(
+        Output("same", say("Whether both editions answer the same"), "yes-no"),
+        Output("one", say("Answer in the edition chosen, as links carry it"), "text"),
+        Output("other", say("Answer in the edition compared with, as links carry it"), "text"),
+        Output("differences", say("Rules that differ between them"), "whole-number"),
+    ),
 )
 def compare_editions(
     *, working: Working, case: Annotated[str, CASE], against: Annotated[str, AGAINST] = "2020"

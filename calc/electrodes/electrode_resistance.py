@@ -6,6 +6,7 @@ from typing import Annotated
 
 from calc.declare import Answer, calculator
 from calc.electrodes import electrode_fields as ask
+from calc.electrodes.electrode_outputs import OUTPUTS
 from calc.electrodes.electrode_shape import LIMITS, Measures, Shape, electrode_shape
 from calc.electrodes.electrode_words import (
     SEASON,
@@ -42,6 +43,7 @@ CONCRETE = "electrodes/concrete_resistivity"
         "rods": "2",
         "spacing": "8ft",
     },
+    outputs=OUTPUTS,
 )
 def electrode_resistance(
     *,

@@ -22,6 +22,7 @@ from calc.electrodes.fall_of_potential import (
     judged,
     series_of,
 )
+from calc.electrodes.measured_outputs import OUTPUTS
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -66,6 +67,7 @@ WHAT_TO_DO = {
         "distances": "20,40,45,50,55,70",
         "readings": "29.7,31.1,31.3,31.6,32,34.6",
     },
+    outputs=OUTPUTS,
 )
 def measured_electrode(
     *,

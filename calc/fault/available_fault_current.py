@@ -8,6 +8,7 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.fault import source_fields as ask
 from calc.fault.available_notes import note_the_limits
+from calc.fault.available_outputs import OUTPUTS
 from calc.fault.fault_currents import FaultCurrents, fault_currents, fault_table
 from calc.fault.run import run_entered
 from calc.fault.source_entered import SourceEntered, sources_entered
@@ -44,6 +45,7 @@ LOOK_UNDER = {
         "conductor_metal": "copper",
         "length": "60ft",
     },
+    outputs=OUTPUTS,
 )
 def available_fault_current(
     *,

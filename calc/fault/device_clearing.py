@@ -26,6 +26,7 @@ from calc.fault.device_limits import (
     sure_multiple,
 )
 from calc.fault.device_notes import note_the_device, stay_with_one_device
+from calc.fault.device_outputs import OUTPUTS
 from calc.fault.device_words import HEADLINES, in_short
 from calc.fault.interrupting import beyond_interrupter, beyond_interrupting
 from calc.fault.loop_limit import loop_limit_step
@@ -42,6 +43,7 @@ DISCONNECTION = "fault/disconnection_time"
     purpose=say("Whether the breaker or fuse opens on a fault current, and how long its standard lets it take."),
     submit=say("Check the device"),
     example={"edition": "2023", "device": "20", "fault_current": "275", "voltage_to_ground": "120"},
+    outputs=OUTPUTS,
 )
 def device_clearing(
     *,

@@ -7,13 +7,14 @@ from typing import Annotated
 from calc.declare import Answer, Choice, NotCovered, calculator
 from calc.electrodes.entered import said_number, shown
 from calc.fault.caution import state_the_model
+from calc.fault.device import DOES_NOT_OPEN, NOT_ASSURED
+from calc.fault.earth_outputs import OUTPUTS
 from calc.vocabulary import SMALLEST, device_rating, one_of, quantity
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
 
 NAME = say("Earth as the only return")
 NEVER_THE_PATH = "naming/auxiliary_electrode"
-DOES_NOT_OPEN, NOT_ASSURED = "does-not-open", "not-assured"
 
 VOLTAGE_TO_GROUND = quantity(
     say("Voltage to ground"), say("For example 120, 277 or 347 V."), "V", 1, 1000, example="120"
@@ -58,6 +59,7 @@ RETURN_PATH = one_of(
         "electrode_ohm": "25",
         "source_ohm": "10",
     },
+    outputs=OUTPUTS,
 )
 def earth_only_return(
     *,

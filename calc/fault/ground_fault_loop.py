@@ -19,6 +19,7 @@ from calc.fault.likely_slip import remark_on_device
 from calc.fault.loop import Loop, loop_of, loop_results
 from calc.fault.loop_conditions import Device, conditions, least_available, through_an_arc
 from calc.fault.loop_notes import assumptions, note_the_loop
+from calc.fault.loop_outputs import OUTPUTS
 from calc.fault.ranges import Ranged, ranged
 from calc.fault.return_path import driving_voltage, wires
 from calc.rounded import THREE, at_least, at_most
@@ -50,6 +51,7 @@ INPUT_WORDS = {
         "length": "100 ft",
         "device": "20A",
     },
+    outputs=OUTPUTS,
 )
 def ground_fault_loop(
     *,

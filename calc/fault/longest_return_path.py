@@ -8,6 +8,7 @@ import calc.fault.return_path_fields as ask
 from calc.declare import Answer, calculator
 from calc.fault.caution import state_the_model
 from calc.fault.likely_slip import remark_on_device
+from calc.fault.longest_outputs import OUTPUTS
 from calc.fault.longest_words import detail_of, headline_of, others_of, within
 from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked, wires
 from calc.rounded import THREE, at_least
@@ -30,6 +31,7 @@ PRACTICE = "fault/return_path_multiple"
         "wiring": "electrical-metallic-tubing",
         "trade_size": "1/2",
     },
+    outputs=OUTPUTS,
 )
 def longest_return_path(
     *,

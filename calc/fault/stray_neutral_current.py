@@ -13,6 +13,7 @@ from calc.fault.likely_slip import remark_on_load
 from calc.fault.return_path import CONDUCTIVITY_RULE, REACTANCE_RULE, RESISTANCE_RULE
 from calc.fault.stray_circuit import VOLT, Stray, stray_of
 from calc.fault.stray_notes import say_what_to_do
+from calc.fault.stray_outputs import OUTPUTS
 from calc.vocabulary import METAL_WORDS, conductor_size, metal_of, one_of, quantity, yes_or_no
 from calc.words import Sentence, say
 from calc.working import Working, shown_number, three_figures
@@ -63,6 +64,7 @@ OPEN = yes_or_no(
         "grounding_conductor": "8",
         "pipe": "0.05",
     },
+    outputs=OUTPUTS,
 )
 def stray_neutral_current(
     *,

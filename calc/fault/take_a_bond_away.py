@@ -16,6 +16,7 @@ from calc.fault.scene_circuit import assumptions, show_the_circuit
 from calc.fault.scene_notes import say_what_happens
 from calc.fault.scene_of import RATINGS, scene_of
 from calc.fault.scene_opening import OPENS, Seen, shown, time_current_of, what_opens
+from calc.fault.scene_outputs import OUTPUTS
 from calc.fault.scene_words import PART_IN_PICTURE, PART_IN_SENTENCE, PART_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
@@ -33,6 +34,7 @@ INSIDE = ("dirt-", "source-a", "source-b")  # branches of the model that the dra
     ),
     submit=say("Watch"),
     example={"edition": "2023", "fault": "machine", "missing": "main-bonding-jumper"},
+    outputs=OUTPUTS,
 )
 def take_a_bond_away(
     *,

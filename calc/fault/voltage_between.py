@@ -9,6 +9,7 @@ from calc.declare import Mend, calculator, needed
 from calc.electrodes.entered import said_number
 from calc.fault import between_fields as ask
 from calc.fault.between_circuit import Parts, Seen, seen
+from calc.fault.between_outputs import OUTPUTS
 from calc.fault.between_shown import (
     BETWEEN,
     ONE_EARTH,
@@ -45,6 +46,7 @@ NAME = say("Voltage between two parts")
         "one_earth_ohm": "10,000 ohm",
         "two_neutral_ohm": "0.1 ohm",
     },
+    outputs=OUTPUTS,
 )
 def voltage_between(
     *,

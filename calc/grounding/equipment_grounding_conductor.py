@@ -18,6 +18,8 @@ from calc.grounding.equipment_grounding_scope import (
 )
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
 from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit
+from calc.output import Output
+from calc.shared_outputs import how_many, unless_increased, wire
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
 from calc.working import Working
@@ -35,6 +37,12 @@ from calc.working import Working
         "installed_conductor": "6",
         "minimum_conductor": "8",
     },
+    outputs=(
+        *wire(say("Smallest equipment grounding conductor")),
+        how_many(),
+        Output("device", say("Rating or setting that sizes it"), "number", "A"),
+        unless_increased(),
+    ),
 )
 def equipment_grounding_conductor(
     *,

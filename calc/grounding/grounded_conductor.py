@@ -19,6 +19,7 @@ from calc.grounding.grounded_conductor_place import (
 )
 from calc.grounding.grounded_conductor_size import larger_for_load, size_for_fault
 from calc.rulebook import rule
+from calc.shared_outputs import how_many, wire
 from calc.vocabulary import METAL_WORDS, MOST_SETS, conductor_size, metal_of, whole_number
 from calc.words import Sentence, say
 from calc.working import Working
@@ -52,6 +53,10 @@ ENCLOSURES = whole_number(
     purpose=say("The smallest grounded conductor, mostly the neutral, to a service disconnect or from a transformer."),
     submit=say("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "sets": "2", "raceways": "2", "metal": "copper"},
+    outputs=(
+        *wire(say("Smallest grounded conductor")),
+        how_many(),
+    ),
 )
 def grounded_conductor(
     *,

@@ -15,7 +15,9 @@ from calc.grounding.electrode_conductor_size import electrode_conductor_size
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES, size_for_electrodes
 from calc.grounding.supply_conductors import area_of, other_conductors, sets_of, shown_set
 from calc.naming.jumper_place import SYSTEM_GROUNDING
+from calc.output import Output
 from calc.rulebook import rule
+from calc.shared_outputs import wire
 from calc.vocabulary import SETS, conductor_size, metal_of, one_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -53,6 +55,10 @@ OTHERS = other_conductors(
     purpose=say("The smallest conductor to the grounding electrode, and its taps, with the section for each step."),
     submit=say("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "other_conductors": "3/0,3/0", "electrode": "water-pipe"},
+    outputs=(
+        *wire(say("Smallest grounding electrode conductor")),
+        Output("taps", say("Size of each tap, in the order entered"), "size", shape="list"),
+    ),
 )
 def grounding_electrode_conductor(
     *,

@@ -13,6 +13,8 @@ from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_e
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.structural_metal_landing import note_frame_landing
+from calc.output import Output
+from calc.shared_outputs import reasons, wire
 from calc.vocabulary import SETS, conductor_size, metal_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -31,6 +33,11 @@ METAL = metal_of(say("Metal of the bonding jumper"))
     purpose=say("Whether a metal building frame needs a bond, the smallest bonding jumper, and where it may land."),
     submit=say("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
+    outputs=(
+        Output("needed", say("Whether the frame needs a bond"), "yes-no"),
+        *wire(say("Smallest bonding jumper of the frame"), when=say("where a bond is needed")),
+        reasons(say("Why no bond is needed"), when=say("where none is needed")),
+    ),
 )
 def structural_metal_bonding(
     *,

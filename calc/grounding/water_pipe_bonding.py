@@ -15,6 +15,8 @@ from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.pipe_bond_landing import note_landing, note_protection
 from calc.grounding.size_by_device import size_by_device
 from calc.jumpers.supply_side_size import CAP, supply_side_size
+from calc.output import as_entered
+from calc.shared_outputs import wire
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -55,6 +57,10 @@ DEVICE = device_rating(
     purpose=say("The smallest bonding jumper to water piping or other metal piping, and where it may land."),
     submit=say("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
+    outputs=(
+        *wire(say("Smallest bonding jumper of the piping")),
+        as_entered("piping", PIPING),
+    ),
 )
 def water_pipe_bonding(
     *,

@@ -15,6 +15,8 @@ from calc.grounding.size_for_circuit import HotConductors, size_for_circuit
 from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
 from calc.jumpers.jumper_route import note_the_route, reasons_against_route
+from calc.output import Output
+from calc.shared_outputs import reasons, unless_increased, wire
 from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
@@ -26,6 +28,13 @@ from calc.working import Working, shown_number
     purpose=say("The smallest bonding jumper past an overcurrent device, and whether it may run outside the raceway."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "device": "100", "other_devices": "225,400", "routing": "outside", "length": "4ft"},
+    outputs=(
+        *wire(say("Smallest equipment bonding jumper")),
+        Output("device", say("Device that sizes it: the largest entered"), "number", "A"),
+        unless_increased(),
+        Output("fits", say("Whether it may run as entered"), "yes-no"),
+        reasons(say("Why it may not run as entered")),
+    ),
 )
 def equipment_bonding_jumper(
     *,

@@ -12,7 +12,9 @@ from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
+from calc.output import as_entered
 from calc.rulebook import rule
+from calc.shared_outputs import wire
 from calc.vocabulary import SETS, conductor_size, metal_of, one_of, whole_number
 from calc.words import say
 from calc.working import Working
@@ -46,6 +48,11 @@ ENCLOSURES = whole_number(
     purpose=say("The smallest main bonding jumper for a service disconnect enclosure, with the section for each step."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "2", "conductor_metal": "copper", "metal": "copper"},
+    outputs=(
+        *wire(say("Smallest main bonding jumper")),
+        as_entered("form", FORM),
+        as_entered("enclosures", ENCLOSURES),
+    ),
 )
 def main_bonding_jumper(
     *,

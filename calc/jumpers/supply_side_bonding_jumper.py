@@ -16,7 +16,9 @@ from calc.jumpers.supply_jumper_notes import note_raceway_as_jumper, note_run, n
 from calc.jumpers.supply_side_size import CAP, DERIVED_CAP, supply_side_size
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.naming.supply_jumper_place import AT_SERVICE, SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
+from calc.output import Output, as_entered, values_of
 from calc.raceways.kind import KIND_WORDS
+from calc.shared_outputs import wire
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -29,6 +31,8 @@ CONDUCTOR = conductor_size(
 CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
 METAL = metal_of(say("Metal of the jumper"))
 
+ARRANGEMENTS = values_of(ask.ARRANGEMENT)
+
 
 @calculator(
     "supply-side-bonding-jumper",
@@ -36,6 +40,13 @@ METAL = metal_of(say("Metal of the jumper"))
     purpose=say("The smallest bonding jumper ahead of the first overcurrent device: one, or one for each raceway."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "raceways": "3"},
+    outputs=(
+        Output("wire_needed", say("Whether a wire is required, or the raceway itself serves"), "yes-no"),
+        *wire(say("Smallest supply-side bonding jumper")),
+        as_entered("form", ask.FORM),
+        Output("arrangement", say("One for each raceway, or one for all"), "choice", choices=ARRANGEMENTS),
+        as_entered("raceways", ask.RACEWAYS, when=say("where it was entered")),
+    ),
 )
 def supply_side_bonding_jumper(
     *,

@@ -14,6 +14,8 @@ from calc.naming.system_jumper_place import (
     SYSTEM_JUMPER_PLACE,
     stay_with_system_bonding_jumpers,
 )
+from calc.output import Output, as_entered
+from calc.shared_outputs import wire
 from calc.vocabulary import MOST_SETS, conductor_size, metal_of, whole_number
 from calc.words import say
 from calc.working import Working
@@ -52,6 +54,12 @@ ENCLOSURES = whole_number(
     purpose=say("The smallest system bonding jumper of a separately derived system, with the section for each step."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "conductor_metal": "copper", "metal": "copper"},
+    outputs=(
+        *wire(say("Smallest system bonding jumper")),
+        as_entered("form", FORM_OF_SYSTEM_JUMPER),
+        Output("place", say("Where it is"), "choice", choices=tuple(STANDS)),
+        as_entered("enclosures", ENCLOSURES),
+    ),
 )
 def system_bonding_jumper(
     *,

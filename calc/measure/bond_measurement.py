@@ -9,6 +9,7 @@ from calc.declare import Mend, calculator, needed
 from calc.electrodes.entered import said_number
 from calc.measure import bond_fields as ask
 from calc.measure.bond_expected import CONDUCTIVITY, expected_bond, joint_rule, one_strand_left
+from calc.measure.bond_outputs import OUTPUTS
 from calc.measure.bond_reading import MILLI, Readings, measured, shown_ohm
 from calc.measure.bond_verdict import JOINED, PASS, STOP, detail, headline, rounded, verdict_of
 from calc.words import say
@@ -40,6 +41,7 @@ HIGH = "measure/high_current"
         "current": "10A",
         "meter_percent": "1",
     },
+    outputs=OUTPUTS,
 )
 def bond_measurement(
     *,

@@ -10,6 +10,7 @@ from calc.declare import calculator
 from calc.electrodes.entered import said_number, shown
 from calc.measure import clamp_fields as ask
 from calc.measure.clamp_causes import CAUSES, NEIGHBOR, NEUTRAL_LOSS, SHARED, Signs, in_order
+from calc.measure.clamp_outputs import CANNOT_TELL, OUTPUTS, REAL
 from calc.vocabulary import UNKNOWN
 from calc.words import Sentence, say
 from calc.working import Working
@@ -18,7 +19,6 @@ NAME = say("Current on metal")
 OBJECTIONABLE = "naming/objectionable_current"
 FILTER, FEW = "measure/filter_leakage", "measure/few_appliances"
 MILLI = 1000
-REAL, CANNOT_TELL = "real", "cannot-tell"
 KNOWN = {"yes": True, "no": False, UNKNOWN: None}
 
 
@@ -28,6 +28,7 @@ KNOWN = {"yes": True, "no": False, UNKNOWN: None}
     purpose=say("A clamp meter shows current on a grounding conductor, a pipe or a whole feeder: why, and what next."),
     submit=say("See what it may be"),
     example={"edition": "2023", "where": "water-pipe-bond", "ampere": "2.6A", "empty": "0.02A", "off_ampere": "0.02A"},
+    outputs=OUTPUTS,
 )
 def clamp_reading(
     *,

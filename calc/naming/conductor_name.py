@@ -11,9 +11,10 @@ from calc.naming.name_notes import note_place
 from calc.naming.names import NAMES
 from calc.naming.near_names import note_near_names
 from calc.naming.outside_the_names import not_named
-from calc.naming.own_rule import note_calculator, own_rule, sized_by_words, where_stated
+from calc.naming.own_rule import CALCULATOR_WORDS, SIZED_BY, note_calculator, own_rule, sized_by_words, where_stated
 from calc.naming.side import side_of
 from calc.naming.which_name import NO_CONDUCTOR, Outside, name_of, parts_joined
+from calc.output import Output
 from calc.words import say
 from calc.working import Working
 
@@ -30,6 +31,17 @@ from calc.working import Working
         "to_part": "enclosure",
         "form": "screw",
     },
+    outputs=(
+        Output("name", say("Which conductor or jumper it is"), "choice", choices=(*NAMES, NO_CONDUCTOR)),
+        Output("sized_by", say("What sizes it"), "choice", choices=SIZED_BY),
+        Output(
+            "calculator",
+            say("Calculator that sizes it"),
+            "choice",
+            choices=tuple(CALCULATOR_WORDS),
+            when=say("where this handbook sizes it"),
+        ),
+    ),
 )
 def conductor_name(
     *,

@@ -18,6 +18,7 @@ LOAD_CARRIED, SAME_AS_ON_PIPE, OWN_ARTICLE, NOTHING = (
     "communications-article",
     "nothing",
 )
+SIZED_BY = (CONDUCTORS, DEVICE, ELECTRODE_TABLE, LOAD_CARRIED, SAME_AS_ON_PIPE, OWN_ARTICLE, NOTHING)
 
 CALCULATOR_WORDS = {
     "main-bonding-jumper": say("main bonding jumper"),

@@ -9,6 +9,7 @@ from calc.planes import bond_wire
 from calc.planes import livestock_fields as ask
 from calc.planes.animal_contact import WITH_RESISTOR, Contact, add_contact, contact
 from calc.planes.plan import ACT, BOND, BUILD, CHANGE, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
+from calc.planes.plan_outputs import LIVESTOCK
 from calc.rounded import at_most
 from calc.words import Sentence, say
 from calc.working import Working, three_figures
@@ -35,6 +36,7 @@ CONSTRUCTION, GRADIENT = "planes/livestock_construction", "planes/livestock_grad
         "way_out": "plain",
         "volt": "0.8V",
     },
+    outputs=LIVESTOCK,
 )
 def livestock_equipotential_plane(
     *,

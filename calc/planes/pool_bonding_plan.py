@@ -10,6 +10,7 @@ from calc.planes import pool_parts as pool
 from calc.planes.not_a_pool import stay_with_pools
 from calc.planes.other_waters import FOUNTAIN_GROUNDING, add_fountain, add_tub
 from calc.planes.plan import ASK, BOND, CHANGE, Plan
+from calc.planes.plan_outputs import POOL
 from calc.planes.pool_materials import grid_feet, list_checks, list_materials, ring_feet
 from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, allowed_ways, spared, usable_ways
 from calc.words import say
@@ -36,6 +37,7 @@ POOL_GROUNDING = "places/pool_equipment_grounding"
         "pool_length": "32ft",
         "pool_width": "16ft",
     },
+    outputs=POOL,
 )
 def pool_bonding_plan(
     *,

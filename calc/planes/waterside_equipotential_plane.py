@@ -8,6 +8,7 @@ from calc.declare import Answer, NotCovered, calculator, needed
 from calc.planes import bond_wire
 from calc.planes import waterside_fields as ask
 from calc.planes.plan import BUILD, CHANGE, IN_ORDER, NEED_NOT, WISE, Plan
+from calc.planes.plan_outputs import WATERSIDE
 from calc.planes.waterside_rows import DEPTH, SHORELINE, Asked, add_depth, add_reach, add_shoreline, add_wet_metal
 from calc.words import Sentence, say
 from calc.working import Working
@@ -38,6 +39,7 @@ PART = say("Plane around the equipment")
         "reach": "30in",
         "bond_conductor": "8",
     },
+    outputs=WATERSIDE,
 )
 def waterside_equipotential_plane(
     *,

@@ -9,14 +9,18 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import words_of_smaller
+from calc.output import Output
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
 from calc.raceways.elbow_isolation import CONCRETE_OF_OTHERS, reasons_to_bond
+from calc.shared_outputs import reasons, wire
 from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working
 
 NAME = say("Buried metal elbow")
+
+_BONDED = say("where it must be bonded")
 
 
 @calculator(
@@ -25,6 +29,12 @@ NAME = say("Buried metal elbow")
     purpose=say("Whether a metal elbow in an underground run of nonmetallic raceway is bonded, and with what."),
     submit=say("Check the elbow"),
     example={"edition": "2023", "circuit": "service", "cover": "17in", "conductor": "3/0", "metal": "copper"},
+    outputs=(
+        Output("bond", say("Whether the elbow must be bonded"), "yes-no"),
+        reasons(say("Why it must be bonded")),
+        Output("jumper", say("Which jumper bonds it"), "choice", choices=tuple(NAME_WORDS), when=_BONDED),
+        *wire(say("Smallest jumper"), when=_BONDED, sized=say("where it must be bonded and what sizes it was entered")),
+    ),
 )
 def buried_metal_elbow(
     *,

@@ -16,6 +16,7 @@ BOXES = "raceways/boxes_listed_for_bonding"
 OF_SYSTEM = "raceways/voltage_to_ground_of_system"
 JUMPER, BONDING_FITTING, TIGHT_FITTING, ORDINARY = "jumper", "bonding-fitting", "tight-fitting", "ordinary"
 JUMPER_IF_PATH = "jumper-if-path"
+NEEDS = (JUMPER, JUMPER_IF_PATH, BONDING_FITTING, TIGHT_FITTING, ORDINARY)
 
 
 def voltage_of_entry(system: str, voltage_to_ground: float | None, working: Working) -> float:

@@ -5,11 +5,13 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.declare import Answer, NotCovered, calculator
+from calc.output import YES_OR_NO, Output
 from calc.raceways import entry_fields as ask
 from calc.raceways.entry_bonding import (
     BONDING_FITTING,
     JUMPER,
     JUMPER_IF_PATH,
+    NEEDS,
     ORDINARY,
     OVER,
     SERVICE,
@@ -29,6 +31,7 @@ WHERE = {
     "derived-system": say("Between a transformer or generator and its first disconnect"),
 }
 MOST_VOLT = 1000  # a limit of this calculator
+_VOLTAGE_KNOWN = say("where it was entered or its system is known")
 
 
 @calculator(
@@ -43,6 +46,11 @@ MOST_VOLT = 1000  # a limit of this calculator
         "raceway": "electrical-metallic-tubing",
         "fitting": "shoulder-connector",
     },
+    outputs=(
+        Output("need", say("Bonding that the entry needs"), "choice", choices=NEEDS),
+        Output("enough", say("Whether the fitting entered gives it"), "choice", choices=YES_OR_NO),
+        Output("voltage_to_ground", say("Voltage to ground that counts"), "number", "V", when=_VOLTAGE_KNOWN),
+    ),
 )
 def knockouts_over_250_volts(
     *,

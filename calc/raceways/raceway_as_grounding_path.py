@@ -9,12 +9,14 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.parallel_runs import size_in_tray
 from calc.grounding.size_by_device import size_by_device
+from calc.output import Output
 from calc.raceways import path_fields as ask
 from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
 from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY, named_in
 from calc.raceways.listed import listing
 from calc.raceways.path_notes import conditions_of_path, notes_on_metal, notes_on_path, notes_on_wire
 from calc.raceways.tray_path import tray
+from calc.shared_outputs import reasons, wire
 from calc.vocabulary import METAL_WORDS, metal_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -34,6 +36,11 @@ METAL = metal_of(say("Metal of a wire or jumper"))
         "trade_size": "1/2",
         "length": "4ft",
     },
+    outputs=(
+        Output("may", say("Whether the raceway may serve as the equipment grounding conductor"), "yes-no"),
+        reasons(say("Why it may not")),
+        *wire(say("Smallest equipment grounding conductor in its place"), when=say("where it may not")),
+    ),
 )
 def raceway_as_grounding_path(
     *,

@@ -12,6 +12,7 @@ from calc.schedule.derived_source import ask_for_outdoor_source
 from calc.schedule.electrodes import add_electrodes
 from calc.schedule.equipment_conductor import by_device_and_conductor
 from calc.schedule.generator_rows import GENERATOR, add_joined_neutral, add_own_system, ask_whether_it_is_fixed
+from calc.schedule.list_outputs import OUTPUTS
 from calc.schedule.metal_parts import add_derived_metal
 from calc.schedule.part_list import PartList
 from calc.vocabulary import conductor_size, device_rating, one_of
@@ -67,6 +68,7 @@ BOND = one_of(
         "conductor": "500kcmil",
         "electrodes": "rod",
     },
+    outputs=OUTPUTS,
 )
 def generator_schedule(
     *,

@@ -11,6 +11,7 @@ from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_feeder_neutral
 from calc.schedule.electrodes import add_electrodes
 from calc.schedule.equipment_conductor import by_device_and_conductor
+from calc.schedule.list_outputs import OUTPUTS
 from calc.schedule.metal_parts import OF_FED_BUILDING, add_metal_parts, ask_for_building_systems
 from calc.schedule.part_list import PartList
 from calc.vocabulary import conductor_size, device_rating, one_of, yes_or_no
@@ -56,6 +57,7 @@ GROUND_FAULT_PROTECTION = yes_or_no(
         "electrodes": "rod",
         "metal_parts": "water-pipe",
     },
+    outputs=OUTPUTS,
 )
 def separate_building_schedule(
     *,

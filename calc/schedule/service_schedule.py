@@ -12,6 +12,7 @@ from calc.grounding.supply_conductors import other_conductors, sets_of
 from calc.rulebook import rule
 from calc.schedule import fields
 from calc.schedule.electrodes import add_electrodes
+from calc.schedule.list_outputs import OUTPUTS
 from calc.schedule.metal_parts import OF_BUILDING, add_metal_parts, ask_for_building_systems
 from calc.schedule.part_list import PartList
 from calc.schedule.service_disconnects import CORNER, add_disconnect, add_disconnects, add_supply_side, for_calculator
@@ -53,6 +54,7 @@ DISCONNECT_RACEWAYS = one_of(
         "electrodes": "water-pipe,concrete-encased,rod",
         "metal_parts": "water-pipe,structural-metal",
     },
+    outputs=OUTPUTS,
 )
 def service_schedule(
     *,

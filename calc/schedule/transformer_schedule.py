@@ -11,6 +11,7 @@ from calc.grounding.supply_conductors import shown_set
 from calc.schedule import fields
 from calc.schedule.derived_source import add_derived_source, ask_for_outdoor_source
 from calc.schedule.equipment_conductor import INCREASE
+from calc.schedule.list_outputs import OUTPUTS
 from calc.schedule.metal_parts import add_derived_metal
 from calc.schedule.part_list import PartList
 from calc.schedule.secondary import (
@@ -61,6 +62,7 @@ PRIMARY_DEVICE = device_rating(
         "electrode": "structural-metal",
         "metal_parts": "water-pipe,structural-metal",
     },
+    outputs=OUTPUTS,
 )
 def transformer_schedule(
     *,

@@ -10,6 +10,7 @@ from calc.electrodes.entered import said_number
 from calc.touch import deck_fields as ask
 from calc.touch.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, compared_metals
 from calc.touch.deck_notes import note_of_one_wire, note_the_model, warn_of_steps, warn_of_water
+from calc.touch.deck_outputs import OUTPUTS
 from calc.touch.deck_profile import CORNER, SIDE, profile_of
 from calc.touch.deck_shown import (
     LOOKED_AT,
@@ -44,6 +45,7 @@ NAME = say("Voltage on a pool deck")
         "distance": "3ft",
         "ring_distance": "18in",
     },
+    outputs=OUTPUTS,
 )
 def deck_voltage(
     *,

@@ -12,6 +12,7 @@ from calc.touch import shock_fields as ask
 from calc.touch import shock_words as tell
 from calc.touch.body import IMPEDANCE, Currents, body_currents
 from calc.touch.lasting_current import LET_GO, lasting_verdict, least_let_go
+from calc.touch.shock_outputs import OUTPUTS
 from calc.touch.time_zones import (
     ZONES,
     curve_at,
@@ -42,6 +43,7 @@ HEART = ("AC-4.1", "AC-4.2")
         "clears": "yes",
         "time": "0.1s",
     },
+    outputs=OUTPUTS,
 )
 def shock_limits(
     *,

@@ -15,6 +15,7 @@ from calc.touch import surface_fields as ask
 from calc.touch.buried_metal import Buried
 from calc.touch.buried_shape import LIMITS, metal_entered, too_shallow, ways_in_the_ground
 from calc.touch.standing import current_through
+from calc.touch.surface_outputs import OUTPUTS
 from calc.touch.surface_picture import WAY_WORDS, beside, comparison, cover_chart, distance_chart, spread
 from calc.touch.surface_words import state_what_it_means
 from calc.units import convert
@@ -33,6 +34,7 @@ LOOKS_A_FOOT = 2
     purpose=say("The voltage on the ground over and beside buried metal that is live, and the leak that no one sees."),
     submit=say("See the voltage"),
     example={"edition": "2023", "cover": "18in", "soil": "resistivity", "resistivity": "100", "distance": "3ft"},
+    outputs=OUTPUTS,
 )
 def surface_voltage(
     *,

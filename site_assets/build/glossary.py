@@ -12,10 +12,12 @@ from calc.words import say
 from site_assets.build.page_data import DOCS, PageDataError, title_of
 from site_assets.render.answer import text
 
-# Words are explained where they stand in running text, never inside these.
+# Words are explained where they stand in running text, never inside these, nor in the folded names of columns.
 HEADINGS = {"h1", "h2", "h3", "h4"}
-NOT_EXPLAINED_IN = HEADINGS | {"a", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"}
-NOT_EXPLAINED_CLASS = "also-called"
+NOT_EXPLAINED_IN = HEADINGS | {"a", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"} | {
+    "details.columns"
+}
+NOT_EXPLAINED_CLASSES = re.compile(r"""class="?(also-called|columns)\b""")
 EXPLAINED_IN = {"p", "li", "td", "dd"}
 EXPLAINED_ON_A_PAGE = 12
 ROOMS_EXPLAINED = ("parts", "places", "calculators")
@@ -136,7 +138,8 @@ def _follow(tag: str, inside: list[str]) -> None:
         while inside and inside.pop().partition(".")[0] != name[1].lower():
             pass
     else:
-        inside.append(f"{name[1].lower()}.{NOT_EXPLAINED_CLASS}" if NOT_EXPLAINED_CLASS in tag else name[1].lower())
+        marked = NOT_EXPLAINED_CLASSES.search(tag)
+        inside.append(f"{name[1].lower()}.{marked[1]}" if marked else name[1].lower())
 
 
 @cache

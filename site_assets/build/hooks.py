@@ -20,6 +20,7 @@ from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.policy import PolicyError, apply_policy
 from site_assets.build.precache import write_service_worker
+from site_assets.build.schemas import write_schemas
 from site_assets.build.search_settings import search_settings, with_words_apart
 
 ASSETS = Path(__file__).parent.parent
@@ -100,9 +101,10 @@ def on_post_template(output_content, template_name, config):
 
 
 def on_post_build(config):
-    """Put the kit into the finished site, then its content policy and its service worker."""
+    """Put the kit and the schemas into the finished site, then its content policy and its service worker."""
     site = Path(config.site_dir)
     kit.copy_to(site)
+    write_schemas(site)
     try:
         apply_policy(site)
     except PolicyError as error:

@@ -6,8 +6,11 @@ from html import escape
 
 from calc.declare import Calculator
 from calc.editions import EDITIONS
-from calc.table import LABEL, example_table
+from calc.output import Output
+from calc.table import LABEL, example_table, value_columns
+from calc.unit_names import SHOWN
 from calc.words import Sentence, say
+from site_assets.build.schemas import schema_path
 from site_assets.build.state_words import START_WORDS
 from site_assets.render.answer import text
 
@@ -33,7 +36,7 @@ def many_html(calculator: Calculator) -> str:
     return (
         f'<details class="many" data-many="{calculator.slug}"><summary>{text(say("Many at once"))}</summary>'
         f"{_paragraph(say('A table goes in and comes back with its answers. The first row names the columns.'))}"
-        f"{_columns(calculator)}"
+        f"{_columns(calculator)}{_answers(calculator)}"
         f'<label for="many-file">{text(say("A file"))}</label>'
         f'<p id="file-hint" class="hint">{text(_FILE_HINT)}</p>'
         '<input id="many-file" type="file" aria-describedby="file-hint">'
@@ -84,5 +87,28 @@ def _columns(calculator: Calculator) -> str:
             rows.append((name, say("{label}. {enter}", **words)))
         else:
             rows.append((name, say("{label}. {enter} Left out: {default}.", **words)))
+    return _folded(say("Names of the columns"), rows)
+
+
+def _answers(calculator: Calculator) -> str:
+    """Give the columns that come back with the values of the answer, what each means, and where programs look."""
+    columns = value_columns(calculator)
+    rows = [(columns[output.name], _told(output)) for output in calculator.outputs]
+    programs = say("Programs find inputs and answers described on this site, but not offline:")
+    path = f"<p>{text(programs)} <code>{schema_path(calculator.slug)}</code></p>"
+    return _folded(say("Columns of the answer"), rows, path, searched=False)
+
+
+def _told(output: Output) -> Sentence:
+    """Give what an output means, its unit or its choices, and when it is there."""
+    unit = SHOWN.get(output.unit, output.unit)
+    words = say("{meaning}, {unit}", meaning=output.meaning, unit=unit) if unit else output.meaning
+    if output.choices:
+        words = say("{meaning}: {choices}", meaning=words, choices=", ".join(output.choices))
+    return say("{words}. Only {when}.", words=words, when=output.when) if output.when else say("{words}.", words=words)
+
+
+def _folded(title: Sentence, rows: list[tuple[str, Sentence]], after: str = "", *, searched: bool = True) -> str:
     listed = "".join(f"<dt><code>{name}</code></dt><dd>{text(words)}</dd>" for name, words in rows)
-    return f'<details class="columns"><summary>{text(say("Names of the columns"))}</summary><dl>{listed}</dl></details>'
+    opening = '<details class="columns">' if searched else '<details class="columns" data-search-exclude>'
+    return f"{opening}<summary>{text(title)}</summary><dl>{listed}</dl>{after}</details>"

@@ -16,6 +16,7 @@ REQUIRED = ("index.html", "404.html")
 # Read by search engines or by the host, or fetched by those who print, and often not served at all;
 # one file that a host does not serve would make saving fail for every reader.
 NOT_FOR_READERS = {WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects", "handbook.pdf"}
+FOR_PROGRAMS = {"schema"}  # folders that no page asks for; a phone at a panel need not keep them
 
 
 def write_service_worker(site_dir: Path, version: str) -> None:
@@ -66,7 +67,7 @@ def saved_paths(site_dir: Path) -> list[str]:
 
 def is_for_readers(site_dir: Path, path: Path) -> bool:
     """Whether a page can ask for this file."""
-    if path.as_posix() in NOT_FOR_READERS or path.suffix == ".map":
+    if path.as_posix() in NOT_FOR_READERS or path.parts[0] in FOR_PROGRAMS or path.suffix == ".map":
         return False
     if any(part.startswith(".") for part in path.parts):
         return False

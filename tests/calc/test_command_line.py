@@ -7,6 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from calc import CALCULATORS
+from calc.json_schema import calculator_schema
+
 ROOT = Path(__file__).parents[2]
 
 
@@ -92,3 +95,29 @@ def test_alone_it_lists_every_calculator_with_its_fields():
     listed = {each["calculator"]: each for each in document["calculators"]}
     conductor = listed["main-bonding-jumper"]["fields"][0]
     assert conductor["name"] == "conductor" and conductor["required"]
+
+
+def test_alone_it_tells_what_every_calculator_answers_and_in_which_column():
+    _, document = run()
+    outputs = {each["calculator"]: each["outputs"] for each in document["calculators"]}
+    assert all(outputs.values())
+    assert outputs["main-bonding-jumper"][1] == {
+        "name": "metal",
+        "column": "answer_metal",
+        "meaning": "Metal of that wire",
+        "kind": "choice",
+        "shape": "one",
+        "unit": "",
+        "choices": ["copper", "aluminum", "copper-clad-aluminum"],
+        "when": None,
+        "parts": [],
+    }
+    assert [part["name"] for part in outputs["measured-electrode"][-1]["parts"]] == ["key", "words", "points"]
+
+
+def test_the_schema_of_a_calculator_is_printed_and_asked_for_alone():
+    code, document = run("water-pipe-bonding", "--schema")
+    assert code == 0 and document["title"] == str(CALCULATORS["water-pipe-bonding"].name)
+    assert document == calculator_schema(CALCULATORS["water-pipe-bonding"])
+    code, document = run("water-pipe-bonding", "--schema", "conductor=3/0")
+    assert (code, document["fix"][0]["field"]) == (2, "--schema")

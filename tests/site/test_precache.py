@@ -73,6 +73,7 @@ def test_a_file_is_listed_with_its_hash_and_size(site):
         "CNAME",
         "_headers",
         "_redirects",
+        "schema/main-bonding-jumper.json",
     ],
 )
 def test_what_no_page_asks_for_is_left_out(site, path):
