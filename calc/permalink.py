@@ -9,6 +9,9 @@ from calc.declare import Result
 from calc.written import plain_number
 
 
+RESERVED = ("edition", "said", "assumed")
+
+
 def read(query: str) -> list[tuple[str, str]]:
     """Give the names and texts of a query ("edition=2023&conductor=3/0"), blank ones too, in order.
 
@@ -19,8 +22,10 @@ def read(query: str) -> list[tuple[str, str]]:
 
 
 def write(result: Result) -> str:
-    """Give the link that restores a result: always the edition, every input given, and what was answered."""
-    pairs = [("edition", result.edition), *_given(result), ("said", result.said)]
+    """Give the link that restores a result: always the edition, every input, what was answered, what was left out."""
+    left_out = [*([] if result.edition_chosen else ["edition"]), *result.left_out]
+    assumed = [("assumed", ",".join(left_out))] if left_out else []
+    pairs = [("edition", result.edition), *_given(result), ("said", result.said), *assumed]
     return f"calculators/{result.calculator.slug}.html?{_query(pairs)}"
 
 
@@ -42,7 +47,7 @@ def read_case(text: str) -> tuple[str, list[tuple[str, str]]]:
     """
     path, _, query = text.strip().partition("?")
     slug = path.rpartition("/")[2].removesuffix(".html")
-    return slug, [(name, value) for name, value in read(query.partition("#")[0]) if name not in ("edition", "said")]
+    return slug, [(name, value) for name, value in read(query.partition("#")[0]) if name not in RESERVED]
 
 
 def edition_of(text: str) -> str | None:

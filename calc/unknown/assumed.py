@@ -11,12 +11,14 @@ from dataclasses import dataclass
 
 from calc.declare import Calculator, Result
 from calc.unknown.completions import NOT_A_STATE, counts
+from calc.unknown.conditions import lower
 from calc.unknown.outcomes import mark_of, outcome_words
 from calc.unknown.safe_side import on_the_safe_side, safe_side
 from calc.unknown.states import WORD, Kind, Open
 from calc.words import Sentence, say
 
 MOST_SHOWN = 3
+_WORDS, _LESS, _NOT_COVERED, _OTHER, _MORE = range(5)
 # A number that people leave at its default, and what it is where it is not that.
 _OTHER_NUMBER = {"voltage_to_ground": 277, "electrode_ohm": 5, "voltage": 277}
 
@@ -41,11 +43,11 @@ class Assumption:
     def words(self) -> Sentence:
         """Return what is assumed, and what the answer would be otherwise."""
         return say(
-            "{label}: {value}. With {other}: {otherwise}",
+            "{label}: {value}. With {other}: {otherwise}.",
             label=self.label,
             value=self.shown,
-            other=self.other,
-            otherwise=self.otherwise,
+            other=lower(self.other),
+            otherwise=str(self.otherwise).rstrip("."),
         )
 
 
@@ -64,7 +66,12 @@ def assumed_words(result: Result) -> list[Sentence]:
     words = [one.words for one in deciding[:MOST_SHOWN]]
     if len(deciding) > MOST_SHOWN:
         labels = "; ".join(str(one.label) for one in deciding[MOST_SHOWN:])
-        words.append(say("{count} more left out and deciding: {labels}.", count=len(deciding) - MOST_SHOWN, labels=labels))
+        count = len(deciding) - MOST_SHOWN
+        words.append(
+            say("{count} more decide: {labels}.", count=count, labels=labels)
+            if count > 1
+            else say("One more decides: {labels}.", labels=labels)
+        )
     return words
 
 
@@ -94,7 +101,15 @@ def _assumption(result: Result, name: str, *, tried: bool) -> Assumption:
         return Assumption(**facts, decides=False)
     weight, other, outcome = max(found, key=lambda each: each[0])
     shown = say("{other}", other=field.shown(other))
-    return Assumption(**facts, decides=True, other=shown, otherwise=outcome_words(outcome), weight=weight)
+    return Assumption(**facts, decides=True, other=shown, otherwise=_otherwise(outcome, result), weight=weight)
+
+
+def _otherwise(outcome: Result, result: Result) -> Sentence:
+    if outcome.not_covered:
+        return say("not covered here")
+    if outcome.fix:
+        return say("first enter “{label}”", label=outcome.fix[0].label)
+    return outcome_words(outcome, result)
 
 
 def _others(calculator: Calculator, name: str, value: object) -> Iterator[object]:
@@ -110,12 +125,14 @@ def _others(calculator: Calculator, name: str, value: object) -> Iterator[object
 
 
 def _weight(result: Result, outcome: Result) -> tuple:
-    """Return how much another outcome matters: one that asks for more counts most, then any other answer."""
+    """Return how much another outcome matters: one that asks for more, another metal, not covered, less, other words."""
     if outcome.answer is None:
-        return (0, outcome.outcome == "not_covered", 0.0)
+        return (_NOT_COVERED if outcome.not_covered else _LESS, 0.0)
     rank = safe_side(result.calculator.slug).rank
     if rank is None:
-        return (1, False, 0.0)
+        return (_OTHER, 0.0)
     own, other = rank(result.answer), rank(outcome.answer)
-    more = not on_the_safe_side(own, other)
-    return (2 if more else 1, on_the_safe_side(other, own), sum(amount for _, amount in other))
+    if own == other:
+        return (_WORDS, 0.0)
+    level = _LESS if on_the_safe_side(own, other) else _MORE if on_the_safe_side(other, own) else _OTHER
+    return (level, sum(amount for _, amount in other))

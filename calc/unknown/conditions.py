@@ -89,8 +89,8 @@ def _values_words(values: frozenset, field: Field, domain: Sequence[object]) -> 
     if field.choices:
         others = [value for value in domain if value not in values]
         if len(others) == 1 and len(values) > 1:
-            return say("not {value}", value=_lower(field.shown(others[0])))
-        return _joined([_lower(field.shown(value)) for value in domain if value in values])
+            return say("not {value}", value=lower(field.shown(others[0])))
+        return _joined([lower(field.shown(value)) for value in domain if value in values])
     return _joined([_run_words(run, field, domain) for run in _runs(values, domain)])
 
 
@@ -103,7 +103,7 @@ def _joined(parts: Sequence[object]) -> Sentence:
     return say("{named}", named=" or ".join(filter(None, [comma.join(named[:-1]), named[-1]])))
 
 
-def _lower(words: object) -> str:
+def lower(words: object) -> str:
     """Return the words of a choice as they stand inside a sentence; a name in capitals stays."""
     text = str(words)
     return text[:1].lower() + text[1:] if text[1:2].islower() or text[1:2] == " " else text

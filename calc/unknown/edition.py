@@ -42,8 +42,7 @@ class EditionCheck:
             same = say("The answer is the same in all editions since {first}.", first=EDITIONS[0])
             if not self.unverified:
                 return same
-            named = " and ".join(self.unverified)
-            return say("{same} For {editions} not every section is verified.", same=same, editions=named)
+            return say("{same} Not every section is verified for {list}.", same=same, list=", ".join(self.unverified))
         choose = say("Choose the edition enforced where the work is.")
         if self.same is None:
             return say(

@@ -16,6 +16,7 @@ from calc.words import Sentence, say
 from calc.working import Working
 
 MOST_ALTERNATIVES = 4
+MOST_ROWS = 2
 
 
 @dataclass(frozen=True)
@@ -24,13 +25,14 @@ class Alternative:
 
     when: Sentence
     result: Result
+    beside: Result | None = None
 
     @property
     def words(self) -> Sentence:
         """Return the outcome in one sentence; without the words that repeat one value of what is open."""
         if self.result.answer and safe_side(self.result.calculator.slug).by_code:
             return self.result.answer.headline
-        return outcome_words(self.result)
+        return outcome_words(self.result, self.beside)
 
 
 @dataclass(frozen=True)
@@ -62,14 +64,37 @@ class Depends:
         return say("No one answer is on the safe side in every case.")
 
 
-def outcome_words(result: Result) -> Sentence:
-    """Return an outcome in one sentence: an answer, why it is not covered, or what to enter first."""
+def outcome_words(result: Result, beside: Result | None = None) -> Sentence:
+    """Return an outcome in one sentence: an answer, why it is not covered, or what to enter first.
+
+    beside: of a list, the result whose rows it is compared with; then the rows that differ are told.
+    """
+    if result.answer and result.answer.table and beside and beside.answer and beside is not result:
+        return _rows_words(result.answer, beside.answer)
     if result.answer:
         return result.answer.in_one_line
     if result.not_covered:
         return say("not covered here. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
     first = result.fix[0]
     return say("first enter “{label}”. {words}", label=first.label, words=first.words)
+
+
+def _rows_words(answer: Answer, beside: Answer) -> Sentence:
+    """Return the rows of a list that are not the same in another one: the part and its size or decision."""
+    rows, others = ({str(words[0]): str(words[1]) for words in _row_words(each)} for each in (answer, beside))
+    changed = [f"{name}: {words}" for name, words in rows.items() if others.get(name) != words]
+    changed += [str(say("{part}: not on the list", part=name)) for name in others if name not in rows]
+    if not changed:
+        return answer.in_one_line
+    if len(changed) > MOST_ROWS:
+        shown = "; ".join(changed[:MOST_ROWS])
+        return say("{rows}; {count} more rows change", rows=shown, count=len(changed) - MOST_ROWS)
+    return say("{rows}", rows="; ".join(changed))
+
+
+def _row_words(answer: Answer) -> list[tuple[object, object]]:
+    first, second = list(answer.table.headings)[:2]
+    return [(row.cells[first], row.cells[second]) for row in answer.table.rows]
 
 
 def mark_of(result: Result, opened: Sequence[str] = ()) -> Hashable:
@@ -79,7 +104,7 @@ def mark_of(result: Result, opened: Sequence[str] = ()) -> Hashable:
         return result.outcome, tuple(fix.field for fix in result.fix), templates(words)
     declared = safe_side(result.calculator.slug)
     if declared.by_code:
-        return result.said, declared.rank(result.answer)
+        return str(result.answer.headline), declared.rank(result.answer)
     values = {name: value for name, value in result.answer.values.items() if name not in opened}
     return result.said, str(result.answer.in_one_line), str(values)
 
@@ -140,7 +165,7 @@ def _depending(calculator: Calculator, found: Completions, marked: list, first: 
     if safe:
         shown.sort(key=lambda group: safe not in group[1])  # a stable sort: the safe one first, the others as they were
     alternatives = tuple(
-        Alternative(_when(calculator, found, mark, marked), cases[0].result)
+        Alternative(_when(calculator, found, mark, marked), cases[0].result, shown[0][1][0].result)
         for mark, cases in shown[:MOST_ALTERNATIVES]
     )
     without = tuple(name for name in found.domains if not _decides(name, marked))

@@ -11,6 +11,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from calc.answer import Answer
+from calc.field import Field
+from calc.unknown.states import Kind, takes_unknown
 
 Rank = tuple[tuple[str, float], ...]
 
@@ -22,7 +24,7 @@ class SafeSide:
     `rising`: inputs that, growing, never let an answer ask for less; `falling`: that never let it ask for more. A case
     not covered or a field to mend stands at the demanding end. `figures`: the answer is a number that moves with every
     step of its inputs, so that only the ends of a range are worked out. `by_code`: the words repeat what was entered, so
-    that the code of the answer and its rank tell outcomes apart. `heavy`: a run takes tens of milliseconds.
+    that the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds.
     """
 
     rank: Callable[[Answer], Rank] | None = None
@@ -103,6 +105,7 @@ _DECLARED = {
         rising=("fault_current", "clearing_time"),
         by_code=True,
     ),
+    "earth-only-return": SafeSide(_verdict("not-assured", "does-not-open"), by_code=True),
     "take-a-bond-away": SafeSide(figures=True, heavy=True),
     "voltage-between": SafeSide(figures=True, heavy=True),
     "surface-voltage": SafeSide(figures=True, heavy=True),
@@ -111,11 +114,17 @@ _DECLARED = {
     ),
 }
 _NONE_DECLARED = SafeSide()
+_NEVER = ("compare-editions",)  # which editions to compare is no matter of knowing
 
 
 def safe_side(slug: str) -> SafeSide:
     """Return what is declared for a calculator; nothing of it where no order is."""
     return _DECLARED.get(slug, _NONE_DECLARED)
+
+
+def offers_unknown(slug: str, field: Field) -> bool:
+    """Tell whether a form offers “don't know” for a field: a choice of a calculator that goes through its cases."""
+    return Kind.of(field).name == "choice" and takes_unknown(field) and not safe_side(slug).heavy and slug not in _NEVER
 
 
 def on_the_safe_side(one: Rank, other: Rank) -> bool:

@@ -12,7 +12,9 @@
   const known = (edition) => (editions.includes(edition) ? edition : null);
 
   const fromLink = () => {
-    const given = new URLSearchParams(location.search).getAll(KEY);
+    const query = new URLSearchParams(location.search);
+    if ((query.get("assumed") ?? "").split(",").includes(KEY)) return null; // nobody chose it when the link was made
+    const given = query.getAll(KEY);
     return given.length === 1 ? known(given[0]) : null;
   };
 
@@ -62,6 +64,8 @@
     const url = new URL(location.href);
     if (!url.searchParams.has(KEY)) return;
     url.searchParams.set(KEY, edition);
+    const assumed = (url.searchParams.get("assumed") ?? "").split(",").filter((name) => name !== KEY);
+    if (url.searchParams.has("assumed")) url.searchParams.set("assumed", assumed.join(","));
     history.replaceState(history.state, "", url);
   };
 
