@@ -6,12 +6,14 @@ from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from calc.answer import Answer
+from calc.conductors.size import shown_size
 from calc.declare import Calculator, Fix, Mend, Result
 from calc.unknown.completions import Completion, Completions, completions
 from calc.unknown.conditions import condition_words, shortest_condition
 from calc.unknown.question import Question, the_question
 from calc.unknown.safe_side import Rank, on_the_safe_side, safe_side
 from calc.unknown.states import Open
+from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -31,7 +33,7 @@ class Alternative:
     def words(self) -> Sentence:
         """Return the outcome in one sentence; without the words that repeat one value of what is open."""
         if self.result.answer and safe_side(self.result.calculator.slug).by_code:
-            return self.result.answer.headline
+            return _short_words(self.result.answer)
         return outcome_words(self.result, self.beside)
 
 
@@ -77,6 +79,17 @@ def outcome_words(result: Result, beside: Result | None = None) -> Sentence:
         return say("not covered here. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
     first = result.fix[0]
     return say("first enter “{label}”. {words}", label=first.label, words=first.words)
+
+
+def _short_words(answer: Answer) -> Sentence:
+    """Return the headline, with the wire that is needed where it does not name one."""
+    values = answer.values
+    if not values.get("area_cmil") or str(values["metal"]).replace("-", " ") in str(answer.headline).replace("-", " "):
+        return answer.headline
+    words = dict(headline=answer.headline, size=shown_size(values["size"]), metal=METAL_WORDS[values["metal"]])
+    if str(words["size"]) in str(answer.headline):
+        return say("{headline} {metal}", **words)
+    return say("{headline}: {size} {metal}", **words)
 
 
 def _rows_words(answer: Answer, beside: Answer) -> Sentence:
