@@ -211,7 +211,7 @@ def _safe(calculator: Calculator, groups: Mapping, first: Completion) -> Complet
     """Return the case whose answer is on the safe side of every other; of equals the one nearest to the defaults."""
     rank = safe_side(calculator.slug).rank
     cases = [case for group in groups.values() for case in group]
-    if rank is None or any(case.result.answer is None for case in cases):
+    if rank is None or safe_side(calculator.slug).purposes or any(case.result.answer is None for case in cases):
         return None
     each = [first, *(group[0] for group in groups.values())]
     ranks: list[Rank] = [rank(case.result.answer) for case in each]

@@ -24,7 +24,8 @@ class SafeSide:
     `rising`: inputs that, growing, never let an answer ask for less; `falling`: that never let it ask for more. A case
     not covered or a field to mend stands at the demanding end. `figures`: the answer is a number that moves with every
     step of its inputs, so that only the ends of a range are worked out. `by_code`: the words repeat what was entered, so
-    that the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds.
+    that the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds. `purposes`: which end is
+    safe depends on what the answer is for, so that none is called safe.
     """
 
     rank: Callable[[Answer], Rank] | None = None
@@ -32,6 +33,7 @@ class SafeSide:
     falling: tuple[str, ...] = ()
     figures: bool = False
     by_code: bool = False
+    purposes: bool = False
     heavy: bool = False
 
 
@@ -73,6 +75,11 @@ def _parts(answer: Answer) -> Rank:
     return tuple(one(key, said) for key, said in sizes.items()) if isinstance(sizes, Mapping) else ()
 
 
+def _amount(name: str, sign: int = 1) -> Callable[[Answer], Rank]:
+    """Return the order of answers by one of their values: the larger counts as safe, with -1 the smaller."""
+    return lambda answer: (("", sign * float(answer.values[name])),)
+
+
 def _loop(answer: Answer) -> Rank:
     """Return how weak a fault loop is: what its device does, and how little current flows."""
     return (*_verdict(*_OPENS)(answer), ("", -float(answer.values["lowest_ampere"])))
@@ -102,6 +109,10 @@ _DECLARED = {
     "raceway-as-grounding-path": SafeSide(_verdict("may", "may-not"), rising=("device", "length"), by_code=True),
     "buried-metal-elbow": SafeSide(_verdict("no-bond", "bond"), rising=("device",), falling=("cover", "concrete"), by_code=True),
     "knockouts-over-250-volts": SafeSide(_verdict("ordinary", "enough", "jumper-if-path", "jumper"), rising=("voltage_to_ground",), by_code=True),
+    "available-fault-current": SafeSide(_amount("available_ampere"), falling=("length",), figures=True, purposes=True),
+    "longest-return-path": SafeSide(_amount("shortest_ft", -1), rising=("device",), figures=True),
+    "electrode-resistance": SafeSide(_amount("ohm_likely"), rising=("resistivity",), falling=("length",), figures=True),
+    "shock-limits": SafeSide(_amount("milliampere_most"), rising=("voltage",), figures=True),
     "device-clearing": SafeSide(_verdict(*_OPENS), falling=("fault_current",), by_code=True),
     "ground-fault-loop": SafeSide(_loop, rising=("length",), figures=True, heavy=True),
     "jumper-withstand": SafeSide(
@@ -113,9 +124,7 @@ _DECLARED = {
     "take-a-bond-away": SafeSide(figures=True, heavy=True),
     "voltage-between": SafeSide(figures=True, heavy=True),
     "surface-voltage": SafeSide(figures=True, heavy=True),
-    "deck-voltage": SafeSide(
-        lambda answer: (("", float(answer.values["touch_volt"])),), rising=("rise",), figures=True, heavy=True
-    ),
+    "deck-voltage": SafeSide(_amount("touch_volt"), rising=("rise",), figures=True, heavy=True),
 }
 _NONE_DECLARED = SafeSide()
 _NEVER = ("compare-editions",)  # which editions to compare is no matter of knowing

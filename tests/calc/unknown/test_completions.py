@@ -53,6 +53,12 @@ RANGES = [
     ("jumper-withstand", "clearing_time", "0.1..4", {"fault_current": "3000", "x_over_r": "5"}),
     ("jumper-withstand", "clearing_time", "0.1..4", {"fault_current": "3000", "size": "6", "x_over_r": "5"}),
     ("deck-voltage", "rise", "1..50", {}),
+    ("ground-fault-loop", "length", "20..900", {"voltage_to_ground": "120", "device": "20", "conductor": "12", "return_conductor": "12"}),
+    ("longest-return-path", "device", "15..60", {"voltage_to_ground": "120", "conductor": "10", "return_conductor": "10"}),
+    ("electrode-resistance", "resistivity", "10..900", {"soil": "resistivity", "length": "8", "diameter": "5/8 in"}),
+    ("electrode-resistance", "length", "4..40", {"soil": "clay", "diameter": "5/8 in"}),
+    ("shock-limits", "voltage", "5..600", {}),
+    ("shock-limits", "voltage", "5..600", {"path": "hand-hand", "condition": "dry", "clears": "yes", "time": "0.1"}),
 ]  # fmt: skip
 
 
@@ -141,7 +147,7 @@ def test_a_range_encloses_what_lies_in_it(slug, field, written, beside):
     result = calculator(edition="2023", **beside, **{field: written})
     low, high = map(float, written.split(".."))
     chance = random.Random(f"{slug} {field}")
-    values = sorted(round(low + (high - low) * chance.random() ** 2, 1) for _ in range(8 if slug == "deck-voltage" else 40))
+    values = sorted(round(low + (high - low) * chance.random() ** 2, 1) for _ in range(8 if safe_side(slug).heavy else 40))
     values = sorted({int(value) if calculator.fields[field].unit == "A" and value >= 1 else value for value in values})
     settled = [calculator(edition="2023", **beside, **{field: str(value)}) for value in values]
     settled = [each for each in settled if not any(fix.field == field for fix in each.fix)]
@@ -154,6 +160,17 @@ def test_a_range_encloses_what_lies_in_it(slug, field, written, beside):
         assert {mark_of(each, (field,)) for each in settled} == {mark_of(result, (field,))}
     elif not result.depends.only_ends and not result.depends.more:
         assert {each.outcome for each in settled} <= {each.result.outcome for each in result.depends.alternatives}
+
+
+def test_where_the_purpose_decides_which_end_is_safe_none_is_called_safe():
+    """A high current is the worse one for an interrupting rating, a low one for the opening of a device."""
+    current = CALCULATORS["available-fault-current"]
+    transformer = {"edition": "2023", "system": "208Y/120", "kva": "75", "percent_z": "3", "conductor": "1/0"}
+    depends = current(**transformer, length="50..100 ft").depends
+    assert depends.safe is None and depends.only_ends == ("length",)
+    ends = [each.result.answer.values["available_ampere"] for each in depends.alternatives]
+    inside = [current(**transformer, length=f"{feet} ft").answer.values["available_ampere"] for feet in (50, 60, 85, 100)]
+    assert max(ends) == max(inside) and min(ends) == min(inside)
 
 
 def test_a_route_that_may_not_be_is_on_the_safe_side_of_one_that_may():
