@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
+from calc.link_fields import ASSUMED_FIELD, EDITION_FIELD, SAID_FIELD
 from calc.unknown.states import WORD, Open, is_left_out, read_open
 from calc.words import Sentence, say
 from calc.working import Working
@@ -25,7 +26,6 @@ if TYPE_CHECKING:
     from calc.unknown.edition import EditionCheck
     from calc.unknown.outcomes import Depends
 
-LONGEST_SAID = 2000
 MOST_UNKNOWN = 5
 
 
@@ -275,32 +275,3 @@ def unverified(working: Working) -> list[Sentence]:
             sections="; ".join(dict.fromkeys(sections)),
         )
     ]
-
-
-def _said(text: str) -> str:
-    if not all(letter.isascii() and (letter.isalnum() or letter in "/.,_-") for letter in text):
-        raise ValueError(text)
-    return text
-
-
-EDITION_FIELD = Field(
-    label=say("Edition"),
-    hint=say("The edition of the code that is enforced where the work is."),
-    enter=say("Enter one of {editions}.", editions=", ".join(EDITIONS)),
-    read=str,
-    choices=tuple(Choice(edition, say("{edition}", edition=edition)) for edition in EDITIONS),
-)
-ASSUMED_FIELD = Field(
-    label=say("Inputs that were left out"),
-    hint=say("Links carry their names, so that the answer can say what it assumes."),
-    enter=say("Leave it as the link had it, for example sets,metal, or take it away."),
-    read=_said,
-    longest=LONGEST_SAID,
-)
-SAID_FIELD = Field(
-    label=say("Answer the link was made with"),
-    hint=say("Links carry it, so that a changed answer is seen."),
-    enter=say("Leave it as the link had it, for example 2/0-copper, or take it away."),
-    read=_said,
-    longest=LONGEST_SAID,
-)

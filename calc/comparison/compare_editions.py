@@ -139,7 +139,8 @@ def _answered(case: str, edition: str) -> Result:
         first = result.fix[0]
         raise Mend("case", say("The link does not compute. {label}: {words}", label=first.label, words=first.words))
     if result.depends:
-        raise Mend("case", say("The link leaves something open: {label}. Settle it first.", label=result.depends.ask.label))
+        label = result.depends.ask.label
+        raise Mend("case", say("The link leaves something open: {label}. Settle it first.", label=label))
     return result
 
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from calc.declare import Calculator, Result
 from calc.unknown.completions import NOT_A_STATE, counts
 from calc.unknown.conditions import lower
-from calc.unknown.outcomes import mark_of, outcome_words
+from calc.unknown.outcome_words import mark_of, outcome_words
 from calc.unknown.safe_side import on_the_safe_side, safe_side
 from calc.unknown.states import WORD, Kind, Open
 from calc.words import Sentence, say
@@ -125,7 +125,7 @@ def _others(calculator: Calculator, name: str, value: object) -> Iterator[object
 
 
 def _weight(result: Result, outcome: Result) -> tuple:
-    """Return how much another outcome matters: one that asks for more, another metal, not covered, less, other words."""
+    """Return how much another outcome matters: more asked, another metal, not covered, less asked, other words."""
     if outcome.answer is None:
         return (_NOT_COVERED if outcome.not_covered else _LESS, 0.0)
     rank = safe_side(result.calculator.slug).rank

@@ -16,24 +16,16 @@ from calc.declare import Calculator, Mend, Result
 from calc.field import Field
 from calc.unknown.numbers import between
 from calc.unknown.safe_side import safe_side
-from calc.unknown.states import UNKNOWN, Kind, Open, Range, place
+from calc.unknown.states import Kind, Open, Range, place
+from calc.unknown.stretches import Stretch, turning_points
 from calc.words import say
 
 MOST_CASES = 4096
 MOST_CASES_OF_HEAVY = 64
 MOST_WHOLE = 128
-MOST_STEPS = 40
 NOT_A_STATE = ("not-given", "not-sure")  # choices that say that nothing was entered
 
 Case = Mapping[str, object]
-
-
-@dataclass(frozen=True, order=True)
-class Stretch:
-    """The values of a number from `low` to `high`, all with one outcome; one value where they are the same."""
-
-    low: float
-    high: float
 
 
 @dataclass(frozen=True)
@@ -173,7 +165,7 @@ def _stepped(calculator, inputs, listed, name: str, run, key) -> list[Completion
     worst_last = name in safe_side(calculator.slug).rising
     found = []
     for settled in _settled(calculator, inputs, listed):
-        turns = _turns(grid, lambda value, beside=settled: run({**beside, name: value}), key)
+        turns = turning_points(grid, lambda value, beside=settled: run({**beside, name: value}), key)
         if turns is None:
             return None
         found.append((settled, turns))
@@ -194,30 +186,12 @@ def _stepped(calculator, inputs, listed, name: str, run, key) -> list[Completion
     return cases
 
 
-def _turns(grid: Sequence[float], run, key) -> list[int] | None:
-    """Return where on a grid each outcome begins, found by halving; None for more than MOST_STEPS of them."""
-    turns, first, last = [], 0, len(grid) - 1
-    last_key = key(run(grid[last]))
-    while first <= last:
-        if len(turns) == MOST_STEPS:
-            return None
-        turns.append(first)
-        here = key(run(grid[first]))
-        same, other = (last, last) if here == last_key else (first, last)
-        while other - same > 1:
-            middle = (same + other) // 2
-            same, other = (middle, other) if key(run(grid[middle])) == here else (same, middle)
-        first = same + 1
-    return turns
-
-
 def _possible(cases, domains, opened: Sequence[str], only_ends: tuple[str, ...] = ()) -> Completions:
     """Return the completions without those that the calculator refuses for the very value that is open."""
     possible = [case for case in cases if not any(fix.field in opened for fix in case.result.fix)]
     if not possible:
         raise Mend(cases[0].result.fix[0].field, cases[0].result.fix[0].words)
-    domains = {name: values or tuple(sorted({case.settled[name] for case in possible})) for name, values in domains.items()}
+    domains = {
+        name: values or tuple(sorted({case.settled[name] for case in possible})) for name, values in domains.items()
+    }
     return Completions(tuple(possible), domains, only_ends, len(cases) - len(possible))
-
-
-__all__ = ["UNKNOWN", "Completion", "Completions", "Stretch", "completions", "counts"]

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations
 
 from calc.field import Field
-from calc.unknown.completions import Stretch
+from calc.unknown.stretches import Stretch
 from calc.words import Sentence, say
 
 MOST_TERMS = 2
@@ -29,8 +29,13 @@ def shortest_condition(inside: Sequence[Mapping], outside: Sequence[Mapping]) ->
             if (terms := _terms(chosen, inside, outside)) is not None
         ]
         if found:
-            return min(found, key=lambda terms: (len(terms), sum(len(each) for term in terms for each in term.values())))
+            return min(found, key=_length)
     raise ValueError("two cases with the same inputs have two outcomes")
+
+
+def _length(terms: Sequence[Term]) -> tuple[int, int]:
+    """Return how long a condition is: its terms, then the values in them."""
+    return len(terms), sum(len(values) for term in terms for values in term.values())
 
 
 def holds(condition: Sequence[Term], settled: Mapping) -> bool:

@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from calc.declare import Result
 from calc.editions import EDITIONS
 from calc.rulebook import rule
-from calc.unknown.outcomes import mark_of, outcome_words, resolved, templates
+from calc.unknown.outcome_words import mark_of, outcome_words, templates
+from calc.unknown.outcomes import resolved
 from calc.unknown.safe_side import safe_side
 from calc.unknown.states import Open
 from calc.words import Sentence, say

@@ -13,10 +13,12 @@ _STEPS = 1000
 
 
 def between(low: float, high: float, *, integers: bool = False) -> Sequence[float]:
-    """Return the values from `low` to `high`, both among them, at three figures, from zero on ever closer; whole numbers only with `integers`.
+    """Return the values from `low` to `high`, both among them, at three figures; whole numbers only with `integers`.
 
-    >>> between(98, 102), between(0.99, 1.02)
-    ((98, 98.1, 98.2, 98.3, 98.4, 98.5, 98.6, 98.7, 98.8, 98.9, 99, 99.1, 99.2, 99.3, 99.4, 99.5, 99.6, 99.7, 99.8, 99.9, 100, 101, 102), (0.99, 0.991, 0.992, 0.993, 0.994, 0.995, 0.996, 0.997, 0.998, 0.999, 1, 1.01, 1.02))
+    From zero on they stand ever closer.
+
+    >>> between(98.9, 101), between(0.998, 1.01)
+    ((98.9, 99, 99.1, 99.2, 99.3, 99.4, 99.5, 99.6, 99.7, 99.8, 99.9, 100, 101), (0.998, 0.999, 1, 1.01))
     """
     if low == high:
         return (low,)

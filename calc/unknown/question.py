@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
-from statistics import mean
 
 from calc.field import Field
 from calc.words import Sentence, say
@@ -14,8 +13,9 @@ ON_A_LABEL, WITH_A_TAPE, PANEL_OPEN, ASK_OTHERS, UNDECLARED = range(5)
 _EFFORT = {
     ON_A_LABEL: ("device", "device_kind", "kva", "percent_z", "fuse_class", "interrupting_rating", "generator_device",
                  "breaker", "listed", "form", "appliances", "area", "animals", "kind", "water", "equipment"),
-    WITH_A_TAPE: ("length", "cover", "concrete", "distance", "trade_size", "raceway", "joined", "routing", "run", "where",
-                  "electrode", "piping", "location", "place", "enclosures", "disconnect_raceways", "frame", "exposed"),
+    WITH_A_TAPE: ("length", "cover", "concrete", "distance", "trade_size", "raceway", "joined", "routing", "run",
+                  "where", "electrode", "piping", "location", "place", "enclosures", "disconnect_raceways", "frame",
+                  "exposed"),
     PANEL_OPEN: ("conductor", "sets", "conductor_metal", "metal", "raceways", "installed_conductor", "circuits",
                  "wiring", "return_conductor", "fitting", "knockout", "bonded", "neutral", "generator_neutral"),
     ASK_OTHERS: ("system", "system_grounding", "available", "minimum_conductor", "increase_reason", "soil",
@@ -51,12 +51,12 @@ def left_after(name: str, cases: Sequence[tuple[Mapping[str, object], Hashable]]
     cases: settled inputs and the mark of the outcome.
 
     >>> left_after("metal", [({"metal": "copper"}, "4"), ({"metal": "aluminum"}, "2")])
-    1
+    1.0
     """
     outcomes: dict[object, set] = {}
     for settled, mark in cases:
         outcomes.setdefault(settled[name], set()).add(mark)
-    return mean(len(marks) for marks in outcomes.values())
+    return sum(map(len, outcomes.values())) / len(outcomes)
 
 
 def the_question(fields: Mapping[str, Field], cases: Sequence[tuple[Mapping[str, object], Hashable]]) -> Question:

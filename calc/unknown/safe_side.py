@@ -21,11 +21,11 @@ Rank = tuple[tuple[str, float], ...]
 class SafeSide:
     """How a calculator's answers are ordered.
 
-    `rising`: inputs that, growing, never let an answer ask for less; `falling`: that never let it ask for more. A case
-    not covered or a field to mend stands at the demanding end. `figures`: the answer is a number that moves with every
-    step of its inputs, so that only the ends of a range are worked out. `by_code`: the words repeat what was entered, so
-    that the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds. `purposes`: which end is
-    safe depends on what the answer is for, so that none is called safe.
+    `rising`: inputs that, growing, never let an answer ask for less; `falling`: that never let it ask for more. A
+    case not covered or a field to mend stands at an end. `figures`: the answer is a number that moves with every step
+    of its inputs, so that only the ends of a range are worked out. `by_code`: the words repeat what was entered, so
+    that the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds. `purposes`: which
+    end is safe depends on what the answer is for, so that none is called safe.
     """
 
     rank: Callable[[Answer], Rank] | None = None
@@ -106,12 +106,22 @@ _DECLARED = {
     "grounding-electrode-conductor": _WIRE,
     "water-pipe-bonding": SafeSide(_size, rising=("device",)),
     "structural-metal-bonding": SafeSide(_size, by_code=True),
-    "raceway-as-grounding-path": SafeSide(_verdict("may", "may-not"), rising=("device", "length"), by_code=True),
-    "buried-metal-elbow": SafeSide(_verdict("no-bond", "bond"), rising=("device",), falling=("cover", "concrete"), by_code=True),
-    "knockouts-over-250-volts": SafeSide(_verdict("ordinary", "enough", "jumper-if-path", "jumper"), rising=("voltage_to_ground",), by_code=True),
-    "available-fault-current": SafeSide(_amount("available_ampere"), falling=("length",), figures=True, purposes=True),
+    "raceway-as-grounding-path": SafeSide(
+        _verdict("may", "may-not"), rising=("device", "length"), by_code=True
+    ),
+    "buried-metal-elbow": SafeSide(
+        _verdict("no-bond", "bond"), rising=("device",), falling=("cover", "concrete"), by_code=True
+    ),
+    "knockouts-over-250-volts": SafeSide(
+        _verdict("ordinary", "enough", "jumper-if-path", "jumper"), rising=("voltage_to_ground",), by_code=True
+    ),
+    "available-fault-current": SafeSide(
+        _amount("available_ampere"), falling=("length",), figures=True, purposes=True
+    ),
     "longest-return-path": SafeSide(_amount("shortest_ft", -1), rising=("device",), figures=True),
-    "electrode-resistance": SafeSide(_amount("ohm_likely"), rising=("resistivity",), falling=("length",), figures=True),
+    "electrode-resistance": SafeSide(
+        _amount("ohm_likely"), rising=("resistivity",), falling=("length",), figures=True
+    ),
     "shock-limits": SafeSide(_amount("milliampere_most"), rising=("voltage",), figures=True),
     "device-clearing": SafeSide(_verdict(*_OPENS), falling=("fault_current",), by_code=True),
     "ground-fault-loop": SafeSide(_loop, rising=("length",), figures=True, heavy=True),

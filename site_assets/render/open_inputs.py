@@ -15,18 +15,16 @@ def depends_html(result: Result, below: str) -> str:
     below: the HTML of what every answer has under it.
     """
     depends = result.depends
-    kind = "size words" if depends.safe else "size words none"
-    safe = (
-        f'<p class="safe-name">{text(say("On the safe side in every case:"))}</p>' if depends.safe else ""
-    ) + f'<p class="answer-size"><span class="{kind}">{text(depends.safe_words)}</span></p>'
-    rows = "".join(_alternative(each) for each in depends.alternatives)
+    name = say("{name}: it depends", name=result.calculator.name)
+    over = f'<p class="safe-name">{text(say("On the safe side in every case:"))}</p>' if depends.safe else ""
     more = f'<p>{text(say("{count} more answers are possible.", count=depends.more))}</p>' if depends.more else ""
-    edition = text(say("{edition} edition", edition=result.edition))
     return (
         '<section class="answer depends" data-outcome="depends" tabindex="-1">'
-        f'<h2 class="answer-name">{text(say("{name}: it depends", name=result.calculator.name))}</h2>{safe}'
-        f'<p class="answer-basis">{edition}</p>{edition_html(result)}{_question(result)}'
-        f'<p>{text(say("What decides, and the answer then:"))}</p><ul class="alternatives">{rows}</ul>{more}{below}</section>'
+        f'<h2 class="answer-name">{text(name)}</h2>{over}'
+        f'<p class="answer-size"><span class="size words">{text(depends.safe_words)}</span></p>'
+        f'<p class="answer-basis">{text(say("{edition} edition", edition=result.edition))}</p>{edition_html(result)}'
+        f'{_question(result)}<p class="what-decides">{text(say("What decides, and the answer then:"))}</p>'
+        f'<ul class="alternatives">{"".join(map(_alternative, depends.alternatives))}</ul>{more}{below}</section>'
     )
 
 

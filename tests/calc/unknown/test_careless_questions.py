@@ -88,14 +88,19 @@ def test_the_alternatives_say_which_metal_leads_to_which_size():
     ]
 
 
+def turns(depends):
+    """The values of the one open input in the condition of each alternative, as they are read out."""
+    return [str(each.when).partition(": ")[2] for each in depends.alternatives]
+
+
 def test_a_turning_point_of_a_range_is_where_the_code_puts_it():
     """Table 250.122: 60 A is the last of 10 AWG, 100 A of 8 AWG. 250.118(A)(5)(b): 20 A."""
     wire = CALCULATORS["equipment-grounding-conductor"](edition="2023", device="50..200A").depends
-    assert [str(each.when).partition(": ")[2] for each in wire.alternatives] == ["101 A or more", "61 A to 100 A", "up to 60 A"]
+    assert turns(wire) == ["101 A or more", "61 A to 100 A", "up to 60 A"]
     flexible = CALCULATORS["raceway-as-grounding-path"](
         edition="2023", raceway="flexible-metal-conduit", device="15..30", trade_size="1/2", length="4ft"
     ).depends
-    assert [str(each.when).partition(": ")[2] for each in flexible.alternatives] == ["21 A or more", "up to 20 A"]
+    assert turns(flexible) == ["21 A or more", "up to 20 A"]
 
 
 def test_a_short_stretch_near_zero_is_not_stepped_over():
@@ -104,11 +109,12 @@ def test_a_short_stretch_near_zero_is_not_stepped_over():
         edition="2023", raceway="flexible-metal-conduit", device="20", trade_size="1/2", length="unknown"
     )
     assert result.outcome == "depends" and result.depends.safe.said == "may-not"
-    assert [str(each.when).partition(": ")[2] for each in result.depends.alternatives] == ["6.01 ft or more", "up to 6 ft"]
+    assert turns(result.depends) == ["6.01 ft or more", "up to 6 ft"]
 
 
 def test_what_the_calculator_answers_without_is_left_out_when_it_is_unknown():
     """The equipment grounding conductor's own answer for a hot conductor nobody knows: by the device, with a note."""
     asked = CALCULATORS["equipment-grounding-conductor"]
-    unknown, without = asked(edition="2023", device="40", installed_conductor="unknown"), asked(edition="2023", device="40")
+    unknown = asked(edition="2023", device="40", installed_conductor="unknown")
+    without = asked(edition="2023", device="40")
     assert (unknown.said, unknown.inputs) == (without.said, without.inputs)

@@ -8,24 +8,27 @@ import pytest
 
 from calc import CALCULATORS
 from calc.answer import Answer
-from calc.unknown.completions import NOT_A_STATE, Stretch, completions
+from calc.unknown.completions import NOT_A_STATE, completions
 from calc.unknown.conditions import holds, shortest_condition
 from calc.unknown.numbers import between
-from calc.unknown.outcomes import mark_of
+from calc.unknown.outcome_words import mark_of
 from calc.unknown.safe_side import on_the_safe_side, safe_side
 from calc.unknown.states import Open, Range
+from calc.unknown.stretches import Stretch
 from tests.cases.read import FOLDER, cases
 
 # Inputs with finite domains left open, so that everything can be gone through twice.
 FINITE = [
-    ("main-bonding-jumper", {"conductor": "500kcmil", "sets": "1..3", "conductor_metal": "unknown", "form": "unknown"}),
+    ("main-bonding-jumper",
+     {"conductor": "500kcmil", "sets": "1..3", "conductor_metal": "unknown", "form": "unknown"}),
     ("main-bonding-jumper", {"conductor": "3/0..500kcmil", "metal": "unknown", "enclosures": "unknown"}),
     ("grounding-electrode-conductor", {"conductor": "3/0", "electrode": "unknown", "ring": "2", "sets": "1..3"}),
     ("structural-metal-bonding", {"conductor": "3/0", "frame": "unknown", "exposed": "unknown", "bonded": "unknown"}),
     ("supply-side-bonding-jumper", {"conductor": "250kcmil", "place": "unknown", "conductor_metal": "unknown"}),
     ("knockouts-over-250-volts", {"system": "unknown", "knockout": "unknown", "enclosure": "unknown",
                                   "raceway": "rigid-metal-conduit", "fitting": "two-locknuts"}),
-    ("raceway-as-grounding-path", {"raceway": "unknown", "device": "20", "fittings": "unknown", "qualified": "unknown"}),
+    ("raceway-as-grounding-path",
+     {"raceway": "unknown", "device": "20", "fittings": "unknown", "qualified": "unknown"}),
     ("conductor-name", {"where": "unknown", "from_part": "unknown", "to_part": "enclosure"}),
 ]  # fmt: skip
 # A range whose inside is sampled: the declared direction must hold for the answers found there.
@@ -38,14 +41,18 @@ RANGES = [
     ("supply-side-bonding-jumper", "length", "0.5..20", {"conductor": "3/0", "run": "outside"}),
     ("water-pipe-bonding", "device", "15..4000", {"piping": "other-metal"}),
     ("water-pipe-bonding", "device", "15..4000", {"piping": "water-isolated-unit"}),
-    ("raceway-as-grounding-path", "device", "10..100", {"raceway": "flexible-metal-conduit", "trade_size": "1/2", "length": "4"}),
-    ("raceway-as-grounding-path", "device", "10..100", {"raceway": "liquidtight-flexible-metal-conduit", "trade_size": "1", "length": "4"}),
-    ("raceway-as-grounding-path", "length", "1..20", {"raceway": "flexible-metal-conduit", "trade_size": "1/2", "device": "20"}),
+    ("raceway-as-grounding-path", "device", "10..100",
+     {"raceway": "flexible-metal-conduit", "trade_size": "1/2", "length": "4"}),
+    ("raceway-as-grounding-path", "device", "10..100",
+     {"raceway": "liquidtight-flexible-metal-conduit", "trade_size": "1", "length": "4"}),
+    ("raceway-as-grounding-path", "length", "1..20",
+     {"raceway": "flexible-metal-conduit", "trade_size": "1/2", "device": "20"}),
     ("buried-metal-elbow", "cover", "0..40", {"conductor": "3/0"}),
     ("buried-metal-elbow", "cover", "0..40", {"circuit": "feeder-or-branch", "device": "100"}),
     ("buried-metal-elbow", "concrete", "0..10", {"conductor": "3/0", "cover": "12"}),
     ("buried-metal-elbow", "device", "15..1000", {"circuit": "feeder-or-branch", "cover": "6"}),
-    ("knockouts-over-250-volts", "voltage_to_ground", "50..1200", {"raceway": "rigid-metal-conduit", "fitting": "two-locknuts"}),
+    ("knockouts-over-250-volts", "voltage_to_ground", "50..1200",
+     {"raceway": "rigid-metal-conduit", "fitting": "two-locknuts"}),
     ("device-clearing", "fault_current", "1..4000", {"device": "20"}),
     ("device-clearing", "fault_current", "1..4000", {"device": "100", "device_kind": "fuse-time-delay"}),
     ("device-clearing", "fault_current", "1..4000", {"device": "32", "device_kind": "iec-c"}),
@@ -53,8 +60,10 @@ RANGES = [
     ("jumper-withstand", "clearing_time", "0.1..4", {"fault_current": "3000", "x_over_r": "5"}),
     ("jumper-withstand", "clearing_time", "0.1..4", {"fault_current": "3000", "size": "6", "x_over_r": "5"}),
     ("deck-voltage", "rise", "1..50", {}),
-    ("ground-fault-loop", "length", "20..900", {"voltage_to_ground": "120", "device": "20", "conductor": "12", "return_conductor": "12"}),
-    ("longest-return-path", "device", "15..60", {"voltage_to_ground": "120", "conductor": "10", "return_conductor": "10"}),
+    ("ground-fault-loop", "length", "20..900",
+     {"voltage_to_ground": "120", "device": "20", "conductor": "12", "return_conductor": "12"}),
+    ("longest-return-path", "device", "15..60",
+     {"voltage_to_ground": "120", "conductor": "10", "return_conductor": "10"}),
     ("electrode-resistance", "resistivity", "10..900", {"soil": "resistivity", "length": "8", "diameter": "5/8 in"}),
     ("electrode-resistance", "length", "4..40", {"soil": "clay", "diameter": "5/8 in"}),
     ("shock-limits", "voltage", "5..600", {}),
@@ -147,8 +156,10 @@ def test_a_range_encloses_what_lies_in_it(slug, field, written, beside):
     result = calculator(edition="2023", **beside, **{field: written})
     low, high = map(float, written.split(".."))
     chance = random.Random(f"{slug} {field}")
-    values = sorted(round(low + (high - low) * chance.random() ** 2, 1) for _ in range(8 if safe_side(slug).heavy else 40))
-    values = sorted({int(value) if calculator.fields[field].unit == "A" and value >= 1 else value for value in values})
+    count = 8 if safe_side(slug).heavy else 40
+    values = {round(low + (high - low) * chance.random() ** 2, 1) for _ in range(count)}
+    whole = calculator.fields[field].unit == "A"
+    values = sorted({int(value) if whole and value >= 1 else value for value in values})
     settled = [calculator(edition="2023", **beside, **{field: str(value)}) for value in values]
     settled = [each for each in settled if not any(fix.field == field for fix in each.fix)]
     assert not outside_of_order(slug, settled, field in safe_side(slug).rising)
@@ -169,7 +180,8 @@ def test_where_the_purpose_decides_which_end_is_safe_none_is_called_safe():
     depends = current(**transformer, length="50..100 ft").depends
     assert depends.safe is None and depends.only_ends == ("length",)
     ends = [each.result.answer.values["available_ampere"] for each in depends.alternatives]
-    inside = [current(**transformer, length=f"{feet} ft").answer.values["available_ampere"] for feet in (50, 60, 85, 100)]
+    settled = [current(**transformer, length=f"{feet} ft") for feet in (50, 60, 85, 100)]
+    inside = [each.answer.values["available_ampere"] for each in settled]
     assert max(ends) == max(inside) and min(ends) == min(inside)
 
 
@@ -178,7 +190,8 @@ def test_a_route_that_may_not_be_is_on_the_safe_side_of_one_that_may():
     jumper = CALCULATORS["equipment-bonding-jumper"]
     depends = jumper(edition="2023", device="100", routing="outside", length="2..20").depends
     assert str(depends.safe.headline) == "Not outside like this"
-    assert [str(each.when).partition(": ")[2] for each in depends.alternatives] == ["6.01 ft or more", "up to 6 ft"]
+    turns = [str(each.when).partition(": ")[2] for each in depends.alternatives]
+    assert turns == ["6.01 ft or more", "up to 6 ft"]
     assert jumper(edition="2023", device="100", routing="outside", length="2..6").said == "8-copper"
 
 
