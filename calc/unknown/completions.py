@@ -16,7 +16,7 @@ from calc.declare import Calculator, Mend, Result
 from calc.field import Field
 from calc.unknown.numbers import between
 from calc.unknown.safe_side import safe_side
-from calc.unknown.states import Kind, Open, Range, place
+from calc.unknown.states import Open, Range, kind_of, place
 from calc.unknown.stretches import Stretch, turning_points
 from calc.words import say
 
@@ -82,7 +82,7 @@ def completions(
 
 def _listed(field: Field, value: Open) -> tuple[object, ...]:
     """Return the values of an input that can be gone through; none for a number that must be bounded."""
-    kind = Kind.of(field).name
+    kind = kind_of(field)
     if kind == "choice":
         return tuple(choice.value for choice in field.choices if choice.value not in NOT_A_STATE)
     if kind == "size":
@@ -102,7 +102,7 @@ def _refuse_unbounded(calculator: Calculator, name: str) -> None:
     """Raise Mend for an open input that can be neither gone through nor bounded."""
     declared = safe_side(calculator.slug)
     bounded = name in declared.rising or name in declared.falling
-    if not bounded or Kind.of(calculator.fields[name]).name not in ("amount", "whole"):
+    if not bounded or kind_of(calculator.fields[name]) not in ("amount", "whole"):
         enter = calculator.fields[name].enter
         raise Mend(name, say("This calculator cannot work with an unknown or a range here yet. {enter}", enter=enter))
 

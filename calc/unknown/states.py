@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from calc.conductors.area import listed_sizes
 from calc.conductors.size import read_size
@@ -51,24 +50,17 @@ class Range(Open):
         return say("{range}", range=self.replace(BETWEEN, " to "))
 
 
-@dataclass(frozen=True)
-class Kind:
-    """What a field is for the engine: a choice, a size, a whole number, an amount, or none of these."""
-
-    name: str
-
-    @classmethod
-    def of(cls, field: Field) -> Kind:
-        """Return the kind of a field."""
-        if field.several:
-            return cls("several")
-        if field.choices:
-            return cls("choice")
-        if field.read is read_size:
-            return cls("size")
-        if field.whole_numbers:
-            return cls("whole")
-        return cls("amount" if field.minimum is not None and field.maximum is not None else "text")
+def kind_of(field: Field) -> str:
+    """Return what a field is for the engine: a "choice", "several", a "size", a "whole" number, "amount" or "text"."""
+    if field.several:
+        return "several"
+    if field.choices:
+        return "choice"
+    if field.read is read_size:
+        return "size"
+    if field.whole_numbers:
+        return "whole"
+    return "amount" if field.minimum is not None and field.maximum is not None else "text"
 
 
 def takes_unknown(field: Field) -> bool:
@@ -90,7 +82,7 @@ def read_open(field: Field, text: str) -> Open | None:
     """
     if text.strip().lower() == WORD and takes_unknown(field):
         return UNKNOWN
-    if BETWEEN not in text or Kind.of(field).name not in ("size", "whole", "amount"):
+    if BETWEEN not in text or kind_of(field) not in ("size", "whole", "amount"):
         return None
     if len(text) > _RANGE_LENGTH:
         raise ValueError(text)
@@ -114,7 +106,7 @@ def _low_end(field: Field, below: str, above: str) -> object:
 
 def is_left_out(name: str, field: Field, value: object) -> bool:
     """Tell whether an unknown input is one that the calculator answers without, as when nobody enters it."""
-    return value is UNKNOWN and (name in _ANSWERED_WITHOUT or Kind.of(field).name in ("several", "text"))
+    return value is UNKNOWN and (name in _ANSWERED_WITHOUT or kind_of(field) in ("several", "text"))
 
 
 def place(value: object) -> float:
