@@ -22,10 +22,10 @@ def read(query: str) -> list[tuple[str, str]]:
 
 
 def write(result: Result) -> str:
-    """Give the link that restores a result: always the edition, every input, what was answered, what was left out."""
+    """Give the link that restores a result: always the edition, every input, what was left out, what was answered."""
     left_out = [*([] if result.edition_chosen else ["edition"]), *result.left_out]
     assumed = [("assumed", ",".join(left_out))] if left_out else []
-    pairs = [("edition", result.edition), *_given(result), ("said", result.said), *assumed]
+    pairs = [("edition", result.edition), *_given(result), *assumed, ("said", result.said)]
     return f"calculators/{result.calculator.slug}.html?{_query(pairs)}"
 
 

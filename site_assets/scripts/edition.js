@@ -11,9 +11,11 @@
 
   const known = (edition) => (editions.includes(edition) ? edition : null);
 
+  const assumedIn = (query) => (query.get("assumed") ?? "").split(",").filter(Boolean);
+
   const fromLink = () => {
     const query = new URLSearchParams(location.search);
-    if ((query.get("assumed") ?? "").split(",").includes(KEY)) return null; // nobody chose it when the link was made
+    if (assumedIn(query).includes(KEY)) return null; // nobody chose it when the link was made
     const given = query.getAll(KEY);
     return given.length === 1 ? known(given[0]) : null;
   };
@@ -64,8 +66,9 @@
     const url = new URL(location.href);
     if (!url.searchParams.has(KEY)) return;
     url.searchParams.set(KEY, edition);
-    const assumed = (url.searchParams.get("assumed") ?? "").split(",").filter((name) => name !== KEY);
-    if (url.searchParams.has("assumed")) url.searchParams.set("assumed", assumed.join(","));
+    const assumed = assumedIn(url.searchParams).filter((name) => name !== KEY);
+    if (assumed.length) url.searchParams.set("assumed", assumed.join(","));
+    else url.searchParams.delete("assumed");
     history.replaceState(history.state, "", url);
   };
 
