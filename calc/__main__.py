@@ -1,10 +1,10 @@
 """The command line: `python -m calc SLUG name=value ...` prints JSON.
 
-Exit code 0 for an answer or a case not covered, 2 when a field needs mending, 1 when the answer could not be
-written, 130 when it was stopped. Without a slug it lists every calculator with its fields. `python -m calc SLUG
---table FILE` answers every row of a table and prints a table; `-` stands for standard input; `--out FILE` puts the
-answers into a file, which appears only when it is whole. `python -m calc SLUG --schema` prints the JSON Schema of what
-goes in and what comes out.
+Exit code 0 for an answer, also one that depends, or a case not covered, 2 when a field needs mending, 1 when the
+answer could not be written, 130 when it was stopped. Without a slug it lists every calculator with its fields.
+`python -m calc SLUG --table FILE` answers every row of a table and prints a table; `-` stands for standard input;
+`--out FILE` puts the answers into a file, which appears only when it is whole. `python -m calc SLUG --schema` prints
+the JSON Schema of what goes in and what comes out.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from calc.declare import Calculator, Fix, echo
 from calc.destination import Unwritable, destination
 from calc.editions import EDITIONS
 from calc.json_schema import calculator_schema
-from calc.plain import SCHEMA, plain_calculator, plain_fix, plain_result
+from calc.plain import SCHEMA, plain_calculator, plain_fix, plain_left_out, plain_result
 from calc.plain_output import plain_outputs
 from calc.table import TableFault, answer_table, counted
 from calc.words import Sentence, say
@@ -58,7 +58,7 @@ def main(arguments: list[str]) -> int:
     if file is not None:
         return table(CALCULATORS[slug], file, out, pairs)
     result = CALCULATORS[slug].run(pairs)
-    return show(plain_result(result), 2 if result.outcome == "fix" else 0)
+    return show(plain_result(result) | plain_left_out(result), 2 if result.outcome == "fix" else 0)
 
 
 def described(calculator: Calculator) -> dict:

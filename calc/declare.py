@@ -11,16 +11,23 @@ import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
+from calc.link_fields import ASSUMED_FIELD, EDITION_FIELD, SAID_FIELD
 from calc.output import Output
 from calc.relevance import RELEVANT_WHEN
+from calc.unknown.states import WORD, Open, is_left_out, read_open
 from calc.words import Sentence, say
 from calc.working import Working
 
-LONGEST_SAID = 2000
+if TYPE_CHECKING:
+    from calc.unknown.assumed import Assumption
+    from calc.unknown.edition import EditionCheck
+    from calc.unknown.outcomes import Depends
+
 MOST_UNKNOWN = 5
 
 
@@ -61,25 +68,53 @@ def needed(value: object, field: str):
 
 @dataclass(frozen=True)
 class Result:
-    """One run of a calculator. `outcome` is answer, fix or not_covered."""
+    """One run of a calculator. `outcome` is answer, fix, not_covered or, where an open input decides, depends.
+
+    `inputs` holds an open input as `calc.unknown.states.Open`. `left_out`: the inputs that stand at their default
+    because nobody gave them; of an edition that was not chosen `edition_chosen` tells.
+    """
 
     calculator: Calculator
     edition: str
-    edition_chosen: bool
     inputs: Mapping[str, object]
     outcome: str
     working: Working
+    edition_chosen: bool = True
     answer: Answer | None = None
     fix: tuple[Fix, ...] = ()
     not_covered: NotCovered | None = None
+    depends: Depends | None = None
     said_before: str = ""
+    left_out: tuple[str, ...] = ()
 
     @property
     def said(self) -> str:
         """The answer as a link carries it; "fix" where there is none until a field is mended."""
+        if self.depends:
+            return self.depends.said
         if self.outcome == "fix":
             return "fix"
         return self.answer.said if self.answer else "not-covered"
+
+    @cached_property
+    def assumed(self) -> tuple[Assumption, ...]:
+        """The inputs left out, and whether the answer would be another one without their default."""
+        from calc.unknown.assumed import assumptions  # most runs are parts of others, and nobody asks
+
+        return assumptions(self)
+
+    @cached_property
+    def edition_check(self) -> EditionCheck | None:
+        """What the other editions answer, where none was chosen; None where one was, or a field is to be mended."""
+        from calc.unknown.edition import edition_check
+
+        return edition_check(self)
+
+    @property
+    def warnings(self) -> list[Sentence]:
+        """What the reader must know: first that the editions differ, where none was chosen."""
+        check = self.edition_check
+        return [*([check.words] if check and not check.same else []), *self.working.warnings]
 
     @property
     def entered(self) -> str:
@@ -123,26 +158,25 @@ class Calculator:
     def run(self, pairs: Iterable[tuple[str, str]]) -> Result:
         """Run on written inputs, as a link or the command line gives them."""
         result = self.work(pairs)
-        if not result.edition_chosen:
-            result.working.warnings.insert(
-                0,
-                say(
-                    "Edition not chosen: {edition} shown. Choose the edition enforced where the work is.",
-                    edition=result.edition,
-                ),
-            )
         result.working.warnings.extend(unverified(result.working))
         return result
 
     def work(self, pairs: Iterable[tuple[str, str]]) -> Result:
-        """Run as `run` does, for another calculator: without its warnings of the edition."""
-        edition, chosen, said, inputs, fix = self._read(list(pairs))
-        working = Working(edition)
-        result = dict(
-            calculator=self, edition=edition, edition_chosen=chosen, inputs=inputs, working=working, said_before=said
-        )
+        """Run as `run` does, for another calculator: without its warning of sections not verified."""
+        entered, fix = self._read(list(pairs))
+        edition, inputs = entered["edition"], entered["inputs"]
         if fix:
-            return Result(outcome="fix", fix=tuple(fix), **result)
+            return Result(self, outcome="fix", fix=tuple(fix), working=Working(edition), **entered)
+        if any(isinstance(value, Open) for value in inputs.values()):
+            from calc.unknown.outcomes import resolved
+
+            return replace(resolved(self, edition, inputs), **entered)
+        return replace(self.settled(edition, inputs), **entered)
+
+    def settled(self, edition: str, inputs: Mapping[str, object]) -> Result:
+        """Return what the function gives for values that are read and settled, every field among them."""
+        working = Working(edition)
+        result = dict(calculator=self, edition=edition, inputs=inputs, working=working)
         try:
             answer = self.function(working=working, **inputs)
             return Result(outcome="answer", answer=replace(answer, values=steady(answer.values)), **result)
@@ -154,7 +188,7 @@ class Calculator:
             return Result(outcome="not_covered", not_covered=outside, **result)
 
     def _read(self, pairs: list[tuple[str, str]]):
-        readable = {"edition": EDITION_FIELD, "said": SAID_FIELD} | dict(self.fields)
+        readable = {"edition": EDITION_FIELD, "said": SAID_FIELD, "assumed": ASSUMED_FIELD} | dict(self.fields)
         values: dict[str, object] = {}
         fix: dict[str, Fix] = {}
         for name, text in pairs:
@@ -174,7 +208,7 @@ class Calculator:
                 values[name] = None  # a form sends its empty fields too
             else:
                 try:
-                    values[name] = read_field(readable[name], text)
+                    values[name] = self._value(name, readable[name], text)
                 except ValueError as fault:
                     fix[name] = Fix(name, readable[name].label, mend(readable[name], text, fault))
         for name, asked in self.fields.items():
@@ -186,8 +220,29 @@ class Calculator:
         fix = _few_unknown(fix, readable)
         order = list(readable)
         mended = sorted(fix.values(), key=lambda each: order.index(each.field) if each.field in order else len(order))
-        edition = values.pop("edition", SHOWN_UNTIL_CHOSEN)
-        return edition, any(name == "edition" for name, _ in pairs), values.pop("said", ""), values, mended
+        return self._entered(values, {self.name_now(name) for name, _ in pairs}), mended
+
+    def _value(self, name: str, asked: Field, text: str) -> object:
+        """Return the value or the open state that a text means. Raises: ValueError."""
+        state = read_open(asked, text)
+        if state is not None and name in self.defaults and is_left_out(name, asked, state):
+            return self.defaults[name]
+        return read_field(asked, text) if state is None else state
+
+    def _entered(self, values: dict[str, object], given: set[str]) -> dict[str, object]:
+        """Return what a result keeps of what was read: its edition, inputs, and which of them nobody gave."""
+        edition = values.pop("edition", WORD)
+        chosen = edition in EDITIONS
+        assumed = values.pop("assumed", "").split(",")
+        said_before = values.pop("said", "")
+        at_default = [name for name, value in self.defaults.items() if value is not None and values.get(name) == value]
+        return {
+            "edition": edition if chosen else SHOWN_UNTIL_CHOSEN,
+            "edition_chosen": chosen and not ("edition" in assumed and edition == SHOWN_UNTIL_CHOSEN),
+            "inputs": values,
+            "said_before": said_before,
+            "left_out": tuple(name for name in at_default if name not in given or name in assumed),
+        }
 
 
 def calculator(
@@ -249,25 +304,3 @@ def unverified(working: Working) -> list[Sentence]:
             sections="; ".join(dict.fromkeys(sections)),
         )
     ]
-
-
-def _said(text: str) -> str:
-    if not all(letter.isascii() and (letter.isalnum() or letter in "/.,_-") for letter in text):
-        raise ValueError(text)
-    return text
-
-
-EDITION_FIELD = Field(
-    label=say("Edition"),
-    hint=say("The edition of the code that is enforced where the work is."),
-    enter=say("Enter one of {editions}.", editions=", ".join(EDITIONS)),
-    read=str,
-    choices=tuple(Choice(edition, say("{edition}", edition=edition)) for edition in EDITIONS),
-)
-SAID_FIELD = Field(
-    label=say("Answer the link was made with"),
-    hint=say("Links carry it, so that a changed answer is seen."),
-    enter=say("Leave it as the link had it, for example 2/0-copper, or take it away."),
-    read=_said,
-    longest=LONGEST_SAID,
-)

@@ -86,6 +86,8 @@ class Field:
 
     def shown(self, value: object) -> object:
         """Give `value` as the form shows it: the words of a choice, a number with its unit."""
+        if words := getattr(value, "words", None):  # it is open: calc.unknown.states
+            return words
         if self.several:
             return self.show(value)
         return next((choice.label for choice in self.choices if choice.value == value), self.show(value))

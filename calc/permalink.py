@@ -12,6 +12,9 @@ from calc.declare import Result
 from calc.written import plain_number
 
 
+RESERVED = ("edition", "said", "assumed")
+
+
 def read(query: str) -> list[tuple[str, str]]:
     """Give the names and texts of a query ("edition=2023&conductor=3/0"), blank ones too, in order.
 
@@ -22,8 +25,10 @@ def read(query: str) -> list[tuple[str, str]]:
 
 
 def write(result: Result) -> str:
-    """Return the link that restores a result, "slug?name=value&...": edition, every input given, what was answered."""
-    pairs = [("edition", result.edition), *_given(result), ("said", result.said)]
+    """Return the link that restores a result, "slug?name=value&...": edition, inputs, what was left out, the answer."""
+    left_out = [*([] if result.edition_chosen else ["edition"]), *result.left_out]
+    assumed = [("assumed", ",".join(left_out))] if left_out else []
+    pairs = [("edition", result.edition), *_given(result), *assumed, ("said", result.said)]
     return case_of(result.calculator.slug, pairs)
 
 
@@ -45,7 +50,7 @@ def read_case(text: str) -> tuple[str, list[tuple[str, str]]]:
     """
     path, _, query = text.strip().partition("?")
     slug = path.rpartition("/")[2].partition(".")[0]
-    return slug, [(name, value) for name, value in read(query.partition("#")[0]) if name not in ("edition", "said")]
+    return slug, [(name, value) for name, value in read(query.partition("#")[0]) if name not in RESERVED]
 
 
 def edition_of(text: str) -> str | None:

@@ -3,31 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from typing import TYPE_CHECKING
 
 from calc import permalink
 from calc.address import page_address
-from calc.answer import Row
-from calc.declare import Calculator, Fix, NotCovered, Result
+from calc.answer import Answer, Row
+from calc.declare import Calculator, Fix, Result
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
+
+if TYPE_CHECKING:
+    from calc.unknown.assumed import Assumption
+    from calc.unknown.outcomes import Depends
 
 SCHEMA = 1
 
 
 def plain_result(result: Result) -> dict:
     """Give a result as dictionaries, lists, texts and numbers. Keys: see the README."""
-    working, outside = result.working, result.not_covered
-    link = page_address(permalink.write(result)) if result.outcome != "fix" else None
-    answer = None
-    if result.answer:
-        shown = {
-            "name": str(result.answer.name),
-            "headline": str(result.answer.in_one_line),
-            "said": result.answer.said,
-        }
-        answer = dict(result.answer.values) | shown
-        if result.answer.table:
-            answer["rows"] = [_plain_row(row) for row in result.answer.table.rows]
+    working = result.working
     return {
         "schema": SCHEMA,
         "calculator": result.calculator.slug,
@@ -36,9 +30,9 @@ def plain_result(result: Result) -> dict:
         "rules": changes()["version"],
         "inputs": dict(result.inputs),
         "outcome": result.outcome,
-        "answer": answer,
+        "answer": _plain_answer(result.answer),
         "fix": plain_fix(result.fix),
-        "not_covered": _plain_not_covered(outside) if outside else None,
+        "not_covered": _plain_not_covered(result),
         "steps": [
             {
                 "say": str(step.words),
@@ -51,14 +45,65 @@ def plain_result(result: Result) -> dict:
             for step in working.steps
         ],
         "notes": [str(words) for words in working.notes],
-        "warnings": [str(words) for words in working.warnings],
+        "warnings": [str(words) for words in result.warnings],
         "citations": [plain_citation(cited) for cited in working.citations],
         "said": said_before(result),
-        "permalink": link,
+        "permalink": page_address(permalink.write(result)) if result.outcome != "fix" else None,
+    } | (_plain_depends(result.depends) if result.depends else {})
+
+
+def plain_left_out(result: Result) -> dict:
+    """Give what nobody entered: the defaults that apply, and what the other editions answer where none was chosen.
+
+    It stands beside the keys of `plain_result`, and takes as long as many runs.
+    """
+    check = result.edition_check
+    data: dict[str, object] = {"assumed": [_plain_assumption(each) for each in result.assumed]}
+    if check:
+        others = {edition: str(words) for edition, words in check.others.items()}
+        data["editions"] = {"same": check.same, "how": check.how, "others": others, "say": str(check.words)}
+    return data
+
+
+def _plain_depends(depends: Depends) -> dict:
+    return {
+        "safe": _plain_answer(depends.safe),
+        "alternatives": [
+            {
+                "when": str(each.when),
+                "answer": _plain_answer(each.result.answer),
+                "outcome": each.result.outcome,
+                "say": str(each.words),
+            }
+            for each in depends.alternatives
+        ],
+        "more_alternatives": depends.more,
+        "ask": {"field": depends.ask.field, "label": str(depends.ask.label), "why": str(depends.ask.why)},
+        "depends_on": list(depends.fields),
     }
 
 
-def _plain_not_covered(outside: NotCovered) -> dict:
+def _plain_assumption(assumed: Assumption) -> dict:
+    return {
+        "field": assumed.field,
+        "value": assumed.value,
+        "decides": assumed.decides,
+        "otherwise": str(assumed.words) if assumed.decides else None,
+    }
+
+
+def _plain_answer(answer: Answer | None) -> dict | None:
+    if answer is None:
+        return None
+    shown = {"name": str(answer.name), "headline": str(answer.in_one_line), "said": answer.said}
+    rows = {"rows": [_plain_row(row) for row in answer.table.rows]} if answer.table else {}
+    return dict(answer.values) | shown | rows
+
+
+def _plain_not_covered(result: Result) -> dict | None:
+    outside = result.not_covered
+    if outside is None:
+        return None
     calculators = list(outside.calculators)
     return {"why": str(outside.why), "look_in": str(outside.look_in), "calculators": calculators}
 

@@ -24,11 +24,16 @@ BEFORE_VALUES = ("line", "outcome", "answer")
 AFTER_VALUES = ("not_covered", "sections", "mark", "mark_words", "warnings", "fix", "link")
 # A table with all of these was answered before, by whatever version: every answered table has them.
 ANSWERED = ("line", "outcome", "answer", "sections", "mark", "warnings", "fix", "link")
+OPEN_COLUMNS = ("depends_on", "safe", "ask", "assumed")  # after all others, so that these stay where they were
+MOST_REMEMBERED = 200
 FORMULA_SIGNS = tuple("=+-@＝＋－＠")
 BREAKS = ("\t", "\r", "\n")
 # Around a name: blanks, and what copying and joining of files leave there without width.
 UNSEEN = " \t\r\n\N{NO-BREAK SPACE}\N{ZERO WIDTH NO-BREAK SPACE}\N{ZERO WIDTH SPACE}\N{LEFT-TO-RIGHT MARK}"
 UNREADABLE = "\N{REPLACEMENT CHARACTER}"
+
+
+_remembered: dict[tuple, str] = {}
 
 
 class TableFault(Exception):
@@ -79,7 +84,7 @@ def answer_table(calculator: Calculator, stream: BinaryIO, given: Iterable[tuple
     """
     given = [(calculator.name_now(name), text) for name, text in given]
     values = value_columns(calculator)
-    added = (*BEFORE_VALUES, *values.values(), *AFTER_VALUES)
+    added = (*BEFORE_VALUES, *values.values(), *AFTER_VALUES, *OPEN_COLUMNS)
     sheet = read_sheet(stream)
     header = _header(calculator, sheet, added, [name for name, _ in given])
     columns = tuple(name for name in header if name not in added)
@@ -98,7 +103,10 @@ def counted(outcomes: Mapping[str, int]) -> Sentence:
     Answered: 2. To fix: 1. Not covered: 0.
     """
     answers, fix, outside = (shown_number(outcomes.get(name, 0)) for name in ("answer", "fix", "not_covered"))
-    return say("Answered: {answers}. To fix: {fix}. Not covered: {outside}.", answers=answers, fix=fix, outside=outside)
+    told = say("Answered: {answers}. To fix: {fix}. Not covered: {outside}.", answers=answers, fix=fix, outside=outside)
+    if "depends" not in outcomes:
+        return told
+    return say("{told} Depends: {depends}.", told=told, depends=shown_number(outcomes["depends"]))
 
 
 def example_table(calculator: Calculator) -> str:
@@ -122,7 +130,7 @@ def value_columns(calculator: Calculator) -> dict[str, str]:
 
 def column_of(calculator: Calculator, value: str) -> str:
     """Return the column of a value of the answer; a field that was called like it once has its name taken for ever."""
-    taken = {LABEL, *calculator.names, *BEFORE_VALUES, *AFTER_VALUES}
+    taken = {LABEL, *calculator.names, *BEFORE_VALUES, *AFTER_VALUES, *OPEN_COLUMNS}
     return f"answer_{value}" if value in taken else value
 
 
@@ -210,7 +218,8 @@ def _unreadable(header: list[str], columns: tuple[str, ...], row: Row, typed: Ma
 
 
 def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
-    answer, outside, cited = result.answer, result.not_covered, result.working.citations
+    answer, outside, depends = result.answer, result.not_covered, result.depends
+    cited = result.working.citations
     if result.outcome == "fix":
         return _result_cells(values, "fix", fix=" ".join(f"{each.field}: {each.words}" for each in result.fix))
     worst = max((rule.mark for rule in cited), key=MARKS.index, default="")
@@ -223,14 +232,30 @@ def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
         sections="; ".join(dict.fromkeys(rule.section for rule in cited)),
         mark=worst,
         mark_words=str(MARK_WORDS[worst]) if worst else "",
-        warnings=" ".join(str(words) for words in result.working.warnings),
+        warnings=" ".join(map(str, result.warnings)),
         link=page_address(permalink.write(result)),
+        depends_on="; ".join(depends.fields) if depends else "",
+        safe=str(depends.safe_words) if depends else "",
+        ask=f"{depends.ask.field}: {depends.ask.label}. {depends.ask.why}" if depends else "",
+        assumed=_assumed(result),
     )
+
+
+def _assumed(result: Result) -> str:
+    """Give the inputs left out that decide. Rows are often alike, and each is worked out many times for it."""
+    key = (result.calculator.slug, result.edition, result.left_out, str(result.inputs))
+    if key not in _remembered:
+        if len(_remembered) == MOST_REMEMBERED:
+            _remembered.clear()
+        from calc.unknown.assumed import assumed_words
+
+        _remembered[key] = " ".join(map(str, assumed_words(result)))
+    return _remembered[key]
 
 
 def _result_cells(values: Mapping[str, str], outcome: str, **cells: str) -> dict[str, str]:
     """Give the added columns in their order, but `line`; blank where nothing is said."""
-    names = (*BEFORE_VALUES[1:], *values.values(), *AFTER_VALUES)
+    names = (*BEFORE_VALUES[1:], *values.values(), *AFTER_VALUES, *OPEN_COLUMNS)
     return dict.fromkeys(names, "") | {"outcome": outcome} | {name: _no_formula(text) for name, text in cells.items()}
 
 

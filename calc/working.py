@@ -39,13 +39,15 @@ class Working:
         self.edition = edition
         self.steps: list[Step] = []
         self.citations: list[Rule] = []
+        self._cited: set[str] = set()
         self.notes: list[Sentence] = []
         self.warnings: list[Sentence] = []
 
     def cite(self, key: str) -> Rule:
         """Give the rule of this edition and list it among the citations."""
         cited = rule(key, self.edition)
-        if cited not in self.citations:
+        if cited.key not in self._cited:
+            self._cited.add(cited.key)
             self.citations.append(cited)
         return cited
 

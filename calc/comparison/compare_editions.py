@@ -145,6 +145,9 @@ def _answered(case: str, edition: str) -> Result:
     if result.outcome == "fix":
         first = result.fix[0]
         raise Mend("case", say("The link does not compute. {label}: {words}", label=first.label, words=first.words))
+    if result.depends:
+        label = result.depends.ask.label
+        raise Mend("case", say("The link leaves something open: {label}. Settle it first.", label=label))
     return result
 
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from math import ceil
+from math import ceil, pi
 
 from calc.conductors.area import area
-from calc.units import convert
 from calc.words import say
 from calc.working import Working
 
+MIL_IN_AN_INCH, MILLIMETRES_IN_AN_INCH = 1000, 25.4  # what the units are; the registry of units takes a second to start
 
 def bus_of_equal_area(size: str, rule_key: str, working: Working) -> tuple[float, int]:
     """Give the least area of a bus in place of a wire of `size`, rounded up: in² to three places, whole mm².
@@ -16,7 +16,8 @@ def bus_of_equal_area(size: str, rule_key: str, working: Working) -> tuple[float
     rule_key: the rule that judges a bus by its area.
     """
     cmil = area(size, working.edition)
-    square_inch, square_millimetre = convert(cmil, "cmil", "in2"), convert(cmil, "cmil", "mm2")
+    square_inch = cmil * pi / 4 / MIL_IN_AN_INCH**2
+    square_millimetre = square_inch * MILLIMETRES_IN_AN_INCH**2
     working.step(
         say(
             "A bus or strap of at least the area of that wire: {square_inch:.4f} in², {square_millimetre:.1f} mm².",

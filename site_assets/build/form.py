@@ -8,6 +8,8 @@ from html import escape
 
 from calc.declare import Calculator, Choice, Field
 from calc.editions import EDITIONS
+from calc.unknown.safe_side import offers_unknown
+from calc.unknown.states import WORD
 from calc.words import say
 from site_assets.build.many import many_html
 from site_assets.build.state_words import START_WORDS
@@ -16,6 +18,7 @@ from site_assets.render.answer import text
 FEW_CHOICES = 3
 # Characters of a choice and of one of its words: with more, two do not stand side by side on a phone.
 LONG_CHOICE, LONG_WORD = 24, 8
+DO_NOT_KNOW = say("Don’t know")
 NO_SCRIPTS = say(
     "This browser runs no scripts, so the form cannot compute. The example and the steps below still hold."
 )
@@ -53,6 +56,11 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
             f"{f' id=field-{name}' if number == 0 else ''}><span>{text(choice.label)}</span></label>"
             for number, choice in enumerate(asked.choices)
         )
+        if offers_unknown(calculator.slug, asked):
+            options += (
+                f'<label class="choice unknown"><input type="radio" name="{name}" value="{WORD}">'
+                f"<span>{text(DO_NOT_KNOW)}</span></label>"
+            )
         return (
             f'<fieldset class="field" data-field="{name}"{_formerly(asked)} {described}><legend>{text(asked.label)}</legend>'
             f'{hint}{error}<div class="{_choices_class(asked)}">{options}</div></fieldset>'
@@ -65,6 +73,8 @@ def _field(calculator: Calculator, name: str, asked: Field) -> str:
             f"{text(choice.label)}</option>"
             for choice in asked.choices
         )
+        if offers_unknown(calculator.slug, asked):
+            options += f'<option value="{WORD}">{text(DO_NOT_KNOW)}</option>'
         control = f'<select id="field-{name}" name="{name}" {described}>{options}</select>'
     elif asked.whole_numbers:
         low, high = asked.whole_numbers

@@ -18,6 +18,8 @@ from calc.words import CalculatorName, Sentence, say
 from calc.working import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
 from site_assets.render.note import note_html
+from site_assets.render.open_inputs import assumed_html, depends_html, edition_html
+from site_assets.render.text import text
 
 FEW_COLUMNS = 3
 UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
@@ -27,25 +29,24 @@ PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 
 
 def result_html(result: Result, *, actions: bool = True) -> str:
-    """Give the HTML of a result: an answer, the fields to fix, or why the case is not covered.
+    """Give the HTML of a result: an answer, what it depends on, the fields to fix, or why the case is not covered.
 
     `actions`: with the buttons that copy its link or a note of it and print it.
     """
     if result.outcome == "fix":
         return _said_earlier(result) + _fix(result)
     buttons = _actions(result) if actions else ""
-    body = _answer(result, buttons) if result.outcome == "answer" else _not_covered(result, buttons)
+    if result.depends:
+        below = f"{_warnings(result)}{_list('answer-notes', result.working.notes)}{buttons}"
+        body = depends_html(result, f"{_entered(result)}{below}{_working(result)}{_citations(result)}")
+    else:
+        body = _answer(result, buttons) if result.outcome == "answer" else _not_covered(result, buttons)
     return _said_earlier(result) + body
 
 
 def mark_html(mark: str) -> str:
     """Give the badge that says how a figure was checked."""
     return f'<span class="mark" data-mark="{mark}">{text(MARK_WORDS[mark])}</span>'
-
-
-def text(words: Sentence | str) -> str:
-    """Give words as HTML text, whatever was typed into them."""
-    return escape(str(words))
 
 
 def linked(words: Sentence | str) -> str:
@@ -66,8 +67,8 @@ def _answer(result: Result, buttons: str) -> str:
         f'<h2 class="answer-name">{heading}</h2>'
         f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
-        f'<p class="answer-basis">{_basis(result)}</p>'
-        f"{_entered(result)}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"
+        f'<p class="answer-basis">{_basis(result)}</p>{edition_html(result)}'
+        f"{_entered(result)}{assumed_html(result) if buttons else ''}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"
         f"{_list('answer-notes', result.working.notes)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
@@ -125,7 +126,7 @@ def _not_covered(result: Result, buttons: str) -> str:
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
         f"<h2>{text(say('Not covered here'))}</h2>"
         f'<p class="why">{text(outside.why)}</p><p class="look-in">{linked(outside.look_in)}</p>{_other_pages(result)}'
-        f"{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
+        f"{edition_html(result)}{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
     )
 
 
@@ -163,7 +164,7 @@ def _entered(result: Result) -> str:
 
 
 def _warnings(result: Result) -> str:
-    rows = "".join(f'<p class="warning">{_unbroken(text(words))}</p>' for words in result.working.warnings)
+    rows = "".join(f'<p class="warning">{_unbroken(text(words))}</p>' for words in result.warnings)
     return f'<div class="warnings">{rows}</div>' if rows else ""
 
 
@@ -181,7 +182,7 @@ def _actions(result: Result) -> str:
 
 def _compare(result: Result) -> str:
     """Give the link that opens the same case in two editions."""
-    if "case" in result.calculator.fields:
+    if result.depends or "case" in result.calculator.fields:
         return ""
     place = EDITIONS.index(result.edition)
     against = EDITIONS[place - 1 if place else 1]

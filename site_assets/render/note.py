@@ -7,6 +7,7 @@ from html import escape
 from calc.answer import Row, Table
 from calc.declare import Result
 from calc.rulebook import rule
+from calc.unknown.assumed import assumed_words
 from calc.words import Sentence, say
 from calc.working import MARK_WORDS
 
@@ -19,8 +20,9 @@ def note_html(result: Result) -> str:
 
 
 def note(result: Result) -> str:
-    """Give the note of an answer, or of a case that is not covered, line by line."""
-    lines = [*_outcome(result), _entered(result), *_basis(result), *result.working.warnings]
+    """Give the note of an answer, of one that depends, or of a case that is not covered, line by line."""
+    lines = [*_outcome(result), _entered(result), *_assumed(result), *_basis(result), *_editions(result)]
+    lines += result.warnings
     return "\n".join(map(str, lines))
 
 
@@ -28,8 +30,27 @@ def _entered(result: Result) -> Sentence:
     return say("Entered: {entered}.", entered=result.entered or say("nothing but what the form holds at first"))
 
 
+def _assumed(result: Result) -> list[Sentence]:
+    return [say("Assumed: {words}", words=words) for words in assumed_words(result)]
+
+
+def _editions(result: Result) -> list[Sentence]:
+    check = result.edition_check
+    return [check.words] if check and check.same else []
+
+
+def _depends(result: Result) -> list[Sentence]:
+    depends = result.depends
+    safe = say("{name}: it depends. On the safe side: {safe}", name=result.calculator.name, safe=depends.safe_words)
+    rows = [say("- {when}. Then: {answer}", when=each.when, answer=each.words) for each in depends.alternatives]
+    more = [say("- {count} more answers are possible.", count=depends.more)] if depends.more else []
+    return [safe, *rows, *more, say("To settle: {label}. {why}", label=depends.ask.label, why=depends.ask.why)]
+
+
 def _outcome(result: Result) -> list[Sentence]:
     answer, outside = result.answer, result.not_covered
+    if result.depends:
+        return _depends(result)
     if outside:
         name = result.calculator.name
         return [say("{name}: not covered. {why} {look_in}", name=name, why=outside.why, look_in=outside.look_in)]

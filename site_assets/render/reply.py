@@ -39,6 +39,8 @@ def _updated(result: Result) -> Sentence:
         return say("Updated: something is to be fixed.")
     if result.outcome == "not_covered":
         return say("Updated: not covered here.")
+    if result.depends:
+        return say("Updated: it depends. {safe}", safe=result.depends.safe_words)
     return say("Updated: {headline}", headline=result.answer.headline)
 
 

@@ -78,7 +78,7 @@ def _first_rows(counts: Counter, rows: list[dict[str, str]]) -> str:
     names = (say("Row"), say("Answer"), say("Sections"))
     head = "".join(f"<th>{text(name)}</th>" for name in names)
     body = "".join(_row(row) for row in rows)
-    more = _more(counts["answer"] + counts["not_covered"] - len(rows))
+    more = _more(counts["answer"] + counts["not_covered"] + counts["depends"] - len(rows))
     return (
         f'<h2>{text(say("First rows"))}</h2><table class="facts"><thead><tr>{head}</tr></thead>'
         f"<tbody>{body}</tbody></table>{more}"
@@ -89,6 +89,8 @@ def _row(row: dict[str, str]) -> str:
     answer = (
         f"<b>{text(row['answer'])}</b>" if row["answer"] else text(say("Not covered: {why}", why=row["not_covered"]))
     )
+    if row["outcome"] == "depends":
+        answer = f"{text(say('It depends. {ask}', ask=row['ask']))} <b>{text(row['safe'])}</b>"
     warnings = f'<p class="warning">{text(row["warnings"])}</p>' if row["warnings"] else ""
     # The page stands in the folder that the link names.
     address = text("?" + row["link"].partition("?")[2])

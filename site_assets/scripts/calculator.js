@@ -61,6 +61,7 @@ export function startCalculator(form) {
     expectAnswer(false);
     result.replaceChildren();
     showFieldErrors(form, {});
+    for (const field of form.querySelectorAll("[data-given]")) delete field.dataset.given;
     history.replaceState(null, "", location.pathname);
   });
   // A drawing or a link of the page asks in the form's stead; `query` fills the whole form first.
@@ -71,6 +72,8 @@ export function startCalculator(form) {
     submit(queryOf(form), { moveFocus: false });
   });
   form.addEventListener("focusin", start, { once: true });
+  form.addEventListener("input", markGiven);
+  form.addEventListener("change", markGiven);
   form.addEventListener("click", stepNumber);
   form.addEventListener("input", slide);
   form.addEventListener("input", () => { result.dataset.outdated = ""; });
@@ -126,7 +129,19 @@ function namesOf(form) {
 function queryOf(form) {
   const typed = new FormData(form);
   const query = new URLSearchParams(namesOf(form).map((name) => [name, typed.getAll(name).join(",")]));
+  const leftOut = namesOf(form).filter((name) => !("given" in fieldOf(form, name).dataset));
+  if (leftOut.length) query.set("assumed", leftOut.join(","));
   return inForce(query.toString());
+}
+
+function fieldOf(form, name) {
+  return form.querySelector(`[data-field="${name}"]`);
+}
+
+/** A field that someone touched, or a link gave, is given; what stands as the form came is assumed. */
+function markGiven({ target }) {
+  const field = target.closest("[data-field]");
+  if (field) field.dataset.given = "";
 }
 
 /** The query with the edition that the reader chose, where it names none. */
@@ -143,10 +158,13 @@ function fillWhole(form, query) {
 }
 
 function fill(form, query) {
+  const leftOut = (query.get("assumed") ?? "").split(",");
   for (const name of namesOf(form)) {
-    const field = form.querySelector(`[data-field="${name}"]`);
+    const field = fieldOf(form, name);
+    delete field.dataset.given;
     const named = [name, ...formerly(field)].find((each) => query.has(each));
     if (!named) continue;
+    if (!leftOut.includes(name)) field.dataset.given = "";
     const value = valueNow(field, query.get(named));
     for (const input of form.querySelectorAll(`[name="${name}"]`)) {
       if (input.type === "radio") input.checked = input.value === value;

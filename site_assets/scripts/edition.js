@@ -11,8 +11,12 @@
 
   const known = (edition) => (editions.includes(edition) ? edition : null);
 
+  const assumedIn = (query) => (query.get("assumed") ?? "").split(",").filter(Boolean);
+
   const fromLink = () => {
-    const given = new URLSearchParams(location.search).getAll(KEY);
+    const query = new URLSearchParams(location.search);
+    if (assumedIn(query).includes(KEY)) return null; // nobody chose it when the link was made
+    const given = query.getAll(KEY);
     return given.length === 1 ? known(given[0]) : null;
   };
 
@@ -62,6 +66,9 @@
     const url = new URL(location.href);
     if (!url.searchParams.has(KEY)) return;
     url.searchParams.set(KEY, edition);
+    const assumed = assumedIn(url.searchParams).filter((name) => name !== KEY);
+    if (assumed.length) url.searchParams.set("assumed", assumed.join(","));
+    else url.searchParams.delete("assumed");
     history.replaceState(history.state, "", url);
   };
 

@@ -436,3 +436,33 @@ def test_a_slider_writes_into_its_field_and_the_answer_follows(page, site):
     expect(page.locator("[name=cover]")).to_have_value("60 in")
     expect(size).not_to_have_text(before)
     expect(page).to_have_url(re.compile("cover=60"))
+
+
+def test_a_choice_nobody_knows_shows_the_safe_answer_and_one_question_that_leads_to_its_field(page, site):
+    open_form(page, site, "?edition=2023&conductor=500kcmil&conductor_metal=unknown")
+    shown = answer(page, "depends")
+    expect(shown.locator(".answer-size")).to_have_text("1/0 AWG copper wire or larger")
+    expect(page.locator("[name=conductor_metal][value=unknown]")).to_be_checked()
+    shown.locator(".one-question a").click()
+    expect(page.locator("#field-conductor_metal")).to_be_in_viewport()
+    page.check("[name=conductor_metal][value=aluminum]")
+    expect(answer(page).locator(".answer-size")).to_have_text("2 AWG copper wire or larger")
+
+
+def test_what_nobody_touched_is_assumed_and_what_was_pressed_is_given(page, site):
+    open_form(page, site)
+    enter(page, conductor="3/0")
+    submit(page)
+    expect(answer(page).locator(".assumed")).to_contain_text("Parallel sets: 1. With 2: 2 AWG copper wire or larger.")
+    expect(page).to_have_url(re.compile("assumed=edition,sets,"))
+    page.click("[data-field=sets] [data-step='1']")
+    expect(page).to_have_url(re.compile("sets=2&.*assumed=edition,conductor_metal,"))
+    page.click("[data-field=sets] [data-step='-1']")
+    expect(page).to_have_url(re.compile("sets=1&.*assumed=edition,conductor_metal,"))
+    expect(page.locator(".assumed")).not_to_contain_text("Parallel sets")
+
+
+def test_a_link_made_without_an_edition_leaves_the_edition_open_for_who_opens_it(page, site):
+    open_form(page, site, "?edition=2023&conductor=3/0&assumed=edition,sets&said=4-copper")
+    expect(answer(page).locator(".answer-editions")).to_contain_text("the same in all editions since 2017")
+    assert page.evaluate("document.documentElement.dataset.editionChosen") == "no"

@@ -31,7 +31,7 @@ def test_a_link_always_carries_its_edition_and_what_was_answered():
     assert permalink.write(result) == (
         "main-bonding-jumper?edition=2023&conductor=500kcmil&sets=2&conductor_metal=copper&metal=copper"
         "&place=service-disconnect&system_grounding=solidly-grounded&enclosures=1&form=wire&conductor_basis=installed"
-        "&said=2/0-copper"
+        "&assumed=edition,conductor_metal,metal,place,system_grounding,enclosures,form,conductor_basis&said=2/0-copper"
     )
 
 

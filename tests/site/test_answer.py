@@ -86,6 +86,12 @@ def test_a_note_holds_what_was_entered_the_answer_and_where_the_edition_states_i
     assert note_of("main-bonding-jumper", conductor="500kcmil", sets="2") == [
         "Main bonding jumper: 2/0 AWG copper wire or larger",
         "Entered: Largest ungrounded (hot) conductor: 500 kcmil; Parallel sets: 2.",
+        "Assumed: Metal of the jumper: copper. With aluminum: 4/0 AWG aluminum wire or larger.",
+        "Assumed: Where the jumper is: In a service disconnect enclosure. With in a meter or wireway ahead of several "
+        "service disconnects: not covered here.",
+        "Assumed: How the system is grounded: Solidly grounded. With ungrounded: no conductor tied to earth: "
+        "not covered here.",
+        "Assumed: One more decides: What the jumper is.",
         "Table 250.102(C)(1), 2023 edition.",
     ]
 
@@ -94,7 +100,10 @@ def test_a_note_says_when_its_section_is_unverified_and_when_no_edition_was_chos
     unverified = note_of("main-bonding-jumper", edition="2026", conductor="3/0")
     assert "Table 250.102(C)(1), 2026 edition (unverified: read the book)." in unverified
     assert any(line.startswith("Not verified for the 2026 edition") for line in unverified)
-    assert "Edition not chosen: 2023 shown." in note(CALCULATORS["main-bonding-jumper"](conductor="3/0"))
+    pipe = note(CALCULATORS["water-pipe-bonding"](conductor="500kcmil", sets="4"))
+    assert "Edition not chosen: 2023 shown. It decides. 2017: 250 kcmil copper wire or larger." in pipe
+    jumper = note(CALCULATORS["main-bonding-jumper"](conductor="3/0"))
+    assert "Edition not chosen" not in jumper and "The answer is the same in all editions since 2017." in jumper
 
 
 def test_a_note_of_a_case_not_covered_says_where_to_look():

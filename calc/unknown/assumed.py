@@ -1,0 +1,138 @@
+"""Inputs that nobody gave: each stands at its default, and the answer names those of which another value changes it.
+
+Each default is tried against the other values of its field, one input at a time. Of a whole number the next value is
+tried, so of one set two. Of heavy calculators, and of numbers without a natural other value, nothing is tried.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from calc.declare import Calculator, Result
+from calc.unknown.completions import NOT_A_STATE, counts
+from calc.unknown.conditions import lower
+from calc.unknown.outcome_words import mark_of, outcome_words
+from calc.unknown.safe_side import on_the_safe_side, safe_side
+from calc.unknown.states import WORD, Open, kind_of
+from calc.words import Sentence, say
+
+MOST_SHOWN = 3
+_WORDS, _LESS, _NOT_COVERED, _OTHER, _MORE = range(5)
+# A number that people leave at its default, and what it is where it is not that.
+_OTHER_NUMBER = {"voltage_to_ground": 277, "electrode_ohm": 5, "voltage": 277}
+
+
+@dataclass(frozen=True)
+class Assumption:
+    """An input left out. `decides`: whether another value changes the answer; None where that was not tried.
+
+    `other` is the value that changes it most, and `otherwise` the outcome then; None where none does.
+    """
+
+    field: str
+    label: Sentence | str
+    value: object
+    shown: object
+    decides: bool | None
+    other: object = None
+    otherwise: Sentence | None = None
+    weight: tuple = ()
+
+    @property
+    def words(self) -> Sentence:
+        """Return what is assumed, and what the answer would be otherwise."""
+        return say(
+            "{label}: {value}. With {other}: {otherwise}.",
+            label=self.label,
+            value=self.shown,
+            other=lower(self.other),
+            otherwise=str(self.otherwise).rstrip("."),
+        )
+
+
+def assumptions(result: Result) -> tuple[Assumption, ...]:
+    """Return the inputs of an answer that were left out, those first that would ask for more."""
+    if result.outcome != "answer":
+        return ()
+    tried = not safe_side(result.calculator.slug).heavy and not _is_open(result)
+    each = [_assumption(result, name, tried=tried) for name in result.left_out if _counts(result, name)]
+    return tuple(sorted(each, key=lambda one: one.weight, reverse=True))
+
+
+def assumed_words(result: Result) -> list[Sentence]:
+    """Return the assumptions that decide in words, at most three, and how many more there are."""
+    deciding = [one for one in result.assumed if one.decides]
+    words = [one.words for one in deciding[:MOST_SHOWN]]
+    if len(deciding) > MOST_SHOWN:
+        labels = "; ".join(str(one.label) for one in deciding[MOST_SHOWN:])
+        count = len(deciding) - MOST_SHOWN
+        words.append(
+            say("{count} more decide: {labels}.", count=count, labels=labels)
+            if count > 1
+            else say("One more decides: {labels}.", labels=labels)
+        )
+    return words
+
+
+def _is_open(result: Result) -> bool:
+    return any(isinstance(value, Open) for value in result.inputs.values())
+
+
+def _counts(result: Result, name: str) -> bool:
+    """Tell whether an input can be assumed here: it counts, and its default is not that nothing is known."""
+    value = result.inputs[name]
+    return value not in (*NOT_A_STATE, WORD) and counts(result.calculator.fields[name], result.inputs)
+
+
+def _assumption(result: Result, name: str, *, tried: bool) -> Assumption:
+    calculator, value = result.calculator, result.inputs[name]
+    field = calculator.fields[name]
+    facts = dict(field=name, label=field.label, value=value, shown=field.shown(value))
+    others = list(_others(calculator, name, value)) if tried else []
+    if not others:
+        return Assumption(**facts, decides=None)
+    own, found = mark_of(result, (name,)), []
+    for other in others:
+        outcome = calculator.settled(result.edition, {**result.inputs, name: other})
+        if mark_of(outcome, (name,)) != own and not any(fix.field == name for fix in outcome.fix):
+            found.append((_weight(result, outcome), other, outcome))
+    if not found:
+        return Assumption(**facts, decides=False)
+    weight, other, outcome = max(found, key=lambda each: each[0])
+    shown = say("{other}", other=field.shown(other))
+    return Assumption(**facts, decides=True, other=shown, otherwise=_otherwise(outcome, result), weight=weight)
+
+
+def _otherwise(outcome: Result, result: Result) -> Sentence:
+    if outcome.not_covered:
+        return say("not covered here")
+    if outcome.fix:
+        return say("first enter “{label}”", label=outcome.fix[0].label)
+    return outcome_words(outcome, result)
+
+
+def _others(calculator: Calculator, name: str, value: object) -> Iterator[object]:
+    """Yield the values to try instead of a default."""
+    field = calculator.fields[name]
+    if kind_of(field) == "choice":
+        yield from (each.value for each in field.choices if each.value not in (value, *NOT_A_STATE, WORD))
+    elif field.whole_numbers:
+        low, high = field.whole_numbers
+        yield value + 1 if value < high else low
+    elif name in _OTHER_NUMBER and _OTHER_NUMBER[name] != value:
+        yield _OTHER_NUMBER[name]
+
+
+def _weight(result: Result, outcome: Result) -> tuple:
+    """Return how much another outcome matters: more asked, another metal, not covered, less asked, other words."""
+    if outcome.answer is None:
+        return (_NOT_COVERED if outcome.not_covered else _LESS, 0.0)
+    rank = safe_side(result.calculator.slug).rank
+    if rank is None:
+        return (_OTHER, 0.0)
+    own, other = rank(result.answer), rank(outcome.answer)
+    if own == other:
+        return (_WORDS, 0.0)
+    level = _LESS if on_the_safe_side(own, other) else _MORE if on_the_safe_side(other, own) else _OTHER
+    return (level, sum(amount for _, amount in other))

@@ -1,0 +1,197 @@
+"""Every way in which the open inputs of a run can be settled, and what the calculator gives for each.
+
+Choices, sizes and whole numbers of few values are gone through. Other numbers are bounded: a calculator declares in
+which direction each pushes its answer (`calc.unknown.safe_side`); then equal answers at two ends hold between them,
+and where they differ the turning points are found by halving. Where nothing is declared, nothing is guessed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import product
+
+from calc.conductors.area import listed_sizes
+from calc.declare import Calculator, Mend, Result
+from calc.field import Field
+from calc.unknown.numbers import between
+from calc.unknown.safe_side import safe_side
+from calc.unknown.states import Open, Range, kind_of, place
+from calc.unknown.stretches import Stretch, turning_points
+from calc.words import say
+
+MOST_CASES = 4096
+MOST_CASES_OF_HEAVY = 64
+MOST_WHOLE = 128
+NOT_A_STATE = ("not-given", "not-sure")  # choices that say that nothing was entered
+
+Case = Mapping[str, object]
+
+
+@dataclass(frozen=True)
+class Completion:
+    """One way to settle the open inputs: a value or stretch of each, and what the calculator gives."""
+
+    settled: Case
+    result: Result
+
+
+@dataclass(frozen=True)
+class Completions:
+    """All completions that can be. `domains`: the values gone through of each open input, in their order.
+
+    `only_ends`: the inputs of which only the ends were worked out, so that answers may lie between those found.
+    `impossible`: how many were left out because the calculator has no such case: it refuses the open value itself.
+    """
+
+    cases: tuple[Completion, ...]
+    domains: Mapping[str, tuple[object, ...]]
+    only_ends: tuple[str, ...] = ()
+    impossible: int = 0
+
+
+def completions(
+    calculator: Calculator, edition: str, inputs: Mapping[str, object], key: Callable[[Result], object]
+) -> Completions:
+    """Return every completion of `inputs`. Raises: Mend for a field that must be entered first.
+
+    key: tells outcomes apart.
+    """
+    opened = [name for name, value in inputs.items() if isinstance(value, Open)]
+    listed = {name: values for name in opened if (values := _listed(calculator.fields[name], inputs[name]))}
+    numbers = [name for name in opened if name not in listed]
+    for name in numbers:
+        _refuse_unbounded(calculator, name)
+    _refuse_too_many(calculator, listed, numbers)
+
+    def run(settled: Case) -> Result:
+        return calculator.settled(edition, {**inputs, **settled})
+
+    if len(numbers) == 1 and not safe_side(calculator.slug).figures:
+        stepped = _stepped(calculator, inputs, listed, numbers[0], run, key)
+        if stepped:
+            return _possible(stepped, {**listed, numbers[0]: ()}, opened)
+    ends = {name: _ends(calculator.fields[name], inputs[name]) for name in numbers}
+    cases = [
+        Completion(settled | at_end, run(settled | {name: end.low for name, end in at_end.items()}))
+        for settled in _settled(calculator, inputs, listed)
+        for at_end in map(lambda chosen: dict(zip(ends, chosen, strict=True)), product(*ends.values()))
+    ]
+    return _possible(cases, {**listed, **ends}, opened, tuple(numbers))
+
+
+def _listed(field: Field, value: Open) -> tuple[object, ...]:
+    """Return the values of an input that can be gone through; none for a number that must be bounded."""
+    kind = kind_of(field)
+    if kind == "choice":
+        return tuple(choice.value for choice in field.choices if choice.value not in NOT_A_STATE)
+    if kind == "size":
+        sizes = tuple(listed_sizes("2023"))
+        return tuple(size for size in sizes if not isinstance(value, Range) or _within(size, value))
+    if kind == "whole":
+        low, high = (value.low, value.high) if isinstance(value, Range) else field.whole_numbers
+        return tuple(range(low, high + 1)) if high - low < MOST_WHOLE else ()
+    return ()
+
+
+def _within(size: str, value: Range) -> bool:
+    return place(value.low) <= place(size) <= place(value.high)
+
+
+def _refuse_unbounded(calculator: Calculator, name: str) -> None:
+    """Raise Mend for an open input that can be neither gone through nor bounded."""
+    declared = safe_side(calculator.slug)
+    bounded = name in declared.rising or name in declared.falling
+    if not bounded or kind_of(calculator.fields[name]) not in ("amount", "whole"):
+        enter = calculator.fields[name].enter
+        raise Mend(name, say("This calculator cannot work with an unknown or a range here yet. {enter}", enter=enter))
+
+
+def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence], numbers: Sequence[str]) -> None:
+    """Raise Mend for the choice of most values where there are more completions than are gone through."""
+    count = 2 ** len(numbers)
+    for values in listed.values():
+        count *= len(values)
+    most = MOST_CASES_OF_HEAVY if safe_side(calculator.slug).heavy else MOST_CASES
+    if count <= most:
+        return
+    first = max(listed, key=lambda name: len(listed[name]))
+    names = "; ".join(str(calculator.fields[name].label) for name in (*listed, *numbers))
+    raise Mend(
+        first,
+        say(
+            "Too much is unknown at once: {count} cases, and at most {most} are worked out. None was. "
+            "Enter this first. Unknown now: {names}.",
+            count=f"{count:,}",
+            most=f"{most:,}",
+            names=names,
+        ),
+    )
+
+
+def _settled(calculator: Calculator, inputs: Case, listed: Mapping[str, Sequence]) -> Iterator[dict[str, object]]:
+    """Yield the ways to settle what is gone through; an input that does not count there stands at its default."""
+    seen = set()
+    for chosen in product(*listed.values()):
+        settled = dict(zip(listed, chosen, strict=True))
+        for name in listed:
+            if name in calculator.defaults and not counts(calculator.fields[name], {**inputs, **settled}):
+                settled[name] = calculator.defaults[name]
+        marks = tuple(settled.values())
+        if marks not in seen:
+            seen.add(marks)
+            yield settled
+
+
+def counts(field: Field, inputs: Case) -> bool:
+    """Tell whether a field counts at all beside the other inputs; beside an open one it does."""
+    return all(
+        isinstance(inputs.get(other), Open) or str(inputs.get(other)) in values
+        for other, values in field.relevant_when.items()
+    )
+
+
+def _ends(field: Field, value: Open) -> tuple[Stretch, ...]:
+    low, high = (value.low, value.high) if isinstance(value, Range) else (field.minimum, field.maximum)
+    return tuple(Stretch(end, end) for end in dict.fromkeys((low, high)))
+
+
+def _stepped(calculator, inputs, listed, name: str, run, key) -> list[Completion] | None:
+    """Return the completions where one number is open: its stretches of one outcome; None for too many of them."""
+    low, *rest = _ends(calculator.fields[name], inputs[name])
+    field = calculator.fields[name]
+    integers = bool(field.whole_numbers) or (field.unit == "A" and field.minimum >= 1)  # as ratings are made
+    grid = between(low.low, (rest or [low])[0].low, integers=integers)
+    worst_last = name in safe_side(calculator.slug).rising
+    found = []
+    for settled in _settled(calculator, inputs, listed):
+        turns = turning_points(grid, lambda value, beside=settled: run({**beside, name: value}), key)
+        if turns is None:
+            return None
+        found.append((settled, turns))
+    # Each turning point of one case cuts the stretches of all, so that a stretch means the same everywhere.
+    cuts = sorted({first for _, turns in found for first in turns})
+    stretches = list(zip(cuts, [*(cut - 1 for cut in cuts[1:]), len(grid) - 1], strict=True))
+    cases = []
+    for settled, turns in found:
+        ends = [*(turn - 1 for turn in turns[1:]), len(grid) - 1]
+        whole = [(first, last, run({**settled, name: grid[last if worst_last else first]}))
+                 for first, last in zip(turns, ends, strict=True)]  # fmt: skip
+        cases += [
+            Completion({**settled, name: Stretch(grid[first], grid[last])}, result)
+            for first, last in stretches
+            for low, high, result in whole
+            if low <= first and last <= high
+        ]
+    return cases
+
+
+def _possible(cases, domains, opened: Sequence[str], only_ends: tuple[str, ...] = ()) -> Completions:
+    """Return the completions without those that the calculator refuses for the very value that is open."""
+    possible = [case for case in cases if not any(fix.field in opened for fix in case.result.fix)]
+    if not possible:
+        raise Mend(cases[0].result.fix[0].field, cases[0].result.fix[0].words)
+    domains = {
+        name: values or tuple(sorted({case.settled[name] for case in possible})) for name, values in domains.items()
+    }
+    return Completions(tuple(possible), domains, only_ends, len(cases) - len(possible))

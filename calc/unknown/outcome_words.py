@@ -1,0 +1,77 @@
+"""One outcome in words, and what tells two outcomes apart."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Sequence
+
+from calc.answer import Answer
+from calc.conductors.size import shown_size
+from calc.declare import Result
+from calc.unknown.safe_side import safe_side
+from calc.vocabulary import METAL_WORDS
+from calc.words import Sentence, say
+
+MOST_ROWS = 2
+
+
+def outcome_words(result: Result, beside: Result | None = None) -> Sentence:
+    """Return an outcome in one sentence: an answer, why it is not covered, or what to enter first.
+
+    beside: of a list, the result whose rows it is compared with; then the rows that differ are told.
+    """
+    if result.answer and result.answer.table and beside and beside.answer and beside is not result:
+        return _rows_words(result.answer, beside.answer)
+    if result.answer:
+        return result.answer.in_one_line
+    if result.not_covered:
+        return say("not covered here. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
+    first = result.fix[0]
+    return say("first enter “{label}”. {words}", label=first.label, words=first.words)
+
+
+def short_words(answer: Answer) -> Sentence:
+    """Return the headline, with the wire that is needed where it does not name one."""
+    values = answer.values
+    if not values.get("area_cmil") or str(values["metal"]).replace("-", " ") in str(answer.headline).replace("-", " "):
+        return answer.headline
+    words = dict(headline=answer.headline, size=shown_size(values["size"]), metal=METAL_WORDS[values["metal"]])
+    if str(words["size"]) in str(answer.headline):
+        return say("{headline} {metal}", **words)
+    return say("{headline}: {size} {metal}", **words)
+
+
+def _rows_words(answer: Answer, beside: Answer) -> Sentence:
+    """Return the rows of a list that are not the same in another one: the part and its size or decision."""
+    rows, others = ({str(words[0]): str(words[1]) for words in _row_words(each)} for each in (answer, beside))
+    changed = [f"{name}: {words}" for name, words in rows.items() if others.get(name) != words]
+    changed += [str(say("{part}: not on the list", part=name)) for name in others if name not in rows]
+    if not changed:
+        return answer.in_one_line
+    if len(changed) > MOST_ROWS:
+        shown = "; ".join(changed[:MOST_ROWS])
+        return say("{rows}; {count} more rows change", rows=shown, count=len(changed) - MOST_ROWS)
+    return say("{rows}", rows="; ".join(changed))
+
+
+def _row_words(answer: Answer) -> list[tuple[object, object]]:
+    first, second = list(answer.table.headings)[:2]
+    return [(row.cells[first], row.cells[second]) for row in answer.table.rows]
+
+
+def mark_of(result: Result, opened: Sequence[str] = ()) -> Hashable:
+    """Return what tells two outcomes apart: code, words and values, without the open inputs that values repeat."""
+    if result.answer is None:
+        words = result.not_covered.why if result.not_covered else result.fix[0].words
+        return result.outcome, tuple(fix.field for fix in result.fix), templates(words)
+    declared = safe_side(result.calculator.slug)
+    if declared.by_code:
+        return str(result.answer.headline), declared.rank(result.answer)
+    values = {name: value for name, value in result.answer.values.items() if name not in opened}
+    return result.said, str(result.answer.in_one_line), str(values)
+
+
+def templates(words: object) -> tuple:
+    """Return the wording of a sentence without the numbers in it."""
+    if not isinstance(words, Sentence):
+        return ()
+    return words.template, *map(templates, words.values.values())

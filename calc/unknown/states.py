@@ -1,0 +1,114 @@
+"""The two ways in which an input can be open: unknown, or known only to lie between two values."""
+
+from __future__ import annotations
+
+import re
+
+from calc.conductors.area import listed_sizes
+from calc.conductors.size import read_size
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.field import Field, Unclear, read_field
+from calc.words import Sentence, say
+
+WORD = "unknown"
+BETWEEN = ".."
+# Left out, each says of itself that it is not known, and the answer is worded for that.
+_ANSWERED_WITHOUT = ("installed_conductor", "minimum_conductor", "raceways")
+_RANGE_LENGTH = 80
+_BARE = re.compile(r"[\d.,]+")
+_WITH_UNIT = re.compile(r"[\d.,]+\s*([^\d\s]\S*)")
+
+
+class Open(str):
+    """The text of an input that is not settled; it stands in links and JSON as it was written."""
+
+    __slots__ = ()
+
+    @property
+    def words(self) -> Sentence:
+        """Return how the state is read out."""
+        return say("unknown")
+
+
+UNKNOWN = Open(WORD)
+
+
+class Range(Open):
+    """An input that lies between two values, both included: `low` and `high` as the field reads them."""
+
+    __slots__ = ("high", "low")
+
+    def __new__(cls, text: str, low: object, high: object) -> Range:
+        """Return the range that `text` wrote."""
+        made = super().__new__(cls, text)
+        made.low, made.high = low, high
+        return made
+
+    @property
+    def words(self) -> Sentence:
+        """Return the range as it is read out, "50 ft to 100 ft"."""
+        return say("{range}", range=self.replace(BETWEEN, " to "))
+
+
+def kind_of(field: Field) -> str:
+    """Return what a field is for the engine: a "choice", "several", a "size", a "whole" number, "amount" or "text"."""
+    if field.several:
+        return "several"
+    if field.choices:
+        return "choice"
+    if field.read is read_size:
+        return "size"
+    if field.whole_numbers:
+        return "whole"
+    return "amount" if field.minimum is not None and field.maximum is not None else "text"
+
+
+def takes_unknown(field: Field) -> bool:
+    """Tell whether `unknown` means an open input here: some fields have an old choice of that name."""
+    return WORD not in {choice.value for choice in field.choices}
+
+
+def read_open(field: Field, text: str) -> Open | None:
+    """Return the open state that `text` writes, None where it writes a value.
+
+    Raises: ValueError for a range whose ends the field cannot read; Unclear for one that is the wrong way round.
+
+    >>> from calc.vocabulary import SETS, device_rating
+    >>> read_open(SETS, "unknown"), read_open(SETS, "2")
+    ('unknown', None)
+    >>> amps = read_open(device_rating(say(""), say("")), "50..100 A")
+    >>> amps.low, amps.high
+    (50, 100)
+    """
+    if text.strip().lower() == WORD and takes_unknown(field):
+        return UNKNOWN
+    if BETWEEN not in text or kind_of(field) not in ("size", "whole", "amount"):
+        return None
+    if len(text) > _RANGE_LENGTH:
+        raise ValueError(text)
+    below, _, above = (part.strip() for part in text.partition(BETWEEN))
+    high = read_field(field, above)
+    low = _low_end(field, below, above)
+    if place(low) > place(high):
+        raise Unclear(say("The first end of a range is the smaller one."))
+    return Range(f"{below}{BETWEEN}{above}", low, high)
+
+
+def _low_end(field: Field, below: str, above: str) -> object:
+    """Return the low end; a bare number has the unit of the high end: "50..100 ft"."""
+    if field.read is read_size or not _BARE.fullmatch(below) or _BARE.fullmatch(above):
+        return read_field(field, below)
+    unit = _WITH_UNIT.fullmatch(above)
+    if not unit:
+        raise Unclear(say("Write the unit after both ends of the range."))
+    return read_field(field, f"{below} {unit[1]}")
+
+
+def is_left_out(name: str, field: Field, value: object) -> bool:
+    """Tell whether an unknown input is one that the calculator answers without, as when nobody enters it."""
+    return value is UNKNOWN and (name in _ANSWERED_WITHOUT or kind_of(field) in ("several", "text"))
+
+
+def place(value: object) -> float:
+    """Return where a value stands among the others of its field: a size by its area, a number as it is."""
+    return listed_sizes(SHOWN_UNTIL_CHOSEN)[value] if isinstance(value, str) else value

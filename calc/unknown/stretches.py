@@ -1,0 +1,33 @@
+"""The stretches of a number in which a calculator has one outcome, found by halving between its turning points."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+MOST_STEPS = 40
+
+
+@dataclass(frozen=True, order=True)
+class Stretch:
+    """The values of a number from `low` to `high`, all with one outcome; one value where they are the same."""
+
+    low: float
+    high: float
+
+
+def turning_points(grid: Sequence[float], run, key) -> list[int] | None:
+    """Return where on a grid each outcome begins, found by halving; None for more than MOST_STEPS of them."""
+    turns, first, last = [], 0, len(grid) - 1
+    last_key = key(run(grid[last]))
+    while first <= last:
+        if len(turns) == MOST_STEPS:
+            return None
+        turns.append(first)
+        here = key(run(grid[first]))
+        same, other = (last, last) if here == last_key else (first, last)
+        while other - same > 1:
+            middle = (same + other) // 2
+            same, other = (middle, other) if key(run(grid[middle])) == here else (same, middle)
+        first = same + 1
+    return turns
