@@ -10,6 +10,7 @@ import inspect
 import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING
 
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
@@ -17,7 +18,11 @@ from calc.field import Choice, Field, echo, mend, read_field
 from calc.words import Sentence, say
 from calc.working import Working
 
+if TYPE_CHECKING:
+    from calc.found.verdict import Verdict
+
 LONGEST_SAID = 2000
+FOUND = "found"
 MOST_UNKNOWN = 5
 
 
@@ -56,6 +61,14 @@ def needed(value: object, field: str):
 
 
 @dataclass(frozen=True)
+class SiteCheck:
+    """What may be found on site and held against the answer: the field that asks for it, and who judges a result."""
+
+    field: Field
+    judge: Callable[[Result], Verdict]
+
+
+@dataclass(frozen=True)
 class Result:
     """One run of a calculator. `outcome` is answer, fix or not_covered."""
 
@@ -69,6 +82,7 @@ class Result:
     fix: tuple[Fix, ...] = ()
     not_covered: NotCovered | None = None
     said_before: str = ""
+    found: Verdict | None = None
 
     @property
     def said(self) -> str:
@@ -101,6 +115,7 @@ class Calculator:
     fields: Mapping[str, Field]
     defaults: Mapping[str, object]
     function: Callable[..., Answer] = field(repr=False)
+    site_check: SiteCheck | None = None
 
     def __call__(self, **inputs: object) -> Result:
         return self.run([(name, str(value)) for name, value in inputs.items() if value is not None])
@@ -129,14 +144,24 @@ class Calculator:
         if fix:
             return Result(outcome="fix", fix=tuple(fix), **result)
         try:
-            answer = self.function(working=working, **inputs)
-            return Result(outcome="answer", answer=replace(answer, values=steady(answer.values)), **result)
+            answer = self.function(working=working, **self._of_the_case(inputs))
+            answered = Result(outcome="answer", answer=replace(answer, values=steady(answer.values)), **result)
+            return self._with_what_was_found(answered)
         except Mend as mending:
             asked = self.fields[mending.field]
             fix = Fix(mending.field, asked.label, mending.words or asked.enter)
             return Result(outcome="fix", fix=(fix,), **result)
         except NotCovered as outside:
             return Result(outcome="not_covered", not_covered=outside, **result)
+
+    def _of_the_case(self, inputs: Mapping[str, object]) -> Mapping[str, object]:
+        """Return the inputs that decide the answer: all but what was found on site."""
+        return {name: value for name, value in inputs.items() if name != FOUND or not self.site_check}
+
+    def _with_what_was_found(self, answered: Result) -> Result:
+        if self.site_check is None or answered.inputs[FOUND] is None:
+            return answered
+        return replace(answered, found=self.site_check.judge(answered))
 
     def _read(self, pairs: list[tuple[str, str]]):
         readable = {"edition": EDITION_FIELD, "said": SAID_FIELD} | dict(self.fields)
@@ -174,17 +199,30 @@ class Calculator:
         return edition, any(name == "edition" for name, _ in pairs), values.pop("said", ""), values, mended
 
 
-def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence, example: Mapping[str, str]):
+def calculator(
+    slug: str,
+    *,
+    name: Sentence,
+    purpose: Sentence,
+    submit: Sentence,
+    example: Mapping[str, str],
+    site_check: SiteCheck | None = None,
+):
     """Declare the decorated function as the calculator `slug`.
 
     Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
-    or raises `NotCovered`, or `Mend` for a field that only this case needs.
+    or raises `NotCovered`, or `Mend` for a field that only this case needs. `site_check` adds the
+    field `found`, which the function does not see.
     """
 
     def declare(function: Callable[..., Answer]) -> Calculator:
         hints = typing.get_type_hints(function, include_extras=True)
         parameters = {key: each for key, each in inspect.signature(function).parameters.items() if key != "working"}
+        fields = {key: hints[key].__metadata__[0] for key in parameters}
+        defaults = {key: each.default for key, each in parameters.items() if each.default is not each.empty}
+        if site_check:
+            fields, defaults = fields | {FOUND: site_check.field}, defaults | {FOUND: None}
         declared = Calculator(
             slug=slug,
             name=name,
@@ -192,8 +230,9 @@ def calculator(slug: str, *, name: Sentence, purpose: Sentence, submit: Sentence
             submit=submit,
             example=example,
             function=function,
-            fields={key: hints[key].__metadata__[0] for key in parameters},
-            defaults={key: each.default for key, each in parameters.items() if each.default is not each.empty},
+            fields=fields,
+            defaults=defaults,
+            site_check=site_check,
         )
         object.__setattr__(declared, "__doc__", function.__doc__)
         return declared

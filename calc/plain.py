@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 from calc import permalink
 from calc.answer import Row
 from calc.declare import Calculator, Fix, Result
+from calc.found.shown import plain_found
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
 
@@ -26,6 +27,8 @@ def plain_result(result: Result) -> dict:
         answer = dict(result.answer.values) | shown
         if result.answer.table:
             answer["rows"] = [_plain_row(row) for row in result.answer.table.rows]
+        if result.found:
+            answer["found"] = plain_found(result, result.found)
     return {
         "schema": SCHEMA,
         "calculator": result.calculator.slug,

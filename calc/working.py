@@ -32,6 +32,14 @@ class Step:
     citations: tuple[Rule, ...]
 
 
+@dataclass(frozen=True)
+class Reading:
+    """Another size that holds on a condition, or None for a need that this answer does not size; and the condition."""
+
+    condition: Sentence
+    size: str | None = None
+
+
 class Working:
     """Collects one answer's steps while they are computed, so that what is shown is what was done."""
 
@@ -41,6 +49,7 @@ class Working:
         self.citations: list[Rule] = []
         self.notes: list[Sentence] = []
         self.warnings: list[Sentence] = []
+        self.readings: list[Reading] = []
 
     def cite(self, key: str) -> Rule:
         """Give the rule of this edition and list it among the citations."""
@@ -87,6 +96,10 @@ class Working:
     def warn(self, words: Sentence) -> None:
         """Record what the reader must know before using the answer."""
         self.warnings.append(words)
+
+    def reading(self, condition: Sentence, size: str | None = None) -> None:
+        """Record a condition on which another size holds: what is found on site is held against it too."""
+        self.readings.append(Reading(condition, size))
 
     def unverified(self) -> list[str]:
         """Give the sections cited whose figures nobody confirmed in this edition."""

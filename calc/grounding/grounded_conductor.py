@@ -10,6 +10,7 @@ from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.found.verdict import SIZE
 from calc.grounding.grounded_conductor_place import (
     PLACE,
     RULES,
@@ -52,6 +53,7 @@ ENCLOSURES = whole_number(
     purpose=say("The smallest grounded conductor, mostly the neutral, to a service disconnect or from a transformer."),
     submit=say("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "sets": "2", "raceways": "2", "metal": "copper"},
+    site_check=SIZE,
 )
 def grounded_conductor(
     *,
@@ -81,6 +83,7 @@ def grounded_conductor(
         place: "service-disconnect", "first-disconnect", "source" or "feeder-panel".
         system_grounding: "solidly-grounded", "corner-grounded", "ungrounded" or "impedance-grounded".
         enclosures: disconnect enclosures, 1 to 6; `conductor` serves this one.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, count (None where the
@@ -160,10 +163,12 @@ def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, w
         cites=(rules["single"], rules["each"]),
     )
     if area(each, working.edition) > area(size, working.edition):
+        working.reading(say("if all sets share a raceway"), size)
         return each, say(
             "{metal} or larger in each of {raceways} raceways, one set in each; {size} if all sets share a raceway",
             **words,
         )
+    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each)
     return size, say(
         "{metal} or larger if all sets share a raceway; {each} in each of {raceways} raceways, one set in each", **words
     )

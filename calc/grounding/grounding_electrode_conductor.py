@@ -9,6 +9,7 @@ from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.found.verdict import SIZE
 from calc.grounding.electrode_conductor_notes import note_the_installation, words_of_run
 from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
 from calc.grounding.electrode_conductor_size import electrode_conductor_size
@@ -53,6 +54,7 @@ OTHERS = other_conductors(
     purpose=say("The smallest conductor to the grounding electrode, and its taps, with the section for each step."),
     submit=say("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "other_conductors": "3/0,3/0", "electrode": "water-pipe"},
+    site_check=SIZE,
 )
 def grounding_electrode_conductor(
     *,
@@ -82,6 +84,7 @@ def grounding_electrode_conductor(
         ring: size label of the ring's copper conductor, needed where an electrode is a ring.
         place: where it starts. system_grounding: how the system is grounded.
         other_conductors: sets to the other disconnects or systems, "3/0,2x250kcmil", at most 5; None for no others.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, taps (size labels, the first for `conductor`).
@@ -142,6 +145,10 @@ def grounding_electrode_conductor(
                 "grounding/electrode_conductor_size",
             ),
         )
+    if table_size and table_size != size:
+        working.reading(say("where it runs on to a water pipe or building steel"), table_size)
+    if taps:
+        working.reading(say("Each tap has a size of its own. Check it by itself."))
     note_the_installation(size, taps, metal, working)
     return Answer(
         name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),

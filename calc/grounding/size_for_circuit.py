@@ -112,6 +112,8 @@ def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, wor
     grown = _no_larger(in_proportion(base, least, hot.installed, aside)[0], metal, hot, aside)
     _no_larger(base, metal, hot, working)
     if area(grown, working.edition) > area(kept, working.edition):
+        words = {"least": shown_size(least), "installed": shown_size(hot.installed)}
+        working.reading(say("where {least} would do and {installed} was run on purpose", **words), grown)
         working.note(
             say(
                 "{installed} is no more than terminals for 60 °C ask for ({cool}). Where {least} would do and "
@@ -182,6 +184,7 @@ def _no_larger(size: str, metal: str, hot: HotConductors, working: Working) -> s
             )
         )
         return size
+    working.reading(say("Hot conductors made larger than the load needs make it larger: they were not entered."))
     working.note(
         say(
             "It need not be larger than the circuit conductors ({section}); that limit is not applied here. Hot "

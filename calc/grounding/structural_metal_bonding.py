@@ -8,6 +8,7 @@ from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator, needed
+from calc.found.verdict import SIZE
 from calc.grounding import structural_metal_need as ask
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
@@ -31,6 +32,7 @@ METAL = metal_of(say("Metal of the bonding jumper"))
     purpose=say("Whether a metal building frame needs a bond, the smallest bonding jumper, and where it may land."),
     submit=say("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
+    site_check=SIZE,
 )
 def structural_metal_bonding(
     *,
@@ -58,6 +60,7 @@ def structural_metal_bonding(
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         frame: "interconnected" or "not-interconnected". exposed, energized, bonded: "yes" or "no".
         electrode: what grounds a source of its own, such as "structural-metal", "water-pipe" or "other".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold needed, and reasons or size, metal, area_cmil.

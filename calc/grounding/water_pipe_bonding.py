@@ -9,6 +9,7 @@ from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
+from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.electrode_conductor_notes import words_of_run
@@ -55,6 +56,7 @@ DEVICE = device_rating(
     purpose=say("The smallest bonding jumper to water piping or other metal piping, and where it may land."),
     submit=say("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
+    site_check=SIZE,
 )
 def water_pipe_bonding(
     *,
@@ -77,6 +79,7 @@ def water_pipe_bonding(
         sets: conductors in parallel a phase, 1 to 30 (a limit of this calculator, not of the code).
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         device: ampere, 1 to 10,000; needed where the bond goes by the overcurrent device.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, piping.

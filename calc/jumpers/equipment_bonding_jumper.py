@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
+from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
@@ -26,6 +27,7 @@ from calc.working import Working, shown_number
     purpose=say("The smallest bonding jumper past an overcurrent device, and whether it may run outside the raceway."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "device": "100", "other_devices": "225,400", "routing": "outside", "length": "4ft"},
+    site_check=SIZE,
 )
 def equipment_bonding_jumper(
     *,
@@ -61,6 +63,7 @@ def equipment_bonding_jumper(
         installed_conductor: size label of one hot conductor, where it is known; minimum_conductor: the
             smallest that would do, where the installed one is larger. sets: of them in parallel, 1 to 30.
         increase_reason: "any" or "ambient-or-bundling".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, device, fits, reasons,

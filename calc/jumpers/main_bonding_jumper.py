@@ -9,6 +9,7 @@ from calc.conductors.least import refuse_below_service
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.found.verdict import size_or_listed
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
@@ -46,6 +47,7 @@ ENCLOSURES = whole_number(
     purpose=say("The smallest main bonding jumper for a service disconnect enclosure, with the section for each step."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "2", "conductor_metal": "copper", "metal": "copper"},
+    site_check=size_or_listed("jumpers/supplied_with_listed_equipment"),
 )
 def main_bonding_jumper(
     *,
@@ -74,6 +76,7 @@ def main_bonding_jumper(
         enclosures: separate service disconnect enclosures, 1 to 6; `conductor` serves this one.
         form: "wire", "busbar", "strap", "screw" or "supplied".
         conductor_basis: "installed", or "needed-for-load" where there are no service conductors.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, form, enclosures.

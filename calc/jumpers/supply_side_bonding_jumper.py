@@ -9,6 +9,7 @@ from calc.conductors.arrangement import arrangements
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
+from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.jumpers import supply_jumper_fields as ask
 from calc.jumpers.bus_area import bus_of_equal_area
@@ -36,6 +37,7 @@ METAL = metal_of(say("Metal of the jumper"))
     purpose=say("The smallest bonding jumper ahead of the first overcurrent device: one, or one for each raceway."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "raceways": "3"},
+    site_check=SIZE,
 )
 def supply_side_bonding_jumper(
     *,
@@ -68,6 +70,7 @@ def supply_side_bonding_jumper(
         place: where the jumper is. system_grounding: how the system is grounded.
         form: "wire", "busbar" or "raceway"; raceway: its kind, needed where it is to be the jumper.
         run: "inside", "outside" or "outside-at-pole"; length: of the jumper outside, ft, up to 1000.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold wire_needed, size, metal, area_cmil, form, arrangement, raceways.
@@ -173,6 +176,7 @@ def _one_or_each(size: str, each: str, detail: Sentence, raceways: int, working:
         ),
         cites=(SEVERAL,),
     )
+    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each)
     return say(
         "{detail}, if one raceway holds or one jumper serves all sets; {each} for each of {raceways} raceways",
         **words,

@@ -98,6 +98,7 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
     if area(smaller, working.edition) >= area(size, working.edition):
         return size
     if cap_rule == CAP:
+        working.reading(say("where the authority takes the limit by the hot conductors here too"), smaller)
         working.note(
             say(
                 "{size} is the least of the table, though the hot conductors are smaller. The note on conductors past "

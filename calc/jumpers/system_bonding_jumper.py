@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.least import refuse_below_wiring
 from calc.declare import Answer, calculator
+from calc.found.verdict import SIZE
 from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.naming.system_jumper_place import (
@@ -52,6 +53,7 @@ ENCLOSURES = whole_number(
     purpose=say("The smallest system bonding jumper of a separately derived system, with the section for each step."),
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "conductor_metal": "copper", "metal": "copper"},
+    site_check=SIZE,
 )
 def system_bonding_jumper(
     *,
@@ -79,6 +81,7 @@ def system_bonding_jumper(
         enclosures: first-disconnect enclosures supplied, 1 to 30. At the source, `sets` counts all of
             them; at the first disconnect, `conductor` and `sets` serve this one enclosure.
         form: "wire", "busbar", "strap" or "screw".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, form, place, enclosures.

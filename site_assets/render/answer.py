@@ -11,6 +11,7 @@ from calc.answer import Row, Table
 from calc.catalogue import CALCULATORS
 from calc.declare import Result
 from calc.editions import EDITIONS
+from calc.found.verdict import Verdict
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import CalculatorName, Sentence, say
@@ -63,6 +64,7 @@ def _answer(result: Result, buttons: str) -> str:
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
+        f"{_found(result.found)}"
         f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
@@ -70,6 +72,15 @@ def _answer(result: Result, buttons: str) -> str:
         f"{_list('answer-notes', result.working.notes)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
+
+
+def _found(verdict: Verdict | None) -> str:
+    """Give the verdict on what was found on site, before the size that it was held against."""
+    if verdict is None:
+        return ""
+    beside = " ".join(map(str, [*([verdict.by] if verdict.by else []), *verdict.open]))
+    more = f'<p class="found-more">{_unbroken(text(beside))}</p>' if beside else ""
+    return f'<p class="found" data-verdict="{verdict.verdict}">{_unbroken(text(verdict.headline))}</p>{more}'
 
 
 def _unbroken(html: str) -> str:

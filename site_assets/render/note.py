@@ -20,7 +20,8 @@ def note_html(result: Result) -> str:
 
 def note(result: Result) -> str:
     """Give the note of an answer, or of a case that is not covered, line by line."""
-    lines = [*_outcome(result), _entered(result), *_basis(result), *result.working.warnings]
+    found = result.found.note(result.edition) if result.found else []
+    lines = [*found, *_outcome(result), _entered(result), *_basis(result), *result.working.warnings]
     return "\n".join(map(str, lines))
 
 

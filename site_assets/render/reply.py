@@ -39,7 +39,7 @@ def _updated(result: Result) -> Sentence:
         return say("Updated: something is to be fixed.")
     if result.outcome == "not_covered":
         return say("Updated: not covered here.")
-    return say("Updated: {headline}", headline=result.answer.headline)
+    return say("Updated: {headline}", headline=(result.found or result.answer).headline)
 
 
 def _scene(result: Result) -> dict | None:
