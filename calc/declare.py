@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
+from calc.margin.declared import Margin
 from calc.words import Sentence, say
 from calc.working import Working
 
@@ -116,6 +117,7 @@ class Calculator:
     defaults: Mapping[str, object]
     function: Callable[..., Answer] = field(repr=False)
     site_check: SiteCheck | None = None
+    margin: Margin | None = None
 
     def __call__(self, **inputs: object) -> Result:
         return self.run([(name, str(value)) for name, value in inputs.items() if value is not None])
@@ -207,13 +209,14 @@ def calculator(
     submit: Sentence,
     example: Mapping[str, str],
     site_check: SiteCheck | None = None,
+    margin: Margin | None = None,
 ):
     """Declare the decorated function as the calculator `slug`.
 
     Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
     or raises `NotCovered`, or `Mend` for a field that only this case needs. `site_check` adds the
-    field `found`, which the function does not see.
+    field `found`, which the function does not see; `margin` says which inputs may turn the answer.
     """
 
     def declare(function: Callable[..., Answer]) -> Calculator:
@@ -233,6 +236,7 @@ def calculator(
             fields=fields,
             defaults=defaults,
             site_check=site_check,
+            margin=margin,
         )
         object.__setattr__(declared, "__doc__", function.__doc__)
         return declared

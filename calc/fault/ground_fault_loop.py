@@ -21,6 +21,7 @@ from calc.fault.loop_conditions import Device, conditions, least_available, thro
 from calc.fault.loop_notes import assumptions, note_the_loop
 from calc.fault.ranges import Ranged, ranged
 from calc.fault.return_path import driving_voltage, wires
+from calc.margin.declared import Margin
 from calc.rounded import THREE, at_least, at_most
 from calc.words import Sentence, say
 from calc.working import Working, shown_number, three_figures
@@ -50,6 +51,7 @@ INPUT_WORDS = {
         "length": "100 ft",
         "device": "20A",
     },
+    margin=Margin(("length",), verdict="verdict", close=0.002),
 )
 def ground_fault_loop(
     *,

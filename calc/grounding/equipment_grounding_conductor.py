@@ -18,7 +18,8 @@ from calc.grounding.equipment_grounding_scope import (
     stay_with_whole_answers,
 )
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
-from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit
+from calc.grounding.size_for_circuit import BREAKS, HotConductors, Sized, size_for_circuit
+from calc.margin.declared import Margin
 from calc.vocabulary import METAL_WORDS, SETS
 from calc.words import Sentence, say
 from calc.working import Working
@@ -37,6 +38,7 @@ from calc.working import Working
         "minimum_conductor": "8",
     },
     site_check=SIZE,
+    margin=Margin(("device", "installed_conductor", "sets"), breaks={"device": BREAKS}),
 )
 def equipment_grounding_conductor(
     *,

@@ -19,6 +19,7 @@ from calc.grounding.grounded_conductor_place import (
     stay_with_fault_paths,
 )
 from calc.grounding.grounded_conductor_size import larger_for_load, size_for_fault
+from calc.margin.declared import Margin
 from calc.rulebook import rule
 from calc.vocabulary import METAL_WORDS, MOST_SETS, conductor_size, metal_of, whole_number
 from calc.words import Sentence, say
@@ -54,6 +55,7 @@ ENCLOSURES = whole_number(
     submit=say("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "sets": "2", "raceways": "2", "metal": "copper"},
     site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def grounded_conductor(
     *,

@@ -15,6 +15,7 @@ from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, com
 from calc.grounding.electrode_conductor_size import electrode_conductor_size
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES, size_for_electrodes
 from calc.grounding.supply_conductors import area_of, other_conductors, sets_of, shown_set
+from calc.margin.declared import Margin
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.rulebook import rule
 from calc.vocabulary import SETS, conductor_size, metal_of, one_of
@@ -55,6 +56,7 @@ OTHERS = other_conductors(
     submit=say("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "other_conductors": "3/0,3/0", "electrode": "water-pipe"},
     site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def grounding_electrode_conductor(
     *,
@@ -118,7 +120,7 @@ def grounding_electrode_conductor(
             "cmil",
             ("conductors/area",),
         )
-        table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, working)
+        table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, working, sets)
         size = size_for_electrodes(table_size, electrodes, ring, metal, working)
     if not shared and place == "service-disconnect":
         working.note(

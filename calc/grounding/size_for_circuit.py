@@ -21,12 +21,13 @@ from calc.grounding.proportional_increase import (
     note_qualified_person,
     say_that_it_does_not_count,
 )
-from calc.grounding.size_by_device import size_by_device
+from calc.grounding.size_by_device import TABLE, size_by_device
 from calc.vocabulary import METAL_WORDS
 from calc.words import say
 from calc.working import Working, shown_number
 
 MOTORS = ("motor", "motor-instantaneous-trip")
+BREAKS = (TABLE, AMPACITY_RULE, SMALL, COOL_TERMINALS)  # their figures are the only ratings at which a size changes
 
 
 class HotConductors(NamedTuple):

@@ -14,6 +14,7 @@ from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_e
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.structural_metal_landing import note_frame_landing
+from calc.margin.declared import Margin
 from calc.vocabulary import SETS, conductor_size, metal_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -33,6 +34,7 @@ METAL = metal_of(say("Metal of the bonding jumper"))
     submit=say("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
     site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def structural_metal_bonding(
     *,

@@ -15,7 +15,9 @@ from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.pipe_bond_landing import note_landing, note_protection
 from calc.grounding.size_by_device import size_by_device
+from calc.grounding.size_for_circuit import BREAKS
 from calc.jumpers.supply_side_size import CAP, supply_side_size
+from calc.margin.declared import Margin
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
 from calc.words import Sentence, say
 from calc.working import Working
@@ -57,6 +59,7 @@ DEVICE = device_rating(
     submit=say("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
     site_check=SIZE,
+    margin=Margin(("conductor", "sets", "device"), breaks={"device": BREAKS}),
 )
 def water_pipe_bonding(
     *,

@@ -12,10 +12,11 @@ from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_e
 from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
 from calc.grounding.size_by_device import TABLE
-from calc.grounding.size_for_circuit import HotConductors, size_for_circuit
+from calc.grounding.size_for_circuit import BREAKS, HotConductors, size_for_circuit
 from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
 from calc.jumpers.jumper_route import note_the_route, reasons_against_route
+from calc.margin.declared import Margin
 from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
@@ -28,6 +29,7 @@ from calc.working import Working, shown_number
     submit=say("Size the jumper"),
     example={"edition": "2023", "device": "100", "other_devices": "225,400", "routing": "outside", "length": "4ft"},
     site_check=SIZE,
+    margin=Margin(("device", "installed_conductor"), breaks={"device": BREAKS}),
 )
 def equipment_bonding_jumper(
     *,

@@ -12,6 +12,7 @@ from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.found.verdict import size_or_listed
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
+from calc.margin.declared import Margin
 from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
 from calc.rulebook import rule
 from calc.vocabulary import SETS, conductor_size, metal_of, one_of, whole_number
@@ -48,6 +49,7 @@ ENCLOSURES = whole_number(
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "2", "conductor_metal": "copper", "metal": "copper"},
     site_check=size_or_listed("jumpers/supplied_with_listed_equipment"),
+    margin=Margin(("conductor", "sets")),
 )
 def main_bonding_jumper(
     *,

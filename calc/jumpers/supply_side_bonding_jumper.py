@@ -15,6 +15,7 @@ from calc.jumpers import supply_jumper_fields as ask
 from calc.jumpers.bus_area import bus_of_equal_area
 from calc.jumpers.supply_jumper_notes import note_raceway_as_jumper, note_run, note_what_it_joins
 from calc.jumpers.supply_side_size import CAP, DERIVED_CAP, supply_side_size
+from calc.margin.declared import Margin
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.naming.supply_jumper_place import AT_SERVICE, SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
 from calc.raceways.kind import KIND_WORDS
@@ -38,6 +39,7 @@ METAL = metal_of(say("Metal of the jumper"))
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "raceways": "3"},
     site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def supply_side_bonding_jumper(
     *,

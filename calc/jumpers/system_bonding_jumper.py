@@ -10,6 +10,7 @@ from calc.declare import Answer, calculator
 from calc.found.verdict import SIZE
 from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
+from calc.margin.declared import Margin
 from calc.naming.system_jumper_place import (
     DERIVED_SYSTEM_GROUNDING,
     SYSTEM_JUMPER_PLACE,
@@ -54,6 +55,7 @@ ENCLOSURES = whole_number(
     submit=say("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "conductor_metal": "copper", "metal": "copper"},
     site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def system_bonding_jumper(
     *,

@@ -10,6 +10,8 @@ from calc.declare import Answer, calculator
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import record_the_smaller, words_of_smaller
+from calc.grounding.size_for_circuit import BREAKS
+from calc.margin.declared import Margin
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
 from calc.raceways.elbow_isolation import CONCRETE_OF_OTHERS, reasons_to_bond
@@ -27,6 +29,7 @@ NAME = say("Buried metal elbow")
     submit=say("Check the elbow"),
     example={"edition": "2023", "circuit": "service", "cover": "17in", "conductor": "3/0", "metal": "copper"},
     site_check=SIZE,
+    margin=Margin(("cover", "conductor", "sets", "device"), breaks={"device": BREAKS}),
 )
 def buried_metal_elbow(
     *,

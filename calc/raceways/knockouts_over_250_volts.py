@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.declare import Answer, NotCovered, calculator
+from calc.margin.declared import Margin
 from calc.raceways import entry_fields as ask
 from calc.raceways.entry_bonding import (
     BONDING_FITTING,
@@ -43,6 +44,7 @@ MOST_VOLT = 1000  # a limit of this calculator
         "raceway": "electrical-metallic-tubing",
         "fitting": "shoulder-connector",
     },
+    margin=Margin(("voltage_to_ground",)),
 )
 def knockouts_over_250_volts(
     *,
