@@ -53,7 +53,7 @@ def main(arguments: list[str]) -> int:
     if file is not None:
         return table(CALCULATORS[slug], file, out, pairs)
     result = CALCULATORS[slug].run(pairs)
-    return show(plain_result(result), 2 if result.outcome == "fix" else 0)
+    return show(plain_result(result, margin=True), 2 if result.outcome == "fix" else 0)
 
 
 def _option(name: str, written: list[str]) -> tuple[str | None, list[str]]:

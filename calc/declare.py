@@ -15,15 +15,16 @@ from typing import TYPE_CHECKING
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.field import Choice, Field, echo, mend, read_field
+from calc.found.declared import FOUND, SiteCheck
 from calc.margin.declared import Margin
 from calc.words import Sentence, say
 from calc.working import Working
 
 if TYPE_CHECKING:
     from calc.found.verdict import Verdict
+    from calc.margin.search import Turn
 
 LONGEST_SAID = 2000
-FOUND = "found"
 MOST_UNKNOWN = 5
 
 
@@ -62,14 +63,6 @@ def needed(value: object, field: str):
 
 
 @dataclass(frozen=True)
-class SiteCheck:
-    """What may be found on site and held against the answer: the field that asks for it, and who judges a result."""
-
-    field: Field
-    judge: Callable[[Result], Verdict]
-
-
-@dataclass(frozen=True)
 class Result:
     """One run of a calculator. `outcome` is answer, fix or not_covered."""
 
@@ -84,6 +77,13 @@ class Result:
     not_covered: NotCovered | None = None
     said_before: str = ""
     found: Verdict | None = None
+
+    @property
+    def margin(self) -> tuple[Turn, ...]:
+        """The smallest change of each input that turns the answer; the calculator runs again for it."""
+        from calc.margin.search import turns_of  # it needs what stands here
+
+        return turns_of(self)
 
     @property
     def said(self) -> str:

@@ -8,14 +8,18 @@ from calc import permalink
 from calc.answer import Row
 from calc.declare import Calculator, Fix, Result
 from calc.found.shown import plain_found
+from calc.margin.words import plain_margin
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
 
 SCHEMA = 1
 
 
-def plain_result(result: Result) -> dict:
-    """Give a result as dictionaries, lists, texts and numbers. Keys: see the README."""
+def plain_result(result: Result, *, margin: bool = False) -> dict:
+    """Give a result as dictionaries, lists, texts and numbers. Keys: see the README.
+
+    margin: with how far each input is from another answer, for which the calculator runs again and again.
+    """
     working, outside = result.working, result.not_covered
     answer = None
     if result.answer:
@@ -56,6 +60,7 @@ def plain_result(result: Result) -> dict:
         "citations": [plain_citation(cited) for cited in working.citations],
         "said": said_before(result),
         "permalink": permalink.write(result) if result.outcome != "fix" else None,
+        **({"margin": plain_margin(result.margin)} if margin else {}),
     }
 
 

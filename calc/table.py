@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from typing import BinaryIO
 
 from calc import permalink
-from calc.declare import FOUND, MOST_UNKNOWN, Calculator, Fix, Result, echo
+from calc.declare import MOST_UNKNOWN, Calculator, Fix, Result, echo
+from calc.found.declared import FOUND
 from calc.found.shown import COLUMNS, found_cells
 from calc.rulebook import MARKS
 from calc.sheet import Row, Sheet, read_sheet

@@ -51,7 +51,7 @@ INPUT_WORDS = {
         "length": "100 ft",
         "device": "20A",
     },
-    margin=Margin(("length",), verdict="verdict", close=0.002),
+    margin=Margin(("length",), verdict="verdict", close=0.005),
 )
 def ground_fault_loop(
     *,

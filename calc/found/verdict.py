@@ -11,7 +11,9 @@ from dataclasses import dataclass
 from calc.answer import Answer
 from calc.conductors.area import AREA_RULE, area, listed_sizes
 from calc.conductors.size import shown_size
-from calc.declare import Mend, NotCovered, Result, SiteCheck
+from calc.declare import Mend, NotCovered, Result
+from calc.found.declared import FOUND as NAME
+from calc.found.declared import SiteCheck
 from calc.found.field import FOUND, LISTED, UNSEEN, shown_found, size_and_metal
 from calc.rulebook import rule
 from calc.vocabulary import METAL_WORDS
@@ -68,7 +70,7 @@ def check_size(result: Result, *, listed_rule: str | None = None) -> Verdict:
 
     listed_rule: the rule by which a listed part supplied with its equipment needs no size.
     """
-    found = str(result.inputs["found"])
+    found = str(result.inputs[NAME])
     if found in (LISTED, UNSEEN):
         return _without_a_size(found, result, listed_rule)
     size, metal = size_and_metal(found)
@@ -97,7 +99,7 @@ def _of_metal(metal: str, result: Result) -> tuple[Answer, Working]:
     """Return the answer for the metal found, by the rule for that metal; its warnings and sections join the others'."""
     if metal == result.inputs["metal"]:
         return result.answer, result.working
-    inputs = {name: value for name, value in result.inputs.items() if name != "found"}
+    inputs = {name: value for name, value in result.inputs.items() if name != NAME}
     aside, working = Working(result.edition), result.working
     answer = result.calculator.function(working=aside, **inputs | {"metal": metal})
     for words in aside.warnings:
@@ -131,10 +133,12 @@ def _compared(found: str, size: str, answer: Answer, working: Working) -> Verdic
     required, section, edition = _required_of(answer), _section(answer, working), working.edition
     words: dict[str, object] = {"found": shown_found(found)}
     if any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
-        open_words = _larger(size, edition, [Reading(say("where a wire is to be the jumper"), required[0])] if required else [])
+        as_jumper = [Reading(say("where a wire is to be the jumper"), required[0])] if required else []
+        open_words = _larger(size, edition, as_jumper)
         return Verdict(found, ENOUGH, say("None is required here: {found} found", **words), section, open=open_words)
     if required is None:
-        return Verdict(found, UNKNOWN, say("Not checked: what sizes it was not entered. {found} found", **words), section)
+        headline = say("Not checked: what sizes it was not entered. {found} found", **words)
+        return Verdict(found, UNKNOWN, headline, section)
     words["required"] = _wire(*required)
     order = list(listed_sizes(edition))
     sizes, cmil = order.index(size) - order.index(required[0]), area(size, edition) - area(required[0], edition)

@@ -20,4 +20,4 @@ class Margin:
     verdict: str = ""
     breaks: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     needs: Mapping[str, str] = field(default_factory=dict)
-    close: float = 1e-9
+    close: float = 1e-8

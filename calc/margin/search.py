@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
@@ -11,12 +12,15 @@ from calc.conductors.area import area, listed_sizes
 from calc.conductors.size import read_size
 from calc.declare import Mend, NotCovered, Result
 from calc.field import Field
+from calc.found.declared import FOUND
 from calc.margin.declared import Margin
 from calc.rulebook import rule
 from calc.words import Sentence, say
 from calc.working import TableRow, Working
 
 UP, DOWN = 1, -1
+FINE = 1e-8  # the share to which the limit of an amount is found, so that a figure of a rule is known in it
+FIGURES = 4  # of an amount that is no figure of a rule
 PAST = 1e-9  # a share of an amount: just past a figure of a rule
 NOT_COVERED, FIX = "not-covered", "fix"
 
@@ -56,22 +60,25 @@ def turns_of(result: Result) -> tuple[Turn, ...]:
     margin = result.calculator.margin
     if margin is None or result.answer is None:
         return ()
-    inputs = {name: value for name, value in result.inputs.items() if name != "found"}
+    inputs = {name: value for name, value in result.inputs.items() if name != FOUND}
     turns: list[Turn] = []
     for name in margin.fields:
         if inputs[name] is None or (name in margin.needs and inputs[margin.needs[name]] is None):
             continue
-        at = _ends(result, margin, name, inputs)
+        at = _ends(result, name, inputs)
         for direction in (UP, DOWN):
             turns += _turn(result, margin, name, inputs, at, direction)
     return (*turns, *_of_the_row(result, inputs, turns))
 
 
-def _ends(result: Result, margin: Margin, name: str, inputs: Mapping) -> Callable[[object], _End]:
+def _ends(result: Result, name: str, inputs: Mapping) -> Callable[[object], _End]:
     """Return the function that gives what a value of the input `name` leads to, all else as entered."""
+    margin = result.calculator.margin or Margin(())
 
     @cache
     def at(value: object) -> _End:
+        if value == inputs[name]:
+            return _End(_code(result.answer, margin), result.answer.headline)
         try:
             answer = result.calculator.function(working=Working(result.edition), **{**inputs, name: value})
         except NotCovered:
@@ -84,7 +91,7 @@ def _ends(result: Result, margin: Margin, name: str, inputs: Mapping) -> Callabl
     return at
 
 
-def _code(answer: Answer, margin: Margin) -> str:
+def _code(answer: Answer | None, margin: Margin) -> str:
     return str(answer.values[margin.verdict]) if margin.verdict else answer.said
 
 
@@ -157,17 +164,33 @@ def _halved(value: float, asked: Field, close: float, at: Callable[[object], _En
         if middle in (kept, other):
             break
         kept, other = (middle, other) if at(middle).code == at(value).code else (kept, middle)
-    turning = _shortest(kept, other)
+    if close > FINE:
+        return (rounded_towards(kept, direction), False), at(other)  # the last amount seen to keep the answer
+    turning = _shortest(kept, other, close)
     included = at(turning).code != at(value).code
-    # A figure that keeps the answer is a limit only where all past it turns; else the last that was seen to keep it.
     return (turning, included), at(turning) if included else at(other)
 
 
-def _shortest(kept: float, other: float) -> float:
-    """Return the number with the fewest digits between two, `kept` where there is none shorter."""
-    low, high = min(kept, other), max(kept, other)
+def rounded_towards(value: float, direction: int) -> float:
+    """Return an amount to `FIGURES` figures, never further from the amount entered than it is.
+
+    >>> rounded_towards(284.5126, UP), rounded_towards(284.5126, DOWN)
+    (284.5, 284.6)
+    """
+    if value == 0 or float(f"{value:.{FIGURES}g}") == value:
+        return value
+    step = FIGURES - 1 - math.floor(math.log10(abs(value)))
+    return (math.floor if direction == UP else math.ceil)(value * 10**step) / 10**step
+
+
+def _shortest(kept: float, other: float, close: float) -> float:
+    """Return the number with the fewest digits between two or as close, `kept` where there is none.
+
+    A figure of a rule is compared with a hair of tolerance, so that it may lie just outside.
+    """
+    low, high = min(kept, other) * (1 - close), max(kept, other) * (1 + close)
     for digits in range(1, 13):
-        rounded = float(f"{(low + high) / 2:.{digits}g}")
+        rounded = float(f"{(kept + other) / 2:.{digits}g}")
         if low <= rounded <= high:
             return rounded
     return kept
@@ -178,7 +201,7 @@ def _of_the_row(result: Result, inputs: Mapping, turns: list[Turn]) -> list[Turn
     row = result.working.table_row
     if row is None or "conductor" not in (result.calculator.margin or Margin(())).fields:
         return []
-    at = _ends(result, result.calculator.margin or Margin(()), "conductor", inputs)
+    at = _ends(result, "conductor", inputs)
     now = at(inputs["conductor"]).code
     given = []
     for direction, end in ((UP, row.through), (DOWN, row.over)):

@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Result
-from calc.margin.search import UP, Turn
+from calc.margin.search import UP, Turn, rounded_towards
 from calc.words import Sentence, say
 from calc.working import shown_number
-
-FIGURES = 4  # of an amount that is no figure of a rule, rounded towards the amount entered
 
 
 def plain_margin(turns: Sequence[Turn]) -> list[dict]:
@@ -32,9 +29,9 @@ def plain_margin(turns: Sequence[Turn]) -> list[dict]:
 
 
 def margin_line(result: Result, turns: Sequence[Turn]) -> Sentence | None:
-    """Return where the answer changes, input by input, None where nothing is known of it."""
+    """Return where the answer changes by the first input that turns it, None where nothing is known of it."""
     told = []
-    for name in dict.fromkeys(each.field for each in turns):
+    for name in list(dict.fromkeys(each.field for each in turns))[:1]:
         own = [each for each in turns if each.field == name]
         # The area of all conductors together says more than the next size, where the row of the table decides.
         by_area = {each.direction: each for each in own if each.area}
@@ -63,6 +60,8 @@ def _told(result: Result, turn: Turn) -> Sentence:
     up, words = turn.direction == UP, {"at": _amount(result, turn), "words": turn.words}
     if turn.unit == "size":
         return say("{at} or larger, {words}", **words) if up else say("{at} or smaller, {words}", **words)
+    if not turn.unit:
+        return say("{at} or more, {words}", **words) if up else say("{at} or fewer, {words}", **words)
     if turn.included:
         return say("{at} or more, {words}", **words) if up else say("{at} or less, {words}", **words)
     return say("over {at}, {words}", **words) if up else say("under {at}, {words}", **words)
@@ -75,17 +74,9 @@ def _amount(result: Result, turn: Turn) -> Sentence:
         return say("{size}", size=shown_size(str(turn.turns_at)))
     value = turn.turns_at
     if isinstance(value, float):
-        value = _rounded(value, turn.direction)
+        value = rounded_towards(value, turn.direction)
     return say("{amount}", amount=result.calculator.fields[turn.field].shown(value))
 
 
 def _kcmil(cmil: object) -> str:
     return shown_number(float(str(cmil)) / 1000)
-
-
-def _rounded(value: float, direction: int) -> float:
-    """Return an amount to `FIGURES` figures, never further from the amount entered than it is."""
-    if value == 0 or float(f"{value:.{FIGURES}g}") == value:
-        return value
-    step = 10 ** (math.floor(math.log10(abs(value))) + 1 - FIGURES)
-    return (math.floor if direction == UP else math.ceil)(value / step) * step

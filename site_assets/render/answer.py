@@ -12,6 +12,7 @@ from calc.catalogue import CALCULATORS
 from calc.declare import Result
 from calc.editions import EDITIONS
 from calc.found.verdict import Verdict
+from calc.margin.words import margin_line
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import CalculatorName, Sentence, say
@@ -69,9 +70,15 @@ def _answer(result: Result, buttons: str) -> str:
         f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>'
         f"{_entered(result)}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"
-        f"{_list('answer-notes', result.working.notes)}{buttons}"
+        f"{_list('answer-notes', result.working.notes)}{_margin(result)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
+
+
+def _margin(result: Result) -> str:
+    """Give where the answer changes, in one line."""
+    line = margin_line(result, result.margin)
+    return f'<p class="answer-margin">{_unbroken(text(line))}</p>' if line else ""
 
 
 def _found(verdict: Verdict | None) -> str:
