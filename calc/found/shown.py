@@ -35,4 +35,7 @@ def plain_found(result: Result, verdict: Verdict) -> dict:
 def found_cells(verdict: Verdict | None) -> dict[str, str]:
     """Return the cells by column: the verdict, and by how much it is short; blank where nothing was found."""
     short = verdict is not None and verdict.verdict == SHORT
-    return {"found_verdict": verdict.verdict if verdict else "", "found_short_by": str(verdict.by) if short else ""}
+    return {
+        "found_verdict": verdict.verdict if verdict else "",
+        "found_short_by": " ".join(map(str, verdict.more)) if short else "",
+    }

@@ -54,6 +54,11 @@ class Verdict:
             return say("{sizes} larger than required ({cmil} cmil).", **words)
         return say("{sizes} smaller than required ({cmil} cmil).", **words)
 
+    @property
+    def more(self) -> list[Sentence]:
+        """Return what stands beside the verdict: by how much, when a short one is enough, what is left open."""
+        return [*([self.by] if self.by else []), *([self.only_if] if self.only_if else []), *self.open]
+
     def note(self, edition: str) -> list[Sentence]:
         """Return the lines that an inspector copies: what was found, what is required and where, and the verdict."""
         lines = [say("Observed: {found}.", found=shown_found(self.found))]
@@ -62,7 +67,7 @@ class Verdict:
             words = dict(required=required, section=self.section, edition=edition)
             lines.append(say("Required: {required} or larger ({section}, {edition} edition).", **words))
         lines.append(say("{verdict}.", verdict=self.headline))
-        return [*lines, *([self.by] if self.by else []), *self.open]
+        return [*lines, *self.more]
 
 
 def check_size(result: Result, *, listed_rule: str | None = None) -> Verdict:
@@ -145,12 +150,8 @@ def _compared(found: str, size: str, answer: Answer, working: Working) -> Verdic
     told = dict(found=found, section=section, required=required, sizes=sizes, cmil=cmil)
     if cmil < 0:
         met = [each for each in _smaller(working.readings, required[0], edition) if _at_least(size, each, edition)]
-        if not met:
-            return Verdict(
-                verdict=SHORT, headline=say("Too small: {found} found, {required} required", **words), **told
-            )
-        only_if = met[0].condition
-        headline = say("Enough only {condition}: {found} found, else {required} required", condition=only_if, **words)
+        only_if = say("Enough only {condition}.", condition=met[0].condition) if met else None
+        headline = say("Too small: {found} found, {required} required", **words)
         return Verdict(verdict=SHORT, headline=headline, only_if=only_if, **told)
     open_words = _larger(size, edition, working.readings)
     if answer.values.get("fits") is False:

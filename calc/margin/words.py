@@ -45,7 +45,7 @@ def margin_line(result: Result, turns: Sequence[Turn]) -> Sentence | None:
                 turns="; ".join(str(_told(result, each)) for each in shown),
             )
         )
-    return say("Next answers. {told}", told=" ".join(map(str, told))) if told else None
+    return say("Where the answer changes. {told}", told=" ".join(map(str, told))) if told else None
 
 
 def _value_now(result: Result, shown: Sequence[Turn]) -> Sentence:

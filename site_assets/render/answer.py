@@ -85,7 +85,7 @@ def _found(verdict: Verdict | None) -> str:
     """Give the verdict on what was found on site, before the size that it was held against."""
     if verdict is None:
         return ""
-    beside = " ".join(map(str, [*([verdict.by] if verdict.by else []), *verdict.open]))
+    beside = " ".join(map(str, verdict.more))
     more = f'<p class="found-more">{_unbroken(text(beside))}</p>' if beside else ""
     return f'<p class="found" data-verdict="{verdict.verdict}">{_unbroken(text(verdict.headline))}</p>{more}'
 
