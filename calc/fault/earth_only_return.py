@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.declare import Answer, Choice, NotCovered, calculator
 from calc.electrodes.entered import entered, said_number, shown
 from calc.fault.caution import state_the_model
+from calc.margin.declared import Margin
 from calc.vocabulary import device_rating, one_of
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
@@ -55,6 +56,7 @@ RETURN_PATH = one_of(
         "electrode_ohm": "25",
         "source_ohm": "10",
     },
+    margin=Margin(("electrode_ohm", "source_ohm"), verdict="verdict"),
 )
 def earth_only_return(
     *,

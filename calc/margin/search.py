@@ -21,6 +21,7 @@ from calc.working import TableRow, Working
 UP, DOWN = 1, -1
 FINE = 1e-8  # the share to which the limit of an amount is found, so that a figure of a rule is known in it
 FIGURES = 4  # of an amount that is no figure of a rule
+SMALLEST = 1e-9  # of an amount, in its unit
 PAST = 1e-9  # a share of an amount: just past a figure of a rule
 NOT_COVERED, FIX = "not-covered", "fix"
 
@@ -159,7 +160,7 @@ def _halved(value: float, asked: Field, close: float, at: Callable[[object], _En
     if end is None or end == value or at(float(end)).code == at(value).code:
         return None, None
     kept, other = float(value), float(end)
-    while abs(other - kept) > close * max(abs(kept), abs(other)):
+    while abs(other - kept) > max(close * max(abs(kept), abs(other)), SMALLEST):
         middle = (kept * other) ** 0.5 if min(kept, other) > 0 else (kept + other) / 2
         if middle in (kept, other):
             break
@@ -167,6 +168,8 @@ def _halved(value: float, asked: Field, close: float, at: Callable[[object], _En
     if close > FINE:
         return (rounded_towards(kept, direction), False), at(other)  # the last amount seen to keep the answer
     turning = _shortest(kept, other, close)
+    if abs(turning) <= 2 * SMALLEST:
+        return None, None  # nothing at all is no amount to turn at
     included = at(turning).code != at(value).code
     return (turning, included), at(turning) if included else at(other)
 

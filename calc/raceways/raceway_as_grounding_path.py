@@ -9,6 +9,7 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.parallel_runs import size_in_tray
 from calc.grounding.size_by_device import size_by_device
+from calc.margin.declared import Margin
 from calc.raceways import path_fields as ask
 from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
 from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY, named_in
@@ -34,6 +35,7 @@ METAL = metal_of(say("Metal of a wire or jumper"))
         "trade_size": "1/2",
         "length": "4ft",
     },
+    margin=Margin(("device", "length")),
 )
 def raceway_as_grounding_path(
     *,
