@@ -58,7 +58,8 @@ def main(arguments: list[str]) -> int:
     if file is not None:
         return table(CALCULATORS[slug], file, out, pairs)
     result = CALCULATORS[slug].run(pairs)
-    return show(plain_result(result) | plain_left_out(result), 2 if result.outcome == "fix" else 0)
+    plain = plain_result(result, margin=True) | plain_left_out(result)
+    return show(plain, 2 if result.outcome == "fix" else 0)
 
 
 def described(calculator: Calculator) -> dict:

@@ -15,8 +15,10 @@ from typing import TYPE_CHECKING
 
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
-from calc.field import Choice, Field, echo, mend, read_field
+from calc.field import Field, echo, mend, read_field
+from calc.found.declared import FOUND, SiteCheck
 from calc.link_fields import ASSUMED_FIELD, EDITION_FIELD, SAID_FIELD
+from calc.margin.declared import Margin
 from calc.output import Output
 from calc.relevance import RELEVANT_WHEN
 from calc.unknown.states import WORD, Open, is_left_out, read_open
@@ -24,6 +26,8 @@ from calc.words import Sentence, say
 from calc.working import Working
 
 if TYPE_CHECKING:
+    from calc.found.verdict import Verdict
+    from calc.margin.search import Turn
     from calc.unknown.assumed import Assumption
     from calc.unknown.edition import EditionCheck
     from calc.unknown.outcomes import Depends
@@ -86,6 +90,14 @@ class Result:
     depends: Depends | None = None
     said_before: str = ""
     left_out: tuple[str, ...] = ()
+    found: Verdict | None = None
+
+    @cached_property
+    def margin(self) -> tuple[Turn, ...]:
+        """The smallest change of each input that turns the answer; the calculator runs again for it."""
+        from calc.margin.search import turns_of  # it needs what stands here
+
+        return turns_of(self)
 
     @property
     def said(self) -> str:
@@ -141,6 +153,8 @@ class Calculator:
     defaults: Mapping[str, object]
     outputs: tuple[Output, ...]
     function: Callable[..., Answer] = field(repr=False)
+    site_check: SiteCheck | None = None
+    margin: Margin | None = None
 
     @cached_property
     def names(self) -> Mapping[str, str]:
@@ -178,14 +192,24 @@ class Calculator:
         working = Working(edition)
         result = dict(calculator=self, edition=edition, inputs=inputs, working=working)
         try:
-            answer = self.function(working=working, **inputs)
-            return Result(outcome="answer", answer=replace(answer, values=steady(answer.values)), **result)
+            answer = self.function(working=working, **self._of_the_case(inputs))
+            answered = Result(outcome="answer", answer=replace(answer, values=steady(answer.values)), **result)
+            return self._with_what_was_found(answered)
         except Mend as mending:
             asked = self.fields[mending.field]
             fix = Fix(mending.field, asked.label, mending.words or asked.enter)
             return Result(outcome="fix", fix=(fix,), **result)
         except NotCovered as outside:
             return Result(outcome="not_covered", not_covered=outside, **result)
+
+    def _of_the_case(self, inputs: Mapping[str, object]) -> Mapping[str, object]:
+        """Return the inputs that decide the answer: all but what was found on site."""
+        return {name: value for name, value in inputs.items() if name != FOUND or not self.site_check}
+
+    def _with_what_was_found(self, answered: Result) -> Result:
+        if self.site_check is None or answered.inputs[FOUND] is None:
+            return answered
+        return replace(answered, found=self.site_check.judge(answered))
 
     def _read(self, pairs: list[tuple[str, str]]):
         readable = {"edition": EDITION_FIELD, "said": SAID_FIELD, "assumed": ASSUMED_FIELD} | dict(self.fields)
@@ -253,6 +277,8 @@ def calculator(
     submit: Sentence,
     example: Mapping[str, str],
     outputs: tuple[Output, ...],
+    site_check: SiteCheck | None = None,
+    margin: Margin | None = None,
 ):
     """Declare the decorated function as the calculator `slug`.
 
@@ -260,13 +286,20 @@ def calculator(
 
     Every parameter but `working` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
-    or raises `NotCovered`, or `Mend` for a field that only this case needs.
+    or raises `NotCovered`, or `Mend` for a field that only this case needs. `site_check` adds the
+    field `found`, which the function does not see; `margin` says which inputs may turn the answer.
     """
 
     def declare(function: Callable[..., Answer]) -> Calculator:
         hints = typing.get_type_hints(function, include_extras=True)
         parameters = {key: each for key, each in inspect.signature(function).parameters.items() if key != "working"}
         relevant_when = RELEVANT_WHEN.get(slug, {})
+        fields = {
+            key: replace(hints[key].__metadata__[0], relevant_when=relevant_when.get(key, {})) for key in parameters
+        }
+        defaults = {key: each.default for key, each in parameters.items() if each.default is not each.empty}
+        if site_check:
+            fields, defaults = fields | {FOUND: site_check.field}, defaults | {FOUND: None}
         declared = Calculator(
             slug=slug,
             name=name,
@@ -275,10 +308,10 @@ def calculator(
             example=example,
             outputs=outputs,
             function=function,
-            fields={
-                key: replace(hints[key].__metadata__[0], relevant_when=relevant_when.get(key, {})) for key in parameters
-            },
-            defaults={key: each.default for key, each in parameters.items() if each.default is not each.empty},
+            fields=fields,
+            defaults=defaults,
+            site_check=site_check,
+            margin=margin,
         )
         object.__setattr__(declared, "__doc__", function.__doc__)
         return declared

@@ -43,7 +43,8 @@ class Field:
     is read, None where it is no number, for a list those of each of its values. `items`: the fewest and the most
     values of a list. `domain`: the sizes that are read, as links carry them, from the smallest to the largest.
     `relevant_when`: other fields with the values of theirs for which this one counts at all; empty: always.
-    `formerly`: names the field had in links and tables made before; read for ever.
+    `formerly`: names the field had in links and tables made before; read for ever. `reads_unknown`: "unknown" is a
+    value like others here, and `read` takes it.
     """
 
     label: Sentence
@@ -65,6 +66,7 @@ class Field:
     items: tuple[int, int] | None = None
     domain: tuple[str, ...] = ()
     relevant_when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    reads_unknown: bool = False
     formerly: tuple[str, ...] = ()
 
     def value_now(self, text: str) -> str:

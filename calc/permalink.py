@@ -11,7 +11,6 @@ from urllib.parse import parse_qsl, quote
 from calc.declare import Result
 from calc.written import plain_number
 
-
 RESERVED = ("edition", "said", "assumed")
 
 

@@ -9,6 +9,8 @@ from calc import permalink
 from calc.address import page_address
 from calc.answer import Answer, Row
 from calc.declare import Calculator, Fix, Result
+from calc.found.shown import plain_found
+from calc.margin.words import plain_margin
 from calc.rulebook import Rule, changes, sources
 from calc.working import MARK_WORDS
 
@@ -19,8 +21,11 @@ if TYPE_CHECKING:
 SCHEMA = 1
 
 
-def plain_result(result: Result) -> dict:
-    """Give a result as dictionaries, lists, texts and numbers. Keys: see the README."""
+def plain_result(result: Result, *, margin: bool = False) -> dict:
+    """Give a result as dictionaries, lists, texts and numbers. Keys: see the README.
+
+    margin: with how far each input is from another answer, for which the calculator runs again and again.
+    """
     working = result.working
     return {
         "schema": SCHEMA,
@@ -30,7 +35,7 @@ def plain_result(result: Result) -> dict:
         "rules": changes()["version"],
         "inputs": dict(result.inputs),
         "outcome": result.outcome,
-        "answer": _plain_answer(result.answer),
+        "answer": _plain_answer(result.answer) | _plain_found(result) if result.answer else None,
         "fix": plain_fix(result.fix),
         "not_covered": _plain_not_covered(result),
         "steps": [
@@ -49,7 +54,9 @@ def plain_result(result: Result) -> dict:
         "citations": [plain_citation(cited) for cited in working.citations],
         "said": said_before(result),
         "permalink": page_address(permalink.write(result)) if result.outcome != "fix" else None,
-    } | (_plain_depends(result.depends) if result.depends else {})
+        **({"margin": plain_margin(result.margin)} if margin else {}),
+        **(_plain_depends(result.depends) if result.depends else {}),
+    }
 
 
 def plain_left_out(result: Result) -> dict:
@@ -98,6 +105,10 @@ def _plain_answer(answer: Answer | None) -> dict | None:
     shown = {"name": str(answer.name), "headline": str(answer.in_one_line), "said": answer.said}
     rows = {"rows": [_plain_row(row) for row in answer.table.rows]} if answer.table else {}
     return dict(answer.values) | shown | rows
+
+
+def _plain_found(result: Result) -> dict:
+    return {"found": plain_found(result, result.found)} if result.found else {}
 
 
 def _plain_not_covered(result: Result) -> dict | None:

@@ -14,6 +14,8 @@ from typing import BinaryIO
 from calc import permalink
 from calc.address import page_address
 from calc.declare import MOST_UNKNOWN, Calculator, Fix, Result, echo
+from calc.found.declared import FOUND
+from calc.found.shown import COLUMNS, found_cells
 from calc.rulebook import MARKS
 from calc.sheet import Row, Sheet, read_sheet
 from calc.words import Sentence, say
@@ -87,10 +89,12 @@ def answer_table(calculator: Calculator, stream: BinaryIO, given: Iterable[tuple
     added = (*BEFORE_VALUES, *values.values(), *AFTER_VALUES, *OPEN_COLUMNS)
     sheet = read_sheet(stream)
     header = _header(calculator, sheet, added, [name for name, _ in given])
-    columns = tuple(name for name in header if name not in added)
+    checked = COLUMNS if FOUND in (*header, *(name for name, _ in given)) else ()
+    columns = tuple(name for name in header if name not in (*added, *COLUMNS))
+    answered = (_answered(calculator, header, columns, values, row, dict(given)) for row in sheet.rows)
     return AnsweredTable(
-        columns=(*columns, *added),
-        rows=(_answered(calculator, header, columns, values, row, dict(given)) for row in sheet.rows),
+        columns=(*columns, *added, *checked),
+        rows=(row if checked else _without(COLUMNS, row) for row in answered),
         separator=";" if sheet.separator == ";" else ",",
         marked=sheet.marked,
     )
@@ -155,7 +159,7 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
             )
         )
     # A column of the reader's own must not be taken for one that an earlier answer added.
-    allowed = (*known, *added) if set(ANSWERED) <= set(header) else known
+    allowed = (*known, *added, *COLUMNS) if set(ANSWERED) <= set(header) else known
     fix = {}
     now = [calculator.name_now(name) for name in header]
     for place, name in enumerate(header):
@@ -187,6 +191,10 @@ def _answered(calculator, header, columns, values, row: Row, given: Mapping[str,
     filled = [name for name in columns if name != LABEL and typed[name].strip()]
     inputs = dict(given) | {calculator.name_now(name): _typed(typed[name]) for name in filled}
     return shown | _cells_of(calculator.run(inputs.items()), values)
+
+
+def _without(names: Iterable[str], row: dict[str, str]) -> dict[str, str]:
+    return {name: text for name, text in row.items() if name not in names}
 
 
 def _unreadable(header: list[str], columns: tuple[str, ...], row: Row, typed: Mapping[str, str]) -> str:
@@ -238,6 +246,7 @@ def _cells_of(result: Result, values: Mapping[str, str]) -> dict[str, str]:
         safe=str(depends.safe_words) if depends else "",
         ask=f"{depends.ask.field}: {depends.ask.label}. {depends.ask.why}" if depends else "",
         assumed=_assumed(result),
+        **found_cells(result.found),
     )
 
 
@@ -255,7 +264,7 @@ def _assumed(result: Result) -> str:
 
 def _result_cells(values: Mapping[str, str], outcome: str, **cells: str) -> dict[str, str]:
     """Give the added columns in their order, but `line`; blank where nothing is said."""
-    names = (*BEFORE_VALUES[1:], *values.values(), *AFTER_VALUES, *OPEN_COLUMNS)
+    names = (*BEFORE_VALUES[1:], *values.values(), *AFTER_VALUES, *OPEN_COLUMNS, *COLUMNS)
     return dict.fromkeys(names, "") | {"outcome": outcome} | {name: _no_formula(text) for name, text in cells.items()}
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 from types import CodeType
@@ -32,6 +33,37 @@ class Step:
     citations: tuple[Rule, ...]
 
 
+@dataclass(frozen=True)
+class Reading:
+    """Another size that holds on a condition, or None for a need that this answer does not size; and the condition."""
+
+    condition: Sentence
+    size: str | None = None
+
+
+@dataclass(frozen=True)
+class TableRow:
+    """The row of a table that the area of all conductors is in: over one area through another, cmil, None at an end.
+
+    count: how many times the area of the conductor entered counts in `total`.
+    """
+
+    total: int
+    count: int
+    over: int | None
+    through: int | None
+
+
+def row_of_area(total: int, count: int, limits: Sequence[int]) -> TableRow:
+    """Return the row of a table whose rows go through `limits`, cmil, smallest first, and end with all that is larger.
+
+    >>> row_of_area(335_600, 2, [66_360, 350_000])
+    TableRow(total=335600, count=2, over=66360, through=350000)
+    """
+    over = max((each for each in limits if each < total), default=None)
+    return TableRow(total, count, over, min((each for each in limits if each >= total), default=None))
+
+
 class Working:
     """Collects one answer's steps while they are computed, so that what is shown is what was done."""
 
@@ -42,6 +74,8 @@ class Working:
         self._cited: set[str] = set()
         self.notes: list[Sentence] = []
         self.warnings: list[Sentence] = []
+        self.readings: list[Reading] = []
+        self.table_row: TableRow | None = None
 
     def cite(self, key: str) -> Rule:
         """Give the rule of this edition and list it among the citations."""
@@ -89,6 +123,10 @@ class Working:
     def warn(self, words: Sentence) -> None:
         """Record what the reader must know before using the answer."""
         self.warnings.append(words)
+
+    def reading(self, condition: Sentence, size: str | None = None) -> None:
+        """Record a condition on which another size holds: what is found on site is held against it too."""
+        self.readings.append(Reading(condition, size))
 
     def unverified(self) -> list[str]:
         """Give the sections cited whose figures nobody confirmed in this edition."""

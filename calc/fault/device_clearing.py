@@ -31,6 +31,7 @@ from calc.fault.device_words import HEADLINES, in_short
 from calc.fault.interrupting import beyond_interrupter, beyond_interrupting
 from calc.fault.loop_limit import loop_limit_step
 from calc.fault.time_current import time_current_chart
+from calc.margin.declared import Margin
 from calc.words import say
 from calc.working import Working, shown_of_model
 
@@ -44,6 +45,7 @@ DISCONNECTION = "fault/disconnection_time"
     submit=say("Check the device"),
     example={"edition": "2023", "device": "20", "fault_current": "275", "voltage_to_ground": "120"},
     outputs=OUTPUTS,
+    margin=Margin(("fault_current",), verdict="verdict"),
 )
 def device_clearing(
     *,

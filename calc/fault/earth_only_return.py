@@ -9,6 +9,7 @@ from calc.electrodes.entered import said_number, shown
 from calc.fault.caution import state_the_model
 from calc.fault.device import DOES_NOT_OPEN, NOT_ASSURED
 from calc.fault.earth_outputs import OUTPUTS
+from calc.margin.declared import Margin
 from calc.vocabulary import SMALLEST, device_rating, one_of, quantity
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
@@ -60,6 +61,7 @@ RETURN_PATH = one_of(
         "source_ohm": "10",
     },
     outputs=OUTPUTS,
+    margin=Margin(("electrode_ohm", "source_ohm"), verdict="verdict"),
 )
 def earth_only_return(
     *,

@@ -22,6 +22,7 @@ from calc.fault.loop_notes import assumptions, note_the_loop
 from calc.fault.loop_outputs import OUTPUTS
 from calc.fault.ranges import Ranged, ranged
 from calc.fault.return_path import driving_voltage, wires
+from calc.margin.declared import Margin
 from calc.rounded import THREE, at_least, at_most
 from calc.words import Sentence, say
 from calc.working import Working, shown_number, three_figures
@@ -52,6 +53,7 @@ INPUT_WORDS = {
         "device": "20A",
     },
     outputs=OUTPUTS,
+    margin=Margin(("length",), verdict="verdict", close=0.005),
 )
 def ground_fault_loop(
     *,

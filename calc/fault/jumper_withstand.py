@@ -14,6 +14,7 @@ from calc.fault.caution import state_the_model
 from calc.fault.device_limits import BREAKER
 from calc.fault.fault_energy import LARGEST_RATIO, fault_energy, time_to_open, with_offset
 from calc.fault.withstand_outputs import OUTPUTS
+from calc.margin.declared import Margin
 from calc.vocabulary import METAL_WORDS
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
@@ -28,6 +29,7 @@ LIMIT, START = "fault/withstand_limit", "fault/withstand_start"
     submit=say("Check the jumper"),
     example={"edition": "2023", "fault_current": "5000", "clearing_time": "0.1 s", "size": "4"},
     outputs=OUTPUTS,
+    margin=Margin(("fault_current", "clearing_time", "size"), needs={"fault_current": "clearing_time"}),
 )
 def jumper_withstand(
     *,

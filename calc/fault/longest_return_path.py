@@ -11,6 +11,7 @@ from calc.fault.likely_slip import remark_on_device
 from calc.fault.longest_outputs import OUTPUTS
 from calc.fault.longest_words import detail_of, headline_of, others_of, within
 from calc.fault.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked, wires
+from calc.margin.declared import Margin
 from calc.rounded import THREE, at_least
 from calc.words import say
 from calc.working import Working, shown_number, three_figures
@@ -32,6 +33,7 @@ PRACTICE = "fault/return_path_multiple"
         "trade_size": "1/2",
     },
     outputs=OUTPUTS,
+    margin=Margin(("length",), verdict="within"),
 )
 def longest_return_path(
     *,

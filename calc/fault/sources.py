@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.rulebook import rule
-from calc.systems import CORNER, HIGH_LEG, SPLIT, SYSTEMS, UNGROUNDED, WYE
+from calc.systems import CORNER, HIGH_LEG, SPLIT, SYSTEMS, UNGROUNDED, WYE, System
 
 HALF_WINDING = "fault/half_winding"
 UNLIMITED = math.inf

@@ -47,6 +47,7 @@ def _note_later_cap(size: str, metal: str, working: Working, cap_rule: str) -> N
     later = next(edition for edition in EDITIONS if rule(cap_rule, edition).rows[0][ALUMINUM_COLUMN[metal]] != "none")
     cap = rule(cap_rule, later).rows[0][ALUMINUM_COLUMN[metal]]
     if area(size, working.edition) > area(cap, working.edition):
+        working.reading(say("where the authority takes the limit of the {later} edition", later=later), cap)
         working.note(
             say(
                 "The {edition} edition states no upper size. From {later} on no more than {cap} {metal} is asked for; "

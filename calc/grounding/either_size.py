@@ -26,6 +26,7 @@ def ask_for_the_smallest(sized: Sized, hot: HotConductors, working: Working) -> 
 def words_of(sized: Sized, metal: str, hot: HotConductors, detail: Sentence, working: Working) -> Sentence:
     """Give `detail` with what else the answer may be, and where."""
     smaller = words_of_smaller(sized, metal, hot.installed)
+    record_the_smaller(sized, hot.installed, working)
     if sized.unless_increased:
         return say(
             "{detail}, where the hot conductors were made larger than the load needs ({section}). {smaller}",
@@ -34,6 +35,17 @@ def words_of(sized: Sized, metal: str, hot: HotConductors, detail: Sentence, wor
             smaller=smaller,
         )
     return say("{detail}. {smaller}", detail=detail, smaller=smaller) if smaller else detail
+
+
+def record_the_smaller(sized: Sized, installed: str | None, working: Working) -> None:
+    """Record the condition on which a smaller size is enough, for what is found on site."""
+    words = {"installed": shown_size(installed) if installed else ""}
+    if sized.unless_increased:
+        condition = say("where {installed} is the smallest hot conductor that would do", **words)
+        working.reading(condition, sized.unless_increased)
+    elif sized.if_small_allowed:
+        condition = say("where a rule, as for motors, allows {installed} behind this device", **words)
+        working.reading(condition, sized.if_small_allowed)
 
 
 def words_of_smaller(sized: Sized, metal: str, installed: str | None) -> Sentence | None:

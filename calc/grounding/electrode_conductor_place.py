@@ -110,6 +110,7 @@ def common_size(electrodes: list[str], ring: str | None, metal: str, working: Wo
         "",
         (SMALLER, *(limit[1] for limit in limits)),
     )
+    working.reading(say("where the building has a water pipe, structural metal or another electrode"), size)
     working.warn(
         say(
             "This holds only where the building has no water pipe, structural metal or other electrode ({section}). "

@@ -7,19 +7,22 @@ from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.vocabulary import METAL_WORDS
 from calc.words import say
-from calc.working import Working, shown_number
+from calc.working import Working, row_of_area, shown_number
 
 TABLE = "grounding/electrode_conductor_size"
 
 
-def electrode_conductor_size(total: float, conductor_metal: str, metal: str, working: Working) -> str:
+def electrode_conductor_size(total: float, conductor_metal: str, metal: str, working: Working, sets: int = 1) -> str:
     """Give the size label of `metal` for ungrounded conductors of `total` cmil of `conductor_metal` together.
+
+    sets: how many of them are those of the field `conductor`.
 
     Above the last limit the size stays: no share of the area is taken. Source: rule grounding/electrode_conductor_size.
     """
     rows = working.cite(TABLE).rows
     through = f"through_{ALUMINUM_COLUMN[conductor_metal]}"
     limits = [row[through] for row in rows if through in row]
+    working.table_row = row_of_area(total, sets, [area(each, working.edition) for each in limits])
     row = next((row for row in rows if through in row and total <= area(row[through], working.edition)), rows[-1])
     size = row[ALUMINUM_COLUMN[metal]]
     words = dict(

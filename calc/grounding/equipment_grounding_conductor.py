@@ -8,6 +8,7 @@ from calc.conductors.area import area
 from calc.conductors.arrangement import arrangements
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
+from calc.found.verdict import SIZE
 from calc.grounding import circuit_fields as fields
 from calc.grounding.aluminum_near_earth import OF_EQUIPMENT_CONDUCTORS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import ask_for_the_smallest, words_of
@@ -17,7 +18,8 @@ from calc.grounding.equipment_grounding_scope import (
     stay_with_whole_answers,
 )
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
-from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit
+from calc.grounding.size_for_circuit import BREAKS, HotConductors, Sized, size_for_circuit
+from calc.margin.declared import Margin
 from calc.output import Output
 from calc.shared_outputs import how_many, unless_increased, wire
 from calc.vocabulary import METAL_WORDS, SETS
@@ -43,6 +45,8 @@ from calc.working import Working
         Output("device", say("Rating or setting that sizes it"), "number", "A"),
         unless_increased(),
     ),
+    site_check=SIZE,
+    margin=Margin(("device", "installed_conductor", "sets"), breaks={"device": BREAKS}),
 )
 def equipment_grounding_conductor(
     *,
@@ -78,6 +82,7 @@ def equipment_grounding_conductor(
         raceway: "raceway", "cable" or "cable-tray". circuits: circuits that share the conductor.
         circuit: "feeder-or-branch", "feeder-tap", "motor", "motor-instantaneous-trip", "flexible-cord", "service".
         motor: "ac" or "wound-rotor-or-dc"; motor_current: full-load current, ampere, needed there.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, device, count (None where the number of
@@ -159,6 +164,7 @@ def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, working: 
         return say(
             "{metal} wire or larger: one if all sets share a raceway, else one in each raceway or cable", **words
         )
+    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each.size)
     return say(
         "{metal} wire or larger if all sets share a raceway. In each of {raceways} raceways, one set in each: {size}",
         **words,

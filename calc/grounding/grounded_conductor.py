@@ -10,6 +10,7 @@ from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.found.verdict import SIZE
 from calc.grounding.grounded_conductor_place import (
     PLACE,
     RULES,
@@ -18,6 +19,7 @@ from calc.grounding.grounded_conductor_place import (
     stay_with_fault_paths,
 )
 from calc.grounding.grounded_conductor_size import larger_for_load, size_for_fault
+from calc.margin.declared import Margin
 from calc.rulebook import rule
 from calc.shared_outputs import how_many, wire
 from calc.vocabulary import METAL_WORDS, MOST_SETS, conductor_size, metal_of, whole_number
@@ -57,6 +59,8 @@ ENCLOSURES = whole_number(
         *wire(say("Smallest grounded conductor")),
         how_many(),
     ),
+    site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def grounded_conductor(
     *,
@@ -86,6 +90,7 @@ def grounded_conductor(
         place: "service-disconnect", "first-disconnect", "source" or "feeder-panel".
         system_grounding: "solidly-grounded", "corner-grounded", "ungrounded" or "impedance-grounded".
         enclosures: disconnect enclosures, 1 to 6; `conductor` serves this one.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, count (None where the
@@ -165,10 +170,12 @@ def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, w
         cites=(rules["single"], rules["each"]),
     )
     if area(each, working.edition) > area(size, working.edition):
+        working.reading(say("if all sets share a raceway"), size)
         return each, say(
             "{metal} or larger in each of {raceways} raceways, one set in each; {size} if all sets share a raceway",
             **words,
         )
+    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each)
     return size, say(
         "{metal} or larger if all sets share a raceway; {each} in each of {raceways} raceways, one set in each", **words
     )

@@ -42,6 +42,7 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, worki
     if load_size is None:
         if corner:
             return size  # it carries what a hot conductor carries, so any load of theirs
+        working.reading(say("The neutral load was not checked: it may need more."))
         working.note(
             say(
                 "The neutral load was not computed. Where it needs a larger conductor, that one counts ({section}).",

@@ -9,11 +9,13 @@ from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.found.verdict import SIZE
 from calc.grounding.electrode_conductor_notes import note_the_installation, words_of_run
 from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
 from calc.grounding.electrode_conductor_size import electrode_conductor_size
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES, size_for_electrodes
 from calc.grounding.supply_conductors import area_of, other_conductors, sets_of, shown_set
+from calc.margin.declared import Margin
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.output import Output
 from calc.rulebook import rule
@@ -59,6 +61,8 @@ OTHERS = other_conductors(
         *wire(say("Smallest grounding electrode conductor")),
         Output("taps", say("Size of each tap, in the order entered"), "size", shape="list"),
     ),
+    site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def grounding_electrode_conductor(
     *,
@@ -88,6 +92,7 @@ def grounding_electrode_conductor(
         ring: size label of the ring's copper conductor, needed where an electrode is a ring.
         place: where it starts. system_grounding: how the system is grounded.
         other_conductors: sets to the other disconnects or systems, "3/0,2x250kcmil", at most 5; None for no others.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, taps (size labels, the first for `conductor`).
@@ -121,7 +126,7 @@ def grounding_electrode_conductor(
             "cmil",
             ("conductors/area",),
         )
-        table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, working)
+        table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, working, sets)
         size = size_for_electrodes(table_size, electrodes, ring, metal, working)
     if not shared and place == "service-disconnect":
         working.note(
@@ -148,6 +153,10 @@ def grounding_electrode_conductor(
                 "grounding/electrode_conductor_size",
             ),
         )
+    if table_size and table_size != size:
+        working.reading(say("where it runs on to a water pipe or building steel"), table_size)
+    if taps:
+        working.reading(say("Each tap has a size of its own. Check it by itself."))
     note_the_installation(size, taps, metal, working)
     return Answer(
         name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),

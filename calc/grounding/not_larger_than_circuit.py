@@ -48,6 +48,7 @@ def not_larger_than_circuit(
             "It need not be larger than the largest hot conductor in its raceway: {smaller}.",
             smaller=shown_size(smaller),
         )
+        working.reading(say("where the authority does not take the limit by the conductor in each raceway"), size)
         working.warn(
             say(
                 "The limit by the conductor in each raceway is new in {edition} and disputed ({section}). Earlier "

@@ -21,12 +21,13 @@ from calc.grounding.proportional_increase import (
     note_qualified_person,
     say_that_it_does_not_count,
 )
-from calc.grounding.size_by_device import size_by_device
+from calc.grounding.size_by_device import TABLE, size_by_device
 from calc.vocabulary import METAL_WORDS
 from calc.words import say
 from calc.working import Working, shown_number
 
 MOTORS = ("motor", "motor-instantaneous-trip")
+BREAKS = (TABLE, AMPACITY_RULE, SMALL, COOL_TERMINALS)  # their figures are the only ratings at which a size changes
 
 
 class HotConductors(NamedTuple):
@@ -112,6 +113,8 @@ def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, wor
     grown = _no_larger(in_proportion(base, least, hot.installed, aside)[0], metal, hot, aside)
     _no_larger(base, metal, hot, working)
     if area(grown, working.edition) > area(kept, working.edition):
+        words = {"least": shown_size(least), "installed": shown_size(hot.installed)}
+        working.reading(say("where {least} would do and {installed} was run on purpose", **words), grown)
         working.note(
             say(
                 "{installed} is no more than terminals for 60 °C ask for ({cool}). Where {least} would do and "
@@ -182,6 +185,7 @@ def _no_larger(size: str, metal: str, hot: HotConductors, working: Working) -> s
             )
         )
         return size
+    working.reading(say("Hot conductors made larger than the load needs make it larger: they were not entered."))
     working.note(
         say(
             "It need not be larger than the circuit conductors ({section}); that limit is not applied here. Hot "

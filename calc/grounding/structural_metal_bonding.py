@@ -8,11 +8,13 @@ from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator, needed
+from calc.found.verdict import SIZE
 from calc.grounding import structural_metal_need as ask
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.structural_metal_landing import note_frame_landing
+from calc.margin.declared import Margin
 from calc.output import Output
 from calc.shared_outputs import reasons, wire
 from calc.vocabulary import SETS, conductor_size, metal_of
@@ -38,6 +40,8 @@ METAL = metal_of(say("Metal of the bonding jumper"))
         *wire(say("Smallest bonding jumper of the frame"), when=say("where a bond is needed")),
         reasons(say("Why no bond is needed"), when=say("where none is needed")),
     ),
+    site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def structural_metal_bonding(
     *,
@@ -65,6 +69,7 @@ def structural_metal_bonding(
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         frame: "interconnected" or "not-interconnected". exposed, energized, bonded: "yes" or "no".
         electrode: what grounds a source of its own, such as "structural-metal", "water-pipe" or "other".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold needed, and reasons or size, metal, area_cmil.

@@ -9,12 +9,15 @@ from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
+from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
 from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.pipe_bond_landing import note_landing, note_protection
 from calc.grounding.size_by_device import size_by_device
+from calc.grounding.size_for_circuit import BREAKS
 from calc.jumpers.supply_side_size import CAP, supply_side_size
+from calc.margin.declared import Margin
 from calc.output import as_entered
 from calc.shared_outputs import wire
 from calc.vocabulary import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
@@ -61,6 +64,8 @@ DEVICE = device_rating(
         *wire(say("Smallest bonding jumper of the piping")),
         as_entered("piping", PIPING),
     ),
+    site_check=SIZE,
+    margin=Margin(("conductor", "sets", "device"), breaks={"device": BREAKS}),
 )
 def water_pipe_bonding(
     *,
@@ -83,6 +88,7 @@ def water_pipe_bonding(
         sets: conductors in parallel a phase, 1 to 30 (a limit of this calculator, not of the code).
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
         device: ampere, 1 to 10,000; needed where the bond goes by the overcurrent device.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, piping.

@@ -7,14 +7,16 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
+from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
 from calc.grounding.size_by_device import TABLE
-from calc.grounding.size_for_circuit import HotConductors, size_for_circuit
+from calc.grounding.size_for_circuit import BREAKS, HotConductors, size_for_circuit
 from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
 from calc.jumpers.jumper_route import note_the_route, reasons_against_route
+from calc.margin.declared import Margin
 from calc.output import Output
 from calc.shared_outputs import reasons, unless_increased, wire
 from calc.vocabulary import METAL_WORDS
@@ -35,6 +37,8 @@ from calc.working import Working, shown_number
         Output("fits", say("Whether it may run as entered"), "yes-no"),
         reasons(say("Why it may not run as entered")),
     ),
+    site_check=SIZE,
+    margin=Margin(("device", "installed_conductor"), breaks={"device": BREAKS}),
 )
 def equipment_bonding_jumper(
     *,
@@ -70,6 +74,7 @@ def equipment_bonding_jumper(
         installed_conductor: size label of one hot conductor, where it is known; minimum_conductor: the
             smallest that would do, where the installed one is larger. sets: of them in parallel, 1 to 30.
         increase_reason: "any" or "ambient-or-bundling".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, device, fits, reasons,

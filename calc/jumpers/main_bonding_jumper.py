@@ -9,8 +9,10 @@ from calc.conductors.least import refuse_below_service
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator
 from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.found.verdict import size_or_listed
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
+from calc.margin.declared import Margin
 from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
 from calc.output import as_entered
 from calc.rulebook import rule
@@ -53,6 +55,8 @@ ENCLOSURES = whole_number(
         as_entered("form", FORM),
         as_entered("enclosures", ENCLOSURES),
     ),
+    site_check=size_or_listed("jumpers/supplied_with_listed_equipment"),
+    margin=Margin(("conductor", "sets")),
 )
 def main_bonding_jumper(
     *,
@@ -81,6 +85,7 @@ def main_bonding_jumper(
         enclosures: separate service disconnect enclosures, 1 to 6; `conductor` serves this one.
         form: "wire", "busbar", "strap", "screw" or "supplied".
         conductor_basis: "installed", or "needed-for-load" where there are no service conductors.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, form, enclosures.

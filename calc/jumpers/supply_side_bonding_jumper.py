@@ -9,11 +9,13 @@ from calc.conductors.arrangement import arrangements
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
+from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.jumpers import supply_jumper_fields as ask
 from calc.jumpers.bus_area import bus_of_equal_area
 from calc.jumpers.supply_jumper_notes import note_raceway_as_jumper, note_run, note_what_it_joins
 from calc.jumpers.supply_side_size import CAP, DERIVED_CAP, supply_side_size
+from calc.margin.declared import Margin
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.naming.supply_jumper_place import AT_SERVICE, SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
 from calc.output import Output, as_entered, values_of
@@ -47,6 +49,8 @@ ARRANGEMENTS = values_of(ask.ARRANGEMENT)
         Output("arrangement", say("One for each raceway, or one for all"), "choice", choices=ARRANGEMENTS),
         as_entered("raceways", ask.RACEWAYS, when=say("where it was entered")),
     ),
+    site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def supply_side_bonding_jumper(
     *,
@@ -79,6 +83,7 @@ def supply_side_bonding_jumper(
         place: where the jumper is. system_grounding: how the system is grounded.
         form: "wire", "busbar" or "raceway"; raceway: its kind, needed where it is to be the jumper.
         run: "inside", "outside" or "outside-at-pole"; length: of the jumper outside, ft, up to 1000.
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold wire_needed, size, metal, area_cmil, form, arrangement, raceways.
@@ -184,6 +189,7 @@ def _one_or_each(size: str, each: str, detail: Sentence, raceways: int, working:
         ),
         cites=(SEVERAL,),
     )
+    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each)
     return say(
         "{detail}, if one raceway holds or one jumper serves all sets; {each} for each of {raceways} raceways",
         **words,

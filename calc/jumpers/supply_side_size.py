@@ -12,7 +12,7 @@ from calc.declare import NotCovered
 from calc.rulebook import rule
 from calc.vocabulary import METAL_WORDS
 from calc.words import say
-from calc.working import Working, shown_number
+from calc.working import Working, row_of_area, shown_number
 
 TABLE = "jumpers/supply_side_size"
 SHARE = "jumpers/supply_side_share_above_table"
@@ -48,6 +48,8 @@ def supply_side_size(
     rows = working.cite(TABLE).rows
     column = ALUMINUM_COLUMN[conductor_metal]
     row = next((row for row in rows if total <= area(row[f"through_{column}"], edition)), None)
+    limits = [area(each[f"through_{column}"], edition) for each in rows]
+    working.table_row = row_of_area(total, sets, limits)
     if row is None:
         last = rows[-1][f"through_{column}"]
         return _share_of_area(conductor, sets, conductor_metal, metal, total, last, working)
@@ -98,6 +100,7 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
     if area(smaller, working.edition) >= area(size, working.edition):
         return size
     if cap_rule == CAP:
+        working.reading(say("where the authority takes the limit by the hot conductors here too"), smaller)
         working.note(
             say(
                 "{size} is the least of the table, though the hot conductors are smaller. The note on conductors past "

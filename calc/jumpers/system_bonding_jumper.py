@@ -7,8 +7,10 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.least import refuse_below_wiring
 from calc.declare import Answer, calculator
+from calc.found.verdict import SIZE
 from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
+from calc.margin.declared import Margin
 from calc.naming.system_jumper_place import (
     DERIVED_SYSTEM_GROUNDING,
     SYSTEM_JUMPER_PLACE,
@@ -60,6 +62,8 @@ ENCLOSURES = whole_number(
         Output("place", say("Where it is"), "choice", choices=tuple(STANDS)),
         as_entered("enclosures", ENCLOSURES),
     ),
+    site_check=SIZE,
+    margin=Margin(("conductor", "sets")),
 )
 def system_bonding_jumper(
     *,
@@ -87,6 +91,7 @@ def system_bonding_jumper(
         enclosures: first-disconnect enclosures supplied, 1 to 30. At the source, `sets` counts all of
             them; at the first disconnect, `conductor` and `sets` serve this one enclosure.
         form: "wire", "busbar", "strap" or "screw".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold size, metal, area_cmil, form, place, enclosures.

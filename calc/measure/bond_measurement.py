@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.answer import Answer
 from calc.declare import Mend, calculator, needed
 from calc.electrodes.entered import said_number
+from calc.margin.declared import Margin
 from calc.measure import bond_fields as ask
 from calc.measure.bond_expected import CONDUCTIVITY, expected_bond, joint_rule, one_strand_left
 from calc.measure.bond_outputs import OUTPUTS
@@ -42,6 +43,7 @@ HIGH = "measure/high_current"
         "meter_percent": "1",
     },
     outputs=OUTPUTS,
+    margin=Margin(("reading",), verdict="verdict"),
 )
 def bond_measurement(
     *,

@@ -7,8 +7,11 @@ from typing import Annotated
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
+from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
-from calc.grounding.either_size import words_of_smaller
+from calc.grounding.either_size import record_the_smaller, words_of_smaller
+from calc.grounding.size_for_circuit import BREAKS
+from calc.margin.declared import Margin
 from calc.output import Output
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
@@ -35,6 +38,8 @@ _BONDED = say("where it must be bonded")
         Output("jumper", say("Which jumper bonds it"), "choice", choices=tuple(NAME_WORDS), when=_BONDED),
         *wire(say("Smallest jumper"), when=_BONDED, sized=say("where it must be bonded and what sizes it was entered")),
     ),
+    site_check=SIZE,
+    margin=Margin(("cover", "conductor", "sets", "device"), breaks={"device": BREAKS}),
 )
 def buried_metal_elbow(
     *,
@@ -63,6 +68,7 @@ def buried_metal_elbow(
             in it, 1 to 30. They size the bond of a service or derived system.
         device: ampere, 1 to 10,000. It sizes the bond of a feeder or branch circuit.
         conductor_metal, metal: "copper", "aluminum" or "copper-clad-aluminum".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold bond, reasons and, where it is bonded, jumper, size,
@@ -104,6 +110,7 @@ def buried_metal_elbow(
     headline = say("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
     smaller = words_of_smaller(sized, metal, conductor)
     if smaller:
+        record_the_smaller(sized, conductor, working)
         why = say("{reasons} {smaller}.", reasons=why, smaller=smaller)
     return Answer(NAME, headline, why, basis, f"bond-{size}-{metal}", values)
 

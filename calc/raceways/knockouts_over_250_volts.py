@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.declare import Answer, NotCovered, calculator
+from calc.margin.declared import Margin
 from calc.output import YES_OR_NO, Output
 from calc.raceways import entry_fields as ask
 from calc.raceways.entry_bonding import (
@@ -51,6 +52,7 @@ _VOLTAGE_KNOWN = say("where it was entered or its system is known")
         Output("enough", say("Whether the fitting entered gives it"), "choice", choices=YES_OR_NO),
         Output("voltage_to_ground", say("Voltage to ground that counts"), "number", "V", when=_VOLTAGE_KNOWN),
     ),
+    margin=Margin(("voltage_to_ground",)),
 )
 def knockouts_over_250_volts(
     *,

@@ -9,6 +9,7 @@ from calc.conductors.size import shown_size
 from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.parallel_runs import size_in_tray
 from calc.grounding.size_by_device import size_by_device
+from calc.margin.declared import Margin
 from calc.output import Output
 from calc.raceways import path_fields as ask
 from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
@@ -41,6 +42,7 @@ METAL = metal_of(say("Metal of a wire or jumper"))
         reasons(say("Why it may not")),
         *wire(say("Smallest equipment grounding conductor in its place"), when=say("where it may not")),
     ),
+    margin=Margin(("device", "length")),
 )
 def raceway_as_grounding_path(
     *,

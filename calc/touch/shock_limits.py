@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.answer import Chart, Line
 from calc.declare import Answer, calculator, needed
 from calc.electrodes.entered import said_number
+from calc.margin.declared import Margin
 from calc.rounded import at_least, at_most
 from calc.touch import shock_fields as ask
 from calc.touch import shock_words as tell
@@ -44,6 +45,7 @@ HEART = ("AC-4.1", "AC-4.2")
         "time": "0.1s",
     },
     outputs=OUTPUTS,
+    margin=Margin(("voltage", "time"), verdict="verdict"),
 )
 def shock_limits(
     *,

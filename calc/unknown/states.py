@@ -64,8 +64,8 @@ def kind_of(field: Field) -> str:
 
 
 def takes_unknown(field: Field) -> bool:
-    """Tell whether `unknown` means an open input here: some fields have an old choice of that name."""
-    return WORD not in {choice.value for choice in field.choices}
+    """Tell whether `unknown` means an open input here: some fields read it as a value of theirs."""
+    return not field.reads_unknown and WORD not in {choice.value for choice in field.choices}
 
 
 def read_open(field: Field, text: str) -> Open | None:

@@ -12,6 +12,8 @@ from calc.answer import Row, Table
 from calc.catalogue import CALCULATORS
 from calc.declare import Result
 from calc.editions import EDITIONS
+from calc.found.verdict import Verdict
+from calc.margin.words import margin_line
 from calc.plain import plain_citation, said_before
 from calc.rulebook import Rule, rule
 from calc.words import CalculatorName, Sentence, say
@@ -65,13 +67,29 @@ def _answer(result: Result, buttons: str) -> str:
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
+        f"{_found(result.found)}"
         f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>{edition_html(result)}'
-        f"{_entered(result)}{assumed_html(result) if buttons else ''}{_warnings(result)}{_table(answer.table)}{charts_html(answer.charts)}"
-        f"{_list('answer-notes', result.working.notes)}{buttons}"
+        f"{_entered(result)}{assumed_html(result) if buttons else ''}{_warnings(result)}{_table(answer.table)}"
+        f"{charts_html(answer.charts)}{_list('answer-notes', result.working.notes)}{_margin(result)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
+
+
+def _margin(result: Result) -> str:
+    """Give where the answer changes, in one line."""
+    line = margin_line(result, result.margin)
+    return f'<p class="answer-margin">{_unbroken(text(line))}</p>' if line else ""
+
+
+def _found(verdict: Verdict | None) -> str:
+    """Give the verdict on what was found on site, before the size that it was held against."""
+    if verdict is None:
+        return ""
+    beside = " ".join(map(str, verdict.more))
+    more = f'<p class="found-more">{_unbroken(text(beside))}</p>' if beside else ""
+    return f'<p class="found" data-verdict="{verdict.verdict}">{_unbroken(text(verdict.headline))}</p>{more}'
 
 
 def _unbroken(html: str) -> str:

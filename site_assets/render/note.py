@@ -21,7 +21,8 @@ def note_html(result: Result) -> str:
 
 def note(result: Result) -> str:
     """Give the note of an answer, of one that depends, or of a case that is not covered, line by line."""
-    lines = [*_outcome(result), _entered(result), *_assumed(result), *_basis(result), *_editions(result)]
+    found = result.found.note(result.edition) if result.found else []
+    lines = [*found, *_outcome(result), _entered(result), *_assumed(result), *_basis(result), *_editions(result)]
     lines += result.warnings
     return "\n".join(map(str, lines))
 

@@ -41,7 +41,7 @@ def _updated(result: Result) -> Sentence:
         return say("Updated: not covered here.")
     if result.depends:
         return say("Updated: it depends. {safe}", safe=result.depends.safe_words)
-    return say("Updated: {headline}", headline=result.answer.headline)
+    return say("Updated: {headline}", headline=(result.found or result.answer).headline)
 
 
 def _scene(result: Result) -> dict | None:

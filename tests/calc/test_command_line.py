@@ -40,6 +40,7 @@ def test_an_answer_has_every_part_that_programs_rely_on():
         "said",
         "permalink",
         "assumed",
+        "margin",
     }
     assert document["outcome"] == "answer"
     assert {name: document["answer"][name] for name in ("size", "metal", "area_cmil")} == {

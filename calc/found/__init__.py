@@ -1,0 +1,1 @@
+"""What is found on site, held against what the rule requires."""

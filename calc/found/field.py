@@ -1,0 +1,84 @@
+"""What was found on site, as people write it: a size and its metal, a listed part, or nothing that could be seen."""
+
+from __future__ import annotations
+
+import re
+
+from calc.conductors.size import read_size, shown_size
+from calc.field import Field, Unclear
+from calc.vocabulary import METAL_WORDS
+from calc.words import Sentence, say
+
+LISTED, UNSEEN = "listed", "unknown"
+_METALS = {
+    "copper-clad-aluminum": r"COPPER[- ]CLAD(?:[- ]ALUMINI?UM)?|CCA",
+    "copper": r"COPPER|CU",
+    "aluminum": r"ALUMINI?UM|ALUM|AL",
+}
+_METAL_LAST = tuple((metal, re.compile(rf"(.*\d.*?)[ ,-]*(?:{names})\.?")) for metal, names in _METALS.items())
+
+
+def read_found(text: str) -> str:
+    """Return what was found as one spelling: "6-copper", "listed" or "unknown".
+
+    Raises: ValueError when no size is written so, Unclear when its metal is left out or several are named.
+
+    >>> read_found("6 AWG Copper"), read_found("1/0 cu"), read_found("350 kcmil AL"), read_found("Listed")
+    ('6-copper', '1/0-copper', '350kcmil-aluminum', 'listed')
+    """
+    written = " ".join(text.split())
+    if written.lower() in (LISTED, UNSEEN):
+        return written.lower()
+    for metal, pattern in _METAL_LAST:
+        if match := pattern.fullmatch(written.upper()):
+            return f"{_size(match[1])}-{metal}"
+    _size(written)
+    raise Unclear(say("Its metal counts too: aluminum is sized larger than copper."))
+
+
+def _size(text: str) -> str:
+    try:
+        return read_size(text)
+    except Unclear:
+        raise Unclear(
+            say("Check one conductor at a time. Several small ones side by side do not count as one large one here.")
+        ) from None
+
+
+def size_and_metal(found: str) -> tuple[str, str] | None:
+    """Return the size label and the metal of what was found, None where no size was seen.
+
+    >>> size_and_metal("1/0-copper-clad-aluminum"), size_and_metal("listed")
+    (('1/0', 'copper-clad-aluminum'), None)
+    """
+    if found in (LISTED, UNSEEN):
+        return None
+    size, _, metal = found.partition("-")
+    return size, metal
+
+
+def shown_found(found: str) -> Sentence:
+    """Return what was found as it is read out.
+
+    >>> str(shown_found("6-copper")), str(shown_found("listed"))
+    ('6 AWG copper', 'Listed part supplied with its equipment')
+    """
+    if found == LISTED:
+        return say("Listed part supplied with its equipment")
+    if found == UNSEEN:
+        return say("Not seen")
+    size, metal = size_and_metal(found)
+    return say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
+
+
+FOUND = Field(
+    label=say("Size found on site"),
+    hint=say("To check a wire that is there, enter its size and metal. Leave it empty to get the size alone."),
+    enter=say(
+        "Enter one size and its metal, for example 6 copper or 1/0 aluminum. Enter listed for a part that came with "
+        "listed equipment, unknown for one that could not be seen."
+    ),
+    read=read_found,
+    show=shown_found,
+    reads_unknown=True,
+)

@@ -1,0 +1,1 @@
+"""How far one input is from another answer."""
