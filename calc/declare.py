@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 
 from calc.answer import Answer, steady
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
-from calc.field import Field, echo, mend, read_field
+from calc.field import Choice, Field, echo, mend, read_field
 from calc.found.declared import FOUND, SiteCheck
 from calc.link_fields import ASSUMED_FIELD, EDITION_FIELD, SAID_FIELD
 from calc.margin.declared import Margin
@@ -33,6 +33,11 @@ if TYPE_CHECKING:
     from calc.unknown.outcomes import Depends
 
 MOST_UNKNOWN = 5
+
+__all__ = [
+    "Answer", "Calculator", "Choice", "Field", "Fix", "Mend", "NotCovered", "Result",
+    "calculator", "echo", "mend", "needed", "unverified",
+]  # fmt: skip
 
 
 @dataclass(frozen=True)

@@ -8,8 +8,9 @@ from calc import permalink
 from calc.answer import Answer, Row, Table
 from calc.catalogue import CALCULATORS
 from calc.comparison.differences import differing_rules, differing_warnings, list_rows, shown_outcome
-from calc.declare import EDITION_FIELD, Field, Mend, Result, calculator, unverified
+from calc.declare import Field, Mend, Result, calculator, unverified
 from calc.editions import EDITIONS
+from calc.link_fields import EDITION_FIELD
 from calc.output import Output
 from calc.vocabulary import one_of
 from calc.words import say

@@ -12,8 +12,8 @@ from hypothesis import strategies as st
 from calc import permalink
 from calc.catalogue import CALCULATORS
 from calc.conductors.area import area
-from calc.declare import SAID_FIELD
 from calc.field import LONGEST_ECHO, echo, read_field
+from calc.link_fields import SAID_FIELD
 from calc.plain import plain_result, said_before
 from tests.calc.strategies import AMPERE, HOSTILE, SIZES, inputs, kind_of, reads, spellings, texts
 
