@@ -147,7 +147,7 @@ def available_fault_current(
     values = {"available_ampere": available, "place": place, "motors": motors}
     for where, flowing in currents.items():
         at = "_at_end" if where == "end" else ""
-        values |= {f"{kind}{at}": round(each, 2) for kind, each in vars(flowing).items() if each is not None}
+        values |= {f"{name}{at}": value for name, value in flowing.values.items()}
     if limit is not None:
         values["line_to_ground_limit_at_end"] = round(limit, 2)
     return Answer(

@@ -30,6 +30,16 @@ class FaultCurrents:
         """The largest of them."""
         return max(self.three_phase or 0, self.line_to_line, self.line_to_ground)
 
+    @property
+    def values(self) -> dict[str, float]:
+        """The currents under the published names that programs read, ampere to two decimals."""
+        named = {
+            "three_phase": self.three_phase,
+            "line_to_line": self.line_to_line,
+            "line_to_ground": self.line_to_ground,
+        }
+        return {name: round(value, 2) for name, value in named.items() if value is not None}
+
 
 def fault_currents(
     sources: list[Source], system: str, voltage_factor: float, place: Sentence, working: Working

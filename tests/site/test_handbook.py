@@ -8,7 +8,7 @@ import pytest
 from calc.editions import EDITIONS
 from calc.rulebook import rule, rule_keys
 from site_assets.build.book_index import cited_in, citing_pages
-from site_assets.build.glossary import terms
+from site_assets.build.glossary import Term, terms
 from site_assets.build.page_data import DOCS, PageDataError, check_at, linked_pages, page_data, pages
 from site_assets.build.runtime import is_computed_with
 from site_assets.diagrams import drawing, drawing_slugs
@@ -171,6 +171,11 @@ def test_every_glossary_term_stands_on_its_page_with_its_spanish():
     for each in terms():
         assert each.anchor in page.ids and each.meaning in page.text and each.spanish in page.text
     assert len({each.anchor for each in terms()}) == len(terms())
+
+
+def test_a_term_that_is_called_otherwise_keeps_its_anchor():
+    assert Term("raceway", "A channel for wires.").anchor == "raceway"
+    assert Term("wiring channel", "A channel for wires.", id="raceway").anchor == "raceway"
 
 
 def test_the_names_of_the_parts_are_words_of_the_glossary():

@@ -26,7 +26,7 @@ def test_every_built_page_is_published():
 
 def test_every_anchor_of_a_built_page_is_published():
     new = {path: sorted(anchors) for path, anchors in new_anchors().items()}
-    assert not new, f"add to the anchors of the page in site_assets/published, or run `python -m tests.published`: {new}"
+    assert not new, f"add to site_assets/published/anchors.toml, as `python -m tests.published` does: {new}"
 
 
 def test_every_rule_stands_under_its_key_and_under_every_key_it_had():
