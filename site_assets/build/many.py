@@ -93,7 +93,7 @@ def _answers(calculator: Calculator) -> str:
     """Give the columns that come back with the values of the answer, what each means, and where programs look."""
     columns = value_columns(calculator)
     rows = [(columns[output.name], _told(output)) for output in calculator.outputs]
-    programs = say("For programs: a JSON Schema of inputs and answers, on this site, not saved for offline use:")
+    programs = say("For programs: what goes in and what comes out, as a file on this site, not saved for offline use:")
     path = f"<p>{text(programs)} <code>{schema_path(calculator.slug)}</code></p>"
     return _folded(say("Columns of the answer"), rows, path, searched=False)
 
