@@ -12,11 +12,10 @@ from collections.abc import Mapping
 from calc.declare import Calculator
 from calc.editions import EDITIONS
 from calc.field import Field
-from calc.output import Output, values_of
+from calc.output import Output, shown_unit, values_of
 from calc.plain import SCHEMA
 from calc.rulebook import MARKS
 from calc.schedule.part_list import INSTALL, LEAVE_OUT, NOT_COVERED, NOT_NEEDED, TO_JUDGE
-from calc.unit_names import SHOWN
 from calc.words import say
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
@@ -155,7 +154,8 @@ def _of_kind(output: Output) -> dict:
 
 
 def _with_unit(words: str, unit: str) -> str:
-    return str(say("{words} In {unit}.", words=words, unit=SHOWN.get(unit, unit))) if unit else words
+    shown = shown_unit(unit)
+    return str(say("{words} In {unit}.", words=words, unit=shown)) if shown else words
 
 
 def _or_null(schema: dict) -> dict:

@@ -6,11 +6,13 @@ from dataclasses import dataclass
 from typing import Literal
 
 from calc.field import Field
+from calc.unit_names import SHOWN
 from calc.words import Sentence, say
 
 Kind = Literal["text", "choice", "size", "number", "whole-number", "yes-no", "point", "record"]
 Shape = Literal["one", "list", "by-name"]
 YES_OR_NO = ("yes", "no")
+_BESIDE_WORDS = SHOWN | {"A2s": "A²s", "in2": "in²", "x": ""}  # words name a multiple themselves
 
 
 @dataclass(frozen=True)
@@ -40,6 +42,15 @@ def as_entered(name: str, field: Field, *, when: Sentence | None = None) -> Outp
         return Output(name, field.label, "choice", choices=values_of(field), when=when)
     kind = "whole-number" if field.whole_numbers else "number"
     return Output(name, field.label, kind, unit=field.unit, when=when)
+
+
+def shown_unit(unit: str) -> str:
+    """Return a unit as it stands beside words.
+
+    >>> shown_unit("ohmm"), shown_unit("A"), shown_unit("x")
+    ('ohm·m', 'A', '')
+    """
+    return _BESIDE_WORDS.get(unit, unit)
 
 
 def values_of(field: Field) -> tuple[str, ...]:

@@ -6,9 +6,8 @@ from html import escape
 
 from calc.declare import Calculator
 from calc.editions import EDITIONS
-from calc.output import Output
+from calc.output import Output, shown_unit
 from calc.table import LABEL, example_table, value_columns
-from calc.unit_names import SHOWN
 from calc.words import Sentence, say
 from site_assets.build.schemas import schema_path
 from site_assets.build.state_words import START_WORDS
@@ -94,14 +93,14 @@ def _answers(calculator: Calculator) -> str:
     """Give the columns that come back with the values of the answer, what each means, and where programs look."""
     columns = value_columns(calculator)
     rows = [(columns[output.name], _told(output)) for output in calculator.outputs]
-    programs = say("Programs find inputs and answers described on this site, but not offline:")
+    programs = say("For programs: what goes in and what comes out, as a file on this site, not saved for offline use:")
     path = f"<p>{text(programs)} <code>{schema_path(calculator.slug)}</code></p>"
     return _folded(say("Columns of the answer"), rows, path, searched=False)
 
 
 def _told(output: Output) -> Sentence:
     """Give what an output means, its unit or its choices, and when it is there."""
-    unit = SHOWN.get(output.unit, output.unit)
+    unit = shown_unit(output.unit)
     words = say("{meaning}, {unit}", meaning=output.meaning, unit=unit) if unit else output.meaning
     if output.choices:
         words = say("{meaning}: {choices}", meaning=words, choices=", ".join(output.choices))
