@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from calc.conductors.area import listed_sizes
+from calc.conductors.area import sizes_of_any_edition
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.field import LONGEST_TEXT
 from calc.unit_names import SHOWN
 from calc.words import Sentence, say
@@ -30,7 +29,7 @@ def conductor_size(label: Sentence, hint: Sentence, *, rare: bool = False) -> Fi
         read=read_size,
         show=shown_size,
         enter=say("Enter a size from 18 AWG to 2000 kcmil, for example 4, 3/0 or 500 kcmil."),
-        suggestions=tuple(shown_size(size) for size in listed_sizes(SHOWN_UNTIL_CHOSEN)),
+        suggestions=tuple(shown_size(size) for size in sizes_of_any_edition()),
         rare=rare,
     )
 

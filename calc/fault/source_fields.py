@@ -5,8 +5,7 @@ from __future__ import annotations
 from calc.conductors.impedance import RESISTANCE_RULE
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.vocabulary import one_of, temperature
 from calc.words import Sentence, say
 from calc.working import shown_number
@@ -14,8 +13,8 @@ from calc.written import read_within
 
 TOLERANCE_RULE = "fault/transformer_tolerance"
 COLD_RULE = "fault/cold_conductor"
-TOLERANCE_TAKEN = rule(TOLERANCE_RULE, SHOWN_UNTIL_CHOSEN).value
-COLD = rule(COLD_RULE, SHOWN_UNTIL_CHOSEN).value
+TOLERANCE_TAKEN = undated(TOLERANCE_RULE).value
+COLD = undated(COLD_RULE).value
 
 
 def number(label: Sentence, hint: Sentence, enter: Sentence, unit: str = "", *, rare: bool = True) -> Field:
@@ -40,7 +39,7 @@ def number(label: Sentence, hint: Sentence, enter: Sentence, unit: str = "", *, 
 
 
 def _conductor(label: Sentence, hint: Sentence, *, rare: bool = False) -> Field:
-    listed = dict.fromkeys(row["size"] for row in rule(RESISTANCE_RULE, SHOWN_UNTIL_CHOSEN).rows)
+    listed = dict.fromkeys(row["size"] for row in undated(RESISTANCE_RULE).rows)
     enter = say(
         "Enter a size from 14 AWG copper or 12 AWG aluminum to 1000 kcmil, for example 3/0 or 500 kcmil. Other sizes "
         "have no listed impedance."

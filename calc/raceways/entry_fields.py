@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from calc.declare import Choice
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.raceways.kind import KIND_WORDS
-from calc.rulebook import rule
+from calc.rulebook import every_edition
 from calc.vocabulary import amount, one_of
 from calc.words import say
 from calc.working import shown_number
@@ -35,7 +34,11 @@ FITTING_WORDS = {
     "bonding-bushing-and-jumper": say("Bonding bushing with a jumper"),
     "listed-fitting": say("Another fitting listed for bonding"),
 }
-SYSTEMS = tuple(row["system"] for row in rule("raceways/voltage_to_ground_of_system", SHOWN_UNTIL_CHOSEN).rows)
+SYSTEMS = tuple(
+    dict.fromkeys(
+        row["system"] for stated in every_edition("raceways/voltage_to_ground_of_system") for row in stated.rows
+    )
+)
 SYSTEM_WORDS = {
     "240-high-leg-delta": say("240 V delta, four wires, one high leg"),
     "240-corner-grounded-delta": say("240 V delta, one corner grounded"),

@@ -91,12 +91,12 @@ def rules_read(monkeypatch):
     read = set()
     document = rulebook._document.__wrapped__
     monkeypatch.setattr(rulebook, "_document", lambda key: (read.add(key), document(key))[1])
-    rulebook.rule.cache_clear()
+    rulebook.forget()
     for slug, calculator in CALCULATORS.items():
         for edition in EDITIONS:
             for inputs in (dict(calculator.example), *worked_inputs(slug)):
                 plain_result(calculator(**{**inputs, "edition": edition}))
-    rulebook.rule.cache_clear()
+    rulebook.forget()
     return read
 
 
