@@ -4,6 +4,9 @@ Exit code 0 for an answer or a case not covered, 2 when a field needs mending, 1
 written, 130 when it was stopped. Without a slug it lists every calculator with its fields. `python -m calc SLUG
 --table FILE` answers every row of a table and prints a table; `-` stands for standard input; `--out FILE` puts the
 answers into a file, which appears only when it is whole.
+
+For contributors: `python -m calc edition ...` adds and reviews editions, `python -m calc changes` tells which answers
+changed; both print text.
 """
 
 from __future__ import annotations
@@ -14,6 +17,7 @@ import sys
 from collections import Counter
 from collections.abc import Iterator
 from contextlib import contextmanager
+from importlib import import_module
 from typing import BinaryIO
 
 from calc.catalogue import CALCULATORS
@@ -25,6 +29,7 @@ from calc.table import TableFault, answer_table, counted
 from calc.words import Sentence, say
 
 TABLE, OUT = "--table", "--out"
+FOR_CONTRIBUTORS = ("edition", "changes")
 
 
 def main(arguments: list[str]) -> int:
@@ -39,6 +44,8 @@ def main(arguments: list[str]) -> int:
             0,
         )
     slug, *written = arguments
+    if slug in FOR_CONTRIBUTORS:
+        return import_module("calc.editing.command").main(slug, written)
     if slug not in CALCULATORS:
         words = say("There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS))
         return show(_fix(echo(slug), words), 2)
