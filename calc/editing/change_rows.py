@@ -25,7 +25,7 @@ def shown(inputs: dict[str, str]) -> str:
 
 
 def change_rows(changed: list[Changed], version: int, date: str, why: str) -> str:
-    """Return `[[change]]` rows that explain every changed answer; `when` names the values that the changed cases have."""
+    """Return `[[change]]` rows that explain every changed answer; `when` names the values that the cases have."""
     groups: dict[tuple[str, str, str], list[Changed]] = {}
     for each in changed:
         groups.setdefault((each.calculator, each.was, each.now), []).append(each)
@@ -54,7 +54,7 @@ def _row(cases: list[Changed], version: int, date: str, why: str) -> str:
 
 
 def _when(cases: list[Changed]) -> dict[str, list[str]]:
-    """Return by field the values that the cases have, where the domain has others; a field that is left out has none."""
+    """Return by field the values that the cases have, where the domain has others; a field left out has none."""
     asked = list(inputs_of(cases[0].calculator))
     meant = {}
     for field in cases[0].inputs:

@@ -19,8 +19,8 @@ PAGE_OF_EDITIONS = Path("docs/editions.md")
 PUBLISHED = Path("site_assets/published/handbook.toml")
 _PAGE = """# From {older} to {newer}
 
-What moved and what changed between the {older} and the {newer} edition, as far as this handbook reads them. It is made \
-from the same rules that the calculators use. To see one case in both editions side by side, use \
+What moved and what changed between the {older} and the {newer} edition, as far as this handbook reads them. It is \
+made from the same rules that the calculators use. To see one case in both editions side by side, use \
 [compare editions](../calculators/compare-editions.md).
 
 {{{{ edition_changes("{older}", "{newer}") }}}}

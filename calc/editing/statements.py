@@ -30,7 +30,8 @@ def with_statement(text: str, edition: str, stated: dict) -> str:
 def written_statement(edition: str, stated: dict) -> str:
     """Return what an edition states, as the rules' files write it.
 
-    >>> print(written_statement("2029", {"section": "250.28", "mark": "memory", "sources": [], "rows": [{"size": "8"}]}))
+    >>> stated = {"section": "250.28", "mark": "memory", "sources": [], "rows": [{"size": "8"}]}
+    >>> print(written_statement("2029", stated))
     [editions.2029]
     section = "250.28"
     mark = "memory"
