@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from calc.editing.answer_record import Changed
 from calc.editing.domain import inputs_of
 from calc.editing.statements import written
-
-MOST_LISTED = 12
 
 
 def listing(changed: Iterable[Changed]) -> str:
@@ -24,15 +22,18 @@ def shown(inputs: dict[str, str]) -> str:
     return " ".join(f"{name}={value}" for name, value in inputs.items())
 
 
-def change_rows(changed: list[Changed], version: int, date: str, why: str) -> str:
-    """Return `[[change]]` rows that explain every changed answer; `when` names the values that the cases have."""
+def change_rows(changed: list[Changed], version: int, date: str, why: Callable[[Changed], str]) -> str:
+    """Return `[[change]]` rows that explain every changed answer; `when` names the values that the cases have.
+
+    why: gives the reason of one of them, from its first case.
+    """
     groups: dict[tuple[str, str, str], list[Changed]] = {}
     for each in changed:
         groups.setdefault((each.calculator, each.was, each.now), []).append(each)
     return "\n".join(_row(cases, version, date, why) for cases in groups.values())
 
 
-def _row(cases: list[Changed], version: int, date: str, why: str) -> str:
+def _row(cases: list[Changed], version: int, date: str, why: Callable[[Changed], str]) -> str:
     first = cases[0]
     editions = sorted({each.edition for each in cases})
     name = re.sub(r"[^a-z0-9]+", "-", f"{first.calculator}-{first.was}-{first.now}-{'-'.join(editions)}".lower())
@@ -44,7 +45,7 @@ def _row(cases: list[Changed], version: int, date: str, why: str) -> str:
         "editions": editions,
         "was": first.was,
         "now": first.now,
-        "why": why,
+        "why": why(first),
     }
     lines = ["[[change]]", *(f"{field} = {written(value)}" for field, value in row.items())]
     when = _when(cases)

@@ -42,7 +42,7 @@ def changes_command(arguments: list[str]) -> int:
         print(f"Not recorded yet: {len(new)} pairs of a calculator and an edition, {new[0]} and so on.")
     if unexplained:
         version = changes()["version"]
-        rows = change_rows(unexplained, version, date.today().isoformat(), "Write here why.")
+        rows = change_rows(unexplained, version, date.today().isoformat(), lambda _: "Write here why.")
         print(f"\nRows for calc/rules/changes.toml:\n\n{rows}")
     if chosen.record:
         if unexplained:

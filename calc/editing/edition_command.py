@@ -10,13 +10,15 @@ from datetime import date
 from pathlib import Path
 
 from calc.editing import review_shown
+from calc.editing.answer_record import Changed
 from calc.editing.change_rows import change_rows, listing
 from calc.editing.new_edition import new_edition
-from calc.editing.readings_table import read_table
+from calc.editing.readings_table import Read, read_table
 from calc.editing.review import readings
 from calc.editing.review_page import review_page
 from calc.editing.take_in import changed_by, checks_that_name, taken_in
 from calc.editing.tree import ROOT, RULES, Refused, write_whole
+from calc.editing.weight import keys_read
 from calc.rulebook import _document, changes, check, rule_keys
 
 DEFAULT_SOURCE = {
@@ -70,6 +72,13 @@ def _check(_chosen: Namespace) -> int:
     return 0
 
 
+def why(case: Changed, corrected: list[Read]) -> str:
+    """Return why an answer is another one: the corrected figures that it reads, and the texts they were read in."""
+    keys = keys_read(case.calculator, case.edition, case.inputs)
+    read = [each for each in corrected if each.figures is not None and each.stated.key in keys]
+    return "; ".join(f"{each.section} as {each.source.title} has it" for each in read) or "Write here why."
+
+
 def _review(chosen: Namespace) -> int:
     if chosen.table:
         return _take_in(chosen)
@@ -99,8 +108,7 @@ def _take_in(chosen: Namespace) -> int:
         print(f"  {each.stated.key}: {each.stated.mark} -> confirmed by {each.source.key}; {words}{figures}")
     print(f"{len(answers)} answers change.")
     if answers:
-        why = "; ".join(f"{each.source.title}: {each.section}" for each in corrected if each.figures is not None)
-        rows = change_rows(answers, changes()["version"], date.today().isoformat(), why)
+        rows = change_rows(answers, changes()["version"], date.today().isoformat(), lambda case: why(case, corrected))
         print(f"{listing(answers)}\n\nRows for calc/rules/changes.toml:\n\n{rows}")
     checks = checks_that_name(each.stated.key for each in corrected if each.figures is not None)
     if checks:
