@@ -54,10 +54,12 @@ def read_table(data: bytes, edition: str, default: Mapping[str, str]) -> list[Re
     Raises: Refused, naming the row: for a tick without a source, a correction without a tick, a statement that is
     another one since the table was printed, a figure that cannot be read, a source that does not name the edition.
     """
-    read = []
+    read, keys = [], set(rule_keys())
     for line, row in _rows(data):
         try:
-            stated = _stated(row, edition)
+            if row["key"] not in keys:
+                raise Refused(f"there is no rule {row['key']!r}.")
+            stated = _stated(row["key"], row["stamp"], edition)
             if _is_ticked(row, stated):
                 read.append(_read(row, stated, default))
         except Refused as fault:
@@ -78,14 +80,11 @@ def _rows(data: bytes) -> Iterator[tuple[int, dict[str, str]]]:
             yield number, cells
 
 
-def _stated(row: Mapping[str, str], edition: str) -> Rule:
-    key = row["key"]
-    if key not in rule_keys():
-        raise Refused(f"there is no rule {key!r}.")
+def _stated(key: str, stamp: str, edition: str) -> Rule:
     if DATED not in _document(key):
         raise Refused(f"{key} is stated by no edition.")
     stated = rule(key, edition)
-    if row["stamp"] != Reading(stated, Weight()).stamp:
+    if stamp != Reading(stated, Weight()).stamp:
         raise Refused(f"{key} says something else since this table was printed. Print it anew and read it again.")
     return stated
 

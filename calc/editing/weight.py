@@ -46,8 +46,9 @@ def worked_inputs() -> Iterator[tuple[str, dict[str, str]]]:
 
 def keys_read(slug: str, edition: str, inputs: dict[str, str]) -> set[str]:
     """Return every rule that one answer reads or cites."""
+    calculator = CALCULATORS[slug]  # loaded before: the limits of its fields are no part of an answer
     with _watched() as read:
-        result = CALCULATORS[slug](edition=edition, **inputs)
+        result = calculator(edition=edition, **inputs)
     return read | {cited.key for cited in result.working.citations}
 
 
