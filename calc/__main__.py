@@ -5,6 +5,9 @@ answer could not be written, 130 when it was stopped. Without a slug it lists ev
 `python -m calc SLUG --table FILE` answers every row of a table and prints a table; `-` stands for standard input;
 `--out FILE` puts the answers into a file, which appears only when it is whole. `python -m calc SLUG --schema` prints
 the JSON Schema of what goes in and what comes out.
+
+For contributors: `python -m calc edition ...` adds and reviews editions, `python -m calc changes` tells which answers
+changed; both print text.
 """
 
 from __future__ import annotations
@@ -15,6 +18,7 @@ import sys
 from collections import Counter
 from collections.abc import Iterator
 from contextlib import contextmanager
+from importlib import import_module
 from typing import BinaryIO
 
 from calc.catalogue import CALCULATORS
@@ -28,6 +32,7 @@ from calc.table import TableFault, answer_table, counted
 from calc.words import Sentence, say
 
 TABLE, OUT, SCHEMA_OF = "--table", "--out", "--schema"
+FOR_CONTRIBUTORS = ("edition", "changes")
 
 
 def main(arguments: list[str]) -> int:
@@ -42,6 +47,8 @@ def main(arguments: list[str]) -> int:
             0,
         )
     slug, *written = arguments
+    if slug in FOR_CONTRIBUTORS:
+        return import_module("calc.editing.command").main(slug, written)
     if slug not in CALCULATORS:
         words = say("There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS))
         return show(_fix(echo(slug), words), 2)

@@ -1,4 +1,11 @@
-"""The editions of NFPA 70, the National Electrical Code, that the rules know."""
+"""The editions of NFPA 70, the National Electrical Code, that the rules know. They stand in rules/editions.toml."""
 
-EDITIONS = ("2017", "2020", "2023", "2026")
-SHOWN_UNTIL_CHOSEN = "2023"
+from __future__ import annotations
+
+import tomllib
+from pkgutil import get_data
+
+_STATED = tomllib.loads(get_data("calc", "rules/editions.toml").decode())
+
+EDITIONS: tuple[str, ...] = tuple(_STATED["editions"])
+SHOWN_UNTIL_CHOSEN: str = _STATED["shown_until_chosen"]

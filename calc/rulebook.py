@@ -1,9 +1,9 @@
 """The only reader of `calc/rules`: every figure and section, dated by edition.
 
 A rule is one TOML file. Its key is the path below `rules`, without the ending, at which it was first published: links,
-JSON and anchors use it, so it stays when the file is moved, and `moved.toml` then says where the file is. A rule states
-every edition: either the rule in full, or `same_as` another edition, which is a claim
-with its own mark and sources. Silence about an edition is an error.
+JSON and anchors use it, so it stays when the file is moved, and `moved.toml` then says where the file is. A rule of the
+code states each edition: in full, or `same_as` another edition, which is a claim with its own mark and sources; silence
+about an edition is an error. What no edition states, as physics and other standards, stands once, as `every_edition`.
 """
 
 from __future__ import annotations
@@ -18,7 +18,8 @@ from calc.words import Sentence, say
 
 KINDS = {"value": "value", "step": "rows", "choice": "rows", "section": None}
 MARKS = ("confirmed", "computed", "practice", "memory")
-RULE_FIELDS = {"title", "kind", "unit", "applies", "editions"}
+RULE_FIELDS = {"title", "kind", "unit", "applies"}
+DATED, UNDATED = "editions", "every_edition"
 EDITION_FIELDS = {"section", "mark", "sources", "note"}
 
 
@@ -55,8 +56,7 @@ def rule(key: str, edition: str) -> Rule:
     if edition not in EDITIONS:
         raise RuleError(f"{key}: no edition {edition!r}; the editions are {', '.join(EDITIONS)}")
     document = _document(key)
-    dated = document["editions"][edition]
-    figures = document["editions"][dated["same_as"]] if "same_as" in dated else dated
+    dated, figures = _stated(document, edition)
     return Rule(
         key=key,
         title=say(document["title"]),
@@ -71,6 +71,24 @@ def rule(key: str, edition: str) -> Rule:
         value=figures.get("value"),
         rows=tuple(figures.get("rows", ())),
     )
+
+
+def every_edition(key: str) -> tuple[Rule, ...]:
+    """Return the rule as each edition states it, oldest first: for the limits of a field, that hold for any of them."""
+    return tuple(rule(key, edition) for edition in EDITIONS)
+
+
+@cache
+def undated(key: str) -> Rule:
+    """Return a rule whose figures are the same in every edition, for a reader that is told no edition.
+
+    Raises: RuleError where they differ: then its reader has to be told the edition.
+    """
+    first, *others = every_edition(key)
+    differing = [other.edition for other in others if (other.value, other.rows) != (first.value, first.rows)]
+    if differing:
+        raise RuleError(f"{key}: {differing[0]} has other figures, and what reads them is told no edition")
+    return first
 
 
 @cache
@@ -97,6 +115,12 @@ def changes() -> dict:
     return {"change": []} | _read("changes.toml")
 
 
+def forget() -> None:
+    """Forget the rules that were given out, for whoever puts other documents in their place."""
+    rule.cache_clear()
+    undated.cache_clear()
+
+
 def rule_keys() -> list[str]:
     """Give the key of every rule there is, sorted. It looks into the folder, so not inside the browser's bundle."""
     from pathlib import Path  # only builds and tests list the rules
@@ -118,19 +142,19 @@ def check(key: str, document: dict) -> None:
     def broken(why: str) -> RuleError:
         return RuleError(f"{key}: {why}")
 
-    if set(document) != RULE_FIELDS:
-        raise broken(f"has the fields {sorted(document)}, not {sorted(RULE_FIELDS)}")
+    if len({DATED, UNDATED} & set(document)) != 1 or set(document) - {DATED, UNDATED} != RULE_FIELDS:
+        raise broken(f"has the fields {sorted(document)}, not {sorted(RULE_FIELDS)} and {DATED} or {UNDATED}")
     if document["kind"] not in KINDS:
         raise broken(f"kind {document['kind']!r} is none of {sorted(KINDS)}")
-    if set(document["editions"]) != set(EDITIONS):
-        raise broken(f"states the editions {sorted(document['editions'])}, not {list(EDITIONS)}")
+    if DATED in document and set(document[DATED]) != set(EDITIONS):
+        raise broken(f"states the editions {sorted(document[DATED])}, not {list(EDITIONS)}")
     figures = KINDS[document["kind"]]
-    for edition, dated in document["editions"].items():
+    for edition, dated in statements(document).items():
         allowed = EDITION_FIELDS | {"same_as" if "same_as" in dated else figures} - {None}
         if not {"section", "mark", "sources"} <= set(dated) <= allowed:
             raise broken(f"{edition} has the fields {sorted(dated)}")
         if "same_as" in dated:
-            if figures not in document["editions"].get(dated["same_as"], {}):
+            if figures not in statements(document).get(dated["same_as"], {}):
                 raise broken(f"{edition} is the same as {dated['same_as']!r}, which states nothing")
         elif figures and not dated.get(figures):
             raise broken(f"{edition} states no {figures}")
@@ -141,6 +165,18 @@ def check(key: str, document: dict) -> None:
         for source in dated["sources"]:
             if source not in sources():
                 raise broken(f"{edition} names the source {source!r}, which sources.toml lacks")
+
+
+def statements(document: dict) -> dict[str, dict]:
+    """Return what a rule's document states, by edition, or the one statement for every edition."""
+    return document[DATED] if DATED in document else {UNDATED: document[UNDATED]}
+
+
+def _stated(document: dict, edition: str) -> tuple[dict, dict]:
+    """Return the statement of an edition, and the one that holds its figures."""
+    stated = statements(document)
+    dated = stated[edition] if DATED in document else stated[UNDATED]
+    return dated, stated[dated["same_as"]] if "same_as" in dated else dated
 
 
 @cache

@@ -5,10 +5,9 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from calc.conductors.area import listed_sizes
+from calc.conductors.area import sizes_of_any_edition
 from calc.conductors.size import read_size, shown_size
 from calc.declare import Choice, Field
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.field import LONGEST_TEXT
 from calc.unit_names import SHOWN
 from calc.words import Sentence, say
@@ -25,7 +24,7 @@ MOST_AMPERE = 10_000
 FIGURES = 4  # of an amount below 1 that was entered
 SMALLEST = 1e-4  # above 0; no length, voltage or resistance is measured finer
 UNKNOWN = "unknown"
-SIZES = tuple(listed_sizes(SHOWN_UNTIL_CHOSEN))
+SIZES = tuple(sizes_of_any_edition())
 _UNIT_IN_WORDS = SHOWN | {"x": ""}
 _NUMBER_KEYS = re.compile(r"[\d.]+")
 _YES_NO = (Choice("yes", say("Yes")), Choice("no", say("No")))

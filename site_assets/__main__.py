@@ -22,7 +22,7 @@ def main(arguments):
     serve = commands.add_parser("serve", help="build the handbook, serve it and print its address")
     serve.add_argument("--port", type=int, default=8000, help="the next free one is taken (default 8000)")
     book = commands.add_parser("book", help="build the handbook, then bind it as one file to print: site/handbook.pdf")
-    book.add_argument("--edition", default="2023", help="2017, 2020, 2023 or 2026 (default 2023)")
+    book.add_argument("--edition", help="one that the rules know (default: the one shown until one is chosen)")
     book.add_argument("--paper", default="Letter", help="Letter or A4 (default Letter)")
     commands.add_parser("test", help="build, then run all tests", epilog="Further arguments go to pytest.")
     chosen, rest = parser.parse_known_args(arguments)
@@ -35,7 +35,7 @@ def main(arguments):
     if chosen.command == "serve":
         return build() or become("site_assets.build.serve", SITE, "--port", chosen.port)
     if chosen.command == "book":
-        words = ("--edition", chosen.edition, "--paper", chosen.paper)
+        words = (*(("--edition", chosen.edition) if chosen.edition else ()), "--paper", chosen.paper)
         return build() or become("site_assets.build.book", SITE, *words, **browser_variables())
     programs = {**browser_variables(), **simulator_variables()}
     # By file: the pinned pytest-xdist does not see groups under the pinned pytest.

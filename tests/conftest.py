@@ -3,8 +3,13 @@
 A test that takes `slice_number` is a campaign: `@pytest.mark.slices(20)` says into how many seeded slices it is cut.
 """
 
+import copy
 import subprocess
 from pathlib import Path
+
+import pytest
+
+from calc import rulebook
 
 ROOT = Path(__file__).parent.parent
 
@@ -39,3 +44,19 @@ def commit_number() -> int:
     """Give a number that each commit has its own of; 0 outside a checkout."""
     shown = subprocess.run(["git", "rev-parse", "HEAD"], cwd=ROOT, capture_output=True, text=True, check=False)
     return int(shown.stdout.strip()[:6], 16) if shown.returncode == 0 else 0
+
+
+@pytest.fixture
+def marked(monkeypatch):
+    """Give a function of key, edition and mark: the rule has that mark then, as if a book had been read or had not."""
+    read, changed = rulebook._document, {}
+
+    def mark_as(key: str, edition: str, mark: str) -> None:
+        document = changed.setdefault(key, copy.deepcopy(read(key)))
+        rulebook.statements(document)[edition if rulebook.DATED in document else rulebook.UNDATED]["mark"] = mark
+        rulebook.forget()
+
+    monkeypatch.setattr(rulebook, "_document", lambda key: changed.get(key) or read(key))
+    yield mark_as
+    monkeypatch.undo()
+    rulebook.forget()

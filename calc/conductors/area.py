@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from functools import cache
 
-from calc.rulebook import rule
+from calc.editions import EDITIONS
+from calc.rulebook import rule, undated
 
 AREA_RULE = "conductors/area"
 
@@ -16,6 +17,21 @@ def listed_sizes(edition: str) -> dict[str, int]:
     Source: rule conductors/area (the conductor properties table of the edition).
     """
     return {row["size"]: row["cmil"] for row in rule(AREA_RULE, edition).rows}
+
+
+@cache
+def sizes_of_any_edition() -> dict[str, int]:
+    """Return every size label that some edition lists, with its area, cmil, from the smallest to the largest."""
+    listed = {label: cmil for edition in EDITIONS for label, cmil in listed_sizes(edition).items()}
+    return dict(sorted(listed.items(), key=lambda pair: pair[1]))
+
+
+def undated_area(label: str) -> int:
+    """Return the area of a size label, cmil, for what is told no edition: the gauge is a definition.
+
+    Raises: KeyError for an AWG label that is not listed, RuleError where the editions list it differently.
+    """
+    return area(label, undated(AREA_RULE).edition)
 
 
 def area(label: str, edition: str) -> int:

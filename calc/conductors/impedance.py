@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from calc.conductors.resistance import dc_resistance, skin_effect
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 
 RESISTANCE_RULE = "conductors/resistance_in_raceway"
 REACTANCE_RULE = "conductors/reactance_in_raceway"
@@ -23,8 +22,8 @@ def impedance(size: str, metal: str, raceway: str, celsius: float = LISTED_CELSI
     >>> 1000 * impedance("12", "copper", "steel")
     (2+0.068j)
     """
-    resistances = rule(RESISTANCE_RULE, SHOWN_UNTIL_CHOSEN).rows
-    reactances = rule(REACTANCE_RULE, SHOWN_UNTIL_CHOSEN).rows
+    resistances = undated(RESISTANCE_RULE).rows
+    reactances = undated(REACTANCE_RULE).rows
     resistance = {(row["metal"], row["size"]): row for row in resistances}[metal, size][raceway]
     reactance = {row["size"]: row for row in reactances}[size][raceway]
     return complex(resistance * _warmer(size, metal, celsius), reactance) / FEET

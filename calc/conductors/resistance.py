@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import math
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 
 # The annealed copper standard of 1913: 1/58 ohm for one metre of one square millimetre, at 20 °C.
 COPPER_STANDARD_OHM_METRE = 1e-6 / 58
@@ -57,7 +56,7 @@ def dc_resistance(size: str, metal: str, celsius: float, *, stranded: bool = Tru
     """
     ohm_metre = COPPER_STANDARD_OHM_METRE * 100 / _metal(metal)["percent"]
     square_metre = math.pi / 4 * gauge_area(size) * METRE_PER_MIL**2
-    lay = rule("conductors/lay_of_strands", SHOWN_UNTIL_CHOSEN).value if stranded else 1
+    lay = undated("conductors/lay_of_strands").value if stranded else 1
     return ohm_metre / square_metre * METRE_PER_FOOT * lay * temperature_factor(metal, STANDARD_CELSIUS, celsius)
 
 
@@ -80,5 +79,5 @@ def skin_effect(ohm_per_foot: float) -> float:
 
 
 def _metal(metal: str) -> dict:
-    rows = rule("conductors/conductivity", SHOWN_UNTIL_CHOSEN).rows
+    rows = undated("conductors/conductivity").rows
     return {row["metal"]: row for row in rows}[metal]

@@ -7,8 +7,7 @@ from __future__ import annotations
 
 import re
 
-from calc.conductors.area import listed_sizes
-from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.conductors.area import sizes_of_any_edition
 from calc.field import Unclear
 from calc.words import say
 
@@ -38,7 +37,7 @@ def read_size(text: str) -> str:
         number = f"{len(number)}/0"
     is_kcmil = "/" not in number and int(number) >= 250
     label = f"{number}kcmil" if is_kcmil else number
-    if label not in listed_sizes(SHOWN_UNTIL_CHOSEN) or (unit and (unit == "AWG") == is_kcmil):
+    if label not in sizes_of_any_edition() or (unit and (unit == "AWG") == is_kcmil):
         raise ValueError(text)
     if written["sets"] or written["metal"]:
         raise Unclear(

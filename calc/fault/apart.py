@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import math
 
-from calc.conductors.area import area
+from calc.conductors.area import undated_area
 from calc.conductors.impedance import impedance
-from calc.editions import SHOWN_UNTIL_CHOSEN
 
 HERTZ = 60
 METRE_PER_FOOT = 0.3048
@@ -26,6 +25,6 @@ def impedance_apart(size: str, metal: str, celsius: float, spacing_feet: float) 
     (0.0677, 0.1735)
     """
     listed = impedance(size, metal, "nonmetallic", celsius)
-    radius = math.sqrt(area(size, SHOWN_UNTIL_CHOSEN)) / 2 / MIL_PER_FOOT
+    radius = math.sqrt(undated_area(size)) / 2 / MIL_PER_FOOT
     henry_per_metre = 2e-7 * math.log(spacing_feet / (INSIDE * radius))
     return complex(listed.real, max(listed.imag, 2 * math.pi * HERTZ * henry_per_metre * METRE_PER_FOOT))

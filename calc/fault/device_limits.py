@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import inf
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 
 BREAKER, FUSE, FUSE_TIME_DELAY = "inverse-time-breaker", "fuse", "fuse-time-delay"
 HOUSEHOLD = ("iec-b", "iec-c", "iec-d")
@@ -106,12 +105,12 @@ def sure_multiple(instantaneous: float, read: str) -> float:
 
 def rows(key: str) -> tuple[dict, ...]:
     """Give the rows of a rule that no edition of the code changes."""
-    return rule(key, SHOWN_UNTIL_CHOSEN).rows
+    return undated(key).rows
 
 
 def value(key: str) -> float:
     """Give the value of a rule that no edition of the code changes."""
-    return rule(key, SHOWN_UNTIL_CHOSEN).value
+    return undated(key).value
 
 
 def _of_breaker(rating: float, instantaneous_multiple: float | None) -> Limits:

@@ -4,23 +4,22 @@ from __future__ import annotations
 
 from calc import systems
 from calc.declare import Choice, Field
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.raceways.entry_fields import NOT_GIVEN, SYSTEMS
 from calc.raceways.kind import kind_choices
 from calc.raceways.return_impedance import DIMENSIONS_RULE
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.systems import system_called, system_choices
 from calc.vocabulary import conductor_size, device_rating, metal_of, one_of, quantity, trade_size
 from calc.words import say
 
 MULTIPLE_RULE = "fault/return_path_multiple"
 ARC_RULE = "fault/arc_allowance"
-MULTIPLE_OF_PRACTICE = rule(MULTIPLE_RULE, SHOWN_UNTIL_CHOSEN).value
-ARC_OF_PRACTICE = rule(ARC_RULE, SHOWN_UNTIL_CHOSEN).value
+MULTIPLE_OF_PRACTICE = undated(MULTIPLE_RULE).value
+ARC_OF_PRACTICE = undated(ARC_RULE).value
 APART = "wire-apart"
 WIRE_IN = {"wire-in-nonmetallic": "nonmetallic", "wire-in-steel": "steel", APART: "nonmetallic"}
 RACEWAYS = ("electrical-metallic-tubing", "intermediate-metal-conduit", "rigid-metal-conduit")
-TRADE_SIZES = tuple(dict.fromkeys(row["trade_size"] for row in rule(DIMENSIONS_RULE, SHOWN_UNTIL_CHOSEN).rows))
+TRADE_SIZES = tuple(dict.fromkeys(row["trade_size"] for row in undated(DIMENSIONS_RULE).rows))
 UNGROUNDED = tuple(value for value in SYSTEMS if system_called(value).kind == systems.UNGROUNDED)
 
 

@@ -4,18 +4,17 @@ from __future__ import annotations
 
 from calc.conductors.impedance import RESISTANCE_RULE
 from calc.declare import Choice
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.places import also_called
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.systems import system_choices
 from calc.vocabulary import TABLE_METALS, conductor_size, metal_of, one_of, quantity
 from calc.words import say
 
 TOLERANCE_RULE = "fault/transformer_tolerance"
 COLD_RULE = "fault/cold_conductor"
-TOLERANCE_TAKEN = rule(TOLERANCE_RULE, SHOWN_UNTIL_CHOSEN).value
-COLD = rule(COLD_RULE, SHOWN_UNTIL_CHOSEN).value
-_SIZES = tuple(dict.fromkeys(row["size"] for row in rule(RESISTANCE_RULE, SHOWN_UNTIL_CHOSEN).rows))
+TOLERANCE_TAKEN = undated(TOLERANCE_RULE).value
+COLD = undated(COLD_RULE).value
+_SIZES = tuple(dict.fromkeys(row["size"] for row in undated(RESISTANCE_RULE).rows))
 _OTHER_SIZES = say("Aluminum from 12 AWG. Other sizes have no listed impedance.")
 
 

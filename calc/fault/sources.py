@@ -9,8 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.systems import CORNER, HIGH_LEG, SPLIT, SYSTEMS, UNGROUNDED, WYE, System
 
 HALF_WINDING = "fault/half_winding"
@@ -216,7 +215,7 @@ def _source(supply: System, utility: complex, transformer: complex, *, zero_like
 
 def _half_winding(winding: complex) -> complex:
     """Give what one half of a winding with a center tap has, as the full winding's would be on the half's base."""
-    factor = {row["part"]: row["factor"] for row in rule(HALF_WINDING, SHOWN_UNTIL_CHOSEN).rows}
+    factor = {row["part"]: row["factor"] for row in undated(HALF_WINDING).rows}
     return complex(factor["resistance"] * winding.real, factor["reactance"] * winding.imag)
 
 

@@ -9,7 +9,6 @@ from calc.conductors.arrangement import arrangements, raceways_of
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, calculator
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.found.verdict import SIZE
 from calc.grounding.grounded_conductor_place import (
     PLACE,
@@ -20,13 +19,13 @@ from calc.grounding.grounded_conductor_place import (
 )
 from calc.grounding.grounded_conductor_size import larger_for_load, size_for_fault
 from calc.margin.declared import Margin
-from calc.rulebook import rule
+from calc.rulebook import every_edition
 from calc.shared_outputs import how_many, wire
 from calc.vocabulary import METAL_WORDS, MOST_SETS, conductor_size, metal_of, whole_number
 from calc.words import Sentence, say
 from calc.working import Working
 
-MOST_ENCLOSURES = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
+MOST_ENCLOSURES = max(stated.value for stated in every_edition("services/disconnects_maximum"))
 
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),

@@ -8,7 +8,6 @@ from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator, needed
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.found.verdict import SIZE
 from calc.grounding.electrode_conductor_notes import note_the_installation, words_of_run
 from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
@@ -18,13 +17,13 @@ from calc.grounding.supply_conductors import area_of, other_conductors, sets_of,
 from calc.margin.declared import Margin
 from calc.naming.jumper_place import SYSTEM_GROUNDING
 from calc.output import Output
-from calc.rulebook import rule
+from calc.rulebook import every_edition
 from calc.shared_outputs import wire
 from calc.vocabulary import SETS, conductor_size, metal_of, one_of
 from calc.words import Sentence, say
 from calc.working import Working
 
-MOST_OTHERS = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value - 1
+MOST_OTHERS = max(stated.value for stated in every_edition("services/disconnects_maximum")) - 1
 
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),

@@ -8,20 +8,19 @@ from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service
 from calc.conductors.size import shown_size
 from calc.declare import Answer, Choice, calculator
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.found.verdict import size_or_listed
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.margin.declared import Margin
 from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
 from calc.output import as_entered
-from calc.rulebook import rule
+from calc.rulebook import every_edition
 from calc.shared_outputs import wire
 from calc.vocabulary import SETS, conductor_size, metal_of, one_of, whole_number
 from calc.words import say
 from calc.working import Working
 
-MOST_ENCLOSURES = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
+MOST_ENCLOSURES = max(stated.value for stated in every_edition("services/disconnects_maximum"))
 
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) conductor"),

@@ -12,7 +12,17 @@ from calc.planes.other_waters import FOUNTAIN_GROUNDING, add_fountain, add_tub
 from calc.planes.plan import ASK, BOND, CHANGE, Plan
 from calc.planes.plan_outputs import POOL
 from calc.planes.pool_materials import grid_feet, list_checks, list_materials, ring_feet
-from calc.planes.pool_perimeter import add_surfaces, add_ties, add_wall, allowed_ways, spared, usable_ways
+from calc.planes.pool_perimeter import (
+    WAYS,
+    WAYS_AMENDED,
+    add_surfaces,
+    add_ties,
+    add_wall,
+    allowed_ways,
+    spared,
+    usable_ways,
+)
+from calc.rulebook import rule
 from calc.words import say
 from calc.working import Working
 
@@ -184,18 +194,20 @@ def _warn(kind: str, amendment: str, working: Working) -> None:
             "off from a dry place, and call the utility: it may come in from outside."
         )
     )
-    if kind in (*ask.LIKE_A_POOL, ask.SPA_INDOORS) and working.edition in ("2023", "2026"):
-        if working.edition == "2023" and amendment == "no":
-            working.warn(
-                say(
-                    "Since April 2023 an amendment changes the surface around the pool. Ask which text is adopted "
-                    "before you pour."
-                )
+    if kind not in (*ask.LIKE_A_POOL, ask.SPA_INDOORS):
+        return
+    printed, amended = rule(WAYS, working.edition), rule(WAYS_AMENDED, working.edition)
+    if amendment == "no" and printed.rows != amended.rows:
+        working.warn(
+            say(
+                "Since April 2023 an amendment changes the surface around the pool. Ask which text is adopted "
+                "before you pour."
             )
-        else:
-            working.warn(
-                say("The surface around the pool: the text was not seen. Read it where you work before you pour.")
-            )
+        )
+    elif (amended if amendment == "yes" else printed).mark == "memory":
+        working.warn(
+            say("The surface around the pool: the text was not seen. Read it where you work before you pour.")
+        )
 
 
 def _note(kind: str, way: str, feet: float | None, working: Working) -> None:

@@ -7,6 +7,7 @@ from calc.planes import pool_fields as ask
 from calc.planes.plan import ASK, BOND, CHANGE, NEED_NOT, Plan
 from calc.words import Sentence, say
 
+WAYS, WAYS_AMENDED = "planes/pool_perimeter_ways", "planes/pool_perimeter_ways_amended"
 PERIMETER = "places/pool_perimeter"
 WIDTH = "places/pool_perimeter_width"
 WALL = "planes/pool_perimeter_wall"
@@ -19,7 +20,7 @@ AROUND = say("Surface around it")
 
 def allowed_ways(amendment: str, plan: Plan) -> tuple[str, dict[str, list[str]]]:
     """Give the rule that counts, and the ways it allows by surface; "any" stands for every surface."""
-    rule = "planes/pool_perimeter_ways_amended" if amendment == "yes" else "planes/pool_perimeter_ways"
+    rule = WAYS_AMENDED if amendment == "yes" else WAYS
     ways: dict[str, list[str]] = {}
     for row in plan.working.cite(rule).rows:
         ways.setdefault(row["surface"], []).append(row["way"])

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from calc import places
 from calc.declare import Choice
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.raceways.kind import kind_choices
-from calc.rulebook import rule
+from calc.rulebook import every_edition
 from calc.systems import system_choices
 from calc.vocabulary import one_of, quantity
 from calc.words import say
@@ -36,7 +35,11 @@ FITTING_WORDS = {
     "bonding-bushing-and-jumper": say("Bonding bushing with a jumper"),
     "listed-fitting": say("Another fitting listed for bonding"),
 }
-SYSTEMS = tuple(row["system"] for row in rule("raceways/voltage_to_ground_of_system", SHOWN_UNTIL_CHOSEN).rows)
+SYSTEMS = tuple(
+    dict.fromkeys(
+        row["system"] for stated in every_edition("raceways/voltage_to_ground_of_system") for row in stated.rows
+    )
+)
 
 
 PLACE = one_of(

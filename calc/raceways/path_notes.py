@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 from calc.raceways.kind import BEFORE_VOLTAGE_LIMITS, FLEXIBLE, NOT_LISTED
+from calc.rulebook import every_edition
 from calc.words import Sentence, say
 from calc.working import Working, shown_number
+
+VOLTAGE_LIMITS = "raceways/voltage_limits_of_kinds"
+NO_LIMITS = "none"
 
 
 def conditions_of_path(raceway: str) -> Sentence:
@@ -32,11 +36,13 @@ def notes_on_path(raceway: str, listed: str | None, working: Working) -> None:
 def notes_on_metal(raceway: str, working: Working) -> None:
     """Note what holds for the metal of `raceway` whatever the answer: joints, voltage to ground."""
     section = working.section
-    if working.edition == "2026" and raceway not in BEFORE_VOLTAGE_LIMITS:
+    limited = [stated.edition for stated in every_edition(VOLTAGE_LIMITS) if stated.value != NO_LIMITS]
+    if working.edition in limited and raceway not in BEFORE_VOLTAGE_LIMITS:
         working.warn(
             say(
-                "The 2026 edition adds voltage limits for some kinds to the list ({section}). Their values were not "
-                "seen and are not checked here.",
+                "The {edition} edition adds voltage limits for some kinds to the list ({section}). Their values were "
+                "not seen and are not checked here.",
+                edition=limited[0],
                 section=section("raceways/nonmetallic_raceway"),
             )
         )

@@ -14,8 +14,7 @@ from __future__ import annotations
 import math
 from functools import cache
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 
 DIMENSIONS_RULE = "raceways/tube_dimensions"
 STEEL_RULE = "raceways/steel_as_return"
@@ -53,15 +52,15 @@ def between(three: tuple[complex, complex, complex], place: float) -> complex:
 
 def return_parts(kind: str, trade_size: str) -> tuple[tuple[complex, float], ...]:
     """Give `return_impedance` in its parts: steel and joints, each low, likely, high. Raises: KeyError."""
-    rows = rule(DIMENSIONS_RULE, SHOWN_UNTIL_CHOSEN).rows
+    rows = undated(DIMENSIONS_RULE).rows
     tube = {(row["raceway"], row["trade_size"]): row for row in rows}[kind, trade_size]
-    piece = rule(PIECE_RULE, SHOWN_UNTIL_CHOSEN).value
+    piece = undated(PIECE_RULE).value
     return tuple(
         (
             tube_impedance(tube["inside"], tube["outside"], steel["microohm_metre"], steel["permeability"]),
             steel["joint_milliohm"] / 1000 / piece,
         )
-        for steel in rule(STEEL_RULE, SHOWN_UNTIL_CHOSEN).rows
+        for steel in undated(STEEL_RULE).rows
     )
 
 

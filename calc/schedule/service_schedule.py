@@ -5,11 +5,10 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.declare import Answer, Choice, Mend, calculator, needed
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.grounding.grounded_conductor_place import SYSTEM_GROUNDING
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.supply_conductors import other_conductors, sets_of
-from calc.rulebook import rule
+from calc.rulebook import every_edition
 from calc.schedule import fields
 from calc.schedule.electrodes import add_electrodes
 from calc.schedule.list_outputs import OUTPUTS
@@ -20,7 +19,7 @@ from calc.vocabulary import conductor_size, one_of
 from calc.words import Sentence, say
 from calc.working import Working
 
-MOST_DISCONNECTS = rule("services/disconnects_maximum", SHOWN_UNTIL_CHOSEN).value
+MOST_DISCONNECTS = max(stated.value for stated in every_edition("services/disconnects_maximum"))
 
 CONDUCTOR = conductor_size(
     say("Largest ungrounded (hot) service conductor"),

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
 
-from calc.conductors.area import listed_sizes
+from calc.conductors.area import sizes_of_any_edition
 from calc.declare import Calculator, Mend, Result
 from calc.field import Field
 from calc.unknown.numbers import between
@@ -86,7 +86,7 @@ def _listed(field: Field, value: Open) -> tuple[object, ...]:
     if kind == "choice":
         return tuple(choice.value for choice in field.choices if choice.value not in NOT_A_STATE)
     if kind == "size":
-        sizes = tuple(listed_sizes("2023"))
+        sizes = tuple(sizes_of_any_edition())
         return tuple(size for size in sizes if not isinstance(value, Range) or _within(size, value))
     if kind == "whole":
         low, high = (value.low, value.high) if isinstance(value, Range) else field.whole_numbers

@@ -61,13 +61,12 @@ def _verdict(*least_first: str) -> Callable[[Answer], Rank]:
 
 def _parts(answer: Answer) -> Rank:
     """Return what a list of parts asks for, row by row: the size of each wire, by its metal."""
-    from calc.conductors.area import area
-    from calc.editions import SHOWN_UNTIL_CHOSEN
+    from calc.conductors.area import undated_area
 
     def one(key: str, said: object) -> tuple[str, float]:
         size, _, metal = str(said).partition("-")
         try:
-            return f"{key} {metal}", float(area(size, SHOWN_UNTIL_CHOSEN))
+            return f"{key} {metal}", float(undated_area(size))
         except (KeyError, ValueError):
             return f"{key} {said}", 0.0
 

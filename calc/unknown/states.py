@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import re
 
-from calc.conductors.area import listed_sizes
+from calc.conductors.area import sizes_of_any_edition
 from calc.conductors.size import read_size
-from calc.editions import SHOWN_UNTIL_CHOSEN
 from calc.field import Field, Unclear, read_field
 from calc.words import Sentence, say
 
@@ -111,4 +110,4 @@ def is_left_out(name: str, field: Field, value: object) -> bool:
 
 def place(value: object) -> float:
     """Return where a value stands among the others of its field: a size by its area, a number as it is."""
-    return listed_sizes(SHOWN_UNTIL_CHOSEN)[value] if isinstance(value, str) else value
+    return sizes_of_any_edition()[value] if isinstance(value, str) else value

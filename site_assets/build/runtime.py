@@ -118,11 +118,13 @@ def licences():
 def own():
     """The project's calculators, their data and what renders their answers."""
     found = {}
+    not_run = tuple(contents()["not_run"])
     for place in contents()["own"]:
         whole = ROOT / place
         for file in whole.rglob("*") if whole.is_dir() else [whole]:
-            if file.is_file() and goes_in(file):
-                found[file.relative_to(ROOT).as_posix()] = file.read_bytes()
+            name = file.relative_to(ROOT).as_posix()
+            if file.is_file() and goes_in(file) and not name.startswith(not_run):
+                found[name] = file.read_bytes()
     code = b"\n".join(data for name, data in found.items() if name.endswith(".py"))
     # Sources and changes stand beside the rooms of the rules; every calculator reads them.
     for_pages = {f"{RULES}{file_of(key)}.toml" for key in rule_keys() if not is_computed_with(key, code)}

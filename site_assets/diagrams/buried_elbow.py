@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.words import say
 from site_assets.diagrams.surroundings import clamp, dimension, ground_line, outline, pipe, pointer, swept
 from site_assets.diagrams.symbols import bar, canvas, conductor, enclosure, finished, label
 
 SLUG = "buried-elbow"
-COVER = rule("raceways/elbow_cover_other", SHOWN_UNTIL_CHOSEN).rows[0]["inches"]  # alike in every edition
+COVER = undated("raceways/elbow_cover_other").rows[0]["inches"]
 CAPTION = say(
     "What counts is the cover over the highest part of the metal elbow. A drawing only: never dig up or open a real "
     "one to see."

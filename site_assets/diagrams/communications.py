@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import drawsvg
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.words import say
 from site_assets.diagrams.surroundings import clamp, ground_line, outline, pipe, rod
 from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure, finished, joint, label
 
 SLUG = "communications"
-JUMPER = rule("places/communications_electrode_jumper", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
+JUMPER = undated("places/communications_electrode_jumper").value
 GROUND = 428
 ROOF = 112
 CAPTION = say(

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.words import say
 from site_assets.diagrams.surroundings import (
     clamp,
@@ -20,7 +19,7 @@ from site_assets.diagrams.surroundings import (
 from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure, finished, label
 
 SLUG = "dock"
-REACH = rule("places/dock_plane_reach", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
+REACH = undated("places/dock_plane_reach").value
 CAPTION = say(
     "Only grounding and bonding are drawn. The metal of the dock is joined to the shore panel, and so is the mesh "
     "under whoever works at the panel. Never open a real bond at the water's edge."

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import drawsvg
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.words import say
 from site_assets.diagrams.surroundings import clamp, concrete, mesh, pipe, pointer
 from site_assets.diagrams.symbols import bar, canvas, conductor, dot, finished, label
 
 SLUG = "farm"
-SIZE = rule("places/livestock_plane_conductor", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
+SIZE = undated("places/livestock_plane_conductor").value
 FLOOR = 214
 CAPTION = say(
     "Mesh underfoot, stall pipes and water bowl are joined, so hooves and mouth meet one voltage. A drawing only: "

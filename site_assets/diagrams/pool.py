@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import drawsvg
 
-from calc.editions import SHOWN_UNTIL_CHOSEN
-from calc.rulebook import rule
+from calc.rulebook import undated
 from calc.words import say
 from site_assets.diagrams.surroundings import buried_wire, concrete, mesh, metal, outline, pipe, pointer, water
 from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, finished, label
 
 SLUG = "pool"
-SIZE = rule("places/pool_bonding_conductor", SHOWN_UNTIL_CHOSEN).value  # alike in every edition
+SIZE = undated("places/pool_bonding_conductor").value
 CAPTION = say(
     "Shell steel, deck, ladder, light, pump and water all have one voltage. A drawing only: never open a real bond at "
     "a pool."

@@ -104,10 +104,12 @@ def test_the_columns_read_come_first_as_they_were_and_no_column_has_the_name_of_
 @pytest.mark.parametrize(
     ("edition", "mark", "words"), [("2020", "computed", "computed"), ("2026", "memory", "unverified: read the book")]
 )
-def test_the_worst_mark_of_all_citations_is_told(edition, mark, words):
+def test_the_worst_mark_of_all_citations_is_told(edition, mark, words, marked):
+    if mark == "memory":
+        marked("jumpers/supply_side_size", edition, mark)
     (row,) = answered(f"edition,conductor,sets\n{edition},500kcmil,2\n")
     marks = {each["mark"] for each in plain_result(JUMPER(edition=edition, conductor="500kcmil", sets=2))["citations"]}
-    assert marks == ({"memory"} if mark == "memory" else {"confirmed", "computed"})
+    assert mark in marks and ("memory" in marks) == (mark == "memory")
     assert (row["mark"], row["mark_words"]) == (mark, words)
 
 

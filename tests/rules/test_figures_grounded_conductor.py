@@ -5,6 +5,7 @@
 
 from calc.editions import EDITIONS
 from calc.rulebook import rule
+from tests.rules.by_edition import since, values
 
 
 def test_a_grounded_conductor_in_parallel_is_1_0_or_larger():
@@ -14,5 +15,4 @@ def test_a_grounded_conductor_in_parallel_is_1_0_or_larger():
 
 
 def test_only_since_2020_the_section_on_derived_systems_limits_it_itself():
-    stated = [rule("grounding/derived_grounded_conductor", edition).value for edition in EDITIONS]
-    assert stated == ["not-stated", "stated", "stated", "stated"]
+    assert values("grounding/derived_grounded_conductor") == since({"2017": "not-stated", "2020": "stated"})

@@ -5,6 +5,7 @@
 
 from calc.editions import EDITIONS
 from calc.rulebook import rule
+from tests.rules.by_edition import rows, since, values
 
 # Read in the texts of 2017 and 2020: Articles 680 and 682. The 2023 text of Chapter 6 was not seen.
 WATER = {
@@ -56,13 +57,12 @@ def test_a_busbar_for_other_systems_is_as_thick_and_wide_as_the_texts_say():
 def test_an_emergency_disconnect_is_asked_for_in_2020_and_2023():
     # The text of 2017 goes from 230.82 to 230.90; those of 2020 and 2023 have 230.85. A course page on 2026 tells
     # that it is deleted and that the service disconnect itself stands outdoors by 230.70(A)(1).
-    required = {edition: rule("places/emergency_disconnect", edition).value for edition in EDITIONS}
-    assert required == {"2017": "not required", "2020": "required", "2023": "required", "2026": "not required"}
+    required = since({"2017": "not required", "2020": "required", "2026": "not required"})
+    assert values("places/emergency_disconnect") == required
 
 
 def test_the_protection_at_a_dock_has_the_settings_that_public_pages_tell_of_each_edition():
     # A press page on 555.3 of 2017: 30 mA for what supplies the dock. Press and course pages on 555.35 of 2020 and
     # 2023: 30 mA at shore-power receptacles, 100 mA on feeders. 2026 is taken as 2023.
-    settings = {edition: dict(rule("places/dock_ground_fault_protection", edition).rows[0]) for edition in EDITIONS}
-    assert settings.pop("2017") == {"shore_power": 30, "feeder": 30}
-    assert list(settings.values()) == [{"shore_power": 30, "feeder": 100}] * 3
+    settings = {"2017": [{"shore_power": 30, "feeder": 30}], "2020": [{"shore_power": 30, "feeder": 100}]}
+    assert rows("places/dock_ground_fault_protection") == since(settings)

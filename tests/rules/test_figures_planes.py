@@ -6,10 +6,12 @@ of 2026; what the press and courses tell of them stands beside it.
 
 from calc.editions import EDITIONS
 from calc.rulebook import rule
+from tests.rules import by_edition
+from tests.rules.by_edition import since
 
 
 def rows(name):
-    return [list(rule(f"planes/{name}", edition).rows) for edition in EDITIONS]
+    return by_edition.rows(f"planes/{name}")
 
 
 def test_values_that_stand_in_every_edition():
@@ -49,7 +51,7 @@ def test_rows_that_stand_in_every_edition():
         "livestock_gradient": [{"feet": 1, "degrees": 45}],
     }
     for name, figures in expected.items():
-        assert rows(name) == [figures] * len(EDITIONS), name
+        assert rows(name) == dict.fromkeys(EDITIONS, figures), name
 
 
 STEEL, RING, GRID = ({"way": way, "surface": "any"} for way in ("steel", "ring", "grid"))
@@ -64,8 +66,9 @@ AMENDED = [
 
 
 def test_ways_around_a_pool_by_edition():
-    assert rows("pool_perimeter_ways") == [[STEEL, RING], [STEEL, RING, GRID], [STEEL, RING, GRID], AMENDED]
-    assert rows("pool_perimeter_ways_amended") == [[STEEL, RING], [STEEL, RING, GRID], AMENDED, AMENDED]
+    printed = {"2017": [STEEL, RING], "2020": [STEEL, RING, GRID]}
+    assert rows("pool_perimeter_ways") == since(printed | {"2026": AMENDED})
+    assert rows("pool_perimeter_ways_amended") == since(printed | {"2023": AMENDED})
 
 
 def test_anchors_of_a_cover_by_edition():
@@ -74,15 +77,15 @@ def test_anchors_of_a_cover_by_edition():
         {"deck": "concrete or masonry", "across": 1, "long": 2},
         {"deck": "wood or composite", "across": 2, "long": 2},
     ]
-    assert rows("pool_cover_anchor") == [[{"deck": "any", "across": 4, "long": 1}], *[since_2020] * 3]
+    assert rows("pool_cover_anchor") == since(
+        {"2017": [{"deck": "any", "across": 4, "long": 1}], "2020": since_2020}
+    )
 
 
 def test_metals_of_the_bond_by_edition():
     copper = [{"metal": "solid copper"}]
-    assert rows("pool_conductor_materials") == [
-        *[copper] * 3,
-        [*copper, {"metal": "copper-clad steel of 40 percent"}],
-    ]
+    both = [*copper, {"metal": "copper-clad steel of 40 percent"}]
+    assert rows("pool_conductor_materials") == since({"2017": copper, "2026": both})
 
 
 def test_parts_of_a_fountain_by_edition():
@@ -91,24 +94,23 @@ def test_parts_of_a_fountain_by_edition():
         *({"part": part, "within": 0} for part in ("piping", "fittings", "equipment")),
         *({"part": part, "within": 5} for part in ("raceways", "surfaces")),
     ]
-    assert rows("fountain_parts") == [[{"part": "piping", "within": 0}], *[since_2020] * 3]
+    assert rows("fountain_parts") == since({"2017": [{"part": "piping", "within": 0}], "2020": since_2020})
 
 
 def test_how_a_plane_under_livestock_is_built_by_edition():
     before = [{"way": "mesh or steel in the concrete, tied together"}]
-    assert rows("livestock_construction") == [
-        *[before] * 3,
-        [
-            {"way": "bare steel bars, tied together"},
-            {"way": "grid of bare solid copper, 8 AWG or larger"},
-            {"way": "two more ways, not seen"},
-        ],
+    told = [
+        {"way": "bare steel bars, tied together"},
+        {"way": "grid of bare solid copper, 8 AWG or larger"},
+        {"way": "two more ways, not seen"},
     ]
+    assert rows("livestock_construction") == since({"2017": before, "2026": told})
 
 
 def test_planes_at_docks_are_new_in_2023():
     """555.14 as a maker and a course tell it: over 250 V to ground, within 10 ft, out 36 in, solid copper of 8 AWG."""
     asked = [{"asked": "yes", "over_volt": 250, "within_feet": 10, "reach_inch": 36}]
-    assert rows("dock_plane_conditions") == [[{"asked": "no"}], [{"asked": "no"}], asked, asked]
-    assert rows("dock_plane_bond") == [[{"size": "none"}], [{"size": "none"}], [{"size": "8"}], [{"size": "8"}]]
-    assert rows("dock_solid_copper") == [[{"size": "none"}], [{"size": "8"}], [{"size": "8"}], [{"size": "8"}]]
+    none, copper = [{"size": "none"}], [{"size": "8"}]
+    assert rows("dock_plane_conditions") == since({"2017": [{"asked": "no"}], "2023": asked})
+    assert rows("dock_plane_bond") == since({"2017": none, "2023": copper})
+    assert rows("dock_solid_copper") == since({"2017": none, "2020": copper})

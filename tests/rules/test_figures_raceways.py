@@ -62,3 +62,10 @@ def test_flexible_metallic_tubing_has_the_trade_sizes_of_its_article():
             ("1/2", "any"),
             ("3/4", "any"),
         ]
+
+
+def test_only_a_course_page_on_2026_tells_of_voltage_limits_in_the_list():
+    """250.118 of NFPA 70-2017 and California 2022, 250.118(A) of NFPA 70-2023: none. Later: a page on 250.118(A)."""
+    for edition in EDITIONS:
+        expected = "none" if edition in ("2017", "2020", "2023") else "for some kinds"
+        assert rule("raceways/voltage_limits_of_kinds", edition).value == expected

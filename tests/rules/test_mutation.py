@@ -49,7 +49,7 @@ def mutated(value):
 
 def mutants():
     for key in rulebook.rule_keys():
-        for path in figures(rulebook._document(key)["editions"]):
+        for path in figures(rulebook.statements(rulebook._document(key))):
             yield key, path
 
 
@@ -63,14 +63,14 @@ def fresh_book():
 
 
 def forget():
-    rulebook.rule.cache_clear()
+    rulebook.forget()
     area.listed_sizes.cache_clear()
 
 
 def caught(key, path, monkeypatch) -> bool:
     document = copy.deepcopy(rulebook._document(key))
     *parents, last = path
-    node = document["editions"]
+    node = rulebook.statements(document)
     for step in parents:
         node = node[step]
     node[last] = mutated(node[last])

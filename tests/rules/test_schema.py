@@ -4,7 +4,19 @@ import copy
 
 import pytest
 
-from calc.rulebook import RuleError, _document, aliases, check, rule, rule_keys, sources
+from calc.editions import EDITIONS
+from calc.rulebook import (
+    RuleError,
+    _document,
+    aliases,
+    check,
+    every_edition,
+    rule,
+    rule_keys,
+    sources,
+    statements,
+    undated,
+)
 
 GOOD = _document("conductors/parallel_minimum")
 
@@ -24,7 +36,9 @@ def test_every_rule_in_the_book_keeps_the_schema(key):
     ("change", "complaint"),
     [
         (lambda d: d["editions"].pop("2020"), "states the editions"),
-        (lambda d: d["editions"].update({"2029": d["editions"]["2017"]}), "states the editions"),
+        (lambda d: d["editions"].update({"1896": d["editions"]["2017"]}), "states the editions"),
+        (lambda d: d.update(every_edition=d["editions"]["2017"]), "has the fields"),
+        (lambda d: d.pop("editions"), "has the fields"),
         (lambda d: d.pop("unit"), "has the fields"),
         (lambda d: d.update(kind="guess"), "kind 'guess'"),
         (lambda d: d["editions"]["2017"].pop("value"), "states no value"),
@@ -54,7 +68,7 @@ def test_an_unknown_rule_is_refused():
 
 def test_every_source_is_used_and_says_what_was_seen_in_it():
     used = {
-        source for key in rule_keys() for dated in _document(key)["editions"].values() for source in dated["sources"]
+        source for key in rule_keys() for dated in statements(_document(key)).values() for source in dated["sources"]
     }
     assert used == set(sources())
     assert all(each["title"] and each["kind"] and each["seen"] for each in sources().values())
@@ -64,3 +78,16 @@ def test_a_key_that_was_published_gives_the_rule_that_states_its_fact_now():
     assert aliases() and not set(aliases()) & set(rule_keys())
     for old, now in aliases().items():
         assert rule(old, "2023") == rule(now, "2023")
+
+
+def test_what_every_edition_shares_is_stated_once_and_read_in_each():
+    once = {edition: rule("electrodes/soil_resistivity", edition) for edition in EDITIONS}
+    assert all(stated.edition == edition for edition, stated in once.items())
+    assert len({(stated.section, stated.mark, str(stated.rows)) for stated in once.values()}) == 1
+    assert undated("electrodes/soil_resistivity").rows == once[EDITIONS[-1]].rows
+
+
+def test_figures_that_an_edition_changed_are_never_read_without_one():
+    with pytest.raises(RuleError, match="places/emergency_disconnect: 2020 has other figures"):
+        undated("places/emergency_disconnect")
+    assert {stated.value for stated in every_edition("places/emergency_disconnect")} == {"required", "not required"}

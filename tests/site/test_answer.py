@@ -96,7 +96,8 @@ def test_a_note_holds_what_was_entered_the_answer_and_where_the_edition_states_i
     ]
 
 
-def test_a_note_says_when_its_section_is_unverified_and_when_no_edition_was_chosen():
+def test_a_note_says_when_its_section_is_unverified_and_when_no_edition_was_chosen(marked):
+    marked("jumpers/supply_side_size", "2026", "memory")
     unverified = note_of("main-bonding-jumper", edition="2026", conductor="3/0")
     assert "Table 250.102(C)(1), 2026 edition (unverified: read the book)." in unverified
     assert any(line.startswith("Not verified for the 2026 edition") for line in unverified)

@@ -82,6 +82,9 @@ def test_bundle_carries_every_calculator_and_every_rule_that_one_reads(bundle, m
         assert wanted
         for path in wanted:
             name = path.relative_to(runtime.ROOT).as_posix()
+            if name.startswith(tuple(runtime.contents()["not_run"])):
+                assert f"{name}c" not in names
+                continue
             assert (f"{name}c" if path.suffix == ".py" else name) in names
     assert {f"calc/rules/{rulebook.file_of(key)}.toml" for key in rules_read(monkeypatch)} <= names
 
@@ -91,12 +94,12 @@ def rules_read(monkeypatch):
     read = set()
     document = rulebook._document.__wrapped__
     monkeypatch.setattr(rulebook, "_document", lambda key: (read.add(key), document(key))[1])
-    rulebook.rule.cache_clear()
+    rulebook.forget()
     for slug, calculator in CALCULATORS.items():
         for edition in EDITIONS:
             for inputs in (dict(calculator.example), *worked_inputs(slug)):
                 plain_result(calculator(**{**inputs, "edition": edition}))
-    rulebook.rule.cache_clear()
+    rulebook.forget()
     return read
 
 

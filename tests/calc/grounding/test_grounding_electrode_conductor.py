@@ -300,10 +300,6 @@ def test_bad_input_names_its_field(field, text):
     assert result.outcome == "fix" and [each.field for each in result.fix] == [field]
 
 
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    assert "Not verified for the 2026 edition: 250.24(E);" in warnings("2026", conductor="3/0")
-
-
 def test_a_larger_conductor_more_sets_or_another_disconnect_never_gives_a_smaller_part():
     for edition, conductor_metal, metal, electrode in itertools.product(
         EDITIONS, METALS, METALS, ("water-pipe", "concrete-encased", "ring", "rod")

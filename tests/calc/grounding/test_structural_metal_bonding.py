@@ -207,11 +207,6 @@ def test_only_aluminum_is_warned_of_near_earth_and_masonry(edition):
     assert warned("copper") == [] and warned("aluminum") == [True] and warned("copper-clad-aluminum") == [True]
 
 
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    warnings = [str(words) for words in answer(edition="2026").working.warnings]
-    assert warnings[0].startswith("Not verified for the 2026 edition: 250.104(C);")
-
-
 def test_a_link_gives_the_same_answer_and_leaves_out_what_was_left_out():
     bonded, spared = answer(), structural_metal_bonding(edition="2023", exposed="no")
     assert bonded.said == "4-copper" and spared.said == "no-bond"

@@ -189,8 +189,3 @@ def test_only_aluminum_is_warned_of_near_earth_and_masonry(edition):
         return ["250.64(A)" in str(words) for words in warnings]
 
     assert warned("copper") == [] and warned("aluminum") == [True] and warned("copper-clad-aluminum") == [True]
-
-
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    warnings = [str(words) for words in water_pipe_bonding(edition="2026", conductor="3/0").working.warnings]
-    assert any(words.startswith("Not verified for the 2026 edition: 250.104(A)(1);") for words in warnings)

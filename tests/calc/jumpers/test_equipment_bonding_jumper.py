@@ -265,7 +265,3 @@ def test_a_thousand_in_a_list_is_never_read_as_two_devices():
 def test_copper_of_an_edition_whose_table_was_read_warns_of_nothing_and_aluminum_of_earth(edition):
     assert warnings(edition=edition, device=100, routing="outside", length="4ft") == ""
     assert "250.64(A)" in warnings(edition=edition, device=100, metal="aluminum")
-
-
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    assert "Not verified for the 2026 edition: 250.102(D);" in warnings(edition="2026", device=100)

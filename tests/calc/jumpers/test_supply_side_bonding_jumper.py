@@ -253,10 +253,6 @@ def test_an_ordinary_answer_of_an_edition_that_was_read_warns_of_nothing(edition
     assert warnings(edition=edition, place=place) == []
 
 
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    assert warnings(edition="2026")[0].startswith("Not verified for the 2026 edition: 250.102(C);")
-
-
 def test_a_link_gives_the_same_answer_and_leaves_out_what_was_left_out():
     result = answer(conductor="400kcmil", sets=3, raceways=3)
     link = write(result)

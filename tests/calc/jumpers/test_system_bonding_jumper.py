@@ -132,11 +132,6 @@ def test_an_ordinary_answer_of_an_edition_that_was_read_warns_of_nothing(edition
     assert system_bonding_jumper(edition=edition, conductor="3/0").working.warnings == []
 
 
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    warnings = [str(words) for words in system_bonding_jumper(edition="2026", conductor="3/0").working.warnings]
-    assert warnings[0].startswith("Not verified for the 2026 edition: 250.30(A)(1);")
-
-
 def test_the_answer_as_links_carry_it():
     result = system_bonding_jumper(edition="2023", conductor="400kcmil", sets=3)
     assert result.said == "3/0-copper"

@@ -262,8 +262,3 @@ def test_an_ordinary_answer_of_an_edition_that_was_read_warns_of_nothing(edition
         for one, other in PAIRS:
             warned = name(place, one, other, edition).working.warnings
             assert all("Not verified" not in str(line) for line in warned), (place, one, other)
-
-
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    result = name({"where": "service-disconnect"}, "neutral", "enclosure", "2026")
-    assert any(str(line).startswith("Not verified for the 2026 edition") for line in result.working.warnings)

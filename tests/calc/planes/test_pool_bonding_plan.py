@@ -265,11 +265,14 @@ def test_what_the_edition_leaves_to_the_authority_is_counted_in_a_warning(way, t
     assert ("Not decided here: 1." in " ".join(map(str, result.working.warnings))) is told
 
 
-@pytest.mark.parametrize(("edition", "marked"), [("2017", False), ("2023", True), ("2026", True)])
-def test_figures_of_the_ring_that_nobody_saw_are_marked_where_they_stand(edition, marked):
+@pytest.mark.parametrize("edition", EDITIONS)
+@pytest.mark.parametrize("mark", ["confirmed", "memory"])
+def test_figures_of_the_ring_that_nobody_saw_are_marked_where_they_stand(edition, mark, marked):
+    for key in ("planes/pool_ring_distance", "planes/pool_ring_depth"):
+        marked(key, edition, mark)
     result = pool_bonding_plan(edition=edition, kind="in-ground-conductive", surfaces="unpaved", way="ring")
     ring = next(str(words) for words in result.working.notes if str(words).startswith("The ring lies"))
-    assert ("unverified" in ring) is marked
+    assert ("unverified" in ring) is (mark == "memory")
 
 
 @pytest.mark.parametrize(("edition", "section"), [("2017", "680.54"), ("2020", "680.54(A)")])

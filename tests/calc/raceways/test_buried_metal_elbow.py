@@ -238,10 +238,6 @@ def test_an_ordinary_answer_warns_of_nothing_and_an_aluminum_bond_of_earth(editi
     assert warnings(edition=edition, cover=18, metal="aluminum") == ""
 
 
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    assert "Not verified for the 2026 edition: 250.80;" in warnings(edition="2026", cover=18)
-
-
 SHALLOW = "It has 12 in of cover; 18 in is the least."
 
 

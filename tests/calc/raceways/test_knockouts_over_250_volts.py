@@ -203,11 +203,6 @@ def test_the_link_of_an_answer_gives_it_again():
     assert knockouts_over_250_volts.run(read(link.partition("?")[2])).said == "jumper"
 
 
-def test_the_2026_answer_says_that_its_sections_are_unverified():
-    warnings = [str(words) for words in check("2026", **entry()).working.warnings]
-    assert any(words.startswith("Not verified for the 2026 edition: 250.97;") for words in warnings)
-
-
 @pytest.mark.parametrize(
     ("inputs", "says"),
     [

@@ -6,6 +6,7 @@ import pytest
 
 from calc import EDITIONS, permalink, raceway_as_grounding_path
 from tests.cases.read import cases, named
+from tests.rules.by_edition import since
 
 CASES = "raceways/raceway_as_grounding_path"
 FMC, LFMC, FMT = "flexible-metal-conduit", "liquidtight-flexible-metal-conduit", "flexible-metallic-tubing"
@@ -259,7 +260,7 @@ def test_bad_input_is_sent_back_with_its_field(broken):
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
-def test_a_yes_notes_the_ordinance_and_2026_warns_of_voltage_limits_where_they_are_told(edition):
+def test_a_yes_notes_the_ordinance_and_from_2026_on_it_warns_of_voltage_limits_where_they_are_told(edition):
     for inputs in (flexible(), flexible(device="30"), dict(raceway="electrical-metallic-tubing", device="20")):
         result = check(edition, **inputs)
         working = result.working
@@ -267,7 +268,7 @@ def test_a_yes_notes_the_ordinance_and_2026_warns_of_voltage_limits_where_they_a
         # A course page on 250.118(A) of 2026 lists the kinds they touch and begins at (7), flexible metallic tubing.
         assert not any("voltage limits" in str(words) for words in working.warnings)
     tubing = check(edition, **flexible(raceway=FMT)).working.warnings
-    assert any("voltage limits" in str(words) for words in tubing) == (edition == "2026")
+    assert any("voltage limits" in str(words) for words in tubing) == since({"2017": False, "2026": True})[edition]
 
 
 def test_the_list_gains_its_letter_in_2023():

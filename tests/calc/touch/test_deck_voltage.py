@@ -562,8 +562,10 @@ def test_shoes_lower_what_the_fewest_take_and_never_the_most():
     assert found["milliampere_shod_few"] == pytest.approx(1000 * volt / (0.75 * 6100 + 1000), rel=1e-6)
 
 
-@pytest.mark.parametrize("edition", ["2023", "2026"])
-def test_the_place_of_one_wire_is_marked_where_nobody_saw_the_text(edition):
+@pytest.mark.parametrize("edition", EDITIONS[2:])
+def test_the_place_of_one_wire_is_marked_where_nobody_saw_the_text(edition, marked):
+    for key in ("planes/pool_ring_distance", "planes/pool_ring_depth"):
+        marked(key, edition, "memory")
     told = next(str(each) for each in deck(edition, ring_distance="30in").working.warnings if "it lies" in str(each))
     assert "unverified" in told
 
