@@ -1,6 +1,6 @@
-"""All that Python knows of the theme's own pages: the only place to mend when another theme takes over.
+"""All that Python, tests among it, knows of the theme's own pages; the only place to mend when another takes over.
 
-Styles know it in `styles/theme.css` alone; scripts know nothing of it.
+Styles know the theme in `styles/theme.css` alone; scripts are told, and name none of its parts.
 """
 
 from __future__ import annotations
@@ -12,6 +12,14 @@ UNUSED = ("assets/javascripts/lunr", "assets/images/favicon.png", "sitemap.xml",
 
 MENU_LINKS = ".md-nav--primary a.md-nav__link[href]:not([href^='#'])"
 SEARCH_OPENER = 'label[for="__search"]'
+SEARCH_BUTTON = f".md-header__button:is({SEARCH_OPENER})"
+SEARCH_FIELD = ".md-search__input"
+SEARCH_STATUS = ".md-search-result__meta"
+FOUND_PAGE = ".md-search-result__item"
+FOUND_TEXT = ".md-search-result__article"
+FOUND_MORE = ".md-search-result__more"
+FOUND_TAGS = ".md-tags"
+SCHEME_BUTTON = "label[for^=__palette]:visible"
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')
 _SEARCH = 'class="md-search"'
 _FOUND = '<ol class="md-search-result__list" role="presentation"></ol>\n        </div>'
