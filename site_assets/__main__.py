@@ -45,8 +45,8 @@ def main(arguments):
 
 def build():
     """Build the site; 0 when it worked."""
-    # The theme's banner about a later MkDocs says nothing about this site.
-    return run("mkdocs", "build", "--strict", "--quiet", NO_MKDOCS_2_WARNING="1")
+    # Not --quiet, which keeps warnings from --strict too. The theme's banner says nothing about this site.
+    return run("mkdocs", "build", "--strict", NO_MKDOCS_2_WARNING="1")
 
 
 def run(module, *arguments, **more_variables):
