@@ -24,7 +24,10 @@ LOST = "404.html"
 
 
 def finish(site: Path, root: Path = ROOT) -> None:
-    """Finish a site made of the expanded project at `root`. Raises: PolicyError, when a page breaks the policy."""
+    """Finish a site made of the expanded project at `root`.
+
+    Raises: FrameError, when a page has no place for its safety text; PolicyError, when one breaks the policy.
+    """
     expanded = root / EXPANDED
     (kit,) = (expanded / "kit").iterdir()
     put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))

@@ -29,6 +29,12 @@ PARTS.globals |= {
     "search_opener": SEARCH_OPENER,
 }
 _PLACE = re.compile(r"<!-- place: ([a-z-]+) -->")
+# The safety text stands in two of them: no page goes out without.
+ON_EVERY_PAGE = {"first-scripts", "styles", "scripts", "top", "foot"}
+
+
+class FrameError(Exception):
+    """A page leaves no place for a part of its frame; the message names the page and the places."""
 
 
 @dataclass(frozen=True)
@@ -41,7 +47,12 @@ class Place:
 
 
 def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
-    """Return a page of the site with every part of its frame; `kit` is the folder of the kit, "kit/1a2b"."""
+    """Return a page of the site with every part of its frame; `kit` is the folder of the kit, "kit/1a2b".
+
+    Raises: FrameError, when the theme's templates that it was made with leave a part no place.
+    """
+    if missing := ON_EVERY_PAGE - set(_PLACE.findall(html)):
+        raise FrameError(f"{place.path or 'the page for unknown addresses'}: no place for {', '.join(sorted(missing))}")
     given = {
         "kit": f"{place.to_top}{kit}",
         "to_top": place.to_top,

@@ -8,6 +8,7 @@ from mkdocs.exceptions import PluginError
 
 from site_assets.build.expand import PAGES, expand
 from site_assets.build.finish import finish
+from site_assets.build.frame import FrameError
 from site_assets.build.page_data import PageDataError
 from site_assets.build.policy import PolicyError
 
@@ -25,7 +26,7 @@ def on_post_build(config):
     """Finish the folder that MkDocs made."""
     try:
         finish(Path(config.site_dir), root_of(config))
-    except PolicyError as error:
+    except (FrameError, PolicyError) as error:
         raise PluginError(str(error)) from error
 
 

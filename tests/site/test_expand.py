@@ -7,12 +7,14 @@ import pytest
 from site_assets.build.expand import EXPANDED, PAGES
 from site_assets.build.finish import lost_page
 from site_assets.build.first_mentions import with_first_mentions_explained
+from site_assets.build.frame import FrameError, Place, with_frame
 from site_assets.build.front_matter import joined, parted
 from site_assets.build.page_data import DOCS, page_data, pages
 from site_assets.build.settings import Settings, settings
 from site_assets.setup.places import ROOT
 
 EXPANDED_PAGES = ROOT / EXPANDED / PAGES
+PLACES = "".join(f"<!-- place: {name} -->" for name in ("first-scripts", "styles", "scripts", "top", "foot"))
 
 
 def explained(markdown: str, page: str = "places/service") -> list[str]:
@@ -82,7 +84,16 @@ def test_the_menu_names_every_page_once():
     [("", "kit/1a/scripts/page.js"), ("https://host.example/field/book", "/field/book/kit/1a/scripts/page.js")],
 )
 def test_the_page_for_unknown_addresses_finds_its_scripts_from_any_folder(address, leads):
-    html = '<a href="/index.html">Start</a><!-- place: scripts -->'
+    html = f'<a href="/index.html">Start</a>{PLACES}'
     made = lost_page(html, "kit/1a", Settings("Handbook", address, ()))
     assert f'src="{leads}"' in made
     assert ('href="/index.html"' in made) == bool(address)
+
+
+@pytest.mark.parametrize("place", ["top", "foot"])
+def test_a_page_that_a_generator_gave_no_place_for_the_safety_text_does_not_go_out(place):
+    said, whole = Settings("Handbook", "", ()), Place("parts/bonding.html", "../")
+    assert 'data-safety="line"' in with_frame(PLACES, whole, "kit/1a", said)
+    assert 'data-safety="full"' in with_frame(PLACES, whole, "kit/1a", said)
+    with pytest.raises(FrameError, match=f"parts/bonding.html: no place for {place}"):
+        with_frame(PLACES.replace(f"<!-- place: {place} -->", ""), whole, "kit/1a", said)
