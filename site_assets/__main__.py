@@ -12,6 +12,7 @@ from site_assets.setup.browser import browser_variables
 from site_assets.setup.environment import FOR_THE_SITE, FOR_THE_TESTS, prepare
 from site_assets.setup.places import ROOT, SITE, WINDOWS, environment_python, variables
 from site_assets.setup.simulator import simulator_variables
+from site_assets.setup.successor import successor_variables
 
 
 def main(arguments):
@@ -37,15 +38,15 @@ def main(arguments):
     if chosen.command == "book":
         words = (*(("--edition", chosen.edition) if chosen.edition else ()), "--paper", chosen.paper)
         return build() or become("site_assets.build.book", SITE, *words, **browser_variables())
-    programs = {**browser_variables(), **simulator_variables()}
+    programs = {**browser_variables(), **simulator_variables(), **(successor_variables() if "--long" in rest else {})}
     # By file: the pinned pytest-xdist does not see groups under the pinned pytest.
     return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **programs)
 
 
 def build():
     """Build the site; 0 when it worked."""
-    # The theme's banner about a later MkDocs says nothing about this site.
-    return run("mkdocs", "build", "--strict", "--quiet", NO_MKDOCS_2_WARNING="1")
+    # Not --quiet, which keeps warnings from --strict too. The theme's banner says nothing about this site.
+    return run("mkdocs", "build", "--strict", NO_MKDOCS_2_WARNING="1")
 
 
 def run(module, *arguments, **more_variables):

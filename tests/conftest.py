@@ -1,6 +1,7 @@
 """Campaigns too long for every run: `--long` runs them whole, without it each runs one slice that rotates.
 
 A test that takes `slice_number` is a campaign: `@pytest.mark.slices(20)` says into how many seeded slices it is cut.
+One marked `long` cannot be cut, and only `--long` runs it.
 """
 
 import copy
@@ -23,6 +24,7 @@ def pytest_addoption(parser):
 def pytest_configure(config):
     """Register the marker, and settle the slice once, so that all workers agree."""
     config.addinivalue_line("markers", "slices(count): a campaign cut into seeded slices")
+    config.addinivalue_line("markers", "long: run by --long alone")
     if config.option.slice is None:
         config.option.slice = commit_number()
 
@@ -38,6 +40,14 @@ def pytest_generate_tests(metafunc):
         count = metafunc.definition.get_closest_marker("slices").args[0]
         option = metafunc.config.option
         metafunc.parametrize("slice_number", range(count) if option.long else [option.slice % count])
+
+
+def pytest_collection_modifyitems(config, items):
+    """Leave out what only `--long` runs."""
+    if not config.option.long:
+        left_out = [item for item in items if item.get_closest_marker("long")]
+        config.hook.pytest_deselected(items=left_out)
+        items[:] = [item for item in items if item not in left_out]
 
 
 def commit_number() -> int:

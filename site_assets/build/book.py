@@ -17,6 +17,7 @@ from pypdf.generic import Fit
 from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.words import say
 from site_assets.build.serve import Server
+from site_assets.build.theme import MENU_LINKS
 
 BOOK = "handbook.pdf"
 MARGINS = {"top": "11mm", "right": "11mm", "bottom": "17mm", "left": "11mm"}
@@ -43,7 +44,7 @@ def write_book(
         page = context.new_page()
         page.goto(server.address)
         named = page.eval_on_selector_all(
-            ".md-nav--primary a.md-nav__link[href]:not([href^='#'])",
+            MENU_LINKS,
             "links => links.map((each) => [each.href, each.textContent.trim()])",
         )
         menu = {address.partition("#")[0]: title for address, title in named}

@@ -1,4 +1,4 @@
-"""The one vocabulary: the glossary page, the terms of pages, words of forms, first mentions that explain themselves."""
+"""The one vocabulary: the glossary page, the terms of pages, words of forms."""
 
 from __future__ import annotations
 
@@ -11,16 +11,6 @@ from calc.declare import Calculator
 from calc.words import say
 from site_assets.build.page_data import DOCS, PageDataError, title_of
 from site_assets.render.answer import text
-
-# Words are explained where they stand in running text, never inside these, nor in the folded names of columns.
-HEADINGS = {"h1", "h2", "h3", "h4"}
-NOT_EXPLAINED_IN = HEADINGS | {"a", "svg", "code", "button", "summary", "label", "legend", "form", "dt", "th"} | {
-    "details.columns"
-}
-NOT_EXPLAINED_CLASSES = re.compile(r"""class="?(also-called|columns)\b""")
-EXPLAINED_IN = {"p", "li", "td", "dd"}
-EXPLAINED_ON_A_PAGE = 12
-ROOMS_EXPLAINED = ("parts", "places", "calculators")
 
 
 @dataclass(frozen=True)
@@ -97,64 +87,9 @@ def words_of_form(calculator: Calculator, to_top: str) -> str:
     return f'<p class="words-used">{text(say("Words used here:"))} {links}</p>'
 
 
-def with_first_mentions_explained(page: str, html: str) -> str:
-    """Give a page's HTML, where the first mention of a term in running text leads to its meaning."""
-    if page.partition("/")[0] not in ROOMS_EXPLAINED:
-        return html
-    to_top = "../" * page.count("/")
-    left = {_lowered(each.term): each for each in terms() if each.page != page}
-    inside: list[str] = []
-    pieces = re.split(r"(<[^>]*>)", html)
-    explained = 0
-    for place, piece in enumerate(pieces):
-        if piece.startswith("<"):
-            _follow(piece, inside)
-        elif piece.strip() and not NOT_EXPLAINED_IN & set(inside) and EXPLAINED_IN & set(inside):
-            pieces[place], found = _explained(piece, left, to_top, EXPLAINED_ON_A_PAGE - explained)
-            explained += found
-    return "".join(pieces)
-
-
-def _explained(words: str, left: dict[str, Term], to_top: str, most: int) -> tuple[str, int]:
-    found = 0
-
-    def linked(match: re.Match) -> str:
-        nonlocal found
-        term = left.get(_lowered(match[0])) or left.get(_lowered(match[0]).removesuffix("s"))
-        if term is None or found >= most:
-            return match[0]
-        left.pop(_lowered(term.term))
-        found += 1
-        return f'<a class="term" href="{to_top}glossary.html#{term.anchor}" title="{text(term.meaning)}">{match[0]}</a>'
-
-    return _pattern().sub(linked, words), found
-
-
-def _follow(tag: str, inside: list[str]) -> None:
-    name = re.match(r"</?([a-zA-Z0-9]+)", tag)
-    if not name or tag.endswith("/>") or name[1].lower() in {"br", "img", "input", "hr", "link", "meta"}:
-        return
-    if tag.startswith("</"):
-        while inside and inside.pop().partition(".")[0] != name[1].lower():
-            pass
-    else:
-        marked = NOT_EXPLAINED_CLASSES.search(tag)
-        inside.append(f"{name[1].lower()}.{marked[1]}" if marked else name[1].lower())
-
-
-@cache
-def _pattern() -> re.Pattern:
-    longest_first = sorted((each.term for each in terms()), key=len, reverse=True)
-    return re.compile(rf"\b(?:{'|'.join(map(re.escape, longest_first))})s?\b", re.IGNORECASE)
-
-
 @cache
 def _mention(term: str) -> re.Pattern:
     return re.compile(rf"\b{re.escape(term)}s?\b", re.IGNORECASE)
-
-
-def _lowered(words: str) -> str:
-    return " ".join(words.lower().split())
 
 
 def _term(row: dict) -> Term:

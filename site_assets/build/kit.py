@@ -37,7 +37,7 @@ class Kit:
         return {"folder": f"{kit_url}/runtime/", "library": ARCHIVE, "total": total, "lock": self.runtime["lock"]}
 
     def copy_to(self, site: Path) -> None:
-        """Copy the kit into a finished site."""
+        """Copy the kit to where it stands in the folder of a site."""
         shutil.copytree(self.made, site / self.folder / "runtime")
         for name in OWN:
             shutil.copytree(ASSETS / name, site / self.folder / name)

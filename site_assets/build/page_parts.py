@@ -98,7 +98,7 @@ class PageParts:
         listed = sorted((page for room in ROOMS for page in self.of_room(room)), key=lambda page: page != FIRST_CHECKED)
         return "\n\n".join(
             f'## [{title_of(page)}]({page}.md)\n\n<div class="to-tick" markdown>\n\n'
-            + "\n".join(f"1. [{check.name}]({page}.html#check-{check.id})" for check in page_data(page).checks)
+            + "\n".join(f"1. [{check.name}]({page}.md#check-{check.id})" for check in page_data(page).checks)
             + "\n\n</div>"
             for page in listed
         )

@@ -16,7 +16,8 @@ export function startCharts() {
   addEventListener("resize", () => again());
   addEventListener("beforeprint", () => again("black"));
   addEventListener("afterprint", () => again());
-  new MutationObserver(() => again()).observe(document.body, { attributeFilter: ["data-md-color-scheme"] });
+  // The theme tells of light and dark on the body, in an attribute of its own.
+  new MutationObserver(() => again()).observe(document.body, { attributes: true });
 }
 
 async function draw(ink) {

@@ -18,7 +18,7 @@
       day.textContent = today.toLocaleDateString(document.documentElement.lang, { dateStyle: "long" });
     }
     for (const link of document.querySelectorAll("[data-print-link]")) link.textContent = pageLink();
-    for (const details of document.querySelectorAll(".md-content details:not([open])")) {
+    for (const details of document.querySelectorAll("main article details:not([open])")) {
       details.open = true;
       openedForPrint.add(details);
     }

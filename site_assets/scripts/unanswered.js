@@ -2,6 +2,7 @@
    answer that cannot come is told too. A classic script in plain old words: opened as a file, in an old
    browser or on a bad link the modules of a page do not run, and this must. */
 (function () {
+  var searchOpener = document.currentScript.getAttribute("data-search-opener");
   var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
   var loaded = false;
   var started = false;
@@ -31,7 +32,7 @@
 
   function press(event) {
     var place = document.querySelector("[data-unanswered-place]");
-    if (why() === "file" && place && event.target.closest('label[for="__search"]')) return answer(place);
+    if (why() === "file" && place && event.target.closest(searchOpener)) return answer(place);
     var pressed = event.target.closest("button:not([type=reset]), [data-press]");
     var part = pressed && pressed.closest(NEED_SCRIPTS);
     if (!part || part.hasAttribute("data-started")) return;

@@ -5,6 +5,7 @@ from urllib.parse import urlsplit
 import pytest
 from playwright.sync_api import expect
 
+from site_assets.build.theme import FOUND_PAGE, SCHEME_BUTTON, SEARCH_BUTTON
 from tests.browser.conftest import PHONE, watch
 from tests.site.pages import SITE, html_files
 
@@ -25,12 +26,12 @@ def test_no_page_asks_any_other_host_for_anything(browser, site):
     faults = watch(page)
     for path in SEARCHED_FROM:
         page.goto(site + path)
-        page.click("label[for=__search]")
+        page.click(SEARCH_BUTTON)
         page.locator("input[name=query]").press_sequentially("250.28")
-        expect(page.locator(".md-search-result__item").first).to_be_visible()
+        expect(page.locator(FOUND_PAGE).first).to_be_visible()
     for path in [*PATHS, LINKED]:
         page.goto(site + path)
-        page.locator("label[for^=__palette]:visible").first.click()
+        page.locator(SCHEME_BUTTON).first.click()
     expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
     context.close()
     assert {urlsplit(address).netloc for address in asked if not address.startswith(("data:", "blob:"))} == {
@@ -79,7 +80,7 @@ def test_every_page_reads_without_scripts(browser, site):
         expect(page.locator("h1:visible")).to_have_count(1)
         expect(page.locator("[data-safety=full]")).to_contain_text("qualified persons")
     page.goto(site + "parts/main-bonding-jumper.html")
-    expect(page.locator("article, .md-content").first).to_contain_text("2017, 2020: 250.24(B)")
+    expect(page.locator("main article").first).to_contain_text("2017, 2020: 250.24(B)")
     page.goto(site + "calculators/main-bonding-jumper.html")
     expect(page.locator(".example .answer-size").first).to_contain_text("2/0 AWG")
     expect(page.get_by_text("This browser runs no scripts")).to_be_visible()

@@ -28,10 +28,10 @@ PART = "parts/main-bonding-jumper.html"
 def test_a_new_reader_gets_there_in_two_taps(page, site, taps, address, words):
     page.goto(f"{site}index.html")
     for tap in taps:
-        page.locator(".md-content").get_by_text(tap, exact=len(taps) > 1).first.click()
+        page.locator("main article").get_by_text(tap, exact=len(taps) > 1).first.click()
     if len(taps) > 1 or address == "glossary.html":
         expect(page).to_have_url(f"{site}{address}")
-    expect(page.locator(".md-content")).to_contain_text(words)
+    expect(page.locator("main article")).to_contain_text(words)
 
 
 def test_the_section_of_the_edition_in_force_is_shown_and_follows_the_switch(page, site):

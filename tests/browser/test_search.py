@@ -9,6 +9,7 @@ import pytest
 from playwright.sync_api import expect, sync_playwright
 
 from site_assets.build.serve import Server
+from site_assets.build.theme import FOUND_MORE, FOUND_PAGE, FOUND_TAGS, FOUND_TEXT, SEARCH_STATUS
 
 QUERIES = [
     query
@@ -20,7 +21,7 @@ FIRST = 3
 
 def found(page, typed: str) -> list[str]:
     """Give the pages that a search finds, best first, without their ending."""
-    meta = page.locator(".md-search-result__meta")
+    meta = page.locator(SEARCH_STATUS)
     box = page.locator("input[name=query]")
     box.fill("")
     box.press("Backspace")  # the search listens to keys
@@ -28,9 +29,7 @@ def found(page, typed: str) -> list[str]:
     box.fill(typed)
     box.press("End")
     expect(meta).not_to_contain_text("start searching")
-    links = page.eval_on_selector_all(
-        ".md-search-result__item > a", "links => links.map((link) => new URL(link.href).pathname)"
-    )
+    links = page.eval_on_selector_all(f"{FOUND_PAGE} > a", "links => links.map((link) => new URL(link.href).pathname)")
     return list(dict.fromkeys(link.partition("/handbook/here/")[2].removesuffix(".html") for link in links))
 
 
@@ -65,10 +64,10 @@ def test_a_search_that_finds_nothing_leads_on(searching):
 
 def test_a_result_is_a_name_and_a_line_of_whole_words(searching):
     found(searching, "green screw")
-    row = searching.locator(".md-search-result__item").first
-    expect(row.locator(".md-tags").first).to_be_hidden()
-    assert row.locator(".md-search-result__article").first.bounding_box()["height"] < 120
-    assert "is there Look for Service de-energized" in row.locator(".md-search-result__more").text_content()
+    row = searching.locator(FOUND_PAGE).first
+    expect(row.locator(FOUND_TAGS).first).to_be_hidden()
+    assert row.locator(FOUND_TEXT).first.bounding_box()["height"] < 120
+    assert "is there Look for Service de-energized" in row.locator(FOUND_MORE).text_content()
 
 
 def main(folder: str) -> None:

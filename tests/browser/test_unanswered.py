@@ -5,6 +5,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
+from site_assets.build.theme import SEARCH_BUTTON
 from tests.browser.conftest import PHONE, watch
 
 PAGE = "calculators/main-bonding-jumper.html"
@@ -44,7 +45,7 @@ def test_opened_as_a_file_every_button_says_so_where_it_is_pressed_and_keeps_wha
     visitor.click("[data-many-run]")
     expect(told(visitor, "[data-many] .form-actions")).to_be_in_viewport()
     expect(visitor.locator("[name=conductor]")).to_have_value("3/0")
-    visitor.click("label.md-header__button[for=__search]")
+    visitor.click(SEARCH_BUTTON)
     expect(told(visitor, "[data-unanswered-place]")).to_be_in_viewport()
     visitor.goto((site_folder / "parts/main-bonding-jumper.html").as_uri())
     visitor.locator("[data-copy-note]").first.evaluate("each => { each.closest('details').open = true; each.click(); }")
@@ -66,7 +67,7 @@ def test_opened_as_a_file_the_editions_switch_and_paper_is_whole(visitor, site_f
     visitor.emulate_media(media="print")
     visitor.evaluate("dispatchEvent(new Event('beforeprint'))")
     expect(visitor.locator("[data-print-day]")).not_to_be_empty()
-    assert visitor.locator(".md-content details:not([open])").count() == 0
+    assert visitor.locator("main article details:not([open])").count() == 0
 
 
 def test_scripts_that_do_not_arrive_are_told_when_pressed_and_a_press_that_is_early_is_told_too(visitor, site):

@@ -13,7 +13,7 @@ from site_assets.setup.places import NODE_MODULES, PINS, ROOT, node, python_vers
 
 PIN = re.compile(r"^([a-z0-9-]+)==(\S+)( ; [^\\]+)? \\$")
 HASH = re.compile(r"^    --hash=sha256:[0-9a-f]{64}( \\)?$")
-PINS_OF_PYTHON = ("requirements.txt", "tests.txt", "uv.txt")
+PINS_OF_PYTHON = ("requirements.txt", "tests.txt", "successor.txt", "uv.txt")
 
 
 def pins(*names):
@@ -54,14 +54,15 @@ def test_environment_is_exactly_what_the_pins_say():
     assert set(wanted) - set(installed) <= conditional
 
 
-def test_a_package_in_two_files_has_one_version():
-    site, tests = pinned("requirements.txt"), pinned("tests.txt")
-    shared = set(site) & set(tests)
+@pytest.mark.parametrize("name", ["tests.txt", "successor.txt"])
+def test_a_package_in_two_files_has_one_version(name):
+    site, other = pinned("requirements.txt"), pinned(name)
+    shared = set(site) & set(other)
     assert shared
-    assert {name: site[name] for name in shared} == {name: tests[name] for name in shared}
+    assert {name: site[name] for name in shared} == {name: other[name] for name in shared}
 
 
-@pytest.mark.parametrize("name", ["requirements", "tests"])
+@pytest.mark.parametrize("name", ["requirements", "tests", "successor"])
 def test_direct_requirements_are_all_pinned(name):
     lines = (PINS / f"{name}.in").read_text().splitlines()
     direct = {re.split(r"[=<>~ ]", line)[0] for line in lines if line and line[0] not in "#-"}
@@ -70,7 +71,7 @@ def test_direct_requirements_are_all_pinned(name):
 
 
 def test_what_the_tests_compare_with_is_not_needed_for_the_site():
-    assert {"mpmath", "numpy", "pandapower", "scipy"}.isdisjoint(pinned("requirements.txt"))
+    assert {"mpmath", "numpy", "pandapower", "scipy", "zensical"}.isdisjoint(pinned("requirements.txt"))
 
 
 def test_python_is_the_pinned_one():
@@ -105,4 +106,4 @@ def test_node_comes_with_the_packages():
 
 def test_everything_fetched_or_made_is_ignored_by_git():
     ignored = (ROOT / ".gitignore").read_text().splitlines()
-    assert {"/.cache/", "/.tools/", "/.venv/", "/site/"} <= set(ignored)
+    assert {"/.cache/", "/.expanded/", "/.tools/", "/.venv/", "/site/"} <= set(ignored)

@@ -72,3 +72,24 @@ def test_one_place_of_calc_knows_addresses_and_only_the_formats_that_carry_them_
 def test_calc_knows_nothing_of_the_site_but_where_it_adds_an_edition():
     for path in set((ROOT / "calc").rglob("*.py")) - set((ROOT / "calc" / "editing").glob("*.py")):
         assert not re.search(r"site_assets|mkdocs|jinja|</\w+>", path.read_text(encoding="utf-8"))
+
+
+def test_only_the_hooks_know_the_generator_and_its_templates_know_nothing_of_us():
+    importing = [
+        path.name
+        for path in (ROOT / "site_assets").rglob("*.py")
+        if re.search(r"^\s*(?:import|from) (?:mkdocs|material)\b", path.read_text(encoding="utf-8"), re.MULTILINE)
+    ]
+    assert importing == ["hooks.py"]
+    for path in (ROOT / "site_assets" / "templates").rglob("*.html"):
+        assert not re.search(r"\bsay\b|\bkit\b|edition|caution", path.read_text(encoding="utf-8")), path.name
+
+
+def test_the_themes_own_names_stand_in_one_file_for_styles_and_one_for_all_else():
+    names = re.compile(r"\bm" r"d-[a-z]|__(?:sea" r"rch|pal" r"ette|dra" r"wer)")
+    naming = {
+        path.name
+        for path in tracked()
+        if path.suffix in (".css", ".js", ".mjs", ".html", ".py") and names.search(path.read_text(encoding="utf-8"))
+    }
+    assert naming == {"theme.css", "theme.py"}

@@ -5,6 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Error, expect
 
+from site_assets.build.theme import FOUND_PAGE, SEARCH_FIELD
 from tests.browser.offline.published import (
     STATUS,
     STORED,
@@ -74,10 +75,10 @@ def test_the_search_finds_pages_with_the_server_gone(context, page, server):
     save(page)
     take_away_network(context, server)
     page.goto(server.address)
-    search = page.locator(".md-search__input")
+    search = page.locator(SEARCH_FIELD)
     search.click(force=True)
     search.press_sequentially("bonding", delay=50)
-    expect(page.locator(".md-search-result__item").first).to_be_attached()
+    expect(page.locator(FOUND_PAGE).first).to_be_attached()
 
 
 def test_an_unknown_address_shows_the_saved_page_for_that(context, page, server, folder):

@@ -1,0 +1,91 @@
+"""The last of three stages: the folder that a generator made becomes the handbook, whichever generator it was.
+
+Frame, kit, schemas, content policy and service worker go in. By itself: `python -m site_assets.build.finish FOLDER`.
+"""
+
+from __future__ import annotations
+
+import argparse
+import hashlib
+import shutil
+from pathlib import Path
+from urllib.parse import urlsplit
+
+from site_assets.build.expand import EXPANDED, PAGES
+from site_assets.build.frame import Place, with_frame
+from site_assets.build.front_matter import parted
+from site_assets.build.policy import apply_policy
+from site_assets.build.precache import write_service_worker
+from site_assets.build.schemas import write_schemas
+from site_assets.build.settings import Settings, settings
+from site_assets.build.theme import UNUSED, with_links_from_its_own_folder
+from site_assets.setup.places import ROOT
+
+LOST = "404.html"
+
+
+def finish(site: Path, root: Path = ROOT) -> None:
+    """Finish a site made of the expanded project at `root`.
+
+    Raises: FrameError, when a page has no place for its safety text; PolicyError, when one breaks the policy.
+    """
+    expanded = root / EXPANDED
+    (kit,) = (expanded / "kit").iterdir()
+    put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))
+    shutil.copytree(kit, site / "kit" / kit.name)
+    write_schemas(site)
+    apply_policy(site)
+    for unused in UNUSED:
+        remove(site / unused)
+    write_service_worker(site, version_of(site))
+
+
+def put_frames(site: Path, pages: Path, kit: str, said: Settings) -> None:
+    """Put the frame around every page of a site; `pages` is the Markdown it was made of."""
+    for file in sorted(site.rglob("*.html")):
+        html = file.read_text(encoding="utf-8")
+        path = file.relative_to(site)
+        if path.as_posix() == LOST:
+            framed = lost_page(html, kit, said)
+        else:
+            told, _ = parted((pages / path.with_suffix(".md")).read_text(encoding="utf-8"))
+            place = Place(path.as_posix(), "../" * (len(path.parts) - 1), tuple(told.get("cautions", ())))
+            framed = with_frame(html, place, kit, said)
+        file.write_text(framed, encoding="utf-8")
+
+
+def lost_page(html: str, kit: str, said: Settings) -> str:
+    """Return the page for unknown addresses with its frame: it leads from the root of the host.
+
+    Without an address that root is not ours to name; the page then leads from its own folder.
+    """
+    if said.address:
+        return with_frame(html, Place("", f"{urlsplit(said.address).path.rstrip('/')}/"), kit, said)
+    return with_frame(with_links_from_its_own_folder(html), Place("", ""), kit, said)
+
+
+def version_of(site: Path) -> str:
+    """Return the name of this build, shown to readers: it changes with anything that is served."""
+    seen = hashlib.sha256()
+    for file in sorted(file for file in site.rglob("*") if file.is_file()):
+        seen.update(file.relative_to(site).as_posix().encode() + file.read_bytes())
+    return seen.hexdigest()[:8]
+
+
+def remove(path: Path) -> None:
+    """Remove a file or a folder with all that is in it."""
+    if path.is_dir():
+        shutil.rmtree(path)
+    else:
+        path.unlink(missing_ok=True)
+
+
+def main() -> None:
+    """Finish the folder that is named."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("site", type=Path, help="the folder that the generator made")
+    finish(parser.parse_args().site)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,69 @@
+"""The frame around every page: editions, safety, where to look, the saved state, the print footer, scripts and styles.
+
+The theme's templates only say where the parts go, `<!-- place: top -->`; what stands there is filled in here, in the
+finished folder, whoever made it.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from pathlib import Path
+
+import jinja2
+
+from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
+from calc.words import say
+from site_assets.build.cautions import CAUTIONS
+from site_assets.build.settings import Settings
+from site_assets.build.theme import SEARCH_OPENER, with_our_icon, with_search_named
+
+ASSETS = Path(__file__).parent.parent
+PARTS = jinja2.Environment(
+    loader=jinja2.FileSystemLoader([ASSETS / "frame", ASSETS / "service_worker"]), undefined=jinja2.StrictUndefined
+)
+PARTS.globals |= {
+    "say": lambda template, **values: str(say(template, **values)),
+    "editions": EDITIONS,
+    "edition_shown": SHOWN_UNTIL_CHOSEN,
+    "search_opener": SEARCH_OPENER,
+}
+_PLACE = re.compile(r"<!-- place: ([a-z-]+) -->")
+# The safety text stands in two of them: no page goes out without.
+ON_EVERY_PAGE = {"first-scripts", "styles", "scripts", "top", "foot"}
+
+
+class FrameError(Exception):
+    """A page leaves no place for a part of its frame; the message names the page and the places."""
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where a page stands: its path in the site, what leads from it to the top folder, and the cautions there."""
+
+    path: str
+    to_top: str
+    cautions: tuple[str, ...] = ()
+
+
+def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
+    """Return a page of the site with every part of its frame; `kit` is the folder of the kit, "kit/1a2b".
+
+    Raises: FrameError, when the theme's templates that it was made with leave a part no place.
+    """
+    if missing := ON_EVERY_PAGE - set(_PLACE.findall(html)):
+        raise FrameError(f"{place.path or 'the page for unknown addresses'}: no place for {', '.join(sorted(missing))}")
+    given = {
+        "kit": f"{place.to_top}{kit}",
+        "to_top": place.to_top,
+        "path": place.path,
+        "cautions": [str(CAUTIONS[caution]) for caution in place.cautions],
+        "settings": settings,
+    }
+
+    def part(match: re.Match) -> str:
+        return PARTS.get_template(f"{match[1]}.html").render(given)
+
+    filled = _PLACE.sub(part, html)
+    named = with_search_named(filled, str(say("Search")), PARTS.get_template("search_elsewhere.html").render(given))
+    return with_our_icon(named, given["kit"])

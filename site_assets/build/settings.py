@@ -1,0 +1,48 @@
+"""What mkdocs.yml says that every stage needs: the order of the menu, the name of the site, where it will stand."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import yaml
+
+FILE = "mkdocs.yml"
+
+
+class _Loader(yaml.SafeLoader):
+    """Reads `!ENV [NAME, otherwise]` as well, which mkdocs.yml has for the address."""
+
+
+def _from_environment(loader: yaml.SafeLoader, node: yaml.Node) -> object:
+    *names, otherwise = loader.construct_sequence(node)
+    return next((os.environ[name] for name in names if name in os.environ), otherwise)
+
+
+_Loader.add_constructor("!ENV", _from_environment)
+
+
+@dataclass(frozen=True)
+class Settings:
+    """`menu` is every page, "parts/bonding" and so on, in order; `address` may be empty."""
+
+    name: str
+    address: str
+    menu: tuple[str, ...]
+
+
+def settings(root: Path) -> Settings:
+    """Return what the mkdocs.yml of a project says."""
+    said = yaml.load((root / FILE).read_text(encoding="utf-8"), _Loader)
+    return Settings(said["site_name"], said.get("site_url") or "", tuple(_pages(said["nav"])))
+
+
+def _pages(entries: list) -> Iterator[str]:
+    for entry in entries:
+        below = next(iter(entry.values())) if isinstance(entry, dict) else entry
+        if isinstance(below, list):
+            yield from _pages(below)
+        else:
+            yield below.removesuffix(".md")
