@@ -14,6 +14,7 @@ from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
 from calc.words import say
 from site_assets.build.cautions import CAUTIONS
 from site_assets.build.glossary import with_first_mentions_explained
+from site_assets.build.hazard_data import HazardError
 from site_assets.build.kit import Kit, prepare_kit
 from site_assets.build.page_data import ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
@@ -66,7 +67,7 @@ def on_page_markdown(markdown, page, config, files):
     environment = jinja2.Environment(undefined=jinja2.StrictUndefined, autoescape=False)
     try:
         return environment.from_string(framed(name, markdown)).render(parts.calls())
-    except PageDataError as error:
+    except (PageDataError, HazardError) as error:
         raise PluginError(str(error)) from error
 
 

@@ -6,6 +6,7 @@ loads join nothing: what is asked is which metal is one piece with which, whatev
 """
 
 import re
+from functools import cache, cached_property
 from importlib import import_module
 from itertools import combinations, pairwise
 from math import hypot
@@ -28,6 +29,23 @@ class Piece:
         xs, ys = [x for x, _ in points], [y for _, y in points]
         self.box = (min(xs), min(ys), max(xs), max(ys))
 
+    def reaches(self, other: "Piece") -> bool:
+        """Tell whether the boxes around two parts come near one another, without which they cannot touch."""
+        (left, top, right, bottom), (x1, y1, x2, y2) = self.box, other.box
+        room = 2 * REACH
+        return left - room <= x2 and x1 <= right + room and top - room <= y2 and y1 <= bottom + room
+
+    @cached_property
+    def along(self) -> list[tuple[float, float]]:
+        """Places on its lines, close enough to one another that a clamp cannot slip between."""
+        return [
+            (x1 + (x2 - x1) * step / count, y1 + (y2 - y1) * step / count)
+            for line in self.lines
+            for (x1, y1), (x2, y2) in pairwise(line)
+            for count in [max(1, round(hypot(x2 - x1, y2 - y1) / REACH))]
+            for step in range(count + 1)
+        ]
+
     def near(self, place: tuple[float, float]) -> bool:
         """Tell whether a place lies on one of its lines."""
         return any(
@@ -48,6 +66,7 @@ def distance(place, start, end) -> float:
     return hypot(x - x1 - share * (x2 - x1), y - y1 - share * (y2 - y1))
 
 
+@cache
 def pieces(slug: str) -> list[Piece]:
     """Return the named parts of a drawing."""
     svg = import_module(f"site_assets.diagrams.{slug.replace('-', '_')}").svg()
@@ -77,34 +96,33 @@ def drawn(element) -> list[list[tuple[float, float]]]:
     return []
 
 
+@cache
+def contacts(slug: str) -> list[tuple[str, str]]:
+    """Return the pairs of parts that touch."""
+    parts = [part for part in pieces(slug) if "poor" not in part.kinds]
+    return [
+        (one.name, other.name)
+        for one, other in combinations(parts, 2)
+        if one.reaches(other) and (touches(one, other) or touches(other, one))
+    ]
+
+
 def circuits(slug: str, without: tuple[str, ...] = ()) -> dict[str, set[str]]:
     """Return for each part of a drawing all that is one piece of metal with it, some parts left out.
 
     A way through the earth, kind "poor", is no metal.
     """
-    parts = [part for part in pieces(slug) if part.name not in without and "poor" not in part.kinds]
-    joined = {part.name: {part.name} for part in parts}
+    joined = {part.name: {part.name} for part in pieces(slug) if part.name not in without}
 
     def join(one: str, other: str) -> None:
         whole = joined[one] | joined[other]
         for name in whole:
             joined[name] = whole
 
-    for one, other in combinations(parts, 2):
-        if touches(one, other) or touches(other, one):
-            join(one.name, other.name)
+    for one, other in contacts(slug):
+        if one in joined and other in joined:
+            join(one, other)
     return joined
-
-
-def along(piece: Piece) -> list[tuple[float, float]]:
-    """Return places on the lines of a part, close enough to one another that a clamp cannot slip between."""
-    return [
-        (x1 + (x2 - x1) * step / count, y1 + (y2 - y1) * step / count)
-        for line in piece.lines
-        for (x1, y1), (x2, y2) in pairwise(line)
-        for count in [max(1, round(hypot(x2 - x1, y2 - y1) / REACH))]
-        for step in range(count + 1)
-    ]
 
 
 def touches(one: Piece, other: Piece) -> bool:
@@ -114,7 +132,7 @@ def touches(one: Piece, other: Piece) -> bool:
             return any(other.near(end) for end in one.ends)
         return bool(other.kinds & SOLID) and any(other.around(end) for end in one.ends)
     if "clamp" in one.kinds:
-        return bool(other.kinds & (WALLS | CONDUCTORS)) and any(one.around(place) for place in along(other))
+        return bool(other.kinds & (WALLS | CONDUCTORS)) and any(one.around(place) for place in other.along)
     if "joint" in one.kinds or "dot" in one.kinds:
         place = one.lines[0][0]
         if other.kinds & SOLID:

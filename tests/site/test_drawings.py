@@ -127,7 +127,7 @@ FACTS: dict[str, tuple[Fact, ...]] = {
         Fact(apart=(("neutral-bar", "service-disconnect"),), without=MAIN),
     ),
     "service-disconnect": (
-        Fact((("bonding-bushing", "service-disconnect"), ("neutral-bar", "service-disconnect"))),
+        Fact((("neutral-bar", "service-disconnect"), ("equipment-grounding-conductor", "service-disconnect"))),
         Fact(apart=(("feeder-neutral", "service-disconnect"),), without=MAIN),
     ),
     "solar": (
