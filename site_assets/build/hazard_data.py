@@ -64,7 +64,7 @@ def hazards_of(kind: str, of: str) -> tuple[Hazard, ...]:
     """Return the hazards of one calculator, check list or drawing. Raises: HazardError, where there are none."""
     found = tuple(each for each in hazards() if (each.kind, each.of) == (kind, of))
     if not found:
-        raise HazardError(f"{of} has no hazard in site_assets/hazards ({kind}): say how it could harm and what stops it")
+        raise HazardError(f"{of} has no hazard in site_assets/hazards ({kind}): say how it could harm, and the stop")
     return found
 
 

@@ -50,9 +50,8 @@ def subjects(kind: str) -> list[str]:
 def hazards_count() -> str:
     """Return how many hazards there are, of each gravity."""
     counts = Counter(each.grave for each in hazards())
-    rows = "".join(
-        f"<li>{text(say('{grave}: {count}', grave=GRAVITY_WORDS[grave], count=counts[grave]))}</li>" for grave in GRAVITY
-    )
+    listed = [say("{grave}: {count}", grave=GRAVITY_WORDS[grave], count=counts[grave]) for grave in GRAVITY]
+    rows = "".join(f"<li>{text(words)}</li>" for words in listed)
     words = say("{count} hazards are listed, each with a test of its stop:", count=len(hazards()))
     return f"<p>{text(words)}</p><ul>{rows}</ul>"
 

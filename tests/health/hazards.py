@@ -57,7 +57,8 @@ def survives(copy: Path, hazard: Hazard) -> str:
             status = run(copy, [hazard.test])
     except ValueError as error:
         return str(error)
-    return {1: "", 0: f"{hazard.test} passes with it back"}.get(status, f"its test does not run with it back ({status})")
+    told = {1: "", 0: f"{hazard.test} passes with it back"}
+    return told.get(status, f"its test does not run with it back ({status})")
 
 
 @contextlib.contextmanager
