@@ -9,6 +9,7 @@ from mkdocs.exceptions import PluginError
 from site_assets.build.expand import PAGES, expand
 from site_assets.build.finish import finish
 from site_assets.build.frame import FrameError
+from site_assets.build.hazard_data import HazardError
 from site_assets.build.page_data import PageDataError
 from site_assets.build.policy import PolicyError
 
@@ -17,7 +18,7 @@ def on_config(config):
     """Expand the handbook, and let MkDocs read what came out."""
     try:
         config.docs_dir = str(expand(root_of(config)) / PAGES)
-    except PageDataError as error:
+    except (PageDataError, HazardError) as error:
         raise PluginError(str(error)) from error
     return config
 

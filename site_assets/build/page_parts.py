@@ -17,6 +17,8 @@ from site_assets.build.figure import figure, figure_with_section
 from site_assets.build.figures import changes_list, figures_table, sources_table
 from site_assets.build.form import form_html
 from site_assets.build.glossary import glossary_html, words_of_form
+from site_assets.build.hazard_data import CALCULATOR, CHECKS, DRAWING, hazards_of
+from site_assets.build.hazards import hazards_count, hazards_html
 from site_assets.build.kit import Kit
 from site_assets.build.page_data import ROOMS, PageDataError, page_data, title_of
 from site_assets.build.scene_figure import scene_html
@@ -59,10 +61,10 @@ class PageParts:
             "figure_with_section": figure_with_section,
             "practice": lambda: mark_html("practice"),
             "unverified": lambda: short_mark("memory"),
-            "checks": lambda: checks_html(page_data(self.page), self.to_top),
+            "checks": self.checks,
             "notes": lambda: notes_html(page_data(self.page), self.to_top),
             "exercise": lambda: exercise_html(page_data(self.page), self.to_top),
-            "drawing": drawing,
+            "drawing": drawing_with_its_hazards,
             "glossary": glossary_html,
             "index_of_sections": index_of_sections,
             "index_of_spanish": index_of_spanish,
@@ -72,12 +74,20 @@ class PageParts:
             "figures_table": figures_table,
             "sources_table": sources_table,
             "changes_list": changes_list,
+            "hazards": hazards_html,
+            "hazards_count": hazards_count,
         }
 
     def calculator(self, slug: str) -> str:
-        """Give the form of a calculator and the place for its answer."""
+        """Give the form of a calculator and the place for its answer. Raises: HazardError, when it has no hazards."""
+        hazards_of(CALCULATOR, slug)
         asked = CALCULATORS[slug]
         return form_html(asked, self.kit.for_scripts(self.kit_url)) + words_of_form(asked, self.to_top)
+
+    def checks(self) -> str:
+        """Return the checks of the page. Raises: HazardError, when its list has no hazards."""
+        hazards_of(CHECKS, self.page)
+        return checks_html(page_data(self.page), self.to_top)
 
     def case(self, slug: str, words: str, **inputs: object) -> str:
         """Give a link to a calculator with these inputs. Raises: PageDataError, when it cannot read them."""
@@ -117,6 +127,12 @@ class PageParts:
     def of_room(self, room: str) -> list[str]:
         """Give the pages of a room in the order of the menu."""
         return [page for page in self.menu if page.startswith(f"{room}/")]
+
+
+def drawing_with_its_hazards(slug: str) -> str:
+    """Return a drawing as a figure. Raises: HazardError, when it has no hazards."""
+    hazards_of(DRAWING, slug)
+    return drawing(slug)
 
 
 def calculators_list(*slugs: str) -> str:

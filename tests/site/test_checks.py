@@ -5,7 +5,9 @@ from fnmatch import fnmatch
 
 import pytest
 
-from site_assets.build.page_data import Check, page_data, pages
+from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.rulebook import rule
+from site_assets.build.page_data import Check, check_at, page_data, pages
 
 CHECKS = [check for page in pages() for check in page_data(page).checks]
 # Rules whose wires and parts the main switch leaves live.
@@ -37,6 +39,27 @@ OF_ELECTRODES = (
 WET = {"parts/equipotential-plane", "places/pool", "places/dock", "places/farm"}
 WITH_A_NUMBER = re.compile(r"\d ?(?:A|mA|V)\b")
 PROVED_DEAD = re.compile(r"prov\w+ (?:it |them |the frames )?(?:dead|free of voltage)")
+
+
+# What a check passes at, as its section of the 2023 edition has it, and the rule and figure that say so.
+FIGURES = {
+    "parts/metal-raceways#flexible-limits": ("Not over 20 A", "raceways/flexible_device_largest", "ampere"),  # 250.118
+    "parts/bonding-jumper#short-and-beside": ("6 ft long at most", "raceways/jumper_outside_longest", ""),  # 250.102(E)
+    "parts/grounding-electrode#second-electrode": ("25 ohm or less", "grounding/rod_needs_second", ""),  # 250.53(A)(2)
+    "places/buried-elbow#cover": ("At least 18 in", "raceways/elbow_cover_service", "inches"),  # 250.80
+    "places/communications#length": ("20 ft or shorter", "places/communications_conductor_length", ""),  # 800.100
+    "places/dock#ground-fault-protection": (
+        "30 mA at shore-power",
+        "places/dock_ground_fault_protection",
+        "shore_power",
+    ),  # 555.35
+    "places/dock#shore-plane": ("8 AWG or larger", "places/dock_plane_conductor", ""),  # 682.33(C)
+    "places/patient-care#panels-joined": ("10 AWG or larger", "places/patient_panels_conductor", ""),  # 517.14
+    "places/pool#deck": ("at four places or more", "planes/pool_perimeter_ties", ""),  # 680.26(B)(2)
+    "places/pool#spa-tub-fountain": ("8 AWG or larger", "places/pool_bonding_conductor", ""),  # 680.26(B)
+    "places/water-gas-and-steel#near-the-entry": ("within 5 ft", "places/water_pipe_landing_distance", ""),  # 250.68(C)
+}
+NUMBER_WORDS = {"four": 4}
 
 
 def cites(check: Check, patterns: tuple[str, ...]) -> bool:
@@ -184,3 +207,13 @@ def test_exercises_hold_in_every_edition_unless_they_name_one_and_some_end_undec
     assert len({each.editions for each in named}) >= 2 and len(named) <= 4
     assert sum("could not see" in each.answer for each in asked) >= 3
     assert sum("not decided" in each.answer.lower() for each in asked) >= 2
+
+
+@pytest.mark.parametrize("address", FIGURES)
+def test_a_figure_in_a_check_is_that_of_its_rule(address):
+    told, key, column = FIGURES[address]
+    check = check_at(address)
+    assert told in (check.make_right if address.endswith("spa-tub-fountain") else check.pass_when)
+    stated = rule(key, SHOWN_UNTIL_CHOSEN)
+    written = re.search(r"\d+|" + "|".join(NUMBER_WORDS), told).group()
+    assert int(NUMBER_WORDS.get(written, written)) == int(stated.rows[0][column] if column else stated.value)

@@ -9,7 +9,7 @@ from spellchecker import SpellChecker
 from site_assets.build.glossary import terms
 from site_assets.build.page_data import ROOMS, pages
 from tests.site.pages import SITE, article
-from tests.site.reading_level import data_prose, prose
+from tests.site.reading_level import data_prose, hazard_prose, prose
 
 WORD = re.compile(r"[^\W\d_][^\W\d_'’]*")
 TRADE_WORDS = Path(__file__).with_name("trade_words.txt")
@@ -24,6 +24,7 @@ def written() -> Counter:
             told += prose(article(html))
     for page in pages(*ROOMS):
         told += data_prose(page)
+    told += hazard_prose()
     words = (
         word.lower().replace("’", "'").removesuffix("'s").strip("'") for each in told for word in WORD.findall(each)
     )

@@ -39,6 +39,9 @@ def test_the_three_currents_are_in_order_and_the_verdict_goes_by_the_lowest():
     found = values(device=30)
     assert found["lowest_ampere"] < found["likely_ampere"] < found["highest_ampere"]
     assert found["multiple"] == pytest.approx(found["lowest_ampere"] / 30, rel=1e-5)
+    between = values(device=60)  # five times 60 A, from where a breaker probably opens, lies between the two ends
+    assert between["lowest_ampere"] < 300 < between["likely_ampere"]
+    assert between["verdict"] == "slow" and found["verdict"] == "likely"
 
 
 def test_a_longer_run_never_gives_more_current():

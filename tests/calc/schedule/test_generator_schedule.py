@@ -93,6 +93,8 @@ def test_a_joined_neutral_without_a_device_carries_the_fault_and_is_asked_about(
         result = generator(neutral="joined", breaker=breaker, device="400")
         (row,) = (row for row in result.answer.table.rows if str(row.cells["part"]).startswith("Neutral"))
         assert row.status == "not-judged" and section in str(row.cells["section"])
+        least = "supply-side bonding jumper" if breaker == "no" else "equipment grounding conductor"
+        assert f"no smaller than the {least}" in str(row.cells["why"])
 
 
 def test_conductors_larger_than_the_breaker_asks_for_are_asked_about():

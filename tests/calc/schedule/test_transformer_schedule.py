@@ -86,6 +86,9 @@ def test_a_second_neutral_bond_is_listed_as_to_be_left_out_wherever_the_first_is
     for place in ("source", "first-disconnect"):
         result = schedule(kva="75", device="225", place=place)
         assert result.answer.values["sizes"]["second-neutral-bond"] == "none"
+        starts = {str(row.cells["part"]): str(row.cells["from"]) for row in result.answer.table.rows}
+        bonded = "Transformer: neutral" if place == "source" else "First disconnect: neutral"
+        assert starts["System bonding jumper"] == bonded != starts["Second bond of neutral to metal"]
 
 
 def test_the_secondary_current_is_that_of_the_source():
