@@ -12,10 +12,11 @@ from calc.editions import EDITIONS
 from calc.relevance import REFUSED, RELEVANT_WHEN
 from tests.calc.strategies import texts
 
-FEW, MANY, SLICES = 2, 60, 40  # cases of a field, here and in one of so many slices
+MANY, SLICES = 60, 80  # cases of a field, in one of so many slices; one case a field in every run
 TRIES = 4
 CASES = Path(__file__).parents[1] / "cases"
-SLOW = {"deck-voltage", "take-a-bond-away", "surface-voltage", "available-fault-current", "ground-fault-loop"}
+SLOW = {"deck-voltage", "take-a-bond-away", "surface-voltage", "available-fault-current", "ground-fault-loop",
+        "transformer-schedule", "generator-schedule", "separate-building-schedule", "voltage-between"}  # fmt: skip
 FIELDS = [(slug, name) for slug, conditions in RELEVANT_WHEN.items() for name in conditions]
 
 
@@ -89,15 +90,15 @@ def test_conditions_name_fields_and_their_choices_and_leave_some_out():
 def test_a_field_that_does_not_count_changes_no_answer(slug):
     drawn = random.Random(slug)
     names = list(RELEVANT_WHEN[slug])
-    for name in drawn.sample(names, min(3, len(names))) if slug in SLOW else names:
-        assert not changes(slug, name, drawn, 1 if slug in SLOW else FEW)
+    for name in drawn.sample(names, 2) if slug in SLOW and len(names) > 2 else names:
+        assert not changes(slug, name, drawn, 1)
 
 
 @pytest.mark.slices(SLICES)
 def test_no_field_that_does_not_count_changes_an_answer_in_many_cases(slice_number):
     for number, (slug, name) in enumerate(FIELDS):
         if number % SLICES == slice_number:
-            assert not changes(slug, name, random.Random(f"{slug} {name}"), 5 if slug in SLOW else MANY)
+            assert not changes(slug, name, random.Random(f"{slug} {name}"), MANY // 10 if slug in SLOW else MANY)
 
 
 def test_a_field_that_is_refused_where_it_does_not_count_is_named():
