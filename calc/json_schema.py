@@ -82,7 +82,7 @@ def _inputs(calculator: Calculator) -> dict:
 def _fields(calculator: Calculator) -> dict[str, dict]:
     hints = typing.get_type_hints(calculator.function)
     return {
-        name: field_schema(field, hints.get(name, str), calculator.defaults.get(name))
+        name: field_schema(field, hints.get(name, str | None), calculator.defaults.get(name))
         for name, field in calculator.fields.items()
     }
 
