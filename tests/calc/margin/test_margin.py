@@ -214,7 +214,7 @@ def test_no_other_device_turns_an_answer_sooner(slice_number):
 @pytest.mark.slices(40)
 def test_no_amount_within_the_margin_turns_an_answer_and_those_just_past_it_do(slice_number):
     chance = random.Random(slice_number)
-    for slug, fields in HALVED.items():
+    for slug, fields in list(HALVED.items())[slice_number % 3 :: 3]:
         wanted, tries = (1 if slug == "ground-fault-loop" else 2), 0
         while wanted > 0 and (tries := tries + 1) < 60:
             result = drawn(slug, chance)
