@@ -25,6 +25,14 @@ TEXT_OR_NULL = {"type": ["string", "null"]}
 KINDS = {"text": "string", "size": "string", "number": "number", "whole-number": "integer", "yes-no": "boolean"}
 
 
+OPEN = {
+    "type": "string",
+    "pattern": r"^unknown$|\.\.",
+    "description": str(say("What is not known, or known as a range: unknown, or two values with two points between.")),
+}
+OPEN_REFERENCE = {"$ref": "#/$defs/open"}
+
+
 def calculator_schema(calculator: Calculator) -> dict:
     """Return the JSON Schema of a calculator's result, with its inputs and its answer as `$defs`.
 
@@ -37,7 +45,7 @@ def calculator_schema(calculator: Calculator) -> dict:
         "edition_chosen": {"type": "boolean"},
         "rules": {"type": "integer"},
         "inputs": _reference("fields"),
-        "outcome": {"enum": ["answer", "fix", "not_covered"]},
+        "outcome": {"enum": ["answer", "depends", "fix", "not_covered"]},
         "answer": {"anyOf": [_reference("answer"), {"type": "null"}]},
         "fix": {"type": "array", "items": _whole({"field": TEXT, "label": TEXT, "say": TEXT})},
         "not_covered": {"anyOf": [_whole({"why": TEXT, "look_in": TEXT}), {"type": "null"}]},
@@ -58,6 +66,7 @@ def calculator_schema(calculator: Calculator) -> dict:
             "inputs": _inputs(calculator),
             "fields": {"type": "object", "properties": _fields(calculator)},
             "answer": answer_schema(calculator),
+            "open": OPEN,
         },
     }
 
@@ -82,7 +91,7 @@ def _inputs(calculator: Calculator) -> dict:
 def _fields(calculator: Calculator) -> dict[str, dict]:
     hints = typing.get_type_hints(calculator.function)
     return {
-        name: field_schema(field, hints.get(name, str | None), calculator.defaults.get(name))
+        name: {"anyOf": [field_schema(field, hints.get(name, str | None), calculator.defaults.get(name)), OPEN_REFERENCE]}
         for name, field in calculator.fields.items()
     }
 
