@@ -1,7 +1,7 @@
 """How a calculator is declared: once, by the annotated signature of one function.
 
 From the declaration come the Python call, the command line, the form, the link and
-the tests. Three ends only: an answer, fields to fix, or not covered.
+the tests. How a run may end stands in `calc.result`.
 """
 
 from __future__ import annotations
@@ -11,26 +11,19 @@ import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property
-from typing import TYPE_CHECKING
 
 from calc.answer import Answer, steady
-from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
+from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN, is_shown_until_chosen
 from calc.field import Choice, Field, echo, mend, read_field
 from calc.found.declared import FOUND, SiteCheck
 from calc.link_fields import ASSUMED_FIELD, EDITION_FIELD, SAID_FIELD
 from calc.margin.declared import Margin
 from calc.output import Output
 from calc.relevance import RELEVANT_WHEN
+from calc.result import Fix, Mend, NotCovered, Result, needed
 from calc.unknown.states import WORD, Open, is_left_out, read_open
 from calc.words import Sentence, say
 from calc.working import Working
-
-if TYPE_CHECKING:
-    from calc.found.verdict import Verdict
-    from calc.margin.search import Turn
-    from calc.unknown.assumed import Assumption
-    from calc.unknown.edition import EditionCheck
-    from calc.unknown.outcomes import Depends
 
 MOST_UNKNOWN = 5
 
@@ -38,111 +31,6 @@ __all__ = [
     "Answer", "Calculator", "Choice", "Field", "Fix", "Mend", "NotCovered", "Result",
     "calculator", "echo", "mend", "needed", "unverified",
 ]  # fmt: skip
-
-
-@dataclass(frozen=True)
-class Fix:
-    """A field to mend, and what to enter."""
-
-    field: str
-    label: Sentence | str
-    words: Sentence
-
-
-class NotCovered(Exception):
-    """The case is outside the rules here: why, under which name to look, and the calculators that answer it instead."""
-
-    def __init__(self, why: Sentence, look_in: Sentence, *calculators: str):
-        super().__init__(str(why))
-        self.why = why
-        self.look_in = look_in
-        self.calculators = calculators
-
-
-class Mend(Exception):
-    """A field that this case cannot use as it is: its name, and what to enter where that is not its usual words."""
-
-    def __init__(self, field: str, words: Sentence | None = None):
-        super().__init__(field)
-        self.field = field
-        self.words = words
-
-
-def needed(value: object, field: str):
-    """Give the value of an optional field that this case needs. Raises: Mend when it was left out."""
-    if value is None:
-        raise Mend(field)
-    return value
-
-
-@dataclass(frozen=True)
-class Result:
-    """One run of a calculator. `outcome` is answer, fix, not_covered or, where an open input decides, depends.
-
-    `inputs` holds an open input as `calc.unknown.states.Open`. `left_out`: the inputs that stand at their default
-    because nobody gave them; of an edition that was not chosen `edition_chosen` tells.
-    """
-
-    calculator: Calculator
-    edition: str
-    inputs: Mapping[str, object]
-    outcome: str
-    working: Working
-    edition_chosen: bool = True
-    answer: Answer | None = None
-    fix: tuple[Fix, ...] = ()
-    not_covered: NotCovered | None = None
-    depends: Depends | None = None
-    said_before: str = ""
-    left_out: tuple[str, ...] = ()
-    found: Verdict | None = None
-
-    @cached_property
-    def margin(self) -> tuple[Turn, ...]:
-        """The smallest change of each input that turns the answer; the calculator runs again for it."""
-        from calc.margin.search import turns_of  # it needs what stands here
-
-        return turns_of(self)
-
-    @property
-    def said(self) -> str:
-        """The answer as a link carries it; "fix" where there is none until a field is mended."""
-        if self.depends:
-            return self.depends.said
-        if self.outcome == "fix":
-            return "fix"
-        return self.answer.said if self.answer else "not-covered"
-
-    @cached_property
-    def assumed(self) -> tuple[Assumption, ...]:
-        """The inputs left out, and whether the answer would be another one without their default."""
-        from calc.unknown.assumed import assumptions  # most runs are parts of others, and nobody asks
-
-        return assumptions(self)
-
-    @cached_property
-    def edition_check(self) -> EditionCheck | None:
-        """What the other editions answer, where none was chosen; None where one was, or a field is to be mended."""
-        from calc.unknown.edition import edition_check
-
-        return edition_check(self)
-
-    @property
-    def warnings(self) -> list[Sentence]:
-        """What the reader must know: first that the editions differ, where none was chosen."""
-        check = self.edition_check
-        return [*([check.words] if check and not check.same else []), *self.working.warnings]
-
-    @property
-    def entered(self) -> str:
-        """What was entered and is not the default, in the words of the form."""
-        fields, defaults = self.calculator.fields, self.calculator.defaults
-        given = [name for name, value in self.inputs.items() if name not in defaults or value != defaults[name]]
-        shown = [
-            say("{label}: {value}", label=fields[name].label, value=fields[name].shown(self.inputs[name]))
-            for name in given
-        ]
-        return "; ".join(map(str, shown))
 
 
 @dataclass(frozen=True)
@@ -267,7 +155,7 @@ class Calculator:
         at_default = [name for name, value in self.defaults.items() if value is not None and values.get(name) == value]
         return {
             "edition": edition if chosen else SHOWN_UNTIL_CHOSEN,
-            "edition_chosen": chosen and not ("edition" in assumed and edition == SHOWN_UNTIL_CHOSEN),
+            "edition_chosen": chosen and not ("edition" in assumed and is_shown_until_chosen(edition)),
             "inputs": values,
             "said_before": said_before,
             "left_out": tuple(name for name in at_default if name not in given or name in assumed),

@@ -9,3 +9,8 @@ _STATED = tomllib.loads(get_data("calc", "rules/editions.toml").decode())
 
 EDITIONS: tuple[str, ...] = tuple(_STATED["editions"])
 SHOWN_UNTIL_CHOSEN: str = _STATED["shown_until_chosen"]
+
+
+def is_shown_until_chosen(edition: str) -> bool:
+    """Tell whether an edition is the one that is shown to a reader who has chosen none."""
+    return edition == SHOWN_UNTIL_CHOSEN

@@ -30,7 +30,6 @@ OPEN = {
     "pattern": r"^unknown$|\.\.",
     "description": str(say("What is not known, or known as a range: unknown, or two values with two points between.")),
 }
-OPEN_REFERENCE = {"$ref": "#/$defs/open"}
 
 
 def calculator_schema(calculator: Calculator) -> dict:
@@ -91,9 +90,13 @@ def _inputs(calculator: Calculator) -> dict:
 def _fields(calculator: Calculator) -> dict[str, dict]:
     hints = typing.get_type_hints(calculator.function)
     return {
-        name: {"anyOf": [field_schema(field, hints.get(name, str | None), calculator.defaults.get(name)), OPEN_REFERENCE]}
+        name: _or_open(field_schema(field, hints.get(name, str | None), calculator.defaults.get(name)))
         for name, field in calculator.fields.items()
     }
+
+
+def _or_open(schema: dict) -> dict:
+    return {"anyOf": [schema, _reference("open")]}
 
 
 def field_schema(field: Field, hint: object, default: object = None) -> dict:

@@ -29,7 +29,13 @@ OUTPUTS = (
         when=say("where the time is within the limit's range"),
     ),
     Output("let_go_milliampere", say("Current above which some people cannot let go"), "number", "mA"),
-    Output("interrupter_second", say("Longest opening time of a Class A GFCI at the most current"), "number", "s"),
+    Output(
+        "interrupter_second",
+        say("Longest opening time of a Class A GFCI at the most current"),
+        "number",
+        "s",
+        when=say("where that current trips it"),
+    ),
     Output(
         "interrupter_second_longest",
         say("Longest opening time of a Class A GFCI at the least current"),

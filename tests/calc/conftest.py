@@ -3,6 +3,7 @@
 import pytest
 
 from calc.declare import Calculator
+from calc.unknown.states import Open
 from tests.calc.declared import faults
 
 
@@ -13,7 +14,9 @@ def answers_held_to_their_declaration():
 
     def held(calculator, pairs):
         result = run(calculator, pairs)
-        found = faults(calculator.outputs, result.answer.values) if result.answer else []
+        # Of an input that is open the answer has no one value.
+        settled = not any(isinstance(value, Open) for value in result.inputs.values())
+        found = faults(calculator.outputs, result.answer.values) if result.answer and settled else []
         assert not found, f"{calculator.slug}: {'; '.join(found)}"
         return result
 

@@ -9,13 +9,15 @@ from calc.catalogue import CALCULATORS
 from calc.conductors.area import area
 from calc.editions import EDITIONS
 from calc.field import read_field
+from calc.found.declared import FOUND
 from calc.unit_names import meanings
 from calc.written import FINEST, plain_number
 from tests.calc.strategies import reads
 
 FIELDS = [(slug, name, asked) for slug, each in CALCULATORS.items() for name, asked in each.fields.items()]
 KINDS = {"choice", "several", "list", "whole number", "quantity", "size", "text"}
-FREE_TEXT = {("compare-editions", "case")}
+SITE_CHECKS = {(slug, FOUND) for slug, each in CALCULATORS.items() if each.site_check}  # a size and its metal
+FREE_TEXT = {("compare-editions", "case"), *SITE_CHECKS}
 RATIOS = {"x_over_r", "utility_x_over_r", "voltage_factor"}
 
 
@@ -23,7 +25,7 @@ def of_kind(*kinds):
     return [each for each in FIELDS if each[2].kind in kinds]
 
 
-def test_every_field_is_of_a_known_kind_and_only_the_link_of_a_case_is_free_text():
+def test_every_field_is_of_a_known_kind_and_only_links_of_cases_and_what_was_found_are_free_text():
     assert {asked.kind for _, _, asked in FIELDS} == KINDS
     assert {(slug, name) for slug, name, _ in of_kind("text")} == FREE_TEXT
 

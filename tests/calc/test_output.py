@@ -23,6 +23,7 @@ GIVEN_BY = {
 }  # fmt: skip
 LOOP = {"system": "120/240", "device": "20", "conductor": "12", "return_conductor": "12"}
 LEFT_OUT_BY = {
+    ("shock-limits", "interrupter_second"): {"voltage": "1", "path": "hand-hand", "condition": "dry"},
     ("equipment-grounding-conductor", "count"): {"device": "400", "installed_conductor": "3/0", "sets": "2"},
     ("ground-fault-loop", "slowest_second"): LOOP | {"length": "100000"},
     ("ground-fault-loop", "least_available_ampere"): LOOP | {"length": "100000"},

@@ -7,6 +7,9 @@ import pytest
 
 from calc import CALCULATORS
 from calc.__main__ import main
+from calc.found.shown import COLUMNS
+from calc.found.verdict import ENOUGH, NOT_PERMITTED, SHORT, UNKNOWN
+from calc.permalink import RESERVED
 from calc.plain import plain_result
 from calc.rulebook import MARKS, changes
 from calc.table import ANSWERED, LABEL, answer_table, example_table, value_columns
@@ -23,6 +26,7 @@ RESULTS = [
         SIZE(conductor="3/0", place="feeder-panel"),
     )
 ]
+OPEN = plain_result(SIZE(conductor="3/0", sets="unknown"))
 
 
 def union(documents) -> set[str]:
@@ -70,13 +74,42 @@ def test_the_list_of_calculators_has_the_published_keys(capsys):
     hold("field", union(field for each in listing["calculators"] for field in each["fields"]), JSON["field"])
 
 
+def test_what_depends_has_keys_of_its_own_beside_those_of_every_result():
+    hold("depends", set(OPEN) - set(JSON["result"]), JSON["depends"])
+    hold("alternative", union(OPEN["alternatives"]), JSON["alternative"])
+    hold("ask", set(OPEN["ask"]), JSON["ask"])
+
+
+def test_the_command_adds_the_published_keys(capsys):
+    """The margin of 3/0 is the next row of the table; without an edition the others are compared."""
+    answered = printed(capsys, "main-bonding-jumper", "conductor=3/0")
+    hold("added", set(answered) - set(JSON["result"]), JSON["added"])
+    hold("margin", union(answered["margin"]), JSON["margin"])
+    hold("assumed", union(answered["assumed"]), JSON["assumed"])
+    hold("editions", set(answered["editions"]), JSON["editions"])
+
+
+def test_what_was_found_on_site_has_the_published_keys_and_columns():
+    checked = plain_result(SIZE(conductor="3/0", found="6 copper"))["answer"]
+    hold("found", set(checked["found"]), JSON["found"])
+    hold("columns of what was found", set(COLUMNS), TABLE["found"])
+
+
+def test_links_have_the_published_names_beside_the_fields():
+    link = document("formats")["link"]
+    hold("reserved", set(RESERVED), link["reserved"])
+    for written in link["open"]:
+        assert CALCULATORS["buried-metal-elbow"](cover=written).outcome != "fix", written
+
+
 @pytest.mark.parametrize("arguments", [["no-such-thing"], ["main-bonding-jumper", "conductor"]])
 def test_a_command_that_cannot_be_run_has_the_published_keys(capsys, arguments):
     hold("refusal", set(printed(capsys, *arguments)), JSON["refusal"])
 
 
 def test_outcomes_and_marks_are_the_published_ones():
-    hold("outcomes", {result["outcome"] for result in RESULTS}, JSON["outcomes"])
+    hold("outcomes", {result["outcome"] for result in (*RESULTS, OPEN)}, JSON["outcomes"])
+    hold("verdicts", {ENOUGH, SHORT, UNKNOWN, NOT_PERMITTED}, JSON["verdicts"])
     hold("marks", set(MARKS), JSON["marks"])
 
 

@@ -20,7 +20,7 @@ COMMANDS = (
 
 
 def rendered(name: str) -> str:
-    environment = jinja2.Environment(loader=jinja2.FileSystemLoader(ASSETS / "templates" / "frame"))
+    environment = jinja2.Environment(loader=jinja2.FileSystemLoader(ASSETS / "frame"))
     return environment.get_template(name).render(say=lambda words, **_: words, cautions=CAUTIONS)
 
 
