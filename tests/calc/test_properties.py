@@ -144,16 +144,23 @@ def test_the_newest_edition_says_that_it_is_not_verified_wherever_no_text_on_it_
     check()
 
 
+def read(asked, text):
+    """Return what a field reads, None where it refuses; nothing but that reaches a calculator."""
+    try:
+        return read_field(asked, text)
+    except ValueError:
+        return None
+
+
 @pytest.mark.parametrize("kind", NOTATIONS)
 def test_how_a_value_is_written_changes_nothing(kind):
     for slug, name in named(kind):
         calculator = CALCULATORS[slug]
         for text in texts(slug, name):
-            plain = calculator(**(dict(calculator.example) | {name: text}))
+            plain = read(calculator.fields[name], text)
+            assert plain is not None, (slug, name, text)
             for other in spellings(kind, text):
-                again = calculator(**(dict(calculator.example) | {name: other}))
-                assert again.inputs == plain.inputs, (slug, name, text, other)
-                assert (again.outcome, again.answer) == (plain.outcome, plain.answer), (slug, name, text, other)
+                assert read(calculator.fields[name], other) == plain, (slug, name, text, other)
 
 
 def test_the_usual_spellings_of_one_size_one_device_and_one_length_are_read_alike():
