@@ -1,4 +1,7 @@
-"""Every built page is accessible: axe finds nothing, in light and dark, on a phone and a desktop."""
+"""Every built page is accessible: axe finds nothing, in light and dark, on a phone and a desktop.
+
+Each run looks at every page in one of the four ways, and in each way at a quarter of the pages; `--long` at all.
+"""
 
 import pytest
 from playwright.sync_api import expect
@@ -8,16 +11,17 @@ from tests.browser.conftest import PHONE
 from tests.browser.test_every_page import LINKED, PATHS
 
 WIDTHS = {"phone": PHONE, "desktop": {"width": 1280, "height": 800}}
+WAYS = [(width, scheme) for width in WIDTHS for scheme in ("light", "dark")]
 AXE = NODE_MODULES / "axe-core" / "axe.min.js"
 
 
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("width", WIDTHS)
-def test_axe_finds_nothing_on_any_page(browser, site, scheme, width):
+@pytest.mark.slices(len(WAYS))
+@pytest.mark.parametrize(("width", "scheme"), WAYS)
+def test_axe_finds_nothing_on_any_page(browser, site, width, scheme, slice_number):
     context = browser.new_context(viewport=WIDTHS[width], color_scheme=scheme, service_workers="block", bypass_csp=True)
     page = context.new_page()
     found = []
-    for path in [*PATHS, LINKED]:
+    for path in [*PATHS, LINKED][(slice_number + WAYS.index((width, scheme))) % len(WAYS) :: len(WAYS)]:
         page.goto(site + path)
         if path == LINKED:
             expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
