@@ -140,7 +140,7 @@ def _compared(found: str, size: str, answer: Answer, working: Working) -> Verdic
     if any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
         as_jumper = [Reading(say("where a wire is to be the jumper"), required[0])] if required else []
         open_words = _larger(size, edition, as_jumper)
-        return Verdict(found, ENOUGH, say("None is required here: {found} found", **words), section, open=open_words)
+        return Verdict(found, ENOUGH, say("Not required here: {found} found", **words), section, open=open_words)
     if required is None:
         headline = say("Not checked: what sizes it was not entered. {found} found", **words)
         return Verdict(found, UNKNOWN, headline, section)

@@ -12,6 +12,7 @@ from tests.site.pages import SITE, html_files
 PATHS = [path.relative_to(SITE).as_posix() for path in html_files()]
 # The search is the same on all pages; one from each depth of folders shows it.
 SEARCHED_FROM = ("index.html", "parts/bonding.html", "404.html")
+NARROW = (320, 390)
 LINKED = (
     "calculators/main-bonding-jumper.html?edition=2026&conductor=600kcmil&sets=3&conductor_metal=aluminum&form=strap"
 )
@@ -57,12 +58,14 @@ def test_the_content_policy_blocks_what_a_page_might_be_made_to_do(browser, site
     context.close()
 
 
-@pytest.mark.parametrize("width", [320, 390])
-def test_no_page_scrolls_sideways(browser, site, width):
+@pytest.mark.slices(len(NARROW))
+@pytest.mark.parametrize("width", NARROW)
+def test_no_page_scrolls_sideways(browser, site, width, slice_number):
+    """Each run opens every page, half of them on the narrower phone."""
     context = browser.new_context(viewport={"width": width, "height": 700}, service_workers="block")
     page = context.new_page()
     wide = []
-    for path in [*PATHS, LINKED]:
+    for path in [*PATHS, LINKED][(slice_number + NARROW.index(width)) % len(NARROW) :: len(NARROW)]:
         page.goto(site + path)
         if path == LINKED:
             expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)

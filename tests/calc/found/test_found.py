@@ -180,7 +180,7 @@ def test_a_jumper_of_the_right_size_on_a_route_that_is_not_allowed_does_not_pass
 
 def test_where_no_bond_is_needed_none_is_too_small():
     told = found(structural_metal_bonding, exposed="no", found="8 copper")
-    assert told["verdict"] == "enough" and told["headline"] == "None is required here: 8 AWG copper found"
+    assert told["verdict"] == "enough" and told["headline"] == "Not required here: 8 AWG copper found"
     told = found(structural_metal_bonding, conductor="500", sets="3", found="8 copper")
     assert told["verdict"] == "short" and told["required_size"] == "3/0"  # 250.104(C): 3/0 copper is the most required
 
