@@ -3,8 +3,8 @@
 Each calculator is here under its name, `from calc import main_bonding_jumper`, and is loaded when it is asked for.
 """
 
-from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
+from calc.registry import CALCULATORS
 
 __all__ = ["CALCULATORS", "EDITIONS", *sorted(slug.replace("-", "_") for slug in CALCULATORS)]  # noqa: PLE0604
 

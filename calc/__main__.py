@@ -21,15 +21,15 @@ from contextlib import contextmanager
 from importlib import import_module
 from typing import BinaryIO
 
-from calc.catalogue import CALCULATORS
-from calc.declare import Calculator, Fix, echo
-from calc.destination import Unwritable, destination
+from calc.batch import TableError, answer_table, counted
+from calc.calculator import Calculator, Correction, truncate
+from calc.destination import UnwritableError, destination
 from calc.editions import EDITIONS
+from calc.json_output import SCHEMA, calculator_to_dict, corrections_to_list, left_out_to_dict, result_to_dict
+from calc.json_outputs import outputs_to_list
 from calc.json_schema import calculator_schema
-from calc.plain import SCHEMA, plain_calculator, plain_fix, plain_left_out, plain_result
-from calc.plain_output import plain_outputs
-from calc.table import TableFault, answer_table, counted
-from calc.words import Sentence, say
+from calc.messages import Message, message
+from calc.registry import CALCULATORS
 
 TABLE, OUT, SCHEMA_OF = "--table", "--out", "--schema"
 FOR_CONTRIBUTORS = ("edition", "changes")
@@ -50,39 +50,41 @@ def main(arguments: list[str]) -> int:
     if slug in FOR_CONTRIBUTORS:
         return import_module("calc.editing.command").main(slug, written)
     if slug not in CALCULATORS:
-        words = say("There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS))
-        return show(_fix(echo(slug), words), 2)
+        words = message(
+            "There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS)
+        )
+        return show(_fix(truncate(slug), words), 2)
     if SCHEMA_OF in written:
         return schema(CALCULATORS[slug], written)
     file, written = _option(TABLE, written)
     out, written = _option(OUT, written)
     if out is not None and (file is None or not out):
-        return show(_fix(OUT, say("Write it with --table, and name a file for the answers.")), 2)
+        return show(_fix(OUT, message("Write it with --table, and name a file for the answers.")), 2)
     unreadable = [text for text in written if "=" not in text]
     if unreadable:
-        return show(_fix(echo(unreadable[0]), say("Write each input as name=value.")), 2)
+        return show(_fix(truncate(unreadable[0]), message("Write each input as name=value.")), 2)
     pairs = [tuple(text.split("=", 1)) for text in written]
     if file is not None:
         return table(CALCULATORS[slug], file, out, pairs)
     result = CALCULATORS[slug].run(pairs)
-    plain = plain_result(result, margin=True) | plain_left_out(result)
+    plain = result_to_dict(result, margin=True) | left_out_to_dict(result)
     return show(plain, 2 if result.outcome == "fix" else 0)
 
 
 def described(calculator: Calculator) -> dict:
     """Return what a calculator declares: its fields, and what it answers."""
-    return plain_calculator(calculator) | {"outputs": plain_outputs(calculator)}
+    return calculator_to_dict(calculator) | {"outputs": outputs_to_list(calculator)}
 
 
 def schema(calculator: Calculator, written: list[str]) -> int:
     """Print the JSON Schema of a calculator, unless something else was written too; return the exit code."""
     if len(written) > 1:
-        return show(_fix(SCHEMA_OF, say("Write it alone, after the name of the calculator.")), 2)
+        return show(_fix(SCHEMA_OF, message("Write it alone, after the name of the calculator.")), 2)
     return show(calculator_schema(calculator), 0)
 
 
 def _option(name: str, written: list[str]) -> tuple[str | None, list[str]]:
-    """Give the text after an option, "" where none is, None without the option, and what else was written."""
+    """Return the text after an option, "" where none is, None without the option, and what else was written."""
     if name not in written:
         return None, written
     place = written.index(name)
@@ -103,29 +105,29 @@ def table(calculator: Calculator, file: str, out: str | None, pairs: list[tuple[
             for row in answered.rows:
                 write(_bytes(answered.line(row.values())))
                 counts[row["outcome"]] += 1
-    except TableFault as fault:
-        return show({"schema": SCHEMA, "outcome": "fix", "fix": plain_fix(fault.fix)}, 2)
-    except Unwritable as fault:
+    except TableError as fault:
+        return show({"schema": SCHEMA, "outcome": "fix", "fix": corrections_to_list(fault.fix)}, 2)
+    except UnwritableError as fault:
         return _stopped(fault.words, 1)
     except KeyboardInterrupt:
-        return _stopped(say("Stopped. {counts} The table is not whole.", counts=counted(counts)), 130)
+        return _stopped(message("Stopped. {counts} The table is not whole.", counts=counted(counts)), 130)
     tell(counted(counts))
     return 2 if counts["fix"] else 0
 
 
 @contextmanager
 def _opened(file: str) -> Iterator[BinaryIO]:
-    """Give the bytes of a file, or of standard input for "-". Raises: TableFault."""
+    """Yield the bytes of a file, or of standard input for "-". Raises: TableError."""
     try:
         stream = sys.stdin.buffer if file == "-" else open(file, "rb")
     except (OSError, ValueError, AttributeError):  # what no file, no name and a closed standard input are
-        words = say("No file of this name can be read. Write a file that holds a table, or -.")
-        raise TableFault((Fix(TABLE, TABLE, words),)) from None
+        words = message("No file of this name can be read. Write a file that holds a table, or -.")
+        raise TableError((Correction(TABLE, TABLE, words),)) from None
     with stream:
         yield stream
 
 
-def _stopped(words: Sentence, code: int) -> int:
+def _stopped(words: Message, code: int) -> int:
     """Tell why nothing more is written, throw away what still waits to be, and give the exit code back."""
     tell(words)
     if sys.stdout is not None:
@@ -133,7 +135,7 @@ def _stopped(words: Sentence, code: int) -> int:
     return code
 
 
-def tell(words: Sentence) -> None:
+def tell(words: Message) -> None:
     """Say something on standard error, where there is one."""
     if sys.stderr is not None:
         try:
@@ -149,18 +151,18 @@ def _bytes(line: str) -> bytes:
 def show(document: dict, code: int) -> int:
     """Print a document as JSON and give the exit code back."""
     if sys.stdout is None:
-        return _stopped(say("Standard output is closed. Nothing was written."), 1)
+        return _stopped(message("Standard output is closed. Nothing was written."), 1)
     try:
         print(json.dumps(document, indent=2, ensure_ascii=False), flush=True)
     except BrokenPipeError:
         raise
     except OSError as fault:
-        return _stopped(say("It could not be written whole: {reason}.", reason=fault.strerror), 1)
+        return _stopped(message("It could not be written whole: {reason}.", reason=fault.strerror), 1)
     return code
 
 
-def _fix(field: str, words: Sentence) -> dict:
-    return {"schema": SCHEMA, "outcome": "fix", "fix": plain_fix([Fix(field, field, words)])}
+def _fix(field: str, words: Message) -> dict:
+    return {"schema": SCHEMA, "outcome": "fix", "fix": corrections_to_list([Correction(field, field, words)])}
 
 
 if __name__ == "__main__":

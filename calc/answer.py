@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from calc.words import Sentence, say
+from calc.messages import Message, message
 
 
 @dataclass(frozen=True)
@@ -15,7 +15,7 @@ class Row:
     `status`: for programs, what the row of a list of parts asks for; "" in other lists.
     """
 
-    cells: Mapping[str, Sentence | str]
+    cells: Mapping[str, Message | str]
     link: str = ""
     status: str = ""
 
@@ -24,7 +24,7 @@ class Row:
 class Table:
     """An answer that is a list: the heading of each column by key, and the rows in order."""
 
-    headings: Mapping[str, Sentence]
+    headings: Mapping[str, Message]
     rows: tuple[Row, ...]
 
 
@@ -32,7 +32,7 @@ class Table:
 class Line:
     """One line of a chart: what it shows, and its points (across, up)."""
 
-    words: Sentence | str
+    words: Message | str
     points: tuple[tuple[float, float], ...]
 
 
@@ -47,26 +47,26 @@ class Chart:
 
     key: str
     kind: str
-    title: Sentence
-    across: Sentence
-    up: Sentence
-    point: Sentence
+    title: Message
+    across: Message
+    up: Message
+    point: Message
     lines: tuple[Line, ...]
-    names: tuple[Sentence, ...] = ()
+    names: tuple[Message, ...] = ()
 
 
-def steady(value: object) -> object:
-    """Give numbers to twelve digits, inside lists and mappings too: the last ones differ from machine to machine.
+def round_to_12_digits(value: object) -> object:
+    """Return numbers to twelve digits, inside lists and mappings too: the last ones differ from machine to machine.
 
-    >>> steady({"ampere": 247.7578107520641, "points": [0.1 + 0.2, 3]})
+    >>> round_to_12_digits({"ampere": 247.7578107520641, "points": [0.1 + 0.2, 3]})
     {'ampere': 247.757810752, 'points': [0.3, 3]}
     """
     if isinstance(value, float):
         return float(f"{value:.12g}")
     if isinstance(value, Mapping):
-        return {name: steady(each) for name, each in value.items()}
+        return {name: round_to_12_digits(each) for name, each in value.items()}
     if isinstance(value, list | tuple):
-        return [steady(each) for each in value]
+        return [round_to_12_digits(each) for each in value]
     return value
 
 
@@ -78,19 +78,19 @@ class Answer:
     `charts`: pictures of what `values` hold.
     """
 
-    name: Sentence
-    headline: Sentence
-    detail: Sentence
+    name: Message
+    headline: Message
+    detail: Message
     basis: str | None
-    said: str
+    answer_code: str
     values: Mapping[str, object]
     table: Table | None = None
 
     @property
-    def in_one_line(self) -> Sentence:
+    def in_one_line(self) -> Message:
         """The headline and what stands beside it; a colon goes between where that is a sentence of its own."""
         if str(self.detail)[:1].isupper():
-            return say("{headline}: {detail}", headline=self.headline, detail=self.detail)
-        return say("{headline} {detail}", headline=self.headline, detail=self.detail)
+            return message("{headline}: {detail}", headline=self.headline, detail=self.detail)
+        return message("{headline} {detail}", headline=self.headline, detail=self.detail)
 
     charts: tuple[Chart, ...] = ()

@@ -10,31 +10,31 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import BinaryIO
 
-from calc.words import Sentence, say
+from calc.messages import Message, message
 
-_NO_FILE = say("The answers go to a file of their own. This name is no file.")
+_NO_FILE = message("The answers go to a file of their own. This name is no file.")
 _SEPARATORS = tuple(filter(None, (os.sep, os.altsep)))
 _ANYONE_WRITES = stat.S_IWUSR | stat.S_IWGRP | stat.S_IWOTH
 
 
-class Unwritable(Exception):
+class UnwritableError(Exception):
     """What was to be written cannot be: why."""
 
-    def __init__(self, words: Sentence):
+    def __init__(self, words: Message):
         super().__init__(str(words))
         self.words = words
 
 
 @contextmanager
 def destination(path: str | None, read_from: BinaryIO) -> Iterator[Callable[[bytes], object]]:
-    """Give what writes bytes to `path`, or to standard output for None.
+    """Yield what writes bytes to `path`, or to standard output for None.
 
     A file gets its name only when all is written; until then, and when anything fails, it stays as it was.
-    Raises: Unwritable.
+    Raises: UnwritableError.
     """
     if path is None:
         if sys.stdout is None:
-            raise Unwritable(say("Standard output is closed. Nothing was written."))
+            raise UnwritableError(message("Standard output is closed. Nothing was written."))
         _differ(read_from, os.fstat(sys.stdout.fileno()))
         with _told():
             yield sys.stdout.buffer.write
@@ -42,7 +42,7 @@ def destination(path: str | None, read_from: BinaryIO) -> Iterator[Callable[[byt
         return
     with _told():
         if path.endswith(_SEPARATORS):
-            raise Unwritable(_NO_FILE)
+            raise UnwritableError(_NO_FILE)
         path = os.path.realpath(path)
         if older := os.path.exists(path):
             _replaceable(os.stat(path))
@@ -61,22 +61,22 @@ def destination(path: str | None, read_from: BinaryIO) -> Iterator[Callable[[byt
 
 def _replaceable(written: os.stat_result) -> None:
     if not stat.S_ISREG(written.st_mode):
-        raise Unwritable(_NO_FILE)
+        raise UnwritableError(_NO_FILE)
     if not written.st_mode & _ANYONE_WRITES:
-        raise Unwritable(say("This file is protected from being written. Name another one."))
+        raise UnwritableError(message("This file is protected from being written. Name another one."))
 
 
 def _differ(read_from: BinaryIO, written: os.stat_result) -> None:
     """Stop where the table read is the file written: a table must not be emptied, or read its own answers."""
     if stat.S_ISREG(written.st_mode) and os.path.samestat(os.fstat(read_from.fileno()), written):
-        raise Unwritable(say("The table read and the table written are one file. Write to another one."))
+        raise UnwritableError(message("The table read and the table written are one file. Write to another one."))
 
 
 @contextmanager
 def _told() -> Iterator[None]:
     try:
         yield
-    except (BrokenPipeError, Unwritable):
+    except (BrokenPipeError, UnwritableError):
         raise
     except OSError as fault:
-        raise Unwritable(say("It could not be written whole: {reason}.", reason=fault.strerror)) from None
+        raise UnwritableError(message("It could not be written whole: {reason}.", reason=fault.strerror)) from None

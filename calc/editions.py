@@ -8,9 +8,9 @@ from pkgutil import get_data
 _STATED = tomllib.loads(get_data("calc", "rules/editions.toml").decode())
 
 EDITIONS: tuple[str, ...] = tuple(_STATED["editions"])
-SHOWN_UNTIL_CHOSEN: str = _STATED["shown_until_chosen"]
+DEFAULT_EDITION: str = _STATED["shown_until_chosen"]
 
 
-def is_shown_until_chosen(edition: str) -> bool:
+def is_default_edition(edition: str) -> bool:
     """Tell whether an edition is the one that is shown to a reader who has chosen none."""
-    return edition == SHOWN_UNTIL_CHOSEN
+    return edition == DEFAULT_EDITION

@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
-from calc.words import Sentence, say
+from calc.messages import Message, message
 
 LONGEST_TEXT = 200
 LONGEST_ECHO = 40
 MANY_CHOICES = 6
 
 
-class Unclear(ValueError):
+class UnclearError(ValueError):
     """What was typed can mean two things, or says what this field does not ask: what to write instead."""
 
-    def __init__(self, words: Sentence):
+    def __init__(self, words: Message):
         super().__init__(str(words))
         self.words = words
 
@@ -25,7 +25,7 @@ class Choice:
     """One option of a field: the value in links, the words beside it, and values it had in earlier links."""
 
     value: str
-    label: Sentence
+    label: Message
     formerly: tuple[str, ...] = ()
 
 
@@ -47,9 +47,9 @@ class Field:
     value like others here, and `read` takes it.
     """
 
-    label: Sentence
-    hint: Sentence
-    enter: Sentence
+    label: Message
+    hint: Message
+    enter: Message
     read: Callable[[str], object]
     show: Callable[[object], object] = str
     choices: tuple[Choice, ...] = ()
@@ -87,7 +87,7 @@ class Field:
         return "size" if self.domain else "text"
 
     def shown(self, value: object) -> object:
-        """Give `value` as the form shows it: the words of a choice, a number with its unit."""
+        """Return `value` as the form shows it: the words of a choice, a number with its unit."""
         if words := getattr(value, "words", None):  # it is open: calc.unknown.states
             return words
         if self.several:
@@ -95,40 +95,42 @@ class Field:
         return next((choice.label for choice in self.choices if choice.value == value), self.show(value))
 
 
-def read_field(asked: Field, text: str) -> object:
-    """Give what `text` means for a field. Raises: ValueError."""
-    if not text.strip() or len(text) > asked.longest:
-        raise ValueError(echo(text))
-    if asked.several:
-        return asked.read(_in_order(asked, text))
-    text = asked.value_now(text)
-    if asked.choices and text not in {choice.value for choice in asked.choices}:
-        raise ValueError(echo(text))
-    return asked.read(text)
+def read_field(field: Field, text: str) -> object:
+    """Return what `text` means for a field. Raises: ValueError."""
+    if not text.strip() or len(text) > field.longest:
+        raise ValueError(truncate(text))
+    if field.several:
+        return field.read(_in_order(field, text))
+    text = field.value_now(text)
+    if field.choices and text not in {choice.value for choice in field.choices}:
+        raise ValueError(truncate(text))
+    return field.read(text)
 
 
-def _in_order(asked: Field, text: str) -> str:
-    named = [asked.value_now(each.strip()) for each in text.split(",")]
-    chosen = [choice.value for choice in asked.choices if choice.value in named]
+def _in_order(field: Field, text: str) -> str:
+    named = [field.value_now(each.strip()) for each in text.split(",")]
+    chosen = [choice.value for choice in field.choices if choice.value in named]
     if len(chosen) != len(named):  # one that is no choice, or the same twice
-        raise ValueError(echo(text))
+        raise ValueError(truncate(text))
     return ",".join(chosen)
 
 
-def mend(asked: Field, text: str, fault: ValueError | None = None) -> Sentence:
-    """Give the sentence that tells what to enter instead of `text`, which ended in `fault`."""
+def what_to_enter(field: Field, text: str, fault: ValueError | None = None) -> Message:
+    """Return the sentence that tells what to enter instead of `text`, which ended in `fault`."""
     if not text.strip():
-        return say("Choose one of those listed.") if _many(asked) else asked.enter
-    if isinstance(fault, Unclear):
-        return say("“{typed}” does not fit here. {why} {enter}", typed=echo(text), why=fault.words, enter=asked.enter)
-    return say("“{typed}” does not fit here. {enter}", typed=echo(text), enter=asked.enter)
+        return message("Choose one of those listed.") if _many(field) else field.enter
+    if isinstance(fault, UnclearError):
+        return message(
+            "“{typed}” does not fit here. {why} {enter}", typed=truncate(text), why=fault.words, enter=field.enter
+        )
+    return message("“{typed}” does not fit here. {enter}", typed=truncate(text), enter=field.enter)
 
 
-def _many(asked: Field) -> bool:
+def _many(field: Field) -> bool:
     """Whether the values of a choice are too many to read out to someone who chose none."""
-    return len(asked.choices) > MANY_CHOICES and not asked.several
+    return len(field.choices) > MANY_CHOICES and not field.several
 
 
-def echo(text: str) -> str:
-    """Give the beginning of what was typed, short enough to stand in a sentence."""
+def truncate(text: str) -> str:
+    """Return the beginning of what was typed, short enough to stand in a sentence."""
     return text if len(text) <= LONGEST_ECHO else text[:LONGEST_ECHO] + "…"

@@ -9,14 +9,14 @@ from __future__ import annotations
 import typing
 from collections.abc import Mapping
 
-from calc.declare import Calculator
+from calc.calculator import Calculator
 from calc.editions import EDITIONS
 from calc.field import Field
+from calc.json_output import SCHEMA
+from calc.messages import message
 from calc.output import Output, shown_unit, values_of
-from calc.plain import SCHEMA
 from calc.rulebook import MARKS
 from calc.schedule.part_list import INSTALL, LEAVE_OUT, NOT_COVERED, NOT_NEEDED, TO_JUDGE
-from calc.words import say
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 JSON_TYPES = {str: "string", int: "integer", float: "number"}
@@ -28,7 +28,9 @@ KINDS = {"text": "string", "size": "string", "number": "number", "whole-number":
 OPEN = {
     "type": "string",
     "pattern": r"^unknown$|\.\.",
-    "description": str(say("What is not known, or known as a range: unknown, or two values with two points between.")),
+    "description": str(
+        message("What is not known, or known as a range: unknown, or two values with two points between.")
+    ),
 }
 
 
@@ -72,10 +74,10 @@ def calculator_schema(calculator: Calculator) -> dict:
 
 def _inputs(calculator: Calculator) -> dict:
     """Return the schema of the object of inputs: no name but those of the fields, and those that are needed."""
-    edition = {"enum": list(EDITIONS), "description": str(say("Edition of the code. Left out, the answer warns."))}
+    edition = {"enum": list(EDITIONS), "description": str(message("Edition of the code. Left out, the answer warns."))}
     return {
         "description": str(
-            say(
+            message(
                 "Inputs of the calculator. A number is in the unit named; as text, any unit of its kind may be "
                 "written. What fits here may still end as fix."
             )
@@ -126,9 +128,9 @@ def field_schema(field: Field, hint: object, default: object = None) -> dict:
 def answer_schema(calculator: Calculator) -> dict:
     """Return the schema of an answer: its values, the same in words, and the rows of a list."""
     words = {
-        "name": {"type": "string", "description": str(say("What is answered, in words"))},
-        "headline": {"type": "string", "description": str(say("The answer in words"))},
-        "said": {"type": "string", "description": str(say("The answer as links carry it"))},
+        "name": {"type": "string", "description": str(message("What is answered, in words"))},
+        "headline": {"type": "string", "description": str(message("The answer in words"))},
+        "said": {"type": "string", "description": str(message("The answer as links carry it"))},
     }
     always = [output.name for output in calculator.outputs if not output.when]
     return {
@@ -152,7 +154,7 @@ def output_schema(output: Output) -> dict:
     words = _with_unit(f"{output.meaning}.", output.unit)
     if not output.when:
         return {"description": words} | schema
-    return {"description": str(say("{words} Only {when}.", words=words, when=output.when))} | _or_null(schema)
+    return {"description": str(message("{words} Only {when}.", words=words, when=output.when))} | _or_null(schema)
 
 
 def _of_kind(output: Output) -> dict:
@@ -167,7 +169,7 @@ def _of_kind(output: Output) -> dict:
 
 def _with_unit(words: str, unit: str) -> str:
     shown = shown_unit(unit)
-    return str(say("{words} In {unit}.", words=words, unit=shown)) if shown else words
+    return str(message("{words} In {unit}.", words=words, unit=shown)) if shown else words
 
 
 def _or_null(schema: dict) -> dict:

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from calc.field import Field
+from calc.messages import Message, message
 from calc.unit_names import SHOWN
-from calc.words import Sentence, say
 
 Kind = Literal["text", "choice", "size", "number", "whole-number", "yes-no", "point", "record"]
 Shape = Literal["one", "list", "by-name"]
@@ -27,16 +27,16 @@ class Output:
     """
 
     name: str
-    meaning: Sentence
+    meaning: Message
     kind: Kind
     unit: str = ""
     choices: tuple[str, ...] = ()
     shape: Shape = "one"
-    when: Sentence | None = None
+    when: Message | None = None
     parts: tuple[Output, ...] = ()
 
 
-def as_entered(name: str, field: Field, *, when: Sentence | None = None) -> Output:
+def as_entered(name: str, field: Field, *, when: Message | None = None) -> Output:
     """Return the output that gives an input back as it was read."""
     if field.choices:
         return Output(name, field.label, "choice", choices=values_of(field), when=when)
@@ -58,12 +58,12 @@ def values_of(field: Field) -> tuple[str, ...]:
     return tuple(choice.value for choice in field.choices)
 
 
-def series(name: str, meaning: Sentence, across: str, up: str) -> Output:
+def series(name: str, meaning: Message, across: str, up: str) -> Output:
     """Return the output for the lines of a chart: each a key, its words, and points [across, up] in these units."""
-    points = say("Points of the line, each [{across}, {up}]", across=across, up=up)
+    points = message("Points of the line, each [{across}, {up}]", across=across, up=up)
     parts = (
-        Output("key", say("Which line"), "text"),
-        Output("words", say("What the line shows"), "text"),
+        Output("key", message("Which line"), "text"),
+        Output("words", message("What the line shows"), "text"),
         Output("points", points, "point", shape="list"),
     )
     return Output(name, meaning, "record", shape="list", parts=parts)

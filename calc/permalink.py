@@ -8,14 +8,14 @@ from __future__ import annotations
 from functools import lru_cache
 from urllib.parse import parse_qsl, quote
 
-from calc.declare import Result
+from calc.calculator import Result
 from calc.written import plain_number
 
 RESERVED = ("edition", "said", "assumed")
 
 
 def read(query: str) -> list[tuple[str, str]]:
-    """Give the names and texts of a query ("edition=2023&conductor=3/0"), blank ones too, in order.
+    """Return the names and texts of a query ("edition=2023&conductor=3/0"), blank ones too, in order.
 
     `h` and `q` belong to the page's own search and are left out.
     """
@@ -27,17 +27,17 @@ def write(result: Result) -> str:
     """Return the link that restores a result, "slug?name=value&...": edition, inputs, what was left out, the answer."""
     left_out = [*([] if result.edition_chosen else ["edition"]), *result.left_out]
     assumed = [("assumed", ",".join(left_out))] if left_out else []
-    pairs = [("edition", result.edition), *_given(result), *assumed, ("said", result.said)]
+    pairs = [("edition", result.edition), *_given(result), *assumed, ("said", result.answer_code)]
     return case_of(result.calculator.slug, pairs)
 
 
 def case(result: Result) -> str:
-    """Give a result's calculator and inputs alone, "slug?name=value&...", for a calculator that runs others."""
+    """Return a result's calculator and inputs alone, "slug?name=value&...", for a calculator that runs others."""
     return case_of(result.calculator.slug, _given(result))
 
 
 def case_of(slug: str, pairs: list[tuple[str, object]]) -> str:
-    """Give the case of a calculator on written inputs."""
+    """Return the case of a calculator on written inputs."""
     return f"{slug}?{_query(pairs)}"
 
 
@@ -53,7 +53,7 @@ def read_case(text: str) -> tuple[str, list[tuple[str, str]]]:
 
 
 def edition_of(text: str) -> str | None:
-    """Give the edition that a case or a whole link names, None where it names none. Raises: ValueError for two.
+    """Return the edition that a case or a whole link names, None where it names none. Raises: ValueError for two.
 
     >>> edition_of("main-bonding-jumper?conductor=3/0&edition=2020"), edition_of("main-bonding-jumper?conductor=3/0")
     ('2020', None)

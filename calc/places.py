@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from calc.field import Choice
-from calc.words import say
+from calc.messages import message
 
-ORDINARY = Choice("ordinary", say("Ordinary"))
-HAZARDOUS = Choice("hazardous", say("Hazardous (classified)"))
-PATIENT_CARE = Choice("patient-care", say("Patient care space"))
-LOAD_SIDE = Choice("load-side", say("Past a breaker or fuse"))
-SUPPLY_SIDE = Choice("supply-side", say("Ahead of the first one: service, transformer, generator"))
-INSIDE = Choice("inside", say("Inside the raceway or enclosure"))
-OUTSIDE = Choice("outside", say("Outside, along the raceway"))
-OUTSIDE_AT_POLE = Choice("outside-at-pole", say("Outside at an outdoor pole, to an isolated metal section or elbow"))
+ORDINARY = Choice("ordinary", message("Ordinary"))
+HAZARDOUS = Choice("hazardous", message("Hazardous (classified)"))
+PATIENT_CARE = Choice("patient-care", message("Patient care space"))
+LOAD_SIDE = Choice("load-side", message("Past a breaker or fuse"))
+SUPPLY_SIDE = Choice("supply-side", message("Ahead of the first one: service, transformer, generator"))
+INSIDE = Choice("inside", message("Inside the raceway or enclosure"))
+OUTSIDE = Choice("outside", message("Outside, along the raceway"))
+OUTSIDE_AT_POLE = Choice(
+    "outside-at-pole", message("Outside at an outdoor pole, to an isolated metal section or elbow")
+)
 # One place with two published values; each calculator writes its own and reads both.
 DERIVED_SYSTEM = ("derived-system", "separately-derived-system")
 NONMETALLIC = ("nonmetallic", "nonmetallic-raceway")

@@ -8,11 +8,11 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from calc.answer import Answer
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.messages import Message, message
+from calc.trace import Trace
 
 if TYPE_CHECKING:
-    from calc.declare import Calculator
+    from calc.calculator import Calculator
     from calc.found.verdict import Verdict
     from calc.margin.search import Turn
     from calc.unknown.assumed import Assumption
@@ -21,37 +21,37 @@ if TYPE_CHECKING:
 
 
 @dataclass(frozen=True)
-class Fix:
+class Correction:
     """A field to mend, and what to enter."""
 
     field: str
-    label: Sentence | str
-    words: Sentence
+    label: Message | str
+    words: Message
 
 
 class NotCovered(Exception):
     """The case is outside the rules here: why, under which name to look, and the calculators that answer it instead."""
 
-    def __init__(self, why: Sentence, look_in: Sentence, *calculators: str):
+    def __init__(self, why: Message, look_in: Message, *calculators: str):
         super().__init__(str(why))
         self.why = why
         self.look_in = look_in
         self.calculators = calculators
 
 
-class Mend(Exception):
+class FieldError(Exception):
     """A field that this case cannot use as it is: its name, and what to enter where that is not its usual words."""
 
-    def __init__(self, field: str, words: Sentence | None = None):
+    def __init__(self, field: str, words: Message | None = None):
         super().__init__(field)
         self.field = field
         self.words = words
 
 
-def needed(value: object, field: str):
-    """Give the value of an optional field that this case needs. Raises: Mend when it was left out."""
+def require(value: object, field: str):
+    """Return the value of an optional field that this case needs. Raises: FieldError when it was left out."""
     if value is None:
-        raise Mend(field)
+        raise FieldError(field)
     return value
 
 
@@ -67,13 +67,13 @@ class Result:
     edition: str
     inputs: Mapping[str, object]
     outcome: str
-    working: Working
+    trace: Trace
     edition_chosen: bool = True
     answer: Answer | None = None
-    fix: tuple[Fix, ...] = ()
+    fix: tuple[Correction, ...] = ()
     not_covered: NotCovered | None = None
     depends: Depends | None = None
-    said_before: str = ""
+    linked_answer: str = ""
     left_out: tuple[str, ...] = ()
     found: Verdict | None = None
 
@@ -85,13 +85,13 @@ class Result:
         return turns_of(self)
 
     @property
-    def said(self) -> str:
+    def answer_code(self) -> str:
         """The answer as a link carries it; "fix" where there is none until a field is mended."""
         if self.depends:
-            return self.depends.said
+            return self.depends.answer_code
         if self.outcome == "fix":
             return "fix"
-        return self.answer.said if self.answer else "not-covered"
+        return self.answer.answer_code if self.answer else "not-covered"
 
     @cached_property
     def assumed(self) -> tuple[Assumption, ...]:
@@ -108,10 +108,10 @@ class Result:
         return edition_check(self)
 
     @property
-    def warnings(self) -> list[Sentence]:
+    def warnings(self) -> list[Message]:
         """What the reader must know: first that the editions differ, where none was chosen."""
         check = self.edition_check
-        return [*([check.words] if check and not check.same else []), *self.working.warnings]
+        return [*([check.words] if check and not check.same else []), *self.trace.warnings]
 
     @property
     def entered(self) -> str:
@@ -119,7 +119,7 @@ class Result:
         fields, defaults = self.calculator.fields, self.calculator.defaults
         given = [name for name, value in self.inputs.items() if name not in defaults or value != defaults[name]]
         shown = [
-            say("{label}: {value}", label=fields[name].label, value=fields[name].shown(self.inputs[name]))
+            message("{label}: {value}", label=fields[name].label, value=fields[name].shown(self.inputs[name]))
             for name in given
         ]
         return "; ".join(map(str, shown))

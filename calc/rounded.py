@@ -5,14 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from calc.working import shown_number
+from calc.trace import shown_number
 
 TWO, THREE = 2, 3
 CLEAN = 6  # decimals of a step: what is within a millionth of it is no more than it
 
 
 def at_most(value: float, figures: int = TWO) -> str:
-    """Give a number that what is meant does not pass: for what may be feared.
+    """Return a number that what is meant does not pass: for what may be feared.
 
     >>> at_most(262.3), at_most(9.0), at_most(6.01), at_most(0.0123), at_most(357.6, THREE)
     ('270', '9', '6.1', '0.013', '358')
@@ -21,7 +21,7 @@ def at_most(value: float, figures: int = TWO) -> str:
 
 
 def at_least(value: float, figures: int = TWO) -> str:
-    """Give a number that what is meant reaches: for what is promised.
+    """Return a number that what is meant reaches: for what is promised.
 
     >>> at_least(152.38), at_least(9.0), at_least(0.0129), at_least(284.896, THREE)
     ('150', '9', '0.012', '284')
@@ -30,7 +30,7 @@ def at_least(value: float, figures: int = TWO) -> str:
 
 
 def about(value: float, figures: int = TWO) -> str:
-    """Give the nearest number.
+    """Return the nearest number.
 
     >>> about(39.915), about(1450.0), about(0.01239)
     ('40', '1,400', '0.012')
@@ -39,7 +39,7 @@ def about(value: float, figures: int = TWO) -> str:
 
 
 def rounded_up(value: float, figures: int = THREE) -> float:
-    """Give a number rounded up to so many figures.
+    """Return a number rounded up to so many figures.
 
     >>> rounded_up(12028.13), rounded_up(357.6), rounded_up(60)
     (12100.0, 358.0, 60.0)
@@ -48,7 +48,7 @@ def rounded_up(value: float, figures: int = THREE) -> float:
 
 
 def _rounded(value: float, figures: int, toward: Callable[[float], int]) -> tuple[float, int]:
-    """Give the number in whole steps of its last figure, and the place of that figure; 0 for nothing or less."""
+    """Return the number in whole steps of its last figure, and the place of that figure; 0 for nothing or less."""
     if value <= 0:
         return 0.0, 0
     place = math.floor(math.log10(value)) - figures + 1

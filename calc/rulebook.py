@@ -14,7 +14,7 @@ from functools import cache
 from pkgutil import get_data
 
 from calc.editions import EDITIONS
-from calc.words import Sentence, say
+from calc.messages import Message, message
 
 KINDS = {"value": "value", "step": "rows", "choice": "rows", "section": None}
 MARKS = ("confirmed", "computed", "practice", "memory")
@@ -36,22 +36,22 @@ class Rule:
     """
 
     key: str
-    title: Sentence
+    title: Message
     kind: str
     unit: str
-    applies: Sentence
+    applies: Message
     edition: str
     section: str
     mark: str
     sources: tuple[str, ...]
-    note: Sentence
+    note: Message
     value: object
     rows: tuple[dict, ...]
 
 
 @cache
 def rule(key: str, edition: str) -> Rule:
-    """Give the rule `key`, or the one that states its fact now, as `edition` states it. Raises: RuleError."""
+    """Return the rule `key`, or the one that states its fact now, as `edition` states it. Raises: RuleError."""
     key = aliases().get(key, key)
     if edition not in EDITIONS:
         raise RuleError(f"{key}: no edition {edition!r}; the editions are {', '.join(EDITIONS)}")
@@ -59,15 +59,15 @@ def rule(key: str, edition: str) -> Rule:
     dated, figures = _stated(document, edition)
     return Rule(
         key=key,
-        title=say(document["title"]),
+        title=message(document["title"]),
         kind=document["kind"],
         unit=document["unit"],
-        applies=say(document["applies"]),
+        applies=message(document["applies"]),
         edition=edition,
         section=dated["section"],
         mark=dated["mark"],
         sources=tuple(dated["sources"]),
-        note=say(dated.get("note", "")),
+        note=message(dated.get("note", "")),
         value=figures.get("value"),
         rows=tuple(figures.get("rows", ())),
     )
@@ -93,25 +93,25 @@ def undated(key: str) -> Rule:
 
 @cache
 def sources() -> dict[str, dict]:
-    """Give every published text that a rule names, by key: title, kind, seen."""
+    """Return every published text that a rule names, by key: title, kind, seen."""
     return _read("sources.toml")
 
 
 @cache
 def aliases() -> dict[str, str]:
-    """Give the rule that states a fact now, by the key it was published under."""
+    """Return the rule that states a fact now, by the key it was published under."""
     return _read("aliases.toml")
 
 
 @cache
 def moved() -> dict[str, str]:
-    """Give where the file of a rule is now, by its key, for every rule whose file was moved."""
+    """Return where the file of a rule is now, by its key, for every rule whose file was moved."""
     return _read("moved.toml")
 
 
 @cache
 def changes() -> dict:
-    """Give the record of published answers that changed: `version` and `change` rows."""
+    """Return the record of published answers that changed: `version` and `change` rows."""
     return {"change": []} | _read("changes.toml")
 
 
@@ -122,7 +122,7 @@ def forget() -> None:
 
 
 def rule_keys() -> list[str]:
-    """Give the key of every rule there is, sorted. It looks into the folder, so not inside the browser's bundle."""
+    """Return the key of every rule there is, sorted. It looks into the folder, so not inside the browser's bundle."""
     from pathlib import Path  # only builds and tests list the rules
 
     rules = Path(__file__).parent / "rules"
@@ -132,39 +132,39 @@ def rule_keys() -> list[str]:
 
 
 def file_of(key: str) -> str:
-    """Give the path below `rules`, without the ending, of the file that states a rule."""
+    """Return the path below `rules`, without the ending, of the file that states a rule."""
     return moved().get(key, key)
 
 
-def check(key: str, document: dict) -> None:
+def validate(key: str, document: dict) -> None:
     """Hold a rule's document to the schema. Raises: RuleError."""
 
-    def broken(why: str) -> RuleError:
+    def error(why: str) -> RuleError:
         return RuleError(f"{key}: {why}")
 
     if len({DATED, UNDATED} & set(document)) != 1 or set(document) - {DATED, UNDATED} != RULE_FIELDS:
-        raise broken(f"has the fields {sorted(document)}, not {sorted(RULE_FIELDS)} and {DATED} or {UNDATED}")
+        raise error(f"has the fields {sorted(document)}, not {sorted(RULE_FIELDS)} and {DATED} or {UNDATED}")
     if document["kind"] not in KINDS:
-        raise broken(f"kind {document['kind']!r} is none of {sorted(KINDS)}")
+        raise error(f"kind {document['kind']!r} is none of {sorted(KINDS)}")
     if DATED in document and set(document[DATED]) != set(EDITIONS):
-        raise broken(f"states the editions {sorted(document[DATED])}, not {list(EDITIONS)}")
+        raise error(f"states the editions {sorted(document[DATED])}, not {list(EDITIONS)}")
     figures = KINDS[document["kind"]]
     for edition, dated in statements(document).items():
         allowed = EDITION_FIELDS | {"same_as" if "same_as" in dated else figures} - {None}
         if not {"section", "mark", "sources"} <= set(dated) <= allowed:
-            raise broken(f"{edition} has the fields {sorted(dated)}")
+            raise error(f"{edition} has the fields {sorted(dated)}")
         if "same_as" in dated:
             if figures not in statements(document).get(dated["same_as"], {}):
-                raise broken(f"{edition} is the same as {dated['same_as']!r}, which states nothing")
+                raise error(f"{edition} is the same as {dated['same_as']!r}, which states nothing")
         elif figures and not dated.get(figures):
-            raise broken(f"{edition} states no {figures}")
+            raise error(f"{edition} states no {figures}")
         if dated["mark"] not in MARKS:
-            raise broken(f"{edition} has the mark {dated['mark']!r}, none of {MARKS}")
+            raise error(f"{edition} has the mark {dated['mark']!r}, none of {MARKS}")
         if dated["mark"] == "confirmed" and not dated["sources"]:
-            raise broken(f"{edition} is marked confirmed and names no source")
+            raise error(f"{edition} is marked confirmed and names no source")
         for source in dated["sources"]:
             if source not in sources():
-                raise broken(f"{edition} names the source {source!r}, which sources.toml lacks")
+                raise error(f"{edition} names the source {source!r}, which sources.toml lacks")
 
 
 def statements(document: dict) -> dict[str, dict]:
@@ -182,7 +182,7 @@ def _stated(document: dict, edition: str) -> tuple[dict, dict]:
 @cache
 def _document(key: str) -> dict:
     document = _read(f"{file_of(key)}.toml")
-    check(key, document)
+    validate(key, document)
     return document
 
 

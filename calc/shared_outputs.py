@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
+from calc.messages import Message, message
 from calc.output import Output
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
+from calc.shared_fields import METAL_WORDS
 
 METALS = tuple(METAL_WORDS)
 
 
 def wire(
-    size: Sentence,
+    size: Message,
     *,
     metals: tuple[str, ...] = METALS,
-    when: Sentence | None = None,
-    sized: Sentence | None = None,
+    when: Message | None = None,
+    sized: Message | None = None,
 ) -> tuple[Output, ...]:
     """Return the outputs of a wire that an answer asks for: its size, its metal and the area of that size.
 
@@ -23,12 +23,14 @@ def wire(
     """
     return (
         Output("size", size, "size", when=sized or when),
-        Output("metal", say("Metal of that wire"), "choice", choices=metals, when=when),
-        Output("area_cmil", say("Area of that size, as the code lists it"), "whole-number", "cmil", when=sized or when),
+        Output("metal", message("Metal of that wire"), "choice", choices=metals, when=when),
+        Output(
+            "area_cmil", message("Area of that size, as the code lists it"), "whole-number", "cmil", when=sized or when
+        ),
     )
 
 
-def reasons(meaning: Sentence, *, when: Sentence | None = None) -> Output:
+def reasons(meaning: Message, *, when: Message | None = None) -> Output:
     """Return the output for the reasons of an answer, each a sentence."""
     return Output("reasons", meaning, "text", shape="list", when=when)
 
@@ -36,10 +38,12 @@ def reasons(meaning: Sentence, *, when: Sentence | None = None) -> Output:
 def how_many() -> Output:
     """Return the output for how many wires of the size are run, one for each raceway or set."""
     return Output(
-        "count", say("How many of them to run"), "whole-number", when=say("where the number of raceways is settled")
+        "count", message("How many of them to run"), "whole-number", when=message(
+            "where the number of raceways is settled"
+        )
     )
 
 
 def unless_increased() -> Output:
     """Return the output for the size of a wire before larger hot conductors raise it."""
-    return Output("size_unless_increased", say("Size if the hot conductors were not upsized"), "size")
+    return Output("size_unless_increased", message("Size if the hot conductors were not upsized"), "size")

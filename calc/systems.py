@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from calc.field import Choice
-from calc.words import Sentence, say
+from calc.messages import Message, message
 
 SPLIT, WYE, HIGH_LEG, CORNER, UNGROUNDED = "split-phase", "wye", "high-leg", "corner-grounded", "ungrounded"
 
@@ -19,7 +19,7 @@ class System:
     others: rule raceways/voltage_to_ground_of_system. `also`: what it is called in the links of other calculators.
     """
 
-    label: Sentence
+    label: Message
     line_voltage: float
     voltage_to_ground: float
     kind: str
@@ -27,21 +27,25 @@ class System:
 
 
 SYSTEMS = {
-    "120/240": System(say("120/240 V 1Ø 3W"), 240, 120, SPLIT),
-    "208Y/120": System(say("208Y/120 V 3Ø 4W"), 208, 208 / math.sqrt(3), WYE),
-    "480Y/277": System(say("480Y/277 V 3Ø 4W"), 480, 480 / math.sqrt(3), WYE),
-    "600Y/347": System(say("600Y/347 V 3Ø 4W"), 600, 600 / math.sqrt(3), WYE),
-    "240/120-high-leg": System(say("120/240 V 3Ø 4W high-leg delta"), 240, 120, HIGH_LEG, ("240-high-leg-delta",)),
-    "240-corner": System(say("240 V 3Ø 3W corner-grounded delta"), 240, 240, CORNER, ("240-corner-grounded-delta",)),
-    "240-ungrounded": System(say("240 V 3Ø 3W ungrounded delta"), 240, 240, UNGROUNDED, ("240-ungrounded-delta",)),
-    "480-corner": System(say("480 V 3Ø 3W corner-grounded delta"), 480, 480, CORNER, ("480-corner-grounded-delta",)),
-    "480-ungrounded": System(say("480 V 3Ø 3W ungrounded delta"), 480, 480, UNGROUNDED, ("480-ungrounded-delta",)),
+    "120/240": System(message("120/240 V 1Ø 3W"), 240, 120, SPLIT),
+    "208Y/120": System(message("208Y/120 V 3Ø 4W"), 208, 208 / math.sqrt(3), WYE),
+    "480Y/277": System(message("480Y/277 V 3Ø 4W"), 480, 480 / math.sqrt(3), WYE),
+    "600Y/347": System(message("600Y/347 V 3Ø 4W"), 600, 600 / math.sqrt(3), WYE),
+    "240/120-high-leg": System(message("120/240 V 3Ø 4W high-leg delta"), 240, 120, HIGH_LEG, ("240-high-leg-delta",)),
+    "240-corner": System(
+        message("240 V 3Ø 3W corner-grounded delta"), 240, 240, CORNER, ("240-corner-grounded-delta",)
+    ),
+    "240-ungrounded": System(message("240 V 3Ø 3W ungrounded delta"), 240, 240, UNGROUNDED, ("240-ungrounded-delta",)),
+    "480-corner": System(
+        message("480 V 3Ø 3W corner-grounded delta"), 480, 480, CORNER, ("480-corner-grounded-delta",)
+    ),
+    "480-ungrounded": System(message("480 V 3Ø 3W ungrounded delta"), 480, 480, UNGROUNDED, ("480-ungrounded-delta",)),
 }
 # No calculator has figures for these; they are choices so that the reader is told where to look.
 OTHER_SYSTEMS = {
-    "impedance-grounded": say("Grounded through an impedance"),
-    "over-1000": say("Over 1000 V"),
-    "direct-current": say("Direct current"),
+    "impedance-grounded": message("Grounded through an impedance"),
+    "over-1000": message("Over 1000 V"),
+    "direct-current": message("Direct current"),
 }
 
 

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from functools import cache
 
-from calc.field import Unclear
-from calc.words import say
+from calc.field import UnclearError
+from calc.messages import message
 
 # Unit of units.txt to what it is called, in any case; blanks, points, hyphens and the like are taken out before.
 _CALLED = {
@@ -58,7 +58,8 @@ def _names() -> dict[str, str]:
 
 
 def meanings(written: str) -> tuple[str, ...]:
-    """Give the units that a spelling can mean, the one it says first. Raises: Unclear, or ValueError for no unit.
+    """Return the units that a spelling can mean, the one it says first. Raises: UnclearError, or ValueError for no
+    unit.
 
     >>> meanings("AMPS"), meanings("MOhm"), meanings("mOhm"), meanings("mohm")
     (('A',), ('Mohm',), ('mohm',), ('mohm', 'Mohm'))
@@ -67,7 +68,7 @@ def meanings(written: str) -> tuple[str, ...]:
     if folded in _names():
         return (_names()[folded],)
     if folded == "ka2s":
-        raise Unclear(say("kA²s is written for a thousand A²s and for a million. Write the number in A²s."))
+        raise UnclearError(message("kA²s is written for a thousand A²s and for a million. Write the number in A²s."))
     letter, name = written[:1], written[1:]
     unit = _names().get(name.lower())
     if unit not in _WITH_PREFIX or letter not in tuple("mMu"):
@@ -79,8 +80,8 @@ def meanings(written: str) -> tuple[str, ...]:
     return (letter + unit,)
 
 
-def unclear_prefix(unit: str) -> Unclear:
-    """Give the question whether thousandths or millions are meant."""
+def unclear_prefix(unit: str) -> UnclearError:
+    """Return the question whether thousandths or millions are meant."""
     word = _WITH_PREFIX[unit]
     mega = "megohm" if unit == "ohm" else f"mega{word}"
-    return Unclear(say("It can mean {milli} or {mega}. Write that word.", milli=f"milli{word}", mega=mega))
+    return UnclearError(message("It can mean {milli} or {mega}. Write that word.", milli=f"milli{word}", mega=mega))

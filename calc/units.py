@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 @cache
 def registry() -> pint.UnitRegistry:
-    """Give the registry. It is filled line by line: a file inside the browser's bundle has no path."""
+    """Return the registry. It is filled line by line: a file inside the browser's bundle has no path."""
     import pint  # a quarter of the start on a phone, and most answers convert nothing
 
     units = pint.UnitRegistry(None)
@@ -21,7 +21,7 @@ def registry() -> pint.UnitRegistry:
 
 
 def convert(value: float, unit: str, wanted: str) -> float:
-    """Give `value` in `unit` as a bare number in `wanted`. Raises: pint.errors.DimensionalityError.
+    """Return `value` in `unit` as a bare number in `wanted`. Raises: pint.errors.DimensionalityError.
 
     >>> round(convert(6, "ft", "m"), 4)
     1.8288

@@ -7,12 +7,12 @@ from __future__ import annotations
 
 import re
 
-from calc.field import Unclear
+from calc.field import UnclearError
+from calc.messages import message
 from calc.unit_names import meanings, unclear_prefix
 from calc.units import convert
-from calc.words import say
 
-FINEST = 9  # decimals kept, so that 72 in is 6 ft and 30 mA is 0.03 A
+DECIMALS = 9  # decimals kept, so that 72 in is 6 ft and 30 mA is 0.03 A
 _THIN = "\N{NO-BREAK SPACE}\N{THIN SPACE}\N{NARROW NO-BREAK SPACE}"
 _ALIKE = str.maketrans(
     dict.fromkeys(_THIN + "\N{FIGURE SPACE}\N{EN SPACE}\N{EM SPACE}\N{HAIR SPACE}", " ")
@@ -46,10 +46,10 @@ _FEET_AND_INCHES = re.compile(
 
 
 def read_quantity(text: str, unit: str) -> float:
-    """Give a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`, "" for a plain number.
+    """Return a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`, "" for a plain number.
 
     A number without a unit counts in `unit`. Twelve digits are kept, so that 72 in is 6 ft.
-    Raises: ValueError when the text is no number with a unit of the same kind, Unclear when it can mean two.
+    Raises: ValueError when the text is no number with a unit of the same kind, UnclearError when it can mean two.
 
     >>> read_quantity("150 ft", "ft"), read_quantity("1,200", "A"), read_quantity("1' 8\\"", "in")
     (150.0, 1200.0, 20.0)
@@ -58,14 +58,14 @@ def read_quantity(text: str, unit: str) -> float:
 
 
 def read_within(text: str, unit: str, low: float, high: float) -> float:
-    """Give a written quantity from `low` to `high` in `unit`, to nine decimals; a whole number as an integer.
+    """Return a written quantity from `low` to `high` in `unit`, to nine decimals; a whole number as an integer.
 
-    Raises: ValueError as `read_quantity` does, also beyond the ends; Unclear where both meanings lie between them.
+    Raises: ValueError as `read_quantity` does, also beyond the ends; UnclearError where both meanings lie between them.
 
     >>> read_within("0.8 mohm", "ohm", 0, 1000)
     0.0008
     """
-    value, *others = (round(each, FINEST) for each in readings(text, unit))
+    value, *others = (round(each, DECIMALS) for each in readings(text, unit))
     if any(low <= other <= high for other in others):
         raise unclear_prefix(unit)
     if not low <= value <= high:
@@ -74,7 +74,7 @@ def read_within(text: str, unit: str, low: float, high: float) -> float:
 
 
 def readings(text: str, unit: str) -> tuple[float, ...]:
-    """Give every value in `unit` that a written quantity can have, the one it says first. Raises: ValueError."""
+    """Return every value in `unit` that a written quantity can have, the one it says first. Raises: ValueError."""
     plain = _plain(text)
     if both := _FEET_AND_INCHES.fullmatch(plain):
         return (_feet_and_inches(both, unit),)
@@ -90,9 +90,9 @@ def readings(text: str, unit: str) -> tuple[float, ...]:
 
 
 def read_list(text: str, unit: str) -> list[float]:
-    """Give written quantities, with commas or semicolons between, in `unit`; a unit at the end counts for all.
+    """Return written quantities, with commas or semicolons between, in `unit`; a unit at the end counts for all.
 
-    Raises: ValueError as `read_quantity` does, Unclear where some have another unit and some none.
+    Raises: ValueError as `read_quantity` does, UnclearError where some have another unit and some none.
 
     >>> read_list("40, 50, 58 ft", "ft"), read_list("20; 20.6; 21 kohm", "ohm")
     ([40.0, 50.0, 58.0], [20000.0, 20600.0, 21000.0])
@@ -102,27 +102,27 @@ def read_list(text: str, unit: str) -> list[float]:
     if last and not any(units) and not _FEET_AND_INCHES.fullmatch(parts[-1]):
         parts = [f"{each} {last}" for each in parts[:-1]] + parts[-1:]
     elif not (last and all(units)) and any(meanings(each) != (unit,) for each in (*units, last) if each):
-        raise Unclear(say("Write the unit once, at the end, or after every value."))
-    return [round(read_quantity(each, unit), FINEST) for each in parts]
+        raise UnclearError(message("Write the unit once, at the end, or after every value."))
+    return [round(read_quantity(each, unit), DECIMALS) for each in parts]
 
 
 def whole(value: float) -> float:
-    """Give a whole number as an integer, so that links say 30, not 30.0."""
+    """Return a whole number as an integer, so that links say 30, not 30.0."""
     return int(value) if value == int(value) else value
 
 
 def plain_number(value: float) -> str:
-    """Give a number as links carry it, never as 1e-05.
+    """Return a number as links carry it, never as 1e-05.
 
     >>> plain_number(0.00001), plain_number(30.0), plain_number(2.4)
     ('0.00001', '30', '2.4')
     """
     shown = str(whole(value))
-    return f"{value:.{FINEST}f}".rstrip("0").rstrip(".") if "e" in shown else shown
+    return f"{value:.{DECIMALS}f}".rstrip("0").rstrip(".") if "e" in shown else shown
 
 
 def _plain(text: str) -> str:
-    """Give a text in which what is written in several ways is written in one."""
+    """Return a text in which what is written in several ways is written in one."""
     marked = _SQUARED.sub("^2", _PARTED.sub(",", text))
     for twice in ("''", "’’", "‘‘", "′′"):
         marked = marked.replace(twice, "in")
@@ -130,11 +130,13 @@ def _plain(text: str) -> str:
 
 
 def _number(plain: str) -> tuple[float, str]:
-    """Give the number that a text begins with, and what follows it."""
+    """Return the number that a text begins with, and what follows it."""
     written = _NUMBER.match(plain)
     if not written:
         if _COMMA.search(plain):
-            raise Unclear(say("A comma only parts thousands, as in 1,200. Write a point for decimals, as in 2.4."))
+            raise UnclearError(
+                message("A comma only parts thousands, as in 1,200. Write a point for decimals, as in 2.4.")
+            )
         raise ValueError(plain)
     rest = plain[written.end() :]
     if written["above"] is None:

@@ -10,7 +10,7 @@ if sys.version_info < (3, 11):
 
 from site_assets.setup.browser import browser_variables
 from site_assets.setup.environment import FOR_THE_SITE, FOR_THE_TESTS, prepare
-from site_assets.setup.places import ROOT, SITE, WINDOWS, environment_python, variables
+from site_assets.setup.paths import ROOT, SITE, WINDOWS, environment_python, variables
 from site_assets.setup.simulator import simulator_variables
 from site_assets.setup.successor import successor_variables
 

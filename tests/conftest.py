@@ -51,14 +51,14 @@ def pytest_collection_modifyitems(config, items):
 
 
 def commit_number() -> int:
-    """Give a number that each commit has its own of; 0 outside a checkout."""
+    """Return a number that each commit has its own of; 0 outside a checkout."""
     shown = subprocess.run(["git", "rev-parse", "HEAD"], cwd=ROOT, capture_output=True, text=True, check=False)
     return int(shown.stdout.strip()[:6], 16) if shown.returncode == 0 else 0
 
 
 @pytest.fixture
 def marked(monkeypatch):
-    """Give a function of key, edition and mark: the rule has that mark then, as if a book had been read or had not."""
+    """Yield a function of key, edition and mark: the rule has that mark then, as if a book had been read or had not."""
     read, changed = rulebook._document, {}
 
     def mark_as(key: str, edition: str, mark: str) -> None:

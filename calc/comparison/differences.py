@@ -3,25 +3,25 @@
 from __future__ import annotations
 
 from calc.answer import Row
-from calc.declare import Result
+from calc.calculator import Result
+from calc.messages import Message, message
 from calc.rulebook import Rule
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
-NOT_USED = say("not used")
-WARNING = say("Warning")
-NONE = say("none")
+NOT_USED = message("not used")
+WARNING = message("Warning")
+NONE = message("none")
 
 
-def shown_outcome(result: Result) -> Sentence:
-    """Give a result in one sentence: the answer, or why the case is not covered."""
+def shown_outcome(result: Result) -> Message:
+    """Return a result in one sentence: the answer, or why the case is not covered."""
     if result.answer:
         return result.answer.in_one_line
-    return say("Not covered. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
+    return message("Not covered. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
 
 
 def list_rows(one: Result, other: Result) -> list[Row]:
-    """Give the rows of two lists that differ in size, by the name of the part."""
+    """Return the rows of two lists that differ in size, by the name of the part."""
     sizes = [_sizes(result) for result in (one, other)]
     names = list(dict.fromkeys([*sizes[0], *sizes[1]]))
     return [
@@ -31,12 +31,12 @@ def list_rows(one: Result, other: Result) -> list[Row]:
     ]
 
 
-def differing_rules(one: Working, other: Working, same: bool) -> list[Row]:
-    """Give a row for each rule cited that has another section or other figures, or that one edition alone uses.
+def differing_rules(one: Trace, other: Trace, same: bool) -> list[Row]:
+    """Return a row for each rule cited that has another section or other figures, or that one edition alone uses.
 
     same: both answers are. When both came by the same rules too, the rows of a stepped table that differ were not used.
     """
-    stated = [{cited.key: cited for cited in working.citations} for working in (one, other)]
+    stated = [{cited.key: cited for cited in trace.citations} for trace in (one, other)]
     same_way = same and stated[0].keys() == stated[1].keys()
     rows = []
     for key in dict.fromkeys([*stated[0], *stated[1]]):
@@ -48,9 +48,9 @@ def differing_rules(one: Working, other: Working, same: bool) -> list[Row]:
     return rows
 
 
-def differing_warnings(one: Working, other: Working) -> list[Row]:
-    """Give a row for each warning that one edition alone raises; the sections named in it may differ."""
-    kinds = [{words.template for words in working.warnings} for working in (one, other)]
+def differing_warnings(one: Trace, other: Trace) -> list[Row]:
+    """Return a row for each warning that one edition alone raises; the sections named in it may differ."""
+    kinds = [{words.template for words in trace.warnings} for trace in (one, other)]
     first = [Row(dict(what=WARNING, one=words, other=NONE)) for words in one.warnings if words.template not in kinds[1]]
     second = [
         Row(dict(what=WARNING, one=NONE, other=words)) for words in other.warnings if words.template not in kinds[0]
@@ -58,7 +58,7 @@ def differing_warnings(one: Working, other: Working) -> list[Row]:
     return first + second
 
 
-def _sizes(result: Result) -> dict[str, Sentence | str]:
+def _sizes(result: Result) -> dict[str, Message | str]:
     table = result.answer.table if result.answer else None
     if table is None or "size" not in table.headings:
         return {}
@@ -74,20 +74,20 @@ def _figures(rule: Rule) -> tuple:
     return rule.value, rule.rows
 
 
-def _stated(rule: Rule | None, beside: Rule | None) -> Sentence:
-    """Give where a rule stands, and its figures as far as the rule beside it has others."""
+def _stated(rule: Rule | None, beside: Rule | None) -> Message:
+    """Return where a rule stands, and its figures as far as the rule beside it has others."""
     if rule is None:
         return NOT_USED
     if beside is None or _figures(rule) == _figures(beside):
-        return say("{section}", section=rule.section)
+        return message("{section}", section=rule.section)
     if isinstance(rule.value, str):
-        return say("{section}: {words}", section=rule.section, words=rule.value.replace("-", " "))
+        return message("{section}: {words}", section=rule.section, words=rule.value.replace("-", " "))
     if rule.value is not None:
-        return say("{section}: {value} {unit}", section=rule.section, value=rule.value, unit=rule.unit)
+        return message("{section}: {value} {unit}", section=rule.section, value=rule.value, unit=rule.unit)
     own = [row for row in rule.rows if row not in beside.rows]
     if not own:
-        return say("{section}: without these", section=rule.section)
-    return say("{section}: {figures}", section=rule.section, figures="; ".join(map(_shown_row, own)))
+        return message("{section}: without these", section=rule.section)
+    return message("{section}: {figures}", section=rule.section, figures="; ".join(map(_shown_row, own)))
 
 
 def _shown_row(row: dict) -> str:

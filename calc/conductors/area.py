@@ -12,7 +12,7 @@ AREA_RULE = "conductors/area"
 
 @cache
 def listed_sizes(edition: str) -> dict[str, int]:
-    """Give every listed size label with its area, cmil, from the smallest to the largest.
+    """Return every listed size label with its area, cmil, from the smallest to the largest.
 
     Source: rule conductors/area (the conductor properties table of the edition).
     """
@@ -35,7 +35,7 @@ def undated_area(label: str) -> int:
 
 
 def area(label: str, edition: str) -> int:
-    """Give the area of a size label, cmil. A kcmil label is an area by definition, listed or not.
+    """Return the area of a size label, cmil. A kcmil label is an area by definition, listed or not.
 
     Raises: KeyError for an AWG label that is not listed.
 
@@ -48,7 +48,7 @@ def area(label: str, edition: str) -> int:
 
 
 def next_listed_size(least_area: float, edition: str) -> str | None:
-    """Give the smallest listed size of at least `least_area` cmil, or None above the last one.
+    """Return the smallest listed size of at least `least_area` cmil, or None above the last one.
 
     >>> next_listed_size(262_500, "2023"), next_listed_size(250_000, "2023")
     ('300kcmil', '250kcmil')

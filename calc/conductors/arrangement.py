@@ -5,18 +5,18 @@ from __future__ import annotations
 from dataclasses import replace
 
 from calc.field import Field
-from calc.vocabulary import MOST_SETS, whole_number
-from calc.words import Sentence, say
+from calc.messages import Message, message
+from calc.shared_fields import MAX_SETS, whole_number
 
 
-def raceways_of(hint: Sentence) -> Field:
-    """Give the field for the number of raceways or cables; left out, nobody has said it."""
-    field = whole_number(say("Raceways or cables for those sets"), hint, 1, MOST_SETS)
-    return replace(field, hint=say("{hint} Leave it empty if it is not known.", hint=hint))
+def raceways_of(hint: Message) -> Field:
+    """Return the field for the number of raceways or cables; left out, nobody has said it."""
+    field = whole_number(message("Raceways or cables for those sets"), hint, 1, MAX_SETS)
+    return replace(field, hint=message("{hint} Leave it empty if it is not known.", hint=hint))
 
 
 def arrangements(sets: int, raceways: int | None) -> tuple[int, ...]:
-    """Give the numbers of raceways to reckon with: the one entered, else all sets in one and each set in its own.
+    """Return the numbers of raceways to reckon with: the one entered, else all sets in one and each set in its own.
 
     >>> arrangements(3, 3), arrangements(1, None), arrangements(3, None)
     ((3,), (1,), (1, 3))

@@ -12,7 +12,7 @@ FEET = 1000  # that the listed figures are for
 
 
 def impedance(size: str, metal: str, raceway: str, celsius: float = LISTED_CELSIUS) -> complex:
-    """Give the impedance of one conductor of a closely spaced group, ohm per foot at 60 Hz.
+    """Return the impedance of one conductor of a closely spaced group, ohm per foot at 60 Hz.
 
     Out and back are two conductors: add both. size: a listed label, "14" to "1000kcmil"; metal: "copper" or
     "aluminum"; raceway around the group: "nonmetallic", "aluminum" or "steel"; celsius: of the wire. Raises:

@@ -12,11 +12,11 @@ STANDARD_CELSIUS = 20
 METRE_PER_FOOT = 0.3048
 METRE_PER_MIL = 25.4e-6
 HERTZ = 60
-LEAST_TERM = 1e-17
+MIN_TERM = 1e-17
 
 
 def gauge_area(size: str) -> float:
-    """Give the area of a size label, cmil, as the definition of the American wire gauge has it, unrounded.
+    """Return the area of a size label, cmil, as the definition of the American wire gauge has it, unrounded.
 
     36 AWG is 5 mil across, 4/0 AWG 460 mil, in 39 equal ratios. Raises: ValueError for a label that is no size.
     Source: ASTM B258.
@@ -31,7 +31,7 @@ def gauge_area(size: str) -> float:
 
 
 def temperature_factor(metal: str, from_celsius: float, to_celsius: float) -> float:
-    """Give how many times the resistance at one temperature is that at another.
+    """Return how many times the resistance at one temperature is that at another.
 
     metal: "copper" or "aluminum". Raises: KeyError for another metal. Source: rule conductors/conductivity.
 
@@ -45,7 +45,7 @@ def temperature_factor(metal: str, from_celsius: float, to_celsius: float) -> fl
 
 
 def dc_resistance(size: str, metal: str, celsius: float, *, stranded: bool = True) -> float:
-    """Give the direct-current resistance of one wire, ohm per foot.
+    """Return the direct-current resistance of one wire, ohm per foot.
 
     size: a label such as "12", "4/0", "500kcmil"; metal: "copper" or "aluminum"; celsius: of the wire;
     stranded: strands wind and are longer than the wire. Raises: KeyError for another metal, ValueError for no size.
@@ -61,7 +61,7 @@ def dc_resistance(size: str, metal: str, celsius: float, *, stranded: bool = Tru
 
 
 def skin_effect(ohm_per_foot: float) -> float:
-    """Give how many times the direct-current resistance a round wire has at 60 Hz, far from other wires.
+    """Return how many times the direct-current resistance a round wire has at 60 Hz, far from other wires.
 
     ohm_per_foot: its direct-current resistance. The exact series of the two Bessel functions; no steel near.
 
@@ -70,7 +70,7 @@ def skin_effect(ohm_per_foot: float) -> float:
     """
     square = 2j * math.pi * HERTZ * 1e-7 * METRE_PER_FOOT / ohm_per_foot
     term, order_zero, order_one, power = 1 + 0j, 1 + 0j, 1 + 0j, 0
-    while abs(term) > LEAST_TERM:
+    while abs(term) > MIN_TERM:
         power += 1
         term *= square / power**2
         order_zero += term

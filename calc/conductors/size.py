@@ -8,8 +8,8 @@ from __future__ import annotations
 import re
 
 from calc.conductors.area import sizes_of_any_edition
-from calc.field import Unclear
-from calc.words import say
+from calc.field import UnclearError
+from calc.messages import message
 
 # Blanks stand around the stroke and the words only: "1 0" is neither 10 AWG nor surely 1/0.
 _WRITTEN = re.compile(
@@ -21,9 +21,9 @@ _STROKES = str.maketrans(dict.fromkeys("\N{FRACTION SLASH}\N{DIVISION SLASH}", "
 
 
 def read_size(text: str) -> str:
-    """Give the label of a size as people write it.
+    """Return the label of a size as people write it.
 
-    Raises: ValueError when no listed size is written so, Unclear when more than the size is.
+    Raises: ValueError when no listed size is written so, UnclearError when more than the size is.
 
     >>> read_size("000"), read_size("3/0 AWG"), read_size("500 MCM"), read_size("#4")
     ('3/0', '3/0', '500kcmil', '4')
@@ -40,8 +40,8 @@ def read_size(text: str) -> str:
     if label not in sizes_of_any_edition() or (unit and (unit == "AWG") == is_kcmil):
         raise ValueError(text)
     if written["sets"] or written["metal"]:
-        raise Unclear(
-            say(
+        raise UnclearError(
+            message(
                 "Enter the size of one conductor alone, such as 3/0. Its metal and how many run in parallel are asked "
                 "for elsewhere, where they count."
             )
@@ -50,7 +50,7 @@ def read_size(text: str) -> str:
 
 
 def shown_size(label: str) -> str:
-    """Give a label as it is read out: "3/0 AWG", "500 kcmil".
+    """Return a label as it is read out: "3/0 AWG", "500 kcmil".
 
     >>> shown_size("3/0"), shown_size("500kcmil")
     ('3/0 AWG', '500 kcmil')

@@ -16,7 +16,7 @@ from calc.editing.answer_record import (
     unrecorded,
 )
 from calc.editing.change_rows import change_rows, listing
-from calc.editing.tree import Refused, write_whole
+from calc.editing.tree import RefusedError, write_whole
 from calc.editions import EDITIONS
 from calc.rulebook import changes
 
@@ -46,7 +46,7 @@ def changes_command(arguments: list[str]) -> int:
         print(f"\nRows for calc/rules/changes.toml:\n\n{rows}")
     if chosen.record:
         if unexplained:
-            raise Refused("Explain every change in calc/rules/changes.toml, then record.")
+            raise RefusedError("Explain every change in calc/rules/changes.toml, then record.")
         write_whole({RECORD: record_text(record_of())})
         print(f"Recorded in {RECORD}.")
         return 0

@@ -6,7 +6,7 @@ import sys
 
 from calc.editing.changes_command import changes_command
 from calc.editing.edition_command import edition_command
-from calc.editing.tree import Refused
+from calc.editing.tree import RefusedError
 from calc.rulebook import RuleError
 
 
@@ -15,6 +15,6 @@ def main(word: str, arguments: list[str]) -> int:
     command = {"edition": edition_command, "changes": changes_command}[word]
     try:
         return command(arguments)
-    except (Refused, RuleError, OSError) as fault:
+    except (RefusedError, RuleError, OSError) as fault:
         print(fault, file=sys.stderr)
         return 1

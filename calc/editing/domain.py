@@ -11,7 +11,7 @@ import json
 from collections.abc import Iterator, Mapping
 from itertools import product
 
-from calc.catalogue import CALCULATORS
+from calc.registry import CALCULATORS
 
 METALS = ("copper", "aluminum")
 SETS = ("1", "2", "3", "5")
@@ -83,7 +83,7 @@ def answers(slug: str, edition: str) -> list[str]:
     calculator = CALCULATORS[slug]
     results = (calculator.work([("edition", edition), *inputs.items()]) for inputs in inputs_of(slug))
     return [
-        f"fix:{','.join(each.field for each in result.fix)}" if result.outcome == "fix" else result.said
+        f"fix:{','.join(each.field for each in result.fix)}" if result.outcome == "fix" else result.answer_code
         for result in results
     ]
 

@@ -17,9 +17,9 @@ from calc.editing.readings_table import Read, read_table
 from calc.editing.review import readings
 from calc.editing.review_page import review_page
 from calc.editing.take_in import changed_by, checks_that_name, taken_in
-from calc.editing.tree import ROOT, RULES, Refused, write_whole
+from calc.editing.tree import ROOT, RULES, RefusedError, write_whole
 from calc.editing.weight import keys_read
-from calc.rulebook import _document, changes, check, rule_keys
+from calc.rulebook import _document, changes, rule_keys, validate
 
 DEFAULT_SOURCE = {
     "source": "the key of the text that was read, for rows that name none",
@@ -60,14 +60,14 @@ def _new(chosen: Namespace) -> int:
     print("\n".join(f"  {path}" for path in texts if not path.is_relative_to(RULES)), flush=True)
     recorded = [sys.executable, "-m", "calc", "changes", "--record"]
     if subprocess.run(recorded, cwd=ROOT, check=False).returncode:  # another Python: this one knows no new edition
-        raise Refused("The answers were not recorded: see above.")
+        raise RefusedError("The answers were not recorded: see above.")
     print(f"Now: python -m calc edition review {chosen.edition}")
     return 0
 
 
 def _check(_chosen: Namespace) -> int:
     for key in rule_keys():
-        check(key, _document(key))
+        validate(key, _document(key))
     print(f"{len(rule_keys())} rules keep the schema.")
     return 0
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.editing.tree import Refused
+from calc.editing.tree import RefusedError
 from calc.rulebook import Rule
 
 BETWEEN, IS = "; ", " = "
@@ -16,7 +16,7 @@ def figures_cell(stated: Rule) -> str:
 
 
 def read_figures(cell: str, stated: Rule) -> object:
-    """Return the figures that a cell holds, of the kinds that the rule has now. Raises: Refused.
+    """Return the figures that a cell holds, of the kinds that the rule has now. Raises: RefusedError.
 
     A text stays text and a number a number: a size "2" is no 2, and a word in a column of numbers is refused.
     """
@@ -34,7 +34,9 @@ def _row(line: str, columns: dict[str, list], key: str) -> dict:
     for part in line.split(BETWEEN.strip()):
         name, equals, text = (each.strip() for each in part.partition(IS.strip()))
         if not equals or name not in columns:
-            raise Refused(f"{key}: {part.strip()!r} is no figure of {', '.join(columns)}. Write it as name = figure.")
+            raise RefusedError(
+                f"{key}: {part.strip()!r} is no figure of {', '.join(columns)}. Write it as name = figure."
+            )
         row[name] = _read(text, columns[name], key)
     return row
 
@@ -56,4 +58,4 @@ def _read(text: str, alike: list, key: str) -> object:
                 continue
     if str in kinds and text:
         return text
-    raise Refused(f"{key}: {text!r} is no figure like {_cell(alike[0])!r}, which stands here now.")
+    raise RefusedError(f"{key}: {text!r} is no figure like {_cell(alike[0])!r}, which stands here now.")

@@ -9,7 +9,7 @@ from itertools import pairwise
 from pathlib import Path
 
 from calc.editing.statements import carrier, with_statement, written
-from calc.editing.tree import ROOT, RULES, SECTIONS, Refused, text_of
+from calc.editing.tree import ROOT, RULES, SECTIONS, RefusedError, text_of
 from calc.editions import EDITIONS
 from calc.rulebook import DATED, KINDS, rule_keys
 
@@ -30,14 +30,14 @@ made from the same rules that the calculators use. To see one case in both editi
 def new_edition(new: str, taken_from: str) -> dict[Path, str]:
     """Return every file that changes when the edition `new` is taken as `taken_from`, with its text then.
 
-    Raises: Refused for a year that is none, is known already or is to be taken from an unknown one.
+    Raises: RefusedError for a year that is none, is known already or is to be taken from an unknown one.
     """
     if not re.fullmatch(r"(?:19|20)\d\d", new):
-        raise Refused(f"{new} is no year of an edition. Write it as 2029.")
+        raise RefusedError(f"{new} is no year of an edition. Write it as 2029.")
     if new in EDITIONS:
-        raise Refused(f"The rules know the {new} edition already.")
+        raise RefusedError(f"The rules know the {new} edition already.")
     if taken_from not in EDITIONS:
-        raise Refused(f"The rules do not know the {taken_from} edition. They know {', '.join(EDITIONS)}.")
+        raise RefusedError(f"The rules do not know the {taken_from} edition. They know {', '.join(EDITIONS)}.")
     editions = sorted([*EDITIONS, new])
     listed = re.sub(r"(?m)^editions = .*$", f"editions = {written(editions)}", text_of(LISTED))
     return {

@@ -11,8 +11,8 @@ from datetime import date
 
 from calc.editing.figures_cell import figures_cell, read_figures
 from calc.editing.review import Reading
-from calc.editing.review_shown import COLUMNS, FIGURE_WORD, FIGURES, NOTE, SECTION, SECTION_WORD, TICK
-from calc.editing.tree import Refused
+from calc.editing.review_shown import COLUMNS, FIGURES, FIGURE_WORD, NOTE, SECTION, SECTION_WORD, TICK
+from calc.editing.tree import RefusedError
 from calc.editing.weight import Weight
 from calc.rulebook import DATED, Rule, _document, rule, rule_keys, sources
 
@@ -51,19 +51,19 @@ class Read:
 def read_table(data: bytes, edition: str, default: Mapping[str, str]) -> list[Read]:
     """Return every ticked statement of a table. default: the source of rows that name none, by column.
 
-    Raises: Refused, naming the row: for a tick without a source, a correction without a tick, a statement that is
+    Raises: RefusedError, naming the row: for a tick without a source, a correction without a tick, a statement that is
     another one since the table was printed, a figure that cannot be read, a source that does not name the edition.
     """
     read, keys = [], set(rule_keys())
     for line, row in _rows(data):
         try:
             if row["key"] not in keys:
-                raise Refused(f"there is no rule {row['key']!r}.")
+                raise RefusedError(f"there is no rule {row['key']!r}.")
             stated = _stated(row["key"], row["stamp"], edition)
             if _is_ticked(row, stated):
                 read.append(_read(row, stated, default))
-        except Refused as fault:
-            raise Refused(f"Row {line}: {fault}") from None
+        except RefusedError as fault:
+            raise RefusedError(f"Row {line}: {fault}") from None
     return read
 
 
@@ -73,7 +73,7 @@ def _rows(data: bytes) -> Iterator[tuple[int, dict[str, str]]]:
     table = csv.DictReader(io.StringIO(text, newline=""), delimiter=max(",;\t", key=first.count))
     missing = _ASKED - set(table.fieldnames or ())
     if missing:
-        raise Refused(f"The table lacks the columns {', '.join(sorted(missing))}. Keep those it was printed with.")
+        raise RefusedError(f"The table lacks the columns {', '.join(sorted(missing))}. Keep those it was printed with.")
     for number, row in enumerate(table, 2):
         cells = {name: (cell or "").replace("\r\n", "\n").strip() for name, cell in row.items() if name}
         if any(cells.values()):
@@ -82,27 +82,29 @@ def _rows(data: bytes) -> Iterator[tuple[int, dict[str, str]]]:
 
 def _stated(key: str, stamp: str, edition: str) -> Rule:
     if DATED not in _document(key):
-        raise Refused(f"{key} is stated by no edition.")
+        raise RefusedError(f"{key} is stated by no edition.")
     stated = rule(key, edition)
     if stamp != Reading(stated, Weight()).stamp:
-        raise Refused(f"{key} says something else since this table was printed. Print it anew and read it again.")
+        raise RefusedError(f"{key} says something else since this table was printed. Print it anew and read it again.")
     return stated
 
 
 def _is_ticked(row: Mapping[str, str], stated: Rule) -> bool:
     tick = row[TICK].lower()
     if tick not in TICKED + LEFT:
-        raise Refused(f"{stated.key}: write yes in the column {TICK}, or leave it empty.")
+        raise RefusedError(f"{stated.key}: write yes in the column {TICK}, or leave it empty.")
     edited = _section(row) != stated.section or _figures(row, stated) is not None or row[NOTE] != str(stated.note)
     if edited and tick in LEFT:
-        raise Refused(f"{stated.key} is corrected and not ticked. Write yes in the column {TICK} where it was read.")
+        raise RefusedError(
+            f"{stated.key} is corrected and not ticked. Write yes in the column {TICK} where it was read."
+        )
     return tick in TICKED
 
 
 def _read(row: Mapping[str, str], stated: Rule, default: Mapping[str, str]) -> Read:
     section = _section(row)
     if not section:
-        raise Refused(f"{stated.key} names no section.")
+        raise RefusedError(f"{stated.key} names no section.")
     return Read(stated, section, _figures(row, stated), row[NOTE], _source(row, stated, default))
 
 
@@ -116,10 +118,10 @@ def _figures(row: Mapping[str, str], stated: Rule) -> object:
     if cell == figures_cell(stated):
         return None
     if not figures_cell(stated):
-        raise Refused(f"{stated.key} has no figures, only a section.")
+        raise RefusedError(f"{stated.key} has no figures, only a section.")
     figures = read_figures(cell, stated)
     if not figures and figures != 0:
-        raise Refused(f"{stated.key} has no figures left.")
+        raise RefusedError(f"{stated.key} has no figures left.")
     return None if figures in (stated.value, list(stated.rows)) else figures
 
 
@@ -129,29 +131,29 @@ def _source(row: Mapping[str, str], stated: Rule, default: Mapping[str, str]) ->
         told = {name: default.get(name, "") for name in told}
     key, title = told["source"], told["source_title"]
     if not key:
-        raise Refused(f"{stated.key} is ticked and names no source. Say which text was read.")
+        raise RefusedError(f"{stated.key} is ticked and names no source. Say which text was read.")
     known = sources().get(key)
     if known:
         if title and title != known["title"]:
-            raise Refused(f"the source {key} is {known['title']!r} already. Take another key for {title!r}.")
+            raise RefusedError(f"the source {key} is {known['title']!r} already. Take another key for {title!r}.")
         source = Source(key, known["title"], known["kind"], known["seen"], new=False)
     else:
         source = _new_source(key, told)
     if stated.edition not in source.title:
-        raise Refused(f"the source {key} is {source.title!r}, which does not name the {stated.edition} edition.")
+        raise RefusedError(f"the source {key} is {source.title!r}, which does not name the {stated.edition} edition.")
     return source
 
 
 def _new_source(key: str, told: Mapping[str, str]) -> Source:
     if not _KEY.fullmatch(key):
-        raise Refused(f"the source {key!r} needs a key of small letters, digits and hyphens.")
+        raise RefusedError(f"the source {key!r} needs a key of small letters, digits and hyphens.")
     needed = {"source_title": "title", "source_seen": "words for what was seen", "source_date": "date"}
     for name, words in needed.items():
         if not told[name]:
-            raise Refused(f"the source {key} is new and has no {words}.")
+            raise RefusedError(f"the source {key} is new and has no {words}.")
     try:
         day = date.fromisoformat(told["source_date"]).isoformat()
     except ValueError:
-        raise Refused(f"the source {key} needs the date it was read, as 2029-01-31.") from None
+        raise RefusedError(f"the source {key} needs the date it was read, as 2029-01-31.") from None
     seen = f"{told['source_seen']}; {day}"
     return Source(key, told["source_title"], told["source_kind"] or "standard", seen, new=True)

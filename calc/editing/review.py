@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from calc.editing.figures_cell import figures_cell
-from calc.editing.tree import Refused
+from calc.editing.tree import RefusedError
 from calc.editing.weight import Weight, weights
 from calc.editions import EDITIONS
 from calc.rulebook import DATED, Rule, _document, rule, rule_keys
@@ -44,10 +44,10 @@ def readings(edition: str, *, confirmed_too: bool = False, in_book_order: bool =
     """Return what is to be read of an edition: not yet confirmed, or with `confirmed_too` all that it states.
 
     Ranked by the worked answers that read it, then in the book's order of sections; `in_book_order` by the latter
-    alone. Raises: Refused for an edition that the rules do not know.
+    alone. Raises: RefusedError for an edition that the rules do not know.
     """
     if edition not in EDITIONS:
-        raise Refused(f"The rules do not know the {edition} edition. They know {', '.join(EDITIONS)}.")
+        raise RefusedError(f"The rules do not know the {edition} edition. They know {', '.join(EDITIONS)}.")
     weight = weights(edition)
     asked = [
         Reading(stated, weight[stated.key])

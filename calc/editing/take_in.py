@@ -12,7 +12,7 @@ from calc.editing.answer_record import Changed, changed, record_of, recorded
 from calc.editing.domain import DOMAIN
 from calc.editing.readings_table import Read, Source
 from calc.editing.statements import with_figures, with_statement, written
-from calc.editing.tree import ROOT, RULES, SECTIONS, Refused, copy_with, run_in, text_of
+from calc.editing.tree import ROOT, RULES, SECTIONS, RefusedError, copy_with, run_in, text_of
 from calc.rulebook import DATED
 
 SOURCES = RULES / "sources.toml"
@@ -20,7 +20,7 @@ CHECKS = Path("tests/rules")
 
 
 def taken_in(read: list[Read]) -> dict[Path, str]:
-    """Return every file that changes when what was read is taken in, with its text then. Raises: Refused."""
+    """Return every file that changes when what was read is taken in, with its text then. Raises: RefusedError."""
     texts = {}
     for each in read:
         path = RULES / f"{each.stated.key}.toml"
@@ -32,7 +32,7 @@ def taken_in(read: list[Read]) -> dict[Path, str]:
     new = {each.source.key: each.source for each in read if each.source.new}
     for source in {each.source for each in read if each.source.new}:
         if new[source.key] != source:
-            raise Refused(f"The source {source.key} is told in two ways.")
+            raise RefusedError(f"The source {source.key} is told in two ways.")
     if new:
         texts[SOURCES] = text_of(SOURCES).rstrip() + "\n\n" + "\n".join(map(_source_text, new.values()))
     return texts
@@ -41,7 +41,7 @@ def taken_in(read: list[Read]) -> dict[Path, str]:
 def changed_by(texts: dict[Path, str]) -> list[Changed]:
     """Return every answer of the domain that is another one with `texts` in place, in all editions.
 
-    Raises: Refused where the rules do not hold together then, or nothing can be computed with them.
+    Raises: RefusedError where the rules do not hold together then, or nothing can be computed with them.
     """
     before = record_of()
     with copy_with(texts) as copy:

@@ -18,7 +18,7 @@ CASES = Path("tests/cases")
 _CALCULATED_WITH = ("calc", "tests/cases")
 
 
-class Refused(Exception):
+class RefusedError(Exception):
     """What was asked cannot be done; the message says why and what to do."""
 
 
@@ -64,10 +64,10 @@ def copy_with(texts: Mapping[Path, str]) -> Iterator[Path]:
 
 
 def run_in(copy: Path, *arguments: str) -> str:
-    """Return what `python -m calc` prints in a copy. Raises: Refused, with the last line of what went wrong."""
+    """Return what `python -m calc` prints in a copy. Raises: RefusedError, with the last line of what went wrong."""
     done = subprocess.run(
         [sys.executable, "-m", "calc", *arguments], cwd=copy, capture_output=True, encoding="utf-8", check=False
     )
     if done.returncode:
-        raise Refused((done.stderr.strip() or done.stdout.strip()).splitlines()[-1])
+        raise RefusedError((done.stderr.strip() or done.stdout.strip()).splitlines()[-1])
     return done.stdout

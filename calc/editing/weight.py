@@ -8,9 +8,9 @@ from contextlib import contextmanager
 from dataclasses import dataclass, field
 
 from calc import rulebook
-from calc.catalogue import CALCULATORS
 from calc.conductors import area
 from calc.editing.tree import CASES, ROOT
+from calc.registry import CALCULATORS
 from calc.rulebook import forget, rule_keys
 
 _PAGES = ("*.md", "*.toml")
@@ -49,7 +49,7 @@ def keys_read(slug: str, edition: str, inputs: dict[str, str]) -> set[str]:
     calculator = CALCULATORS[slug]  # loaded before: the limits of its fields are no part of an answer
     with _watched() as read:
         result = calculator(edition=edition, **inputs)
-    return read | {cited.key for cited in result.working.citations}
+    return read | {cited.key for cited in result.trace.citations}
 
 
 def citing_pages() -> dict[str, int]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, calculator
+from calc.calculator import Answer, calculator
 from calc.electrodes import electrode_fields as ask
 from calc.electrodes.electrode_outputs import OUTPUTS
 from calc.electrodes.electrode_shape import LIMITS, Measures, Shape, electrode_shape
@@ -17,23 +17,23 @@ from calc.electrodes.electrode_words import (
     remark_on_length,
     too_small,
 )
-from calc.electrodes.entered import said_number, shown
+from calc.electrodes.entered import number_for_code, shown
 from calc.electrodes.shape import encased
 from calc.electrodes.soil import KINDS_OF_SOIL, soil_resistivity
 from calc.fault.caution import state_the_model
-from calc.fault.ranges import Between
-from calc.words import say
-from calc.working import Working
+from calc.fault.circuit.ranges import Between
+from calc.messages import message
+from calc.trace import Trace
 
-NAME = say("Resistance of an electrode")
+NAME = message("Resistance of an electrode")
 CONCRETE = "electrodes/concrete_resistivity"
 
 
 @calculator(
     "electrode-resistance",
     name=NAME,
-    purpose=say("What resistance to the earth a rod, rods, ring, plate, wire or footing may have in a soil."),
-    submit=say("Estimate it"),
+    purpose=message("What resistance to the earth a rod, rods, ring, plate, wire or footing may have in a soil."),
+    submit=message("Estimate it"),
     example={
         "edition": "2023",
         "electrode": "rod",
@@ -47,7 +47,7 @@ CONCRETE = "electrodes/concrete_resistivity"
 )
 def electrode_resistance(
     *,
-    working: Working,
+    trace: Trace,
     electrode: Annotated[str, ask.ELECTRODE] = "rod",
     soil: Annotated[str, ask.SOIL],
     resistivity: Annotated[float | None, ask.RESISTIVITY] = None,
@@ -64,7 +64,7 @@ def electrode_resistance(
     height: Annotated[float | None, ask.HEIGHT] = None,
     concrete_resistivity: Annotated[float | None, ask.CONCRETE_RESISTIVITY] = None,
 ) -> Answer:
-    """Give the resistance of an electrode to remote earth in even soil: low, likely and high.
+    """Return the resistance of an electrode to remote earth in even soil: low, likely and high.
 
     When: one electrode, or rods joined together, in soil that is the same all around. Not for layered soil,
     electrodes of different kinds joined together, or whole water systems and building frames.
@@ -88,23 +88,23 @@ def electrode_resistance(
 
     Example:
     >>> result = electrode_resistance(soil="resistivity", resistivity=100, length=8, diameter="5/8")
-    >>> result.said, round(result.answer.values["ohm_likely"], 1)
+    >>> result.answer_code, round(result.answer.values["ohm_likely"], 1)
     ('39.9-ohm', 39.9)
     """
-    around = soil_resistivity(soil, resistivity, pin_spacing, pin_ohm, working)
+    around = soil_resistivity(soil, resistivity, pin_spacing, pin_ohm, trace)
     measures = Measures(electrode, length, diameter, conductor, rods, spacing, layout, depth, width, height)
-    form = electrode_shape(measures, working)
+    form = electrode_shape(measures, trace)
     known = soil not in ask.SOIL_WORDS
-    ohm = _resistance(_through_the_year(around, known, working), form, concrete_resistivity, working)
-    remark_on_length(electrode, length, working)
-    note_what_it_is_worth(electrode, rods, working)
-    state_the_model(working, assumptions_of(electrode))
+    ohm = _resistance(_through_the_year(around, known, trace), form, concrete_resistivity, trace)
+    remark_on_length(electrode, length, trace)
+    note_what_it_is_worth(electrode, rods, trace)
+    state_the_model(trace, assumptions_of(electrode))
     return Answer(
         name=NAME,
         headline=headline_of(ohm, known),
-        detail=too_small(electrode, length, width, working) or detail_of(form, electrode, concrete_resistivity),
+        detail=too_small(electrode, length, width, trace) or detail_of(form, electrode, concrete_resistivity),
         basis=LIMITS if known else KINDS_OF_SOIL,
-        said=f"{said_number(ohm.likely)}-ohm",
+        answer_code=f"{number_for_code(ohm.likely)}-ohm",
         values={
             "ohm_low": ohm.low,
             "ohm_likely": ohm.likely,
@@ -115,16 +115,16 @@ def electrode_resistance(
     )
 
 
-def _resistance(around: Between, form: Shape, concrete_resistivity: float | None, working: Working) -> Between:
+def _resistance(around: Between, form: Shape, concrete_resistivity: float | None, trace: Trace) -> Between:
     if form.concrete is None:
-        likely = working.compute(
-            say("Resistance to remote earth."), "soil * shape", "ohm", soil=around.likely, shape=form.metal
+        likely = trace.compute(
+            message("Resistance to remote earth."), "soil * shape", "ohm", soil=around.likely, shape=form.metal
         )
         found = Between(around.low * form.metal, likely, around.high * (form.worst or form.metal))
     else:
-        concrete = _concrete(concrete_resistivity, working)
-        likely = working.compute(
-            say("Resistance to remote earth: soil outside the footing, concrete inside it."),
+        concrete = _concrete(concrete_resistivity, trace)
+        likely = trace.compute(
+            message("Resistance to remote earth: soil outside the footing, concrete inside it."),
             "soil * outside + concrete * (metal - outside)",
             "ohm",
             soil=around.likely,
@@ -138,8 +138,8 @@ def _resistance(around: Between, form: Shape, concrete_resistivity: float | None
         )
         found = Between(low, likely, high)
     if found.low != found.high:
-        working.step(
-            say(
+        trace.step(
+            message(
                 "From the low end of the range to the high end: {low} to {high} ohm.",
                 low=shown(found.low),
                 high=shown(found.high),
@@ -148,12 +148,12 @@ def _resistance(around: Between, form: Shape, concrete_resistivity: float | None
     return found
 
 
-def _concrete(entered: float | None, working: Working) -> Between:
+def _concrete(entered: float | None, trace: Trace) -> Between:
     if entered is not None:
         return Between(entered, entered, entered)
-    row = working.cite(CONCRETE).rows[0]
-    working.step(
-        say(
+    row = trace.cite(CONCRETE).rows[0]
+    trace.step(
+        message(
             "Concrete in damp ground: {low} to {high} ohm·m, {likely} ohm·m taken as likely.",
             low=row["low"],
             high=row["high"],
@@ -164,13 +164,13 @@ def _concrete(entered: float | None, working: Working) -> Between:
     return Between(row["low"], row["likely"], row["high"])
 
 
-def _through_the_year(around: Between, known: bool, working: Working) -> Between:
-    """Give the soil's range: what was entered is that of one day; a kind of soil spans wet and dry places already."""
+def _through_the_year(around: Between, known: bool, trace: Trace) -> Between:
+    """Return the soil's range: what was entered is that of one day; a kind of soil spans wet and dry places already."""
     if not known:
         return around
-    season = working.cite(SEASON).rows[0]
-    working.step(
-        say("Season, rain and frost move it {least} to {most} times.", least=season["least"], most=season["most"]),
+    season = trace.cite(SEASON).rows[0]
+    trace.step(
+        message("Season, rain and frost move it {least} to {most} times.", least=season["least"], most=season["most"]),
         around.likely * season["most"],
         "ohm·m",
         (SEASON,),

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import math
 
-from calc.working import shown_number
+from calc.trace import shown_number
 
 FIGURES = 3
 OHM_METRE = "ohmm"
 
 
 def shown(value: float) -> str:
-    """Give a computed value with three figures: no electrode is known better.
+    """Return a computed value with three figures: no electrode is known better.
 
     >>> shown(39.915), shown(1.0), shown(64231.0), shown(0.0000234)
     ('39.9', '1', '64,200', '0.0000234')
@@ -22,6 +22,6 @@ def shown(value: float) -> str:
     return f"{rounded:.{FIGURES - 1 - math.floor(math.log10(rounded))}f}".rstrip("0")
 
 
-def said_number(value: float) -> str:
-    """Give a computed value with three figures as links carry it."""
+def number_for_code(value: float) -> str:
+    """Return a computed value with three figures as links carry it."""
     return shown(value).replace(",", "")

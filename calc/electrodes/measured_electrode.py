@@ -6,14 +6,14 @@ from itertools import pairwise
 from typing import Annotated
 
 from calc.answer import Answer, Chart, Line
-from calc.declare import Mend, calculator
+from calc.calculator import FieldError, calculator
 from calc.electrodes import measured_fields as ask
 from calc.electrodes.entered import FIGURES, shown
 from calc.electrodes.fall_of_potential import (
+    DECIMALS,
     DISTURBED,
-    FINEST,
-    NO_PLATEAU,
     NOT_ISOLATED,
+    NO_PLATEAU,
     PLATEAU,
     TOO_FLAT,
     TOO_LOW,
@@ -23,42 +23,42 @@ from calc.electrodes.fall_of_potential import (
     series_of,
 )
 from calc.electrodes.measured_outputs import OUTPUTS
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.messages import Message, message
+from calc.trace import Trace
 
-NAME = say("Measured electrode")
+NAME = message("Measured electrode")
 SECOND = "grounding/rod_needs_second"
 PLACE = "electrodes/potential_probe"
 ERROR = "measure/meter_error"
 WHAT_TO_DO = {
-    NOT_ISOLATED: say(
+    NOT_ISOLATED: message(
         "It was still connected: the reading is that of everything joined to it, the utility's electrodes too. It "
         "tells nothing of this electrode."
     ),
-    TOO_NEAR: say("The current probe is too near for an electrode this large. Move it out and read again."),
-    DISTURBED: say(
+    TOO_NEAR: message("The current probe is too near for an electrode this large. Move it out and read again."),
+    DISTURBED: message(
         "A reading falls where it should rise. Metal in the ground or stray current is near: take another direction."
     ),
-    TOO_FLAT: say(
+    TOO_FLAT: message(
         "The readings are level where they cannot be: with the current probe this near they must rise toward it. Check "
         "leads and probes, move the current probe farther out and read again."
     ),
-    TOO_LOW: say(
+    TOO_LOW: message(
         "No electrode of this size has so few ohms in any soil that was measured. Something is still joined to it: "
         "find it and read again."
     ),
-    NO_PLATEAU: say("The readings do not hold level. Move the current probe farther out and read again."),
+    NO_PLATEAU: message("The readings do not hold level. Move the current probe farther out and read again."),
 }
 
 
 @calculator(
     "measured-electrode",
     name=NAME,
-    purpose=say(
+    purpose=message(
         "What fall-of-potential readings prove. First: isolate an electrode only with the service de-energized and its "
         "conductor proven free of current."
     ),
-    submit=say("Judge the readings"),
+    submit=message("Judge the readings"),
     example={
         "edition": "2023",
         "isolated": "yes",
@@ -71,7 +71,7 @@ WHAT_TO_DO = {
 )
 def measured_electrode(
     *,
-    working: Working,
+    trace: Trace,
     isolated: Annotated[str, ask.ISOLATED] = "no",
     kind: Annotated[str, ask.KIND] = "single",
     dimension: Annotated[float, ask.DIMENSION],
@@ -101,22 +101,22 @@ def measured_electrode(
     >>> result = measured_electrode(
     ...     isolated="yes", dimension=8, probe=80, distances="40,49.44,58", readings="20,20.5,21"
     ... )
-    >>> result.said
+    >>> result.answer_code
     'plateau-20.5-ohm'
     """
-    _say_first_how_to_isolate(working)
+    _say_first_how_to_isolate(trace)
     taken = _in_order(distances, readings, probe)
-    found = judged(taken, probe, dimension, isolated == "yes", working)
-    ohms = _shown_beside(found.ohm, working.cite(SECOND).value)
-    headline, detail = _verdict(found, ohms, kind, working)
-    _note_what_it_is_worth(working)
+    found = judged(taken, probe, dimension, isolated == "yes", trace)
+    ohms = _shown_beside(found.ohm, trace.cite(SECOND).value)
+    headline, detail = _verdict(found, ohms, kind, trace)
+    _note_what_it_is_worth(trace)
     proven = found.verdict == PLATEAU
     return Answer(
         name=NAME,
         headline=headline,
         detail=detail,
         basis=SECOND if proven and kind == "single" else PLACE,
-        said=f"{PLATEAU}-{ohms.replace(',', '')}-ohm" if proven else found.verdict,
+        answer_code=f"{PLATEAU}-{ohms.replace(',', '')}-ohm" if proven else found.verdict,
         values={
             "verdict": found.verdict,
             "ohm": found.ohm if proven else None,
@@ -136,36 +136,38 @@ def _picture(taken: list[tuple[float, float]], found: Judged) -> Chart:
     return Chart(
         "fall-of-potential",
         "straight",
-        say("Readings over the distance of the potential probe"),
-        say("Distance, ft"),
-        say("Reading, ohm"),
-        say("{across} ft, {up} ohm", across="{across}", up="{up}"),
+        message("Readings over the distance of the potential probe"),
+        message("Distance, ft"),
+        message("Reading, ohm"),
+        message("{across} ft, {up} ohm", across="{across}", up="{up}"),
         lines,
     )
 
 
-def _say_first_how_to_isolate(working: Working) -> None:
-    working.warn(
-        say(
+def _say_first_how_to_isolate(trace: Trace) -> None:
+    trace.warn(
+        message(
             "Isolate an electrode for a test only with the service de-energized and its conductor proven free of "
             "current. Opened live, it can put full voltage across your hands and on the metal."
         )
     )
-    working.warn(say("Put it back and check it before the service is energized again."))
+    trace.warn(message("Put it back and check it before the service is energized again."))
 
 
 def _in_order(distances: str, readings: str, probe: float) -> list[tuple[float, float]]:
-    """Give (ft, ohm) by distance. Raises: Mend for lists of unlike length and for distances that cannot be."""
+    """Return (ft, ohm) by distance. Raises: FieldError for lists of unlike length and for distances that cannot be."""
     feet, ohms = ask.amounts(distances), ask.amounts(readings)
     if len(feet) != len(ohms):
-        raise Mend("readings", say("There are {count} distances. Enter one reading for each.", count=len(feet)))
+        raise FieldError(
+            "readings", message("There are {count} distances. Enter one reading for each.", count=len(feet))
+        )
     taken = sorted(zip(feet, ohms, strict=True))
     if any(near == far for (near, _), (far, _) in pairwise(taken)):
-        raise Mend("distances", say("One distance stands here twice. Keep one reading for each."))
+        raise FieldError("distances", message("One distance stands here twice. Keep one reading for each."))
     if taken[-1][0] >= probe:
-        raise Mend(
+        raise FieldError(
             "distances",
-            say(
+            message(
                 "The potential probe stands between electrode and current probe: below {probe} ft.", probe=shown(probe)
             ),
         )
@@ -173,53 +175,55 @@ def _in_order(distances: str, readings: str, probe: float) -> list[tuple[float, 
 
 
 def _shown_beside(ohm: float, limit: float) -> str:
-    """Give a reading in three digits, in more where three would hide that it is over the limit.
+    """Return a reading in three digits, in more where three would hide that it is over the limit.
 
     >>> _shown_beside(24.96, 25), _shown_beside(25.04, 25), _shown_beside(39.915, 25)
     ('25', '25.04', '39.9')
     """
     figures = FIGURES
-    while float(f"{ohm:.{figures}g}") <= limit < round(ohm, FINEST):
+    while float(f"{ohm:.{figures}g}") <= limit < round(ohm, DECIMALS):
         figures += 1
     return shown(ohm) if figures == FIGURES else f"{ohm:.{figures}g}"
 
 
-def _verdict(found: Judged, ohms: str, kind: str, working: Working) -> tuple[Sentence, Sentence]:
+def _verdict(found: Judged, ohms: str, kind: str, trace: Trace) -> tuple[Message, Message]:
     if found.verdict != PLATEAU:
-        return say("Not proven"), WHAT_TO_DO[found.verdict]
-    headline = say("{ohm} ohm", ohm=ohms)
+        return message("Not proven"), WHAT_TO_DO[found.verdict]
+    headline = message("{ohm} ohm", ohm=ohms)
     if kind != "single":
-        return headline, say("The readings hold level around {place} ft.", place=shown(found.place))
-    limit = working.cite(SECOND)
+        return headline, message("The readings hold level around {place} ft.", place=shown(found.place))
+    limit = trace.cite(SECOND)
     words = {"limit": limit.value, "section": limit.section}
-    off = working.cite(ERROR).value
-    if limit.value < round(found.ohm * (1 + off / 100), FINEST) and round(found.ohm, FINEST) <= limit.value:
-        return headline, say(
+    off = trace.cite(ERROR).value
+    if limit.value < round(found.ohm * (1 + off / 100), DECIMALS) and round(found.ohm, DECIMALS) <= limit.value:
+        return headline, message(
             "At most {limit} ohm as read, over it if the meter is {off} percent off: a single rod, pipe or plate may "
             "stand alone ({section}).",
             off=off,
             **words,
         )
-    if round(found.ohm, FINEST) <= limit.value:
-        return headline, say("At most {limit} ohm: a single rod, pipe or plate may stand alone ({section}).", **words)
-    return headline, say("Over {limit} ohm: add a second electrode ({section}).", **words)
+    if round(found.ohm, DECIMALS) <= limit.value:
+        return headline, message(
+            "At most {limit} ohm: a single rod, pipe or plate may stand alone ({section}).", **words
+        )
+    return headline, message("Over {limit} ohm: add a second electrode ({section}).", **words)
 
 
-def _note_what_it_is_worth(working: Working) -> None:
-    season = working.cite("electrodes/season").rows[0]
-    working.note(
-        say(
+def _note_what_it_is_worth(trace: Trace) -> None:
+    season = trace.cite("electrodes/season").rows[0]
+    trace.note(
+        message(
             "One test on one day: season, rain and frost move it {least} to {most} times.",
             least=season["least"],
             most=season["most"],
         )
     )
-    working.note(
-        say("The middle holds for a small electrode in even soil. In layered soil read at several probe distances.")
+    trace.note(
+        message("The middle holds for a small electrode in even soil. In layered soil read at several probe distances.")
     )
-    working.note(
-        say(
+    trace.note(
+        message(
             "A good reading says nothing of clearing a fault: the earth is never the fault path ({section}).",
-            section=working.section("naming/auxiliary_electrode"),
+            section=trace.section("naming/auxiliary_electrode"),
         )
     )

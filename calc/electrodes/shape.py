@@ -1,4 +1,5 @@
-"""What the form of an electrode makes of soil: its resistance where the soil has one ohm·m, in 1/m.
+"""Geometric factor of an electrode: resistance per unit soil resistivity, 1/m: its resistance where the soil has one
+ohm·m, in 1/m.
 
 A rod or wire is a line that gives off an even current; its voltage is the average along it, and the surface of the
 earth mirrors it. So one formula serves a rod, rods beside each other and a buried wire at any depth. Lengths in m.
@@ -8,13 +9,13 @@ from __future__ import annotations
 
 import math
 
-from calc.fault.elimination import inverse
+from calc.fault.circuit.elimination import inverse
 
-FINEST = 1e-15  # where the two means agree
+TOLERANCE = 1e-15  # where the two means agree
 
 
 def line_share(ratio: float) -> float:
-    """Give the average of the voltage along an even line: `ratio` is its length by the distance looked from.
+    """Return the average of the voltage along an even line: `ratio` is its length by the distance looked from.
 
     Looked at from its own surface and long, it is ln(2 × ratio) − 1. Source: H. B. Dwight 1936, in closed form.
 
@@ -25,12 +26,12 @@ def line_share(ratio: float) -> float:
 
 
 def rod(length: float, radius: float) -> float:
-    """Give the shape of a rod driven from the surface."""
+    """Return the shape of a rod driven from the surface."""
     return line_share(2 * length / radius) / (2 * math.pi * length)
 
 
 def rods(length: float, radius: float, spacing: float, count: int, layout: str) -> float:
-    """Give the shape of `count` rods joined together, in a "line" or on a "circle", each `spacing` from the next.
+    """Return the shape of `count` rods joined together, in a "line" or on a "circle", each `spacing` from the next.
 
     Each rod raises the others; they share the current so that all have the same voltage.
     """
@@ -53,19 +54,19 @@ def _places(spacing: float, count: int, layout: str) -> list[tuple[float, float]
 
 
 def wire(length: float, radius: float, depth: float) -> float:
-    """Give the shape of a straight level wire, `depth` from the surface to its middle."""
+    """Return the shape of a straight level wire, `depth` from the surface to its middle."""
     return (line_share(length / radius) + line_share(length / (2 * depth))) / (2 * math.pi * length)
 
 
 def ring(length: float, radius: float, depth: float) -> float:
-    """Give the shape of a wire of `length` laid in a circle, `depth` from the surface to its middle."""
+    """Return the shape of a wire of `length` laid in a circle, `depth` from the surface to its middle."""
     across = length / math.pi
     own, mirrored = (1 / _mean(math.hypot(across, far), far) for far in (radius, 2 * depth))
     return (own + mirrored) / (4 * math.pi)
 
 
 def rectangle(long: float, short: float, radius: float, depth: float) -> float:
-    """Give the shape of a wire laid in a rectangle of these sides, `depth` from the surface to its middle.
+    """Return the shape of a wire laid in a rectangle of these sides, `depth` from the surface to its middle.
 
     Every foot lets out the same current; the voltage is the average along all four sides.
     """
@@ -83,7 +84,7 @@ def rectangle(long: float, short: float, radius: float, depth: float) -> float:
 
 
 def _corner(one: float, other: float, aside: float) -> float:
-    """Give the sum of 1 / distance over two lines that leave a corner at a right angle, `aside` from each other."""
+    """Return the sum of 1 / distance over two lines that leave a corner at a right angle, `aside` from each other."""
     across = math.sqrt(one * one + other * other + aside * aside)
     return (
         one * math.asinh(other / math.hypot(one, aside))
@@ -93,14 +94,14 @@ def _corner(one: float, other: float, aside: float) -> float:
 
 
 def _mean(one: float, other: float) -> float:
-    """Give the arithmetic-geometric mean: it is what the elliptic integral of a ring comes to."""
-    while abs(one - other) > FINEST * one:
+    """Return the arithmetic-geometric mean: it is what the elliptic integral of a ring comes to."""
+    while abs(one - other) > TOLERANCE * one:
         one, other = (one + other) / 2, math.sqrt(one * other)
     return one
 
 
 def plate(long: float, short: float, depth: float) -> float:
-    """Give the shape of a flat level plate as an oval disc of its area and sides, m, `depth` from the surface.
+    """Return the shape of a flat level plate as an oval disc of its area and sides, m, `depth` from the surface.
 
     Its own part is exact for the oval; its image is that of a round disc, which holds down to a depth of one radius.
     Source: H. B. Dwight 1936, the first terms of a series.
@@ -112,12 +113,12 @@ def plate(long: float, short: float, depth: float) -> float:
 
 
 def strip(long: float, short: float, depth: float) -> float:
-    """Give the shape of a flat level strip: a wire whose radius is a quarter of its width."""
+    """Return the shape of a flat level strip: a wire whose radius is a quarter of its width."""
     return wire(long, short / 4, depth)
 
 
 def encased(soil: float, concrete: float, bare: float, shell: float) -> float:
-    """Give the resistance, ohm, of metal of shape `bare` in concrete whose outside has the shape `shell`.
+    """Return the resistance, ohm, of metal of shape `bare` in concrete whose outside has the shape `shell`.
 
     Concrete takes the place of the nearest soil. Resistivities in ohm·m.
 

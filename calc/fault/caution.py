@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.messages import Message, message
+from calc.trace import Trace
 
 
-def state_the_model(working: Working, assumptions: Iterable[Sentence]) -> None:
+def state_the_model(trace: Trace, assumptions: Iterable[Message]) -> None:
     """Note that the result comes from a model, each of its assumptions, and who decides on a device."""
-    working.note(say("This is a model for teaching and checking. It measures nothing on site."))
+    trace.note(message("This is a model for teaching and checking. It measures nothing on site."))
     for assumption in assumptions:
-        working.note(say("Assumed: {assumption}", assumption=assumption))
-    working.note(
-        say(
+        trace.note(message("Assumed: {assumption}", assumption=assumption))
+    trace.note(
+        message(
             "Decide on a protective device by its own published curve and ratings. That decision belongs to a "
             "qualified person."
         )

@@ -4,36 +4,36 @@ from __future__ import annotations
 
 from calc.conductors.ampacity import AMPACITY_RULE, ampacity
 from calc.conductors.size import shown_size
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.messages import message
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace, shown_number
 
 OVER_RULE = "fault/device_over_ampacity"
 
 
-def remark_on_device(device: float, conductor: str, metal: str, working: Working) -> None:
+def remark_on_device(device: float, conductor: str, metal: str, trace: Trace) -> None:
     """Warn where a device is many times what its wire carries. device: rating, ampere; conductor: a size label."""
-    carries = ampacity(conductor, metal, working.edition)
-    if carries and device > working.cite(OVER_RULE).value * carries:
-        working.warn(
-            say(
+    carries = ampacity(conductor, metal, trace.edition)
+    if carries and device > trace.cite(OVER_RULE).value * carries:
+        trace.warn(
+            message(
                 "A {device} A device on {size} {metal}, which carries {carries} A ({section}): check both.",
                 device=shown_number(device),
-                section=working.section(AMPACITY_RULE),
+                section=trace.section(AMPACITY_RULE),
                 **_words(conductor, metal, carries),
             )
         )
 
 
-def remark_on_load(load: float, conductor: str, metal: str, working: Working) -> None:
+def remark_on_load(load: float, conductor: str, metal: str, trace: Trace) -> None:
     """Warn where a load is more than its conductor carries. load: ampere; conductor: a size label."""
-    carries = ampacity(conductor, metal, working.edition)
+    carries = ampacity(conductor, metal, trace.edition)
     if carries and load > carries:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "{load} A is more than {size} {metal} carries, {carries} A ({section}): check both.",
                 load=shown_number(load),
-                section=working.section(AMPACITY_RULE),
+                section=trace.section(AMPACITY_RULE),
                 **_words(conductor, metal, carries),
             )
         )

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from calc.field import Field
 
 if TYPE_CHECKING:
-    from calc.declare import Result
+    from calc.calculator import Result
     from calc.found.verdict import Verdict
 
 FOUND = "found"  # the name of the field

@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 
 from calc.conductors.size import read_size, shown_size
-from calc.field import Field, Unclear
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
+from calc.field import Field, UnclearError
+from calc.messages import Message, message
+from calc.shared_fields import METAL_WORDS
 
 LISTED, UNSEEN = "listed", "unknown"
 _METALS = {
@@ -21,7 +21,7 @@ _METAL_LAST = tuple((metal, re.compile(rf"(.*\d.*?)[ ,-]*(?:{names})\.?")) for m
 def read_found(text: str) -> str:
     """Return what was found as one spelling: "6-copper", "listed" or "unknown".
 
-    Raises: ValueError when no size is written so, Unclear when its metal is left out or several are named.
+    Raises: ValueError when no size is written so, UnclearError when its metal is left out or several are named.
 
     >>> read_found("6 AWG Copper"), read_found("1/0 cu"), read_found("350 kcmil AL"), read_found("Listed")
     ('6-copper', '1/0-copper', '350kcmil-aluminum', 'listed')
@@ -33,15 +33,17 @@ def read_found(text: str) -> str:
         if match := pattern.fullmatch(written.upper()):
             return f"{_size(match[1])}-{metal}"
     _size(written)
-    raise Unclear(say("Its metal counts too: aluminum is sized larger than copper."))
+    raise UnclearError(message("Its metal counts too: aluminum is sized larger than copper."))
 
 
 def _size(text: str) -> str:
     try:
         return read_size(text)
-    except Unclear:
-        raise Unclear(
-            say("Check one conductor at a time. Several small ones side by side do not count as one large one here.")
+    except UnclearError:
+        raise UnclearError(
+            message(
+                "Check one conductor at a time. Several small ones side by side do not count as one large one here."
+            )
         ) from None
 
 
@@ -57,24 +59,24 @@ def size_and_metal(found: str) -> tuple[str, str] | None:
     return size, metal
 
 
-def shown_found(found: str) -> Sentence:
+def shown_found(found: str) -> Message:
     """Return what was found as it is read out.
 
     >>> str(shown_found("6-copper")), str(shown_found("listed"))
     ('6 AWG copper', 'Listed part supplied with its equipment')
     """
     if found == LISTED:
-        return say("Listed part supplied with its equipment")
+        return message("Listed part supplied with its equipment")
     if found == UNSEEN:
-        return say("Not seen")
+        return message("Not seen")
     size, metal = size_and_metal(found)
-    return say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
+    return message("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
 
 
 FOUND = Field(
-    label=say("Size found on site"),
-    hint=say("To check a wire that is there, enter its size and metal. Leave it empty to get the size alone."),
-    enter=say(
+    label=message("Size found on site"),
+    hint=message("To check a wire that is there, enter its size and metal. Leave it empty to get the size alone."),
+    enter=message(
         "Enter one size and its metal, for example 6 copper or 1/0 aluminum. Enter listed for a part that came with "
         "listed equipment, unknown for one that could not be seen."
     ),

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from calc.declare import Result
+from calc.calculator import Result
 from calc.found.field import size_and_metal
 from calc.found.verdict import SHORT, Verdict
 
 COLUMNS = ("found_verdict", "found_short_by")
 
 
-def plain_found(result: Result, verdict: Verdict) -> dict:
+def found_to_dict(result: Result, verdict: Verdict) -> dict:
     """Return a verdict as plain data: what was found and required, by how much they differ, and the note to copy."""
     size, metal = size_and_metal(verdict.found) or (None, None)
     required, required_metal = verdict.required or (None, None)

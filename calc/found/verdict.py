@@ -9,16 +9,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from calc.answer import Answer
+from calc.calculator import FieldError, NotCovered, Result
 from calc.conductors.area import AREA_RULE, area, listed_sizes
 from calc.conductors.size import shown_size
-from calc.declare import Mend, NotCovered, Result
-from calc.found.declared import FOUND as NAME
 from calc.found.declared import SiteCheck
+from calc.found.declared import FOUND as NAME
 from calc.found.field import FOUND, LISTED, UNSEEN, shown_found, size_and_metal
+from calc.messages import Message, message
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
-from calc.working import Reading, Working, shown_number
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Reading, Trace, shown_number
 
 ENOUGH, SHORT, UNKNOWN, NOT_PERMITTED = "enough", "short", "unknown", "not-permitted"
 
@@ -34,39 +34,39 @@ class Verdict:
 
     found: str
     verdict: str
-    headline: Sentence
+    headline: Message
     section: str
     required: tuple[str, str] | None = None
     sizes: int | None = None
     cmil: int | None = None
-    only_if: Sentence | None = None
-    open: tuple[Sentence, ...] = ()
+    only_if: Message | None = None
+    open: tuple[Message, ...] = ()
 
     @property
-    def by(self) -> Sentence | None:
+    def by(self) -> Message | None:
         """Return by how much it is larger or smaller than required, None where no sizes were compared."""
         if self.sizes is None:
             return None
         words = dict(sizes=_counted(abs(self.sizes)), cmil=shown_number(abs(self.cmil)))
         if self.sizes == 0:
-            return say("The size required, with nothing to spare.")
+            return message("The size required, with nothing to spare.")
         if self.sizes > 0:
-            return say("{sizes} larger than required ({cmil} cmil).", **words)
-        return say("{sizes} smaller than required ({cmil} cmil).", **words)
+            return message("{sizes} larger than required ({cmil} cmil).", **words)
+        return message("{sizes} smaller than required ({cmil} cmil).", **words)
 
     @property
-    def more(self) -> list[Sentence]:
+    def more(self) -> list[Message]:
         """Return what stands beside the verdict: by how much, when a short one is enough, what is left open."""
         return [*([self.by] if self.by else []), *([self.only_if] if self.only_if else []), *self.open]
 
-    def note(self, edition: str) -> list[Sentence]:
+    def note(self, edition: str) -> list[Message]:
         """Return the lines that an inspector copies: what was found, what is required and where, and the verdict."""
-        lines = [say("Observed: {found}.", found=shown_found(self.found))]
+        lines = [message("Observed: {found}.", found=shown_found(self.found))]
         if self.required:
             required = _wire(*self.required)
             words = dict(required=required, section=self.section, edition=edition)
-            lines.append(say("Required: {required} or larger ({section}, {edition} edition).", **words))
-        lines.append(say("{verdict}.", verdict=self.headline))
+            lines.append(message("Required: {required} or larger ({section}, {edition} edition).", **words))
+        lines.append(message("{verdict}.", verdict=self.headline))
         return [*lines, *self.more]
 
 
@@ -80,50 +80,50 @@ def check_size(result: Result, *, listed_rule: str | None = None) -> Verdict:
         return _without_a_size(found, result, listed_rule)
     size, metal = size_and_metal(found)
     try:
-        answer, working = _of_metal(metal, result)
-    except (NotCovered, Mend) as fault:
-        why = fault.why if isinstance(fault, NotCovered) else say("{words}", words=fault.words or "")
-        words = say("Not checked, no size of {metal} is known: {why}", metal=METAL_WORDS[metal], why=why)
-        return Verdict(found, UNKNOWN, words, _section(result.answer, result.working))
-    return _compared(found, size, answer, working)
+        answer, trace = _of_metal(metal, result)
+    except (NotCovered, FieldError) as fault:
+        why = fault.why if isinstance(fault, NotCovered) else message("{words}", words=fault.words or "")
+        words = message("Not checked, no size of {metal} is known: {why}", metal=METAL_WORDS[metal], why=why)
+        return Verdict(found, UNKNOWN, words, _section(result.answer, result.trace))
+    return _compared(found, size, answer, trace)
 
 
-def _section(answer: Answer, working: Working) -> str:
+def _section(answer: Answer, trace: Trace) -> str:
     """Return where the size required is stated: by the step that first gave it, else by what the answer rests on."""
     required = _required_of(answer)
     shown = required and shown_size(required[0])
-    place = next((at for at, step in enumerate(working.steps) if shown and step.value == shown), -1)
-    for step in reversed(working.steps[: place + 1]):
+    place = next((at for at, step in enumerate(trace.steps) if shown and step.value == shown), -1)
+    for step in reversed(trace.steps[: place + 1]):
         for cited in step.citations:
             if cited.key != AREA_RULE:  # areas compare sizes, and require none
                 return cited.section
-    return rule(answer.basis, working.edition).section
+    return rule(answer.basis, trace.edition).section
 
 
-def _of_metal(metal: str, result: Result) -> tuple[Answer, Working]:
+def _of_metal(metal: str, result: Result) -> tuple[Answer, Trace]:
     """Return the answer for the metal found, by the rule for that metal; its warnings and sections join the others'."""
     if metal == result.inputs["metal"]:
-        return result.answer, result.working
+        return result.answer, result.trace
     inputs = {name: value for name, value in result.inputs.items() if name != NAME}
-    aside, working = Working(result.edition), result.working
-    answer = result.calculator.function(working=aside, **inputs | {"metal": metal})
+    aside, trace = Trace(result.edition), result.trace
+    answer = result.calculator.function(trace=aside, **inputs | {"metal": metal})
     for words in aside.warnings:
-        if words not in working.warnings:
-            working.warn(words)
+        if words not in trace.warnings:
+            trace.warn(words)
     for cited in aside.citations:
-        working.cite(cited.key)
+        trace.cite(cited.key)
     return answer, aside
 
 
 def _without_a_size(found: str, result: Result, listed_rule: str | None) -> Verdict:
-    required, section = _required_of(result.answer), _section(result.answer, result.working)
+    required, section = _required_of(result.answer), _section(result.answer, result.trace)
     if found == UNSEEN:
-        words = say("Not checked: it could not be seen")
+        words = message("Not checked: it could not be seen")
     elif listed_rule is None:
-        words = say("Not checked by its size: the listing and the instructions of this part decide")
+        words = message("Not checked by its size: the listing and the instructions of this part decide")
     else:
-        stated = result.working.cite(listed_rule).section
-        words = say("Enough if it came with this equipment and is installed as its instructions say ({section})",
+        stated = result.trace.cite(listed_rule).section
+        words = message("Enough if it came with this equipment and is installed as its instructions say ({section})",
                     section=stated)  # fmt: skip
         return Verdict(found, ENOUGH, words, stated)
     return Verdict(found, UNKNOWN, words, section, required)
@@ -134,31 +134,31 @@ def _required_of(answer: Answer) -> tuple[str, str] | None:
     return (str(size), str(answer.values["metal"])) if size else None
 
 
-def _compared(found: str, size: str, answer: Answer, working: Working) -> Verdict:
-    required, section, edition = _required_of(answer), _section(answer, working), working.edition
+def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
+    required, section, edition = _required_of(answer), _section(answer, trace), trace.edition
     words: dict[str, object] = {"found": shown_found(found)}
     if any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
-        as_jumper = [Reading(say("where a wire is to be the jumper"), required[0])] if required else []
+        as_jumper = [Reading(message("where a wire is to be the jumper"), required[0])] if required else []
         open_words = _larger(size, edition, as_jumper)
-        return Verdict(found, ENOUGH, say("Not required here: {found} found", **words), section, open=open_words)
+        return Verdict(found, ENOUGH, message("Not required here: {found} found", **words), section, open=open_words)
     if required is None:
-        headline = say("Not checked: what sizes it was not entered. {found} found", **words)
+        headline = message("Not checked: what sizes it was not entered. {found} found", **words)
         return Verdict(found, UNKNOWN, headline, section)
     words["required"] = _wire(*required)
     order = list(listed_sizes(edition))
     sizes, cmil = order.index(size) - order.index(required[0]), area(size, edition) - area(required[0], edition)
     told = dict(found=found, section=section, required=required, sizes=sizes, cmil=cmil)
     if cmil < 0:
-        met = [each for each in _smaller(working.readings, required[0], edition) if _at_least(size, each, edition)]
-        only_if = say("Enough only {condition}.", condition=met[0].condition) if met else None
-        headline = say("Too small: {found} found, {required} required", **words)
+        met = [each for each in _smaller(trace.readings, required[0], edition) if _at_least(size, each, edition)]
+        only_if = message("Enough only {condition}.", condition=met[0].condition) if met else None
+        headline = message("Too small: {found} found, {required} required", **words)
         return Verdict(verdict=SHORT, headline=headline, only_if=only_if, **told)
-    open_words = _larger(size, edition, working.readings)
+    open_words = _larger(size, edition, trace.readings)
     if answer.values.get("fits") is False:
-        headline = say("Large enough, but not like this: {found} found, {required} required", **words)
+        headline = message("Large enough, but not like this: {found} found, {required} required", **words)
         return Verdict(verdict=NOT_PERMITTED, headline=headline, open=open_words, **told)
     return Verdict(
-        verdict=ENOUGH, headline=say("Enough: {found} found, {required} required", **words), open=open_words, **told
+        verdict=ENOUGH, headline=message("Enough: {found} found, {required} required", **words), open=open_words, **told
     )
 
 
@@ -172,10 +172,10 @@ def _at_least(size: str, reading: Reading, edition: str) -> bool:
     return area(size, edition) >= area(reading.size or "", edition)
 
 
-def _larger(size: str, edition: str, readings: list[Reading]) -> tuple[Sentence, ...]:
+def _larger(size: str, edition: str, readings: list[Reading]) -> tuple[Message, ...]:
     """Return what the size found leaves open: readings that require more than it has, or no size at all."""
     return tuple(
-        say("{size} is required {condition}.", size=shown_size(each.size), condition=each.condition)
+        message("{size} is required {condition}.", size=shown_size(each.size), condition=each.condition)
         if each.size
         else each.condition
         for each in readings
@@ -183,12 +183,12 @@ def _larger(size: str, edition: str, readings: list[Reading]) -> tuple[Sentence,
     )
 
 
-def _wire(size: str, metal: str) -> Sentence:
-    return say("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
+def _wire(size: str, metal: str) -> Message:
+    return message("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
 
 
-def _counted(sizes: int) -> Sentence:
-    return say("One size") if sizes == 1 else say("{count} sizes", count=sizes)
+def _counted(sizes: int) -> Message:
+    return message("One size") if sizes == 1 else message("{count} sizes", count=sizes)
 
 
 SIZE = SiteCheck(FOUND, check_size)

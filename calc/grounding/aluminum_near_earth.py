@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
-from calc.words import say
-from calc.working import Working
+from calc.conductors.ampacity import TABLE_COLUMN
+from calc.messages import message
+from calc.trace import Trace
 
 OF_EQUIPMENT_CONDUCTORS = "grounding/aluminum_near_earth"
 OF_BONDS = "grounding/electrode_conductor_aluminum_height"
 
 
-def warn_of_aluminum_near_earth(metal: str, height_rule: str, working: Working) -> None:
+def warn_of_aluminum_near_earth(metal: str, height_rule: str, trace: Trace) -> None:
     """Warn where `metal` is aluminum or copper-clad aluminum; copper needs no warning.
 
     height_rule: the rule that states the height above earth, inches: `OF_EQUIPMENT_CONDUCTORS` or `OF_BONDS`.
     """
-    if ALUMINUM_COLUMN[metal] == "copper":
+    if TABLE_COLUMN[metal] == "copper":
         return
-    height = working.cite(height_rule)
-    working.warn(
-        say(
+    height = trace.cite(height_rule)
+    trace.warn(
+        message(
             "Aluminum and copper-clad aluminum: no bare wire against earth or masonry or where it corrodes, and "
             "outdoors no end within {height} in of earth ({section}). The edition names exceptions.",
             height=height.value,

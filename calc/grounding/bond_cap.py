@@ -2,39 +2,39 @@
 
 from __future__ import annotations
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.calculator import NotCovered
+from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import NotCovered
 from calc.editions import EDITIONS
 from calc.jumpers.supply_side_size import supply_side_size
+from calc.messages import message
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace
 
 
 def capped_supply_side_size(
-    conductor: str, sets: int, conductor_metal: str, metal: str, working: Working, cap_rule: str
+    conductor: str, sets: int, conductor_metal: str, metal: str, trace: Trace, cap_rule: str
 ) -> str:
-    """Give the smallest size label of `metal` for a bond that need not be larger than rule `cap_rule` says.
+    """Return the smallest size label of `metal` for a bond that need not be larger than rule `cap_rule` says.
 
     Raises: NotCovered when no listed size is large enough and the edition states no cap. Source: `cap_rule`.
     """
-    cap = working.cite(cap_rule).rows[0][ALUMINUM_COLUMN[metal]]
+    cap = trace.cite(cap_rule).rows[0][TABLE_COLUMN[metal]]
     try:
-        size = supply_side_size(conductor, sets, conductor_metal, metal, working)
+        size = supply_side_size(conductor, sets, conductor_metal, metal, trace)
     except NotCovered:
         if cap == "none":
             raise
         size = None
     if cap == "none":
-        _note_later_cap(size, metal, working, cap_rule)
+        _note_later_cap(size, metal, trace, cap_rule)
         return size
-    if size and area(size, working.edition) <= area(cap, working.edition):
+    if size and area(size, trace.edition) <= area(cap, trace.edition):
         return size
-    working.step(
-        say("This bond need not be larger than {cap} {metal}.", cap=shown_size(cap), metal=METAL_WORDS[metal]),
+    trace.step(
+        message("This bond need not be larger than {cap} {metal}.", cap=shown_size(cap), metal=METAL_WORDS[metal]),
         shown_size(cap),
         "",
         (cap_rule,),
@@ -42,17 +42,17 @@ def capped_supply_side_size(
     return cap
 
 
-def _note_later_cap(size: str, metal: str, working: Working, cap_rule: str) -> None:
+def _note_later_cap(size: str, metal: str, trace: Trace, cap_rule: str) -> None:
     """Note the first edition that states a cap, where `size` is larger than that."""
-    later = next(edition for edition in EDITIONS if rule(cap_rule, edition).rows[0][ALUMINUM_COLUMN[metal]] != "none")
-    cap = rule(cap_rule, later).rows[0][ALUMINUM_COLUMN[metal]]
-    if area(size, working.edition) > area(cap, working.edition):
-        working.reading(say("where the authority takes the limit of the {later} edition", later=later), cap)
-        working.note(
-            say(
+    later = next(edition for edition in EDITIONS if rule(cap_rule, edition).rows[0][TABLE_COLUMN[metal]] != "none")
+    cap = rule(cap_rule, later).rows[0][TABLE_COLUMN[metal]]
+    if area(size, trace.edition) > area(cap, trace.edition):
+        trace.reading(message("where the authority takes the limit of the {later} edition", later=later), cap)
+        trace.note(
+            message(
                 "The {edition} edition states no upper size. From {later} on no more than {cap} {metal} is asked for; "
                 "ask the authority whether that will do.",
-                edition=working.edition,
+                edition=trace.edition,
                 later=later,
                 cap=shown_size(cap),
                 metal=METAL_WORDS[metal],

@@ -2,83 +2,83 @@
 
 from __future__ import annotations
 
+from calc.calculator import Choice
 from calc.conductors.arrangement import raceways_of
-from calc.declare import Choice
-from calc.vocabulary import MOST_AMPERE, conductor_size, device_rating, metal_of, one_of, quantity, whole_number
-from calc.words import say
+from calc.messages import message
+from calc.shared_fields import MAX_AMPERE, conductor_size, device_rating, metal_of, one_of, quantity, whole_number
 
-MOST_CIRCUITS = 100
+MAX_CIRCUITS = 100
 
 
 DEVICE = device_rating(
-    say("Breaker or fuse ahead"),
-    say("Its rating, for example 200 A. An adjustable one counts at its highest."),
+    message("Breaker or fuse ahead"),
+    message("Its rating, for example 200 A. An adjustable one counts at its highest."),
 )
-METAL = metal_of(say("Metal of the equipment grounding conductor"))
+METAL = metal_of(message("Metal of the equipment grounding conductor"))
 INSTALLED = conductor_size(
-    say("Hot conductor installed"),
-    say("Size of one of them, for example 3/0. Leave it empty if it is not known."),
+    message("Hot conductor installed"),
+    message("Size of one of them, for example 3/0. Leave it empty if it is not known."),
 )
 MINIMUM = conductor_size(
-    say("Smallest hot conductor that would do"),
-    say("Only where a larger one was run, as for voltage drop. Count ambient temperature and bundling in first."),
+    message("Smallest hot conductor that would do"),
+    message("Only where a larger one was run, as for voltage drop. Count ambient temperature and bundling in first."),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
+CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
 INCREASE = one_of(
-    say("Why the hot conductors are larger"),
-    say("Voltage drop, spare capacity, what was on the truck: all count. Ambient temperature and bundling do not."),
+    message("Why the hot conductors are larger"),
+    message("Voltage drop, spare capacity, what was on the truck: all count. Ambient temperature and bundling do not."),
     (
-        Choice("any", say("Voltage drop or any other reason")),
-        Choice("ambient-or-bundling", say("Only ambient temperature or bundling")),
+        Choice("any", message("Voltage drop or any other reason")),
+        Choice("ambient-or-bundling", message("Only ambient temperature or bundling")),
     ),
     rare=True,
 )
-RACEWAYS = raceways_of(say("In how many raceways or cables the sets run."))
+RACEWAYS = raceways_of(message("In how many raceways or cables the sets run."))
 WIRING = one_of(
-    say("The conductors run in"),
-    say("Multiconductor cables carry an equipment grounding conductor of their own."),
+    message("The conductors run in"),
+    message("Multiconductor cables carry an equipment grounding conductor of their own."),
     (
-        Choice("raceway", say("Raceway")),
-        Choice("cable", say("Multiconductor cable")),
-        Choice("cable-tray", say("Cable tray, single conductors")),
+        Choice("raceway", message("Raceway")),
+        Choice("cable", message("Multiconductor cable")),
+        Choice("cable-tray", message("Cable tray, single conductors")),
     ),
     rare=True,
 )
 CIRCUITS = whole_number(
-    say("Circuits that share this conductor"),
-    say("Enter the largest of their devices and the conductors behind it."),
+    message("Circuits that share this conductor"),
+    message("Enter the largest of their devices and the conductors behind it."),
     1,
-    MOST_CIRCUITS,
+    MAX_CIRCUITS,
     rare=True,
 )
 CIRCUIT = one_of(
-    say("The circuit is"),
-    say("With a tap, enter the device ahead of the feeder and the tap conductors."),
+    message("The circuit is"),
+    message("With a tap, enter the device ahead of the feeder and the tap conductors."),
     (
-        Choice("feeder-or-branch", say("A feeder or branch circuit")),
-        Choice("feeder-tap", say("A tap of a feeder")),
-        Choice("motor", say("A motor circuit with fuses or an inverse-time breaker")),
-        Choice("motor-instantaneous-trip", say("A motor circuit with an instantaneous-trip breaker")),
-        Choice("flexible-cord", say("A flexible cord or fixture wire")),
-        Choice("service", say("Service conductors, with no device ahead")),
+        Choice("feeder-or-branch", message("A feeder or branch circuit")),
+        Choice("feeder-tap", message("A tap of a feeder")),
+        Choice("motor", message("A motor circuit with fuses or an inverse-time breaker")),
+        Choice("motor-instantaneous-trip", message("A motor circuit with an instantaneous-trip breaker")),
+        Choice("flexible-cord", message("A flexible cord or fixture wire")),
+        Choice("service", message("Service conductors, with no device ahead")),
     ),
     rare=True,
 )
 MOTOR = one_of(
-    say("Kind of motor"),
-    say("It matters behind an instantaneous-trip breaker only."),
+    message("Kind of motor"),
+    message("It matters behind an instantaneous-trip breaker only."),
     (
-        Choice("ac", say("Alternating current, no wound rotor")),
-        Choice("wound-rotor-or-dc", say("Wound rotor or direct current")),
+        Choice("ac", message("Alternating current, no wound rotor")),
+        Choice("wound-rotor-or-dc", message("Wound rotor or direct current")),
     ),
     rare=True,
 )
 MOTOR_CURRENT = quantity(
-    say("Full-load current of the motor"),
-    say("From the table of the code, not from the plate. It is needed behind an instantaneous-trip breaker only."),
+    message("Full-load current of the motor"),
+    message("From the table of the code, not from the plate. It is needed behind an instantaneous-trip breaker only."),
     "A",
     0.1,
-    MOST_AMPERE,
+    MAX_AMPERE,
     example="65",
     rare=True,
 )

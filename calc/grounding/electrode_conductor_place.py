@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.calculator import Choice, NotCovered
+from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Choice, NotCovered
 from calc.grounding.electrode_limit import electrode_limit
-from calc.vocabulary import METAL_WORDS, one_of
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.shared_fields import METAL_WORDS, one_of
+from calc.trace import Trace
 
 SEVERAL_DERIVED = "several-derived-systems"
 COMMON = "grounding/electrode_conductor_common_to_derived_systems"
@@ -26,70 +26,70 @@ _UNGROUNDED = {
     SEVERAL_DERIVED: "grounding/electrode_conductor_of_ungrounded_derived_system",
 }
 PLACE = one_of(
-    say("Where it starts"),
-    say("The size goes by the conductors there."),
+    message("Where it starts"),
+    message("The size goes by the conductors there."),
     (
-        Choice("service-disconnect", say("At a service")),
-        Choice("separate-building", say("At a building fed by a feeder from another building")),
-        Choice("separately-derived-system", say("At a transformer or generator that is a source of its own")),
-        Choice(SEVERAL_DERIVED, say("Common to several transformers or generators")),
-        Choice("feeder-panel", say("At a panel fed by a feeder in the same building")),
+        Choice("service-disconnect", message("At a service")),
+        Choice("separate-building", message("At a building fed by a feeder from another building")),
+        Choice("separately-derived-system", message("At a transformer or generator that is a source of its own")),
+        Choice(SEVERAL_DERIVED, message("Common to several transformers or generators")),
+        Choice("feeder-panel", message("At a panel fed by a feeder in the same building")),
     ),
 )
 
 
-def name_the_place(place: str, system_grounding: str, other_conductors: str | None, working: Working) -> None:
+def name_the_place(place: str, system_grounding: str, other_conductors: str | None, trace: Trace) -> None:
     """Cite the section that asks for the conductor. Raises: NotCovered where no such conductor starts."""
     if place == "feeder-panel":
         raise NotCovered(
-            say("From a panel fed inside the building no grounding electrode conductor starts."),
-            say(
+            message("From a panel fed inside the building no grounding electrode conductor starts."),
+            message(
                 "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
-                section=working.section("naming/equipment_grounding_conductor_size"),
+                section=trace.section("naming/equipment_grounding_conductor_size"),
             ),
             "equipment-grounding-conductor",
         )
     if system_grounding == "impedance-grounded":
         raise NotCovered(
-            say("In an impedance-grounded system the electrode stands behind the impedance."),
-            say(
+            message("In an impedance-grounded system the electrode stands behind the impedance."),
+            message(
                 "Look under impedance-grounded system ({section}).",
-                section=working.section("naming/impedance_grounding"),
+                section=trace.section("naming/impedance_grounding"),
             ),
         )
     if place == "separately-derived-system" and other_conductors:
         raise NotCovered(
-            say("One derived system has one grounding electrode conductor, by all its derived conductors."),
-            say(
+            message("One derived system has one grounding electrode conductor, by all its derived conductors."),
+            message(
                 "Enter its conductors and sets alone ({section}). For several systems choose the place common to them.",
-                section=working.section(_SECTIONS[place]),
+                section=trace.section(_SECTIONS[place]),
             ),
         )
-    working.cite(_SECTIONS[place])
+    trace.cite(_SECTIONS[place])
     if system_grounding == "ungrounded" and place in _UNGROUNDED:
-        working.cite(_UNGROUNDED[place])
+        trace.cite(_UNGROUNDED[place])
     if other_conductors and place != SEVERAL_DERIVED:
-        working.step(
-            say(
+        trace.step(
+            message(
                 "Several disconnects share one conductor: it goes by the sum of their ungrounded conductors, each tap "
                 "by its own."
             ),
             cites=("grounding/electrode_conductor_several_disconnects",),
         )
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Instead of taps, each disconnect may have a conductor of its own, of the size of its tap, or one may "
                 "start in a wireway ahead of them and go by the conductors there ({section}).",
-                section=working.section("grounding/electrode_conductor_each_disconnect"),
+                section=trace.section("grounding/electrode_conductor_each_disconnect"),
             )
         )
 
 
-def common_size(electrodes: list[str], ring: str | None, metal: str, working: Working) -> str:
-    """Give the size of the conductor that several derived systems share."""
-    size = working.cite(COMMON).rows[0][ALUMINUM_COLUMN[metal]]
-    working.step(
-        say(
+def common_size(electrodes: list[str], ring: str | None, metal: str, trace: Trace) -> str:
+    """Return the size of the conductor that several derived systems share."""
+    size = trace.cite(COMMON).rows[0][TABLE_COLUMN[metal]]
+    trace.step(
+        message(
             "The conductor common to several derived systems: {size} {metal}, however small the systems.",
             size=shown_size(size),
             metal=METAL_WORDS[metal],
@@ -98,24 +98,24 @@ def common_size(electrodes: list[str], ring: str | None, metal: str, working: Wo
         "",
         (COMMON,),
     )
-    limits = [electrode_limit(each, ring, metal, working) for each in electrodes]
-    if None in limits or working.cite(SMALLER).value != "permitted":
+    limits = [electrode_limit(each, ring, metal, trace) for each in electrodes]
+    if None in limits or trace.cite(SMALLER).value != "permitted":
         return size
-    smaller = max((limit[0] for limit in limits), key=lambda each: area(each, working.edition))
-    if area(smaller, working.edition) >= area(size, working.edition):
+    smaller = max((limit[0] for limit in limits), key=lambda each: area(each, trace.edition))
+    if area(smaller, trace.edition) >= area(size, trace.edition):
         return size
-    working.step(
-        say("Only such electrodes are present: it need not be larger than {size}.", size=shown_size(smaller)),
+    trace.step(
+        message("Only such electrodes are present: it need not be larger than {size}.", size=shown_size(smaller)),
         shown_size(smaller),
         "",
         (SMALLER, *(limit[1] for limit in limits)),
     )
-    working.reading(say("where the building has a water pipe, structural metal or another electrode"), size)
-    working.warn(
-        say(
+    trace.reading(message("where the building has a water pipe, structural metal or another electrode"), size)
+    trace.warn(
+        message(
             "This holds only where the building has no water pipe, structural metal or other electrode ({section}). "
             "With one of them: {size}.",
-            section=working.section(SMALLER),
+            section=trace.section(SMALLER),
             size=shown_size(size),
         )
     )

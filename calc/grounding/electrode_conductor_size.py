@@ -2,29 +2,29 @@
 
 from __future__ import annotations
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working, row_of_area, shown_number
+from calc.messages import message
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace, row_of_area, shown_number
 
 TABLE = "grounding/electrode_conductor_size"
 
 
-def electrode_conductor_size(total: float, conductor_metal: str, metal: str, working: Working, sets: int = 1) -> str:
-    """Give the size label of `metal` for ungrounded conductors of `total` cmil of `conductor_metal` together.
+def electrode_conductor_size(total: float, conductor_metal: str, metal: str, trace: Trace, sets: int = 1) -> str:
+    """Return the size label of `metal` for ungrounded conductors of `total` cmil of `conductor_metal` together.
 
     sets: how many of them are those of the field `conductor`.
 
     Above the last limit the size stays: no share of the area is taken. Source: rule grounding/electrode_conductor_size.
     """
-    rows = working.cite(TABLE).rows
-    through = f"through_{ALUMINUM_COLUMN[conductor_metal]}"
+    rows = trace.cite(TABLE).rows
+    through = f"through_{TABLE_COLUMN[conductor_metal]}"
     limits = [row[through] for row in rows if through in row]
-    working.table_row = row_of_area(total, sets, [area(each, working.edition) for each in limits])
-    row = next((row for row in rows if through in row and total <= area(row[through], working.edition)), rows[-1])
-    size = row[ALUMINUM_COLUMN[metal]]
+    trace.table_row = row_of_area(total, sets, [area(each, trace.edition) for each in limits])
+    row = next((row for row in rows if through in row and total <= area(row[through], trace.edition)), rows[-1])
+    size = row[TABLE_COLUMN[metal]]
     words = dict(
         total=shown_number(total),
         supply=METAL_WORDS[conductor_metal],
@@ -32,24 +32,24 @@ def electrode_conductor_size(total: float, conductor_metal: str, metal: str, wor
         metal=METAL_WORDS[metal],
     )
     if row is rows[0]:
-        sentence = say(
+        sentence = message(
             "{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.",
             through=shown_size(limits[0]),
             **words,
         )
     elif through in row:
-        sentence = say(
+        sentence = message(
             "{total} cmil is in the row over {before} through {through} {supply}: {size} {metal}.",
             before=shown_size(limits[limits.index(row[through]) - 1]),
             through=shown_size(row[through]),
             **words,
         )
     else:
-        sentence = say(
+        sentence = message(
             "{total} cmil is over {last} {supply}, the last row: {size} {metal}. However large the supply, this "
             "conductor never needs more; no share of the area counts here.",
             last=shown_size(limits[-1]),
             **words,
         )
-    working.step(sentence, shown_size(size), "", (TABLE,))
+    trace.step(sentence, shown_size(size), "", (TABLE,))
     return size

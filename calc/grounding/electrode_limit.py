@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.calculator import Choice, NotCovered
+from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Choice, NotCovered
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace
 
 ROD = "grounding/electrode_conductor_to_rod"
 CONCRETE = "grounding/electrode_conductor_to_concrete_encased"
@@ -18,54 +18,56 @@ RING = "grounding/electrode_conductor_to_ring"
 SMALLEST_RING = "grounding/ground_ring_smallest"
 SEVERAL = "grounding/electrode_conductor_to_several_electrodes"
 ELECTRODES = {
-    "water-pipe": say("Metal underground water pipe"),
-    "structural-metal": say("Building steel or metal in-ground support"),
-    "concrete-encased": say("Concrete-encased electrode"),
-    "ring": say("Ground ring"),
-    "rod": say("Rod"),
-    "pipe": say("Pipe"),
-    "plate": say("Plate"),
-    "other": say("Another electrode"),
+    "water-pipe": message("Metal underground water pipe"),
+    "structural-metal": message("Building steel or metal in-ground support"),
+    "concrete-encased": message("Concrete-encased electrode"),
+    "ring": message("Ground ring"),
+    "rod": message("Rod"),
+    "pipe": message("Pipe"),
+    "plate": message("Plate"),
+    "other": message("Another electrode"),
 }
 ELECTRODE_CHOICES = tuple(Choice(value, words) for value, words in ELECTRODES.items())
 DRIVEN = ("rod", "pipe", "plate")
 
 
-def electrode_limit(electrode: str, ring: str | None, metal: str, working: Working) -> tuple[str, str] | None:
-    """Give the largest size that `electrode` asks for and the rule that says so, or None where nothing limits it.
+def electrode_limit(electrode: str, ring: str | None, metal: str, trace: Trace) -> tuple[str, str] | None:
+    """Return the largest size that `electrode` asks for and the rule that says so, or None where nothing limits it.
 
     `ring` is the size of the ring's copper conductor, None without one. Raises: NotCovered for a ring that is too
     small to count.
     """
     if electrode in DRIVEN:
-        return working.cite(ROD).rows[0][ALUMINUM_COLUMN[metal]], ROD
+        return trace.cite(ROD).rows[0][TABLE_COLUMN[metal]], ROD
     if electrode == "ring":
-        _refuse_a_small_ring(ring, working)
+        _refuse_a_small_ring(ring, trace)
     if electrode not in ("ring", "concrete-encased"):
         return None
     key = RING if electrode == "ring" else CONCRETE
-    if ALUMINUM_COLUMN[metal] != "copper":
-        working.warn(
-            say(
+    if TABLE_COLUMN[metal] != "copper":
+        trace.warn(
+            message(
                 "The limit for this electrode ({section}) is read here for copper only, so this answer keeps the "
                 "{metal} size of the table.",
-                section=working.section(key),
+                section=trace.section(key),
                 metal=METAL_WORDS[metal],
             )
         )
         return None
-    return (ring if electrode == "ring" else working.cite(CONCRETE).value), key
+    return (ring if electrode == "ring" else trace.cite(CONCRETE).value), key
 
 
 def size_for_electrodes(
-    table_size: str, electrodes: Iterable[str], ring: str | None, metal: str, working: Working
+    table_size: str, electrodes: Iterable[str], ring: str | None, metal: str, trace: Trace
 ) -> str:
-    """Give the size that the electrodes on this conductor ask for: each at most its limit, together the largest."""
-    needed = [_size_for_one(table_size, electrode, ring, metal, working) for electrode in electrodes]
-    size = max(needed, key=lambda each: area(each, working.edition))
+    """Return the size that the electrodes on this conductor ask for: each at most its limit, together the largest."""
+    needed = [_size_for_one(table_size, electrode, ring, metal, trace) for electrode in electrodes]
+    size = max(needed, key=lambda each: area(each, trace.edition))
     if len(needed) > 1:
-        working.step(
-            say("One conductor for several electrodes has the largest size asked for: {size}.", size=shown_size(size)),
+        trace.step(
+            message(
+                "One conductor for several electrodes has the largest size asked for: {size}.", size=shown_size(size)
+            ),
             shown_size(size),
             "",
             (SEVERAL,),
@@ -73,13 +75,13 @@ def size_for_electrodes(
     return size
 
 
-def _size_for_one(table_size: str, electrode: str, ring: str | None, metal: str, working: Working) -> str:
-    limit = electrode_limit(electrode, ring, metal, working)
-    if limit is None or area(limit[0], working.edition) >= area(table_size, working.edition):
+def _size_for_one(table_size: str, electrode: str, ring: str | None, metal: str, trace: Trace) -> str:
+    limit = electrode_limit(electrode, ring, metal, trace)
+    if limit is None or area(limit[0], trace.edition) >= area(table_size, trace.edition):
         return table_size
     size, key = limit
-    working.step(
-        say(
+    trace.step(
+        message(
             "{electrode}: the conductor need not be larger than {size} {metal}.",
             electrode=ELECTRODES[electrode],
             size=shown_size(size),
@@ -92,14 +94,14 @@ def _size_for_one(table_size: str, electrode: str, ring: str | None, metal: str,
     return size
 
 
-def _refuse_a_small_ring(ring: str, working: Working) -> None:
-    smallest = working.cite(SMALLEST_RING).value
-    if area(ring, working.edition) < area(smallest, working.edition):
+def _refuse_a_small_ring(ring: str, trace: Trace) -> None:
+    smallest = trace.cite(SMALLEST_RING).value
+    if area(ring, trace.edition) < area(smallest, trace.edition):
         raise NotCovered(
-            say("A ring of {ring} is too small to count as a ground ring.", ring=shown_size(ring)),
-            say(
+            message("A ring of {ring} is too small to count as a ground ring.", ring=shown_size(ring)),
+            message(
                 "Look under ground ring ({section}): {smallest} copper or larger.",
-                section=working.section(SMALLEST_RING),
+                section=trace.section(SMALLEST_RING),
                 smallest=shown_size(smallest),
             ),
         )

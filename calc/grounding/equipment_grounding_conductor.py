@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.arrangement import arrangements
 from calc.conductors.size import shown_size
-from calc.declare import Answer, calculator
 from calc.found.verdict import SIZE
 from calc.grounding import circuit_fields as fields
 from calc.grounding.aluminum_near_earth import OF_EQUIPMENT_CONDUCTORS, warn_of_aluminum_near_earth
@@ -20,18 +20,20 @@ from calc.grounding.equipment_grounding_scope import (
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
 from calc.grounding.size_for_circuit import BREAKS, HotConductors, Sized, size_for_circuit
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.output import Output
+from calc.shared_fields import METAL_WORDS, SETS
 from calc.shared_outputs import how_many, unless_increased, wire
-from calc.vocabulary import METAL_WORDS, SETS
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
 
 @calculator(
     "equipment-grounding-conductor",
-    name=say("Equipment grounding conductor"),
-    purpose=say("The smallest wire-type equipment grounding conductor of a circuit, with the section for each step."),
-    submit=say("Size the conductor"),
+    name=message("Equipment grounding conductor"),
+    purpose=message(
+        "The smallest wire-type equipment grounding conductor of a circuit, with the section for each step."
+    ),
+    submit=message("Size the conductor"),
     example={
         "edition": "2023",
         "device": "40",
@@ -40,9 +42,9 @@ from calc.working import Working
         "minimum_conductor": "8",
     },
     outputs=(
-        *wire(say("Smallest equipment grounding conductor")),
+        *wire(message("Smallest equipment grounding conductor")),
         how_many(),
-        Output("device", say("Rating or setting that sizes it"), "number", "A"),
+        Output("device", message("Rating or setting that sizes it"), "number", "A"),
         unless_increased(),
     ),
     site_check=SIZE,
@@ -50,7 +52,7 @@ from calc.working import Working
 )
 def equipment_grounding_conductor(
     *,
-    working: Working,
+    trace: Trace,
     device: Annotated[float, fields.DEVICE],
     metal: Annotated[str, fields.METAL] = "copper",
     installed_conductor: Annotated[str | None, fields.INSTALLED] = None,
@@ -65,7 +67,7 @@ def equipment_grounding_conductor(
     motor: Annotated[str, fields.MOTOR] = "ac",
     motor_current: Annotated[float | None, fields.MOTOR_CURRENT] = None,
 ) -> Answer:
-    """Give the smallest wire-type equipment grounding conductor of one circuit.
+    """Return the smallest wire-type equipment grounding conductor of one circuit.
 
     When: feeders, branch circuits, feeder taps and motor circuits up to 1000 V, on the load side of an
     overcurrent device. Not for service conductors, flexible cords or metal raceways used as the path.
@@ -97,16 +99,16 @@ def equipment_grounding_conductor(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('8', 16510)
     """
-    stay_with_the_load_side(circuit, working)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, raceways, working)
-    device = device_that_counts(device, circuit, motor, motor_current, working)
+    stay_with_the_load_side(circuit, trace)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, raceways, trace)
+    device = device_that_counts(device, circuit, motor, motor_current, trace)
     if circuits > 1:
-        working.step(
-            say("{circuits} circuits share it: the largest device counts, the one entered.", circuits=circuits),
+        trace.step(
+            message("{circuits} circuits share it: the largest device counts, the one entered.", circuits=circuits),
             cites=("grounding/several_circuits_one_conductor",),
         )
         if minimum_conductor:
-            working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
+            trace.warn(message("Reckon the increase for each circuit in turn and take the largest answer."))
     first, *others = (1,) if raceway == "cable-tray" and raceways is None else arrangements(sets, raceways)
     hot = HotConductors(
         installed_conductor,
@@ -118,26 +120,26 @@ def equipment_grounding_conductor(
         circuit,
         limits=circuits == 1,
     )
-    sized = size_for_circuit(device, metal, hot, working)
-    ask_for_the_smallest(sized, hot, working)
-    count = None if others else count_of_conductors(sets, first, raceway, working)
+    sized = size_for_circuit(device, metal, hot, trace)
+    ask_for_the_smallest(sized, hot, trace)
+    count = None if others else count_of_conductors(sets, first, raceway, trace)
     if raceway == "cable-tray":
-        sized = _in_tray(sized, working)
-    _note_what_it_implies(metal, working)
+        sized = _in_tray(sized, trace)
+    _note_what_it_implies(metal, trace)
     detail = _detail(metal, count)
     for number in others:
-        each = size_for_circuit(device, metal, hot._replace(raceways=number), Working(working.edition))
-        detail = _one_or_each(sized, each, metal, number, working)
+        each = size_for_circuit(device, metal, hot._replace(raceways=number), Trace(trace.edition))
+        detail = _one_or_each(sized, each, metal, number, trace)
     return Answer(
-        name=say("Equipment grounding conductor"),
-        headline=say("{size}", size=shown_size(sized.size)),
-        detail=words_of(sized, metal, hot, detail, working),
+        name=message("Equipment grounding conductor"),
+        headline=message("{size}", size=shown_size(sized.size)),
+        detail=words_of(sized, metal, hot, detail, trace),
         basis="grounding/equipment_grounding_size",
-        said=f"{sized.size}-{metal}",
+        answer_code=f"{sized.size}-{metal}",
         values={
             "size": sized.size,
             "metal": metal,
-            "area_cmil": area(sized.size, working.edition),
+            "area_cmil": area(sized.size, trace.edition),
             "count": count,
             "device": device,
             "size_unless_increased": sized.unless_increased or sized.size,
@@ -145,43 +147,43 @@ def equipment_grounding_conductor(
     )
 
 
-def _detail(metal: str, count: int | None) -> Sentence:
+def _detail(metal: str, count: int | None) -> Message:
     if count and count > 1:
-        return say(
+        return message(
             "{metal} wire or larger, in each of {count} raceways or cables", metal=METAL_WORDS[metal], count=count
         )
-    return say("{metal} wire or larger", metal=METAL_WORDS[metal])
+    return message("{metal} wire or larger", metal=METAL_WORDS[metal])
 
 
-def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, working: Working) -> Sentence:
-    """Give the words where nobody said in how many raceways the sets run: one conductor, or one in each."""
+def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, trace: Trace) -> Message:
+    """Return the words where nobody said in how many raceways the sets run: one conductor, or one in each."""
     words = dict(metal=METAL_WORDS[metal], raceways=raceways, size=shown_size(each.size))
-    working.step(
-        say("Nobody said in how many raceways the sets run: one conductor for all, or one of full size in each."),
+    trace.step(
+        message("Nobody said in how many raceways the sets run: one conductor for all, or one of full size in each."),
         cites=("grounding/parallel_in_one_raceway", "grounding/parallel_in_several_raceways"),
     )
     if each.size == sized.size:
-        return say(
+        return message(
             "{metal} wire or larger: one if all sets share a raceway, else one in each raceway or cable", **words
         )
-    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each.size)
-    return say(
+    trace.reading(message("where each of {raceways} raceways has its own, with one set in each", **words), each.size)
+    return message(
         "{metal} wire or larger if all sets share a raceway. In each of {raceways} raceways, one set in each: {size}",
         **words,
     )
 
 
-def _in_tray(sized: Sized, working: Working) -> Sized:
-    size = size_in_tray(sized.size, working)
-    smaller = [each and size_in_tray(each, Working(working.edition)) for each in sized[1:]]
+def _in_tray(sized: Sized, trace: Trace) -> Sized:
+    size = size_in_tray(sized.size, trace)
+    smaller = [each and size_in_tray(each, Trace(trace.edition)) for each in sized[1:]]
     return Sized(size, *(each if each != size else None for each in smaller))
 
 
-def _note_what_it_implies(metal: str, working: Working) -> None:
-    warn_of_aluminum_near_earth(metal, OF_EQUIPMENT_CONDUCTORS, working)
-    working.note(
-        say(
+def _note_what_it_implies(metal: str, trace: Trace) -> None:
+    warn_of_aluminum_near_earth(metal, OF_EQUIPMENT_CONDUCTORS, trace)
+    trace.note(
+        message(
             "This is the least size. Where the path for fault current needs more, more is required ({section}).",
-            section=working.section("grounding/effective_fault_path"),
+            section=trace.section("grounding/effective_fault_path"),
         )
     )

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.arrangement import arrangements, raceways_of
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
-from calc.declare import Answer, calculator
 from calc.found.verdict import SIZE
 from calc.grounding.grounded_conductor_place import (
     PLACE,
@@ -19,43 +19,47 @@ from calc.grounding.grounded_conductor_place import (
 )
 from calc.grounding.grounded_conductor_size import larger_for_load, size_for_fault
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.rulebook import every_edition
+from calc.shared_fields import MAX_SETS, METAL_WORDS, conductor_size, metal_of, whole_number
 from calc.shared_outputs import how_many, wire
-from calc.vocabulary import METAL_WORDS, MOST_SETS, conductor_size, metal_of, whole_number
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
-MOST_ENCLOSURES = max(stated.value for stated in every_edition("services/disconnects_maximum"))
+MAX_ENCLOSURES = max(stated.value for stated in every_edition("services/disconnects_maximum"))
 
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) conductor"),
-    say("The one that feeds this disconnect, for example 3/0 or 500 kcmil."),
+    message("Largest ungrounded (hot) conductor"),
+    message("The one that feeds this disconnect, for example 3/0 or 500 kcmil."),
 )
-SETS = whole_number(say("Parallel sets"), say("Conductors side by side in each phase, all together."), 1, MOST_SETS)
-RACEWAYS = raceways_of(say("In how many raceways or cables the sets run. Each has a grounded conductor."))
-CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
-METAL = metal_of(say("Metal of the grounded conductor"))
+SETS = whole_number(
+    message("Parallel sets"), message("Conductors side by side in each phase, all together."), 1, MAX_SETS
+)
+RACEWAYS = raceways_of(message("In how many raceways or cables the sets run. Each has a grounded conductor."))
+CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
+METAL = metal_of(message("Metal of the grounded conductor"))
 LOAD_SIZE = conductor_size(
-    say("Size the neutral load needs"),
-    say("Of each grounded conductor. This handbook does not compute it. Leave it empty if it is not known."),
+    message("Size the neutral load needs"),
+    message("Of each grounded conductor. This handbook does not compute it. Leave it empty if it is not known."),
 )
 ENCLOSURES = whole_number(
-    say("Disconnect enclosures"),
-    say("Separate enclosures with a disconnect that the service or source feeds. A listed assembly counts as one."),
+    message("Disconnect enclosures"),
+    message("Separate enclosures with a disconnect that the service or source feeds. A listed assembly counts as one."),
     1,
-    MOST_ENCLOSURES,
+    MAX_ENCLOSURES,
     rare=True,
 )
 
 
 @calculator(
     "grounded-conductor",
-    name=say("Grounded conductor"),
-    purpose=say("The smallest grounded conductor, mostly the neutral, to a service disconnect or from a transformer."),
-    submit=say("Size the conductor"),
+    name=message("Grounded conductor"),
+    purpose=message(
+        "The smallest grounded conductor, mostly the neutral, to a service disconnect or from a transformer."
+    ),
+    submit=message("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "sets": "2", "raceways": "2", "metal": "copper"},
     outputs=(
-        *wire(say("Smallest grounded conductor")),
+        *wire(message("Smallest grounded conductor")),
         how_many(),
     ),
     site_check=SIZE,
@@ -63,7 +67,7 @@ ENCLOSURES = whole_number(
 )
 def grounded_conductor(
     *,
-    working: Working,
+    trace: Trace,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, SETS] = 1,
     raceways: Annotated[int | None, RACEWAYS] = None,
@@ -74,7 +78,7 @@ def grounded_conductor(
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
     enclosures: Annotated[int, ENCLOSURES] = 1,
 ) -> Answer:
-    """Give the smallest grounded conductor brought to a service disconnect or from a separately derived system.
+    """Return the smallest grounded conductor brought to a service disconnect or from a separately derived system.
 
     When: grounded systems up to 1000 V; of derived systems those whose system bonding jumper is in the first
     disconnect. Not for feeders, ungrounded or impedance-grounded systems: those end as not covered. The
@@ -102,13 +106,13 @@ def grounded_conductor(
     >>> result.answer.values["size"], result.answer.values["count"]
     ('1/0', 2)
     """
-    stay_with_fault_paths(place, system_grounding, working)
-    stay_with_equal_raceways(sets, raceways, working)
+    stay_with_fault_paths(place, system_grounding, trace)
+    stay_with_equal_raceways(sets, raceways, trace)
     refuse = refuse_below_service if place == "service-disconnect" else refuse_below_wiring
-    refuse(conductor, conductor_metal, working)
+    refuse(conductor, conductor_metal, trace)
     if enclosures > 1:
-        working.step(
-            say(
+        trace.step(
+            message(
                 "{enclosures} enclosures, each with its own grounded conductor. The hot conductors entered serve "
                 "this one.",
                 enclosures=enclosures,
@@ -121,87 +125,89 @@ def grounded_conductor(
     hot = (conductor, sets)
     metals = (conductor_metal, metal, RULES[place], corner)
     count = None if others else sets if corner else first
-    size = size_for_fault(*hot, first, *metals, working)
-    _note_why_and_where(place, working)
-    size = larger_for_load(size, load_size, RULES[place], corner, working)
+    size = size_for_fault(*hot, first, *metals, trace)
+    _note_why_and_where(place, trace)
+    size = larger_for_load(size, load_size, RULES[place], corner, trace)
     detail = _detail(METAL_WORDS[metal], sets, first, corner, bool(load_size))
     for number in others:
-        aside = Working(working.edition)
+        aside = Trace(trace.edition)
         each = larger_for_load(size_for_fault(*hot, number, *metals, aside), load_size, RULES[place], corner, aside)
-        size, detail = _one_or_each(size, each, metal, number, RULES[place], working)
-        detail = detail if load_size else say("{least}. The neutral load may need more", least=detail)
+        size, detail = _one_or_each(size, each, metal, number, RULES[place], trace)
+        detail = detail if load_size else message("{least}. The neutral load may need more", least=detail)
     if not corner:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Reckoned as a neutral. The grounded wire of a corner-grounded delta carries what a hot wire carries "
                 "({section}).",
-                section=working.section(RULES[place]["delta"]),
+                section=trace.section(RULES[place]["delta"]),
             )
         )
     return Answer(
-        name=say("Grounded conductor"),
-        headline=say("{size}", size=shown_size(size)),
+        name=message("Grounded conductor"),
+        headline=message("{size}", size=shown_size(size)),
         detail=detail,
         basis=RULES[place]["needed"],
-        said=f"{size}-{metal}",
-        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "count": count},
+        answer_code=f"{size}-{metal}",
+        values={"size": size, "metal": metal, "area_cmil": area(size, trace.edition), "count": count},
     )
 
 
-def _detail(metal: Sentence, sets: int, raceways: int, corner: bool, load_given: bool) -> Sentence:
+def _detail(metal: Message, sets: int, raceways: int, corner: bool, load_given: bool) -> Message:
     if corner and sets > 1:
-        return say("{metal} or larger, one with each of the {sets} sets", metal=metal, sets=sets)
+        return message("{metal} or larger, one with each of the {sets} sets", metal=metal, sets=sets)
     if raceways > 1:
-        least = say("{metal} or larger, one in each of {raceways} raceways or cables", metal=metal, raceways=raceways)
+        least = message(
+            "{metal} or larger, one in each of {raceways} raceways or cables", metal=metal, raceways=raceways
+        )
     else:
-        least = say("{metal} or larger, with the hot conductors", metal=metal)
-    return least if corner or load_given else say("{least}. The neutral load may need more", least=least)
+        least = message("{metal} or larger, with the hot conductors", metal=metal)
+    return least if corner or load_given else message("{least}. The neutral load may need more", least=least)
 
 
-def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, working: Working):
-    """Give the larger size and the words where nobody said in how many raceways the sets run."""
+def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, trace: Trace):
+    """Return the larger size and the words where nobody said in how many raceways the sets run."""
     words = dict(metal=METAL_WORDS[metal], raceways=raceways, size=shown_size(size), each=shown_size(each))
-    working.step(
-        say(
+    trace.step(
+        message(
             "Nobody said in how many raceways the sets run. One raceway: {size}. One in each of {raceways}: {each}.",
             **words,
         ),
         cites=(rules["single"], rules["each"]),
     )
-    if area(each, working.edition) > area(size, working.edition):
-        working.reading(say("if all sets share a raceway"), size)
-        return each, say(
+    if area(each, trace.edition) > area(size, trace.edition):
+        trace.reading(message("if all sets share a raceway"), size)
+        return each, message(
             "{metal} or larger in each of {raceways} raceways, one set in each; {size} if all sets share a raceway",
             **words,
         )
-    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each)
-    return size, say(
+    trace.reading(message("where each of {raceways} raceways has its own, with one set in each", **words), each)
+    return size, message(
         "{metal} or larger if all sets share a raceway; {each} in each of {raceways} raceways, one set in each", **words
     )
 
 
-def _note_why_and_where(place: str, working: Working) -> None:
-    section = working.section(RULES[place]["needed"])
+def _note_why_and_where(place: str, trace: Trace) -> None:
+    section = trace.section(RULES[place]["needed"])
     if place == "first-disconnect":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "The bond is in the first disconnect, so this conductor carries a fault back to the source, whatever "
                 "its load ({section}).",
                 section=section,
             )
         )
         return
-    working.note(
-        say(
+    trace.note(
+        message(
             "It is needed even where nothing uses the neutral: it is the way back for a fault ({section}).",
             section=section,
         )
     )
-    working.note(
-        say(
+    trace.note(
+        message(
             "Land it in each service disconnect, where the main bonding jumper joins it to the enclosure ({section}). "
             "In one listed assembly it may land on the common bus ({assembly}).",
             section=section,
-            assembly=working.section("grounding/grounded_conductor_to_listed_assembly"),
+            assembly=trace.section("grounding/grounded_conductor_to_listed_assembly"),
         )
     )

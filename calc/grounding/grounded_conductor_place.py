@@ -2,29 +2,31 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice, NotCovered
-from calc.vocabulary import one_of
-from calc.words import say
-from calc.working import Working
+from calc.calculator import Choice, NotCovered
+from calc.messages import message
+from calc.shared_fields import one_of
+from calc.trace import Trace
 
 PLACE = one_of(
-    say("Where the grounded conductor runs"),
-    say("At a transformer or generator the bond is its system bonding jumper, from the neutral to metal."),
+    message("Where the grounded conductor runs"),
+    message("At a transformer or generator the bond is its system bonding jumper, from the neutral to metal."),
     (
-        Choice("service-disconnect", say("To a service disconnect")),
-        Choice("first-disconnect", say("Transformer or generator, bond in its first disconnect")),
-        Choice("source", say("Transformer or generator, bond at the source")),
-        Choice("feeder-panel", say("In a feeder: to a panel or another building")),
+        Choice("service-disconnect", message("To a service disconnect")),
+        Choice("first-disconnect", message("Transformer or generator, bond in its first disconnect")),
+        Choice("source", message("Transformer or generator, bond at the source")),
+        Choice("feeder-panel", message("In a feeder: to a panel or another building")),
     ),
 )
 SYSTEM_GROUNDING = one_of(
-    say("How the system is grounded"),
-    say("Nearly every system has a grounded neutral. A corner-grounded delta has three wires, one of them grounded."),
+    message("How the system is grounded"),
+    message(
+        "Nearly every system has a grounded neutral. A corner-grounded delta has three wires, one of them grounded."
+    ),
     (
-        Choice("solidly-grounded", say("A grounded neutral, or one grounded wire of a single-phase system")),
-        Choice("corner-grounded", say("Three-phase three-wire delta with one grounded phase wire")),
-        Choice("ungrounded", say("Ungrounded: no conductor tied to earth")),
-        Choice("impedance-grounded", say("Grounded through an impedance")),
+        Choice("solidly-grounded", message("A grounded neutral, or one grounded wire of a single-phase system")),
+        Choice("corner-grounded", message("Three-phase three-wire delta with one grounded phase wire")),
+        Choice("ungrounded", message("Ungrounded: no conductor tied to earth")),
+        Choice("impedance-grounded", message("Grounded through an impedance")),
     ),
     rare=True,
 )
@@ -47,33 +49,33 @@ RULES = {
 UNGROUNDED = {"service-disconnect": "naming/ungrounded_service", "first-disconnect": "naming/ungrounded_derived_system"}
 
 
-def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -> None:
+def stay_with_fault_paths(place: str, system_grounding: str, trace: Trace) -> None:
     """Raise NotCovered, with where to look, where this grounded conductor is not sized as the way back for a fault.
 
     place, system_grounding: values of `PLACE` and `SYSTEM_GROUNDING`.
     """
-    section = working.section
+    section = trace.section
     if place == "feeder-panel":
         raise NotCovered(
-            say("In a feeder the neutral is not the way back for a fault. Another rule sets its least size."),
-            say(
+            message("In a feeder the neutral is not the way back for a fault. Another rule sets its least size."),
+            message(
                 "Look under grounded conductor of a feeder ({section}): no smaller than the equipment grounding "
                 "conductor would be, and the load counts ({load}). In parallel, {least} or larger ({parallel}).",
                 section=section("naming/feeder_grounded_conductor"),
                 load=section("naming/neutral_load"),
-                least=f"{working.cite('conductors/parallel_minimum').value} AWG",
+                least=f"{trace.cite('conductors/parallel_minimum').value} AWG",
                 parallel=section("conductors/parallel_minimum"),
             ),
             "equipment-grounding-conductor",
         )
     if place == "source":
         raise NotCovered(
-            say(
+            message(
                 "With the bond at the source, the fault comes back on the supply-side bonding jumper. The neutral past "
                 "it goes by its load; {section} sizes it only where the bond is not at the source.",
                 section=section("grounding/derived_grounded_conductor"),
             ),
-            say(
+            message(
                 "Look under neutral load ({load}) and supply-side bonding jumper ({jumper}). With a bond at both "
                 "places, look under {both}.",
                 load=section("naming/neutral_load"),
@@ -84,8 +86,8 @@ def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -
         )
     if system_grounding == "ungrounded":
         raise NotCovered(
-            say("An ungrounded system has no grounded conductor."),
-            say(
+            message("An ungrounded system has no grounded conductor."),
+            message(
                 "Look under ungrounded system ({section}): its metal is still bonded together and connected to the "
                 "electrodes.",
                 section=section(UNGROUNDED[place]),
@@ -93,12 +95,12 @@ def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -
         )
     if system_grounding == "impedance-grounded":
         raise NotCovered(
-            say(
+            message(
                 "In an impedance-grounded system the fault current is limited, and other rules size the conductor "
                 "({section}).",
                 section=section(RULES[place]["impedance"]),
             ),
-            say(
+            message(
                 "Look under impedance-grounded system ({section}); over 1000 V under {over}.",
                 section=section("naming/impedance_grounding"),
                 over=section("naming/impedance_grounding_over_1000_volts"),
@@ -106,14 +108,14 @@ def stay_with_fault_paths(place: str, system_grounding: str, working: Working) -
         )
 
 
-def stay_with_equal_raceways(sets: int, raceways: int | None, working: Working) -> None:
+def stay_with_equal_raceways(sets: int, raceways: int | None, trace: Trace) -> None:
     """Raise NotCovered where `sets` conductors a phase do not share `raceways` raceways equally."""
     if raceways and sets % raceways:
         raise NotCovered(
-            say("Parallel sets ({sets}) do not share {raceways} raceways equally.", sets=sets, raceways=raceways),
-            say(
+            message("Parallel sets ({sets}) do not share {raceways} raceways equally.", sets=sets, raceways=raceways),
+            message(
                 "Look under parallel conductors ({section}): each raceway holds the same number of conductors. Check "
                 "the numbers of sets and raceways.",
-                section=working.section("conductors/parallel_raceways_alike"),
+                section=trace.section("conductors/parallel_raceways_alike"),
             ),
         )

@@ -2,57 +2,57 @@
 
 from __future__ import annotations
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN, AMPACITY_RULE, ampacity, size_of_ampacity
+from calc.calculator import NotCovered
+from calc.conductors.ampacity import AMPACITY_RULE, TABLE_COLUMN, ampacity, size_of_ampacity
 from calc.conductors.area import AREA_RULE, area
 from calc.conductors.size import shown_size
-from calc.declare import NotCovered
 from calc.jumpers.supply_side_size import CAP, PARALLEL, supply_side_size, warn_of_small_parallel_conductors
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace
 
 DERIVED = "grounding/derived_grounded_conductor"
 LOAD = "naming/neutral_load"
 
 
-def size_for_fault(conductor, sets, raceways, conductor_metal, metal, rules, corner: bool, working: Working) -> str:
-    """Give the smallest size label of each grounded conductor, whatever its load.
+def size_for_fault(conductor, sets, raceways, conductor_metal, metal, rules, corner: bool, trace: Trace) -> str:
+    """Return the smallest size label of each grounded conductor, whatever its load.
 
     rules: a value of `RULES` of the place. corner: the system is a corner-grounded delta.
     Raises: NotCovered when no listed size is large enough. Source: `rules`.
     """
     each = sets // raceways
     if raceways > 1:
-        _say_what_shares_a_raceway(each, raceways, rules, working)
+        _say_what_shares_a_raceway(each, raceways, rules, trace)
     if sets > 1 and each == 1:
-        warn_of_small_parallel_conductors(conductor, working)
-    working.cite(rules["single"])
+        warn_of_small_parallel_conductors(conductor, trace)
+    trace.cite(rules["single"])
     if corner:
-        size = _size_of_delta(conductor, each, conductor_metal, metal, rules, working)
+        size = _size_of_delta(conductor, each, conductor_metal, metal, rules, trace)
     else:
-        size = _size_by_table(conductor, each, conductor_metal, metal, rules, working)
+        size = _size_by_table(conductor, each, conductor_metal, metal, rules, trace)
     if raceways > 1:
-        return _at_least(size, rules["each"], working)
-    return _at_least(size, PARALLEL, working) if corner and sets > 1 else size
+        return _at_least(size, rules["each"], trace)
+    return _at_least(size, PARALLEL, trace) if corner and sets > 1 else size
 
 
-def larger_for_load(size: str, load_size: str | None, rules, corner: bool, working: Working) -> str:
-    """Give the larger of `size` and the size label that the load needs. Source: naming/neutral_load, or `rules`."""
+def larger_for_load(size: str, load_size: str | None, rules, corner: bool, trace: Trace) -> str:
+    """Return the larger of `size` and the size label that the load needs. Source: naming/neutral_load, or `rules`."""
     load_rule = rules["delta"] if corner else LOAD
     if load_size is None:
         if corner:
             return size  # it carries what a hot conductor carries, so any load of theirs
-        working.reading(say("The neutral load was not checked: it may need more."))
-        working.note(
-            say(
+        trace.reading(message("The neutral load was not checked: it may need more."))
+        trace.note(
+            message(
                 "The neutral load was not computed. Where it needs a larger conductor, that one counts ({section}).",
-                section=working.section(load_rule),
+                section=trace.section(load_rule),
             )
         )
         return size
-    if area(load_size, working.edition) <= area(size, working.edition):
-        working.step(
-            say(
+    if area(load_size, trace.edition) <= area(size, trace.edition):
+        trace.step(
+            message(
                 "The load needs {load}; the larger of the two counts: {size}.",
                 load=shown_size(load_size),
                 size=shown_size(size),
@@ -62,8 +62,8 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, worki
             (load_rule,),
         )
         return size
-    working.step(
-        say("The load needs more: {load}. The larger of the two counts.", load=shown_size(load_size)),
+    trace.step(
+        message("The load needs more: {load}. The larger of the two counts.", load=shown_size(load_size)),
         shown_size(load_size),
         "",
         (load_rule,),
@@ -71,15 +71,15 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, worki
     return load_size
 
 
-def _say_what_shares_a_raceway(each: int, raceways: int, rules, working: Working) -> None:
+def _say_what_shares_a_raceway(each: int, raceways: int, rules, trace: Trace) -> None:
     if each == 1:
-        working.step(
-            say("{raceways} raceways, one set in each: each is sized by its own hot conductor.", raceways=raceways),
+        trace.step(
+            message("{raceways} raceways, one set in each: each is sized by its own hot conductor.", raceways=raceways),
             cites=(rules["each"],),
         )
         return
-    working.step(
-        say(
+    trace.step(
+        message(
             "{raceways} raceways, {each} sets in each: each is sized by its own hot conductors together.",
             raceways=raceways,
             each=each,
@@ -88,31 +88,31 @@ def _say_what_shares_a_raceway(each: int, raceways: int, rules, working: Working
     )
 
 
-def _size_by_table(conductor, each, conductor_metal, metal, rules, working: Working) -> str:
-    derived_cap = rules["needed"] == DERIVED and working.cite(DERIVED).value == "stated"
+def _size_by_table(conductor, each, conductor_metal, metal, rules, trace: Trace) -> str:
+    derived_cap = rules["needed"] == DERIVED and trace.cite(DERIVED).value == "stated"
     cap_rule = DERIVED if derived_cap else CAP
     try:
-        return supply_side_size(conductor, each, conductor_metal, metal, working, cap_rule)
+        return supply_side_size(conductor, each, conductor_metal, metal, trace, cap_rule)
     except NotCovered as outside:
         raise NotCovered(
             outside.why,
-            say(
+            message(
                 "Choose the metal of the hot conductors, or share the sets among more raceways, with a grounded "
                 "conductor in each ({section}).",
-                section=working.section(rules["each"]),
+                section=trace.section(rules["each"]),
             ),
         ) from None
 
 
-def _size_of_delta(conductor, each, conductor_metal, metal, rules, working: Working) -> str:
+def _size_of_delta(conductor, each, conductor_metal, metal, rules, trace: Trace) -> str:
     if each > 1:  # with a conductor to each set, all of them together are far over the table
-        return _size_that_carries_as_much(conductor, conductor_metal, metal, rules, working)
-    by_table = _size_by_table(conductor, each, conductor_metal, metal, rules, working)
-    carrying = _size_that_carries_as_much(conductor, conductor_metal, metal, rules, working)
-    if area(carrying, working.edition) >= area(by_table, working.edition):
+        return _size_that_carries_as_much(conductor, conductor_metal, metal, rules, trace)
+    by_table = _size_by_table(conductor, each, conductor_metal, metal, rules, trace)
+    carrying = _size_that_carries_as_much(conductor, conductor_metal, metal, rules, trace)
+    if area(carrying, trace.edition) >= area(by_table, trace.edition):
         return carrying
-    working.step(
-        say("The table asks for more: {size}. The larger of the two counts.", size=shown_size(by_table)),
+    trace.step(
+        message("The table asks for more: {size}. The larger of the two counts.", size=shown_size(by_table)),
         shown_size(by_table),
         "",
         (rules["single"],),
@@ -120,29 +120,29 @@ def _size_of_delta(conductor, each, conductor_metal, metal, rules, working: Work
     return by_table
 
 
-def _size_that_carries_as_much(conductor, conductor_metal, metal, rules, working: Working) -> str:
-    if ALUMINUM_COLUMN[metal] == ALUMINUM_COLUMN[conductor_metal]:
-        working.step(
-            say("It carries at least what a hot conductor carries: {size}.", size=shown_size(conductor)),
+def _size_that_carries_as_much(conductor, conductor_metal, metal, rules, trace: Trace) -> str:
+    if TABLE_COLUMN[metal] == TABLE_COLUMN[conductor_metal]:
+        trace.step(
+            message("It carries at least what a hot conductor carries: {size}.", size=shown_size(conductor)),
             shown_size(conductor),
             "",
             (rules["delta"],),
         )
         return conductor
-    carried = ampacity(conductor, conductor_metal, working.edition)
-    equal = carried and size_of_ampacity(carried, metal, working.edition)
+    carried = ampacity(conductor, conductor_metal, trace.edition)
+    equal = carried and size_of_ampacity(carried, metal, trace.edition)
     if not equal:
         raise NotCovered(
-            say(
+            message(
                 "No listed {metal} size carries what {size} {supply} carries.",
                 metal=METAL_WORDS[metal],
                 size=shown_size(conductor),
                 supply=METAL_WORDS[conductor_metal],
             ),
-            say("Choose the metal of the hot conductors ({section}).", section=working.section(rules["delta"])),
+            message("Choose the metal of the hot conductors ({section}).", section=trace.section(rules["delta"])),
         )
-    working.step(
-        say(
+    trace.step(
+        message(
             "It carries at least what a hot conductor carries: {size} {supply} carries {carried} A at 75 °C, "
             "{equal} {metal} {ampere} A.",
             size=shown_size(conductor),
@@ -150,7 +150,7 @@ def _size_that_carries_as_much(conductor, conductor_metal, metal, rules, working
             carried=carried,
             equal=shown_size(equal),
             metal=METAL_WORDS[metal],
-            ampere=ampacity(equal, metal, working.edition),
+            ampere=ampacity(equal, metal, trace.edition),
         ),
         shown_size(equal),
         "",
@@ -159,12 +159,12 @@ def _size_that_carries_as_much(conductor, conductor_metal, metal, rules, working
     return equal
 
 
-def _at_least(size: str, floor_rule: str, working: Working) -> str:
-    floor = working.cite(floor_rule).value
-    if area(size, working.edition) >= area(floor, working.edition):
+def _at_least(size: str, floor_rule: str, trace: Trace) -> str:
+    floor = trace.cite(floor_rule).value
+    if area(size, trace.edition) >= area(floor, trace.edition):
         return size
-    working.step(
-        say("In parallel each is {floor} or larger.", floor=shown_size(floor)),
+    trace.step(
+        message("In parallel each is {floor} or larger.", floor=shown_size(floor)),
         shown_size(floor),
         "",
         (floor_rule, AREA_RULE),

@@ -4,68 +4,68 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, Choice, calculator, require
 from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
-from calc.declare import Answer, Choice, calculator, needed
 from calc.found.verdict import SIZE
 from calc.grounding.electrode_conductor_notes import note_the_installation, words_of_run
 from calc.grounding.electrode_conductor_place import PLACE, SEVERAL_DERIVED, common_size, name_the_place
 from calc.grounding.electrode_conductor_size import electrode_conductor_size
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES, size_for_electrodes
 from calc.grounding.supply_conductors import area_of, other_conductors, sets_of, shown_set
+from calc.identify.jumper_place import SYSTEM_GROUNDING
 from calc.margin.declared import Margin
-from calc.naming.jumper_place import SYSTEM_GROUNDING
+from calc.messages import Message, message
 from calc.output import Output
 from calc.rulebook import every_edition
+from calc.shared_fields import SETS, conductor_size, metal_of, one_of
 from calc.shared_outputs import wire
-from calc.vocabulary import SETS, conductor_size, metal_of, one_of
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
-MOST_OTHERS = max(stated.value for stated in every_edition("services/disconnects_maximum")) - 1
+MAX_OTHERS = max(stated.value for stated in every_edition("services/disconnects_maximum")) - 1
 
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) conductor"),
-    say("The one that feeds this disconnect or comes from this transformer, for example 3/0 or 500 kcmil."),
+    message("Largest ungrounded (hot) conductor"),
+    message("The one that feeds this disconnect or comes from this transformer, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
-METAL = metal_of(say("Metal of the grounding electrode conductor"))
-ELECTRODE = one_of(say("Electrode"), say("Where the conductor ends."), ELECTRODE_CHOICES)
+CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
+METAL = metal_of(message("Metal of the grounding electrode conductor"))
+ELECTRODE = one_of(message("Electrode"), message("Where the conductor ends."), ELECTRODE_CHOICES)
 CONTINUES_TO = one_of(
-    say("It runs on to"),
-    say("Another electrode on the same conductor. The one that asks for most decides."),
-    (Choice("none", say("No other electrode")), *ELECTRODE_CHOICES),
+    message("It runs on to"),
+    message("Another electrode on the same conductor. The one that asks for most decides."),
+    (Choice("none", message("No other electrode")), *ELECTRODE_CHOICES),
     rare=True,
 )
 RING = conductor_size(
-    say("Size of the ground ring"),
-    say("Its bare copper conductor, for example 2 or 4/0. Needed only where the electrode is a ring."),
+    message("Size of the ground ring"),
+    message("Its bare copper conductor, for example 2 or 4/0. Needed only where the electrode is a ring."),
     rare=True,
 )
 OTHERS = other_conductors(
-    say("Conductors to the other disconnects or systems"),
-    say("Where they share one grounding electrode conductor. The same metal as above."),
-    MOST_OTHERS,
+    message("Conductors to the other disconnects or systems"),
+    message("Where they share one grounding electrode conductor. The same metal as above."),
+    MAX_OTHERS,
 )
 
 
 @calculator(
     "grounding-electrode-conductor",
-    name=say("Grounding electrode conductor"),
-    purpose=say("The smallest conductor to the grounding electrode, and its taps, with the section for each step."),
-    submit=say("Size the conductor"),
+    name=message("Grounding electrode conductor"),
+    purpose=message("The smallest conductor to the grounding electrode, and its taps, with the section for each step."),
+    submit=message("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "other_conductors": "3/0,3/0", "electrode": "water-pipe"},
     outputs=(
-        *wire(say("Smallest grounding electrode conductor")),
-        Output("taps", say("Size of each tap, in the order entered"), "size", shape="list"),
+        *wire(message("Smallest grounding electrode conductor")),
+        Output("taps", message("Size of each tap, in the order entered"), "size", shape="list"),
     ),
     site_check=SIZE,
     margin=Margin(("conductor", "sets")),
 )
 def grounding_electrode_conductor(
     *,
-    working: Working,
+    trace: Trace,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, SETS] = 1,
     conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
@@ -77,7 +77,7 @@ def grounding_electrode_conductor(
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
     other_conductors: Annotated[str | None, OTHERS] = None,
 ) -> Answer:
-    """Give the smallest grounding electrode conductor, and each tap where several disconnects or systems share it.
+    """Return the smallest grounding electrode conductor, and each tap where several disconnects or systems share it.
 
     When: alternating current up to 1000 V: services, separate buildings, separately derived systems,
     grounded or ungrounded. Panels fed inside a building and impedance-grounded systems end as not covered.
@@ -103,42 +103,44 @@ def grounding_electrode_conductor(
     >>> result.answer.values["size"], result.answer.values["taps"]
     ('1/0', ['4', '4', '4'])
     """
-    name_the_place(place, system_grounding, other_conductors, working)
+    name_the_place(place, system_grounding, other_conductors, trace)
     refuse = refuse_below_service if place == "service-disconnect" else refuse_below_wiring
-    refuse(conductor, conductor_metal, working)
+    refuse(conductor, conductor_metal, trace)
     for _, size in sets_of(other_conductors):
-        refuse_below_wiring(size, conductor_metal, working, "other_conductors")
+        refuse_below_wiring(size, conductor_metal, trace, "other_conductors")
     electrodes = [electrode] if continues_to == "none" else [electrode, continues_to]
     if "ring" in electrodes:
-        needed(ring, "ring")
+        require(ring, "ring")
     supplies = [(sets, conductor), *sets_of(other_conductors)]
     shared = len(supplies) > 1 or place == SEVERAL_DERIVED
 
-    areas = [area_of(*supply, working.edition) for supply in supplies]
+    areas = [area_of(*supply, trace.edition) for supply in supplies]
     table_size = None
     if place == SEVERAL_DERIVED:
-        size = common_size(electrodes, ring, metal, working)
+        size = common_size(electrodes, ring, metal, trace)
     else:
-        working.step(
-            say("Area of the ungrounded conductors: {sets}.", sets=" + ".join(shown_set(*each) for each in supplies)),
+        trace.step(
+            message(
+                "Area of the ungrounded conductors: {sets}.", sets=" + ".join(shown_set(*each) for each in supplies)
+            ),
             sum(areas),
             "cmil",
             ("conductors/area",),
         )
-        table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, working, sets)
-        size = size_for_electrodes(table_size, electrodes, ring, metal, working)
+        table_size = electrode_conductor_size(sum(areas), conductor_metal, metal, trace, sets)
+        size = size_for_electrodes(table_size, electrodes, ring, metal, trace)
     if not shared and place == "service-disconnect":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Reckoned for one disconnect. One that several share goes by all their conductors: enter the others "
                 "({section}).",
-                section=working.section("grounding/electrode_conductor_several_disconnects"),
+                section=trace.section("grounding/electrode_conductor_several_disconnects"),
             )
         )
-    taps = [_tap(each, size, conductor_metal, metal, working.edition) for each in areas] if shared else []
+    taps = [_tap(each, size, conductor_metal, metal, trace.edition) for each in areas] if shared else []
     for supply, tap in dict(zip(supplies, taps, strict=False)).items():
-        working.step(
-            say(
+        trace.step(
+            message(
                 "Tap for {supply}, by its own conductors, not larger than the common one: {tap}.",
                 supply=shown_set(*supply),
                 tap=shown_size(tap),
@@ -153,47 +155,47 @@ def grounding_electrode_conductor(
             ),
         )
     if table_size and table_size != size:
-        working.reading(say("where it runs on to a water pipe or building steel"), table_size)
+        trace.reading(message("where it runs on to a water pipe or building steel"), table_size)
     if taps:
-        working.reading(say("Each tap has a size of its own. Check it by itself."))
-    note_the_installation(size, taps, metal, working)
+        trace.reading(message("Each tap has a size of its own. Check it by itself."))
+    note_the_installation(size, taps, metal, trace)
     return Answer(
-        name=say("Common grounding electrode conductor") if shared else say("Grounding electrode conductor"),
-        headline=say("{size}", size=shown_size(size)),
-        detail=_detail(size, metal, taps, len(supplies), None if size == table_size else table_size, working),
+        name=message("Common grounding electrode conductor") if shared else message("Grounding electrode conductor"),
+        headline=message("{size}", size=shown_size(size)),
+        detail=_detail(size, metal, taps, len(supplies), None if size == table_size else table_size, trace),
         basis="grounding/electrode_conductor_size",
-        said=f"{size}-{metal}",
-        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "taps": taps},
+        answer_code=f"{size}-{metal}",
+        values={"size": size, "metal": metal, "area_cmil": area(size, trace.edition), "taps": taps},
     )
 
 
 def _detail(
-    size: str, metal: str, taps: list[str], supplies: int, table_size: str | None, working: Working
-) -> Sentence:
-    """Give the words beside the size; supplies: how many the taps were entered for.
+    size: str, metal: str, taps: list[str], supplies: int, table_size: str | None, trace: Trace
+) -> Message:
+    """Return the words beside the size; supplies: how many the taps were entered for.
 
     table_size: what the table asks for, where the electrodes ask for less.
     """
     if table_size:
-        return say(
+        return message(
             "{detail}. For these electrodes alone; {table} if it runs on to a water pipe or building steel",
-            detail=_detail(size, metal, taps, supplies, None, working),
+            detail=_detail(size, metal, taps, supplies, None, trace),
             table=shown_size(table_size),
         )
-    run = words_of_run(size, metal, working)
+    run = words_of_run(size, metal, trace)
     if not taps:
         return run
     if supplies == 1:
-        return say(
+        return message(
             "{run}; tap of this system {tap}, each other tap by its own conductors", run=run, tap=shown_size(taps[0])
         )
     if len(set(taps)) == 1:
-        return say("{run}; taps {tap} each", run=run, tap=shown_size(taps[0]))
+        return message("{run}; taps {tap} each", run=run, tap=shown_size(taps[0]))
     listed = ", ".join(shown_size(tap) for tap in taps)
-    return say("{run}; taps {taps}, in the order entered", run=run, taps=listed)
+    return message("{run}; taps {taps}, in the order entered", run=run, taps=listed)
 
 
 def _tap(total: float, common: str, conductor_metal: str, metal: str, edition: str) -> str:
-    """Give the size that a tap's own conductors ask for, never more than the conductor it joins."""
-    size = electrode_conductor_size(total, conductor_metal, metal, Working(edition))
+    """Return the size that a tap's own conductors ask for, never more than the conductor it joins."""
+    size = electrode_conductor_size(total, conductor_metal, metal, Trace(edition))
     return min(size, common, key=lambda each: area(each, edition))

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from calc.declare import NotCovered
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.calculator import NotCovered
+from calc.messages import message
+from calc.trace import Trace, shown_number
 
 DEVICE = "grounding/instantaneous_trip_device"
 PERCENT = "grounding/motor_fuse_percent"
@@ -12,19 +12,19 @@ NEXT = "grounding/motor_fuse_next_rating"
 RATINGS = "grounding/standard_fuse_ratings"
 
 
-def largest_dual_element_fuse(current: float, motor: str, working: Working) -> float:
-    """Give the rating, ampere, of the largest dual-element time-delay fuse for a motor of `current` ampere.
+def largest_dual_element_fuse(current: float, motor: str, trace: Trace) -> float:
+    """Return the rating, ampere, of the largest dual-element time-delay fuse for a motor of `current` ampere.
 
     motor: "ac" or "wound-rotor-or-dc". Raises: NotCovered above the last standard rating.
     Source: rules grounding/motor_fuse_percent, motor_fuse_next_rating, standard_fuse_ratings.
     """
-    working.step(
-        say("The setting of an instantaneous-trip breaker does not count. The largest dual-element fuse counts."),
+    trace.step(
+        message("The setting of an instantaneous-trip breaker does not count. The largest dual-element fuse counts."),
         cites=(DEVICE,),
     )
-    percent = next(row["percent"] for row in working.cite(PERCENT).rows if row["motor"] == motor)
-    fuse = working.compute(
-        say("Largest dual-element time-delay fuse by the percentage."),
+    percent = next(row["percent"] for row in trace.cite(PERCENT).rows if row["motor"] == motor)
+    fuse = trace.compute(
+        message("Largest dual-element time-delay fuse by the percentage."),
         "percent * full_load_current / 100",
         "A",
         (PERCENT,),
@@ -32,12 +32,12 @@ def largest_dual_element_fuse(current: float, motor: str, working: Working) -> f
         percent=percent,
         full_load_current=current,
     )
-    ratings = [row["ampere"] for row in working.cite(RATINGS).rows]
+    ratings = [row["ampere"] for row in trace.cite(RATINGS).rows]
     rating = next((ampere for ampere in ratings if ampere >= fuse), None)
     if rating is None:
         raise NotCovered(
-            say("The motor would need a fuse of more than {last} A.", last=shown_number(ratings[-1])),
-            say("Ask the engineer of the equipment ({section}).", section=working.section(DEVICE)),
+            message("The motor would need a fuse of more than {last} A.", last=shown_number(ratings[-1])),
+            message("Ask the engineer of the equipment ({section}).", section=trace.section(DEVICE)),
         )
-    working.step(say("Standard rating: {rating} A.", rating=shown_number(rating)), rating, "A", (NEXT, RATINGS))
+    trace.step(message("Standard rating: {rating} A.", rating=shown_number(rating)), rating, "A", (NEXT, RATINGS))
     return rating

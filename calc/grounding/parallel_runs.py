@@ -4,51 +4,51 @@ from __future__ import annotations
 
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.trace import Trace
 
 TRAY = "raceways/tray_single_conductor_smallest"
 
 
-def count_of_conductors(sets: int, raceways: int, raceway: str, working: Working) -> int:
-    """Give how many equipment grounding conductors the parallel sets need; record why."""
+def count_of_conductors(sets: int, raceways: int, raceway: str, trace: Trace) -> int:
+    """Return how many equipment grounding conductors the parallel sets need; record why."""
     if sets == 1:
         return 1
     if raceway == "cable":
-        working.step(
-            say("Each parallel cable has one of this size; its conductors are joined at both ends."),
+        trace.step(
+            message("Each parallel cable has one of this size; its conductors are joined at both ends."),
             cites=("grounding/parallel_cables",),
         )
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Cables in one raceway or tray may share one more conductor of this size instead, joined to theirs "
                 "({section}).",
-                section=working.section("grounding/parallel_cables"),
+                section=trace.section("grounding/parallel_cables"),
             )
         )
         return raceways
     if raceways == 1:
-        working.step(
-            say("All sets run together: one conductor serves them."), cites=("grounding/parallel_in_one_raceway",)
+        trace.step(
+            message("All sets run together: one conductor serves them."), cites=("grounding/parallel_in_one_raceway",)
         )
         return 1
-    working.step(
-        say("{raceways} raceways: one of this size in each, not a share of it.", raceways=raceways),
+    trace.step(
+        message("{raceways} raceways: one of this size in each, not a share of it.", raceways=raceways),
         cites=("grounding/parallel_in_several_raceways",),
     )
     return raceways
 
 
-def size_in_tray(size: str, working: Working) -> str:
-    """Give `size`, or the least size of a single wire in a cable tray.
+def size_in_tray(size: str, trace: Trace) -> str:
+    """Return `size`, or the least size of a single wire in a cable tray.
 
     Source: rule raceways/tray_single_conductor_smallest.
     """
-    least = working.cite(TRAY).value
-    if area(size, working.edition) >= area(least, working.edition):
+    least = trace.cite(TRAY).value
+    if area(size, trace.edition) >= area(least, trace.edition):
         return size
-    working.step(
-        say(
+    trace.step(
+        message(
             "A single wire in a cable tray is {least} or larger, and only for industrial premises that qualified "
             "persons service.",
             least=shown_size(least),

@@ -5,40 +5,40 @@ from __future__ import annotations
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.grounding.electrode_conductor_notes import UNPROTECTED
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.trace import Trace
 
 
-def note_landing(piping: str, working: Working) -> None:
+def note_landing(piping: str, trace: Trace) -> None:
     """Note where the bond of `piping` (a value of the calculator's field) may be connected."""
-    section = working.section
+    section = trace.section
     if piping == "water":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Land it on the service equipment enclosure or on the grounded conductor at the service. A grounding "
                 "electrode conductor that is large enough will do, or an electrode whose conductor is ({section}).",
                 section=section("grounding/water_pipe_bond"),
             )
         )
     elif piping == "water-isolated-unit":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Land it on the equipment grounding terminal of the panelboard or switchboard that feeds the unit, "
                 "not of service equipment ({section}).",
                 section=section("grounding/water_pipe_bond_isolated_unit"),
             )
         )
     elif piping == "water-separate-building":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Land it on the building's own disconnect enclosure, on the equipment grounding conductor run with "
                 "the supply, or on an electrode in use ({section}).",
                 section=section("grounding/water_pipe_bond_separate_building"),
             )
         )
     elif piping == "water-derived-system":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Run it from the grounded conductor, at the point where the grounding electrode conductor is joined, "
                 "to the nearest place on the piping that can be reached. Exceptions spare it where the piping or the "
                 "metal frame is the electrode ({section}).",
@@ -46,31 +46,33 @@ def note_landing(piping: str, working: Working) -> None:
             )
         )
     else:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "The equipment grounding conductor of that circuit may be the bond. Else land it on the service "
                 "equipment enclosure, the grounded conductor at the service, a grounding electrode conductor that is "
                 "large enough, or an electrode whose conductor is ({section}).",
                 section=section("grounding/other_metal_piping_bond"),
             )
         )
-        working.note(
-            say("Corrugated gas tubing may need a further, larger bond: read the fuel gas code and the maker's sheet.")
+        trace.note(
+            message(
+                "Corrugated gas tubing may need a further, larger bond: read the fuel gas code and the maker's sheet."
+            )
         )
     if piping in ("water", "other-metal"):
-        working.note(say("The connection to the pipe stays accessible."))
+        trace.note(message("The connection to the pipe stays accessible."))
 
 
-def note_protection(size: str, piping: str, working: Working) -> None:
+def note_protection(size: str, piping: str, trace: Trace) -> None:
     """Note that a bond smaller than 6 AWG runs protected, as a grounding electrode conductor does."""
-    smallest = working.cite(UNPROTECTED).value
-    if piping == "other-metal" or area(size, working.edition) >= area(smallest, working.edition):
+    smallest = trace.cite(UNPROTECTED).value
+    if piping == "other-metal" or area(size, trace.edition) >= area(smallest, trace.edition):
         return
-    working.note(
-        say(
+    trace.note(
+        message(
             "Smaller than {smallest}: run it in a raceway or armor ({jumpers}; {section}).",
             smallest=shown_size(smallest),
-            jumpers=working.section("raceways/jumper_protection"),
-            section=working.section(UNPROTECTED),
+            jumpers=trace.section("raceways/jumper_protection"),
+            section=trace.section(UNPROTECTED),
         )
     )

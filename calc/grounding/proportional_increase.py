@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from calc.calculator import NotCovered
 from calc.conductors.area import AREA_RULE, area, listed_sizes, next_listed_size
 from calc.conductors.size import shown_size
-from calc.declare import NotCovered
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.messages import message
+from calc.trace import Trace, shown_number
 
 INCREASE = "grounding/equipment_grounding_increase"
 NOT_COUNTED = "grounding/increase_that_does_not_count"
@@ -14,52 +14,52 @@ QUALIFIED = "grounding/increase_by_qualified_person"
 CLOSE = 0.001  # a share of the area: what two people who round differently may read differently
 
 
-def increased_size(size: str, minimum: str, installed: str, reason: str, working: Working) -> str:
-    """Give the size label that `size` grows to when `installed` conductors are larger than `minimum` ones.
+def increased_size(size: str, minimum: str, installed: str, reason: str, trace: Trace) -> str:
+    """Return the size label that `size` grows to when `installed` conductors are larger than `minimum` ones.
 
     reason: "any", or "ambient-or-bundling", which does not count. Areas are compared in exact circular mils.
     Raises: NotCovered when the installed conductor is the smaller one or no listed size is large enough.
     Source: rule grounding/equipment_grounding_increase.
     """
-    edition = working.edition
+    edition = trace.edition
     needed_cmil, installed_cmil = area(minimum, edition), area(installed, edition)
     if installed_cmil < needed_cmil:
         raise NotCovered(
-            say(
+            message(
                 "The conductor installed ({installed}) is smaller than the smallest that would do ({minimum}).",
                 installed=shown_size(installed),
                 minimum=shown_size(minimum),
             ),
-            say("Check the ampacity of the circuit conductors first; this handbook does not size them."),
+            message("Check the ampacity of the circuit conductors first; this handbook does not size them."),
         )
     if installed_cmil == needed_cmil:
         return size
     if reason == "ambient-or-bundling":
-        say_that_it_does_not_count(working)
+        say_that_it_does_not_count(trace)
         return size
-    larger, required = in_proportion(size, minimum, installed, working)
+    larger, required = in_proportion(size, minimum, installed, trace)
     if size != minimum:  # one to one: the circuit conductors themselves are the limit
-        _show_near_miss(area(size, edition), installed_cmil / needed_cmil, required, larger, working)
-    note_qualified_person(working)
+        _show_near_miss(area(size, edition), installed_cmil / needed_cmil, required, larger, trace)
+    note_qualified_person(trace)
     return larger
 
 
-def say_that_it_does_not_count(working: Working) -> None:
+def say_that_it_does_not_count(trace: Trace) -> None:
     """Record that ambient temperature or bundling alone makes no equipment grounding conductor larger."""
-    working.step(
-        say("The hot conductors are larger only because of ambient temperature or bundling: no increase."),
+    trace.step(
+        message("The hot conductors are larger only because of ambient temperature or bundling: no increase."),
         cites=(NOT_COUNTED,),
     )
 
 
-def in_proportion(size: str, minimum: str, installed: str, working: Working) -> tuple[str, float]:
-    """Give the size label that `size` grows to, and the exact area, cmil, that asks for it.
+def in_proportion(size: str, minimum: str, installed: str, trace: Trace) -> tuple[str, float]:
+    """Return the size label that `size` grows to, and the exact area, cmil, that asks for it.
 
     Raises: NotCovered when no listed size is large enough. Source: rule grounding/equipment_grounding_increase.
     """
-    edition = working.edition
-    required = working.compute(
-        say(
+    edition = trace.edition
+    required = trace.compute(
+        message(
             "The hot conductors are {installed} where {minimum} would do: the area grows in proportion.",
             installed=shown_size(installed),
             minimum=shown_size(minimum),
@@ -75,11 +75,13 @@ def in_proportion(size: str, minimum: str, installed: str, working: Working) -> 
     larger = next_listed_size(required, edition)
     if larger is None:
         raise NotCovered(
-            say("It needs {required} cmil. No single listed conductor is that large.", required=shown_number(required)),
-            say("Ask the engineer of the installation ({section}).", section=working.section(INCREASE)),
+            message(
+                "It needs {required} cmil. No single listed conductor is that large.", required=shown_number(required)
+            ),
+            message("Ask the engineer of the installation ({section}).", section=trace.section(INCREASE)),
         )
-    working.step(
-        say(
+    trace.step(
+        message(
             "Smallest listed size of that area: {size}, {cmil} cmil.",
             size=shown_size(larger),
             cmil=shown_number(area(larger, edition)),
@@ -91,19 +93,19 @@ def in_proportion(size: str, minimum: str, installed: str, working: Working) -> 
     return larger, required
 
 
-def _show_near_miss(base: int, ratio: float, required: float, size: str, working: Working) -> None:
-    edition = working.edition
+def _show_near_miss(base: int, ratio: float, required: float, size: str, trace: Trace) -> None:
+    edition = trace.edition
     for digits in (1, 2, 3):
         rounded = round(ratio, digits)
         other = next_listed_size(base * rounded, edition)
         if other != size:
-            working.warn(
-                say(
+            trace.warn(
+                message(
                     "A near miss: the ratio rounded to {rounded} gives {area} cmil and {other}. The exact area is "
                     "{required} cmil, so {size} is right by the arithmetic. Others may round; ask the authority.",
                     rounded=rounded,
                     area=shown_number(base * rounded),
-                    other=shown_size(other) if other else say("no listed size"),
+                    other=shown_size(other) if other else message("no listed size"),
                     required=shown_number(required),
                     size=shown_size(size),
                 )
@@ -111,8 +113,8 @@ def _show_near_miss(base: int, ratio: float, required: float, size: str, working
             return
     below = max((cmil for cmil in listed_sizes(edition).values() if cmil < required), default=0)
     if required - below <= CLOSE * required:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "A near miss: the area needed is only {over} cmil above the next smaller size. The arithmetic asks "
                 "for {size}; ask the authority before you go below it.",
                 over=shown_number(required - below),
@@ -121,22 +123,22 @@ def _show_near_miss(base: int, ratio: float, required: float, size: str, working
         )
 
 
-def note_qualified_person(working: Working) -> None:
+def note_qualified_person(trace: Trace) -> None:
     """Note whether the edition lets a qualified person size an increased conductor otherwise."""
-    stated = working.cite(QUALIFIED)
+    stated = trace.cite(QUALIFIED)
     if stated.value == "permitted":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "A qualified person may size it otherwise, so that it is an effective path for fault current "
                 "({section}). This answer is the proportional one.",
                 section=stated.section,
             )
         )
     else:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "The {edition} edition has no exception for sizing by a qualified person ({section}).",
-                edition=working.edition,
+                edition=trace.edition,
                 section=stated.section,
             )
         )

@@ -2,33 +2,33 @@
 
 from __future__ import annotations
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.calculator import NotCovered
+from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import AREA_RULE, area, listed_sizes, next_listed_size
 from calc.conductors.size import shown_size
-from calc.declare import NotCovered
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.messages import message
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace, shown_number
 
 TABLE = "grounding/equipment_grounding_size"
 
 
-def size_by_device(device: float, metal: str, working: Working) -> str:
-    """Give the smallest size label of `metal` behind an overcurrent device of `device` ampere.
+def size_by_device(device: float, metal: str, trace: Trace) -> str:
+    """Return the smallest size label of `metal` behind an overcurrent device of `device` ampere.
 
     A row that prints a size nobody lists gives the next listed one.
     Raises: NotCovered above the last row. Source: rule grounding/equipment_grounding_size.
     """
-    rows = working.cite(TABLE).rows
+    rows = trace.cite(TABLE).rows
     row = next((row for row in rows if device <= row["through_ampere"]), None)
     if row is None:
         raise NotCovered(
-            say("The table ends at {last} A.", last=shown_number(rows[-1]["through_ampere"])),
-            say("Ask the engineer of the equipment."),
+            message("The table ends at {last} A.", last=shown_number(rows[-1]["through_ampere"])),
+            message("Ask the engineer of the equipment."),
         )
-    size = row[ALUMINUM_COLUMN[metal]]
-    working.step(
-        say(
+    size = row[TABLE_COLUMN[metal]]
+    trace.step(
+        message(
             "A device of {device} A is in the row through {through} A: {size} {metal}.",
             device=shown_number(device),
             through=shown_number(row["through_ampere"]),
@@ -39,10 +39,10 @@ def size_by_device(device: float, metal: str, working: Working) -> str:
         "",
         (TABLE,),
     )
-    if size not in listed_sizes(working.edition):
-        size = next_listed_size(area(size, working.edition), working.edition)
-        working.step(
-            say("That is no listed size. Next listed size up: {size}.", size=shown_size(size)),
+    if size not in listed_sizes(trace.edition):
+        size = next_listed_size(area(size, trace.edition), trace.edition)
+        trace.step(
+            message("That is no listed size. Next listed size up: {size}.", size=shown_size(size)),
             shown_size(size),
             "",
             (AREA_RULE,),

@@ -22,9 +22,9 @@ from calc.grounding.proportional_increase import (
     say_that_it_does_not_count,
 )
 from calc.grounding.size_by_device import TABLE, size_by_device
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.messages import message
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace, shown_number
 
 MOTORS = ("motor", "motor-instantaneous-trip")
 BREAKS = (TABLE, AMPACITY_RULE, SMALL, COOL_TERMINALS)  # their figures are the only ratings at which a size changes
@@ -58,36 +58,36 @@ class Sized(NamedTuple):
     if_small_allowed: str | None = None
 
 
-def size_for_circuit(device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
-    """Give the smallest size of `metal` behind `device` ampere for the circuit `hot`.
+def size_for_circuit(device: float, metal: str, hot: HotConductors, trace: Trace) -> Sized:
+    """Return the smallest size of `metal` behind `device` ampere for the circuit `hot`.
 
     Raises: NotCovered beyond the tables. Source: 250.122(A), (B), (F).
     """
-    base = size_by_device(device, metal, working)
+    base = size_by_device(device, metal, trace)
     if hot.minimum:
-        grown = increased_size(base, hot.minimum, hot.installed, hot.reason, working)
-        return _limited(grown, base, device, metal, hot, working)
-    least = hot.installed and least_hot_conductor(device, hot.metal, hot.sets, working.edition)
-    if not least or area(hot.installed, working.edition) <= area(least, working.edition):
-        _note_motor(hot, working)
-        return _limited(base, base, device, metal, hot, working)
+        grown = increased_size(base, hot.minimum, hot.installed, hot.reason, trace)
+        return _limited(grown, base, device, metal, hot, trace)
+    least = hot.installed and least_hot_conductor(device, hot.metal, hot.sets, trace.edition)
+    if not least or area(hot.installed, trace.edition) <= area(least, trace.edition):
+        _note_motor(hot, trace)
+        return _limited(base, base, device, metal, hot, trace)
     if hot.reason == "ambient-or-bundling":
-        say_that_it_does_not_count(working)
-        return Sized(_no_larger(base, metal, hot, working))
-    return _either(base, least, device, metal, hot, working)
+        say_that_it_does_not_count(trace)
+        return Sized(_no_larger(base, metal, hot, trace))
+    return _either(base, least, device, metal, hot, trace)
 
 
-def _either(base: str, least: str, device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
-    """Give both sizes, the larger one first, and ask which of them it is."""
-    aside = Working(working.edition)
+def _either(base: str, least: str, device: float, metal: str, hot: HotConductors, trace: Trace) -> Sized:
+    """Return both sizes, the larger one first, and ask which of them it is."""
+    aside = Trace(trace.edition)
     kept = _no_larger(base, metal, hot, aside)
-    if _terminals_may_ask_for(hot, device, working.edition):
-        return _usual(kept, base, least, metal, hot, working)
-    grown = _no_larger(in_proportion(base, least, hot.installed, working)[0], metal, hot, working)
-    if area(grown, working.edition) <= area(kept, working.edition):
+    if _terminals_may_ask_for(hot, device, trace.edition):
+        return _usual(kept, base, least, metal, hot, trace)
+    grown = _no_larger(in_proportion(base, least, hot.installed, trace)[0], metal, hot, trace)
+    if area(grown, trace.edition) <= area(kept, trace.edition):
         return Sized(kept)
-    working.step(
-        say(
+    trace.step(
+        message(
             "A device of {device} A asks for no hot conductor larger than {least} {metal}.",
             device=shown_number(device),
             least=shown_size(least),
@@ -97,7 +97,7 @@ def _either(base: str, least: str, device: float, metal: str, hot: HotConductors
         "",
         (AMPACITY_RULE, SMALL),
     )
-    note_qualified_person(working)
+    note_qualified_person(trace)
     return Sized(grown, kept)
 
 
@@ -107,91 +107,93 @@ def _terminals_may_ask_for(hot: HotConductors, device: float, edition: str) -> b
     return cool is not None and area(hot.installed, edition) <= area(cool, edition)
 
 
-def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, working: Working) -> Sized:
-    """Give the size without an increase, and note the other one: 50 A behind 6 AWG is everyday work."""
-    aside = Working(working.edition)
+def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, trace: Trace) -> Sized:
+    """Return the size without an increase, and note the other one: 50 A behind 6 AWG is everyday work."""
+    aside = Trace(trace.edition)
     grown = _no_larger(in_proportion(base, least, hot.installed, aside)[0], metal, hot, aside)
-    _no_larger(base, metal, hot, working)
-    if area(grown, working.edition) > area(kept, working.edition):
+    _no_larger(base, metal, hot, trace)
+    if area(grown, trace.edition) > area(kept, trace.edition):
         words = {"least": shown_size(least), "installed": shown_size(hot.installed)}
-        working.reading(say("where {least} would do and {installed} was run on purpose", **words), grown)
-        working.note(
-            say(
+        trace.reading(message("where {least} would do and {installed} was run on purpose", **words), grown)
+        trace.note(
+            message(
                 "{installed} is no more than terminals for 60 °C ask for ({cool}). Where {least} would do and "
                 "{installed} was run on purpose, it is {grown} {metal} ({section}).",
-                cool=working.section(COOL_TERMINALS),
+                cool=trace.section(COOL_TERMINALS),
                 least=shown_size(least),
                 installed=shown_size(hot.installed),
                 grown=shown_size(grown),
                 metal=METAL_WORDS[metal],
-                section=working.section(INCREASE),
+                section=trace.section(INCREASE),
             )
         )
     return Sized(kept)
 
 
-def _note_motor(hot: HotConductors, working: Working) -> None:
+def _note_motor(hot: HotConductors, trace: Trace) -> None:
     if hot.installed and hot.circuit in MOTORS:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "A motor may need less than its device suggests. Where larger hot conductors were run than it needs, "
                 "enter the smallest that would do: this one grows with them ({section}).",
-                section=working.section(INCREASE),
+                section=trace.section(INCREASE),
             )
         )
 
 
-def _limited(size: str, base: str, device: float, metal: str, hot: HotConductors, working: Working) -> Sized:
-    """Give `size` no larger than the circuit conductors, but no smaller than `base` where all of them together are.
+def _limited(size: str, base: str, device: float, metal: str, hot: HotConductors, trace: Trace) -> Sized:
+    """Return `size` no larger than the circuit conductors, but no smaller than `base` where all of them together are.
 
     An ordinary circuit has none so small: the device would not protect them. To follow them down would make a slip,
     or bad work, the reason for a thin path.
     """
     if hot.circuit == "feeder-or-branch" and hot.installed and hot.limits:
-        edition = working.edition
-        smaller = _no_larger(size, metal, hot, Working(edition))
+        edition = trace.edition
+        smaller = _no_larger(size, metal, hot, Trace(edition))
         if max(area(smaller, edition), area(hot.installed, edition) * hot.sets) < area(base, edition):
-            _say_that_they_are_small(device, hot, working)
+            _say_that_they_are_small(device, hot, trace)
             return Sized(base, if_small_allowed=smaller)
-    return Sized(_no_larger(size, metal, hot, working))
+    return Sized(_no_larger(size, metal, hot, trace))
 
 
-def _say_that_they_are_small(device: float, hot: HotConductors, working: Working) -> None:
-    least = least_hot_conductor(device, hot.metal, hot.sets, working.edition)
-    working.step(
-        say(
+def _say_that_they_are_small(device: float, hot: HotConductors, trace: Trace) -> None:
+    least = least_hot_conductor(device, hot.metal, hot.sets, trace.edition)
+    trace.step(
+        message(
             "It need not be larger than the circuit conductors ({section}), but {installed} is smaller than {device} A "
             "asks for: {least}. Check both. Motors, taps and other listed uses have rules of their own.",
-            section=working.section(CIRCUIT),
+            section=trace.section(CIRCUIT),
             installed=shown_size(hot.installed),
             device=shown_number(device),
-            least=say("{size} {metal}", size=shown_size(least), metal=METAL_WORDS[hot.metal]) if least else say("more"),
+            least=message("{size} {metal}", size=shown_size(least), metal=METAL_WORDS[hot.metal]) if least else message(
+                "more"
+            ),
         ),
         cites=(CIRCUIT, AMPACITY_RULE, SMALL),
     )
 
 
-def _no_larger(size: str, metal: str, hot: HotConductors, working: Working) -> str:
-    """Give `size` no larger than the circuit conductors ask for, where they are known and limit it."""
+def _no_larger(size: str, metal: str, hot: HotConductors, trace: Trace) -> str:
+    """Return `size` no larger than the circuit conductors ask for, where they are known and limit it."""
     if hot.installed and hot.limits:
         tap = hot.circuit == "feeder-tap"
-        return not_larger_than_circuit(size, metal, hot.installed, hot.metal, hot.sets, hot.raceways, tap, working)
-    section = working.section(CIRCUIT)
+        return not_larger_than_circuit(size, metal, hot.installed, hot.metal, hot.sets, hot.raceways, tap, trace)
+    section = trace.section(CIRCUIT)
     if hot.installed:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
                 section=section,
             )
         )
         return size
-    working.reading(say("Hot conductors made larger than the load needs make it larger: they were not entered."))
-    working.note(
-        say(
+    trace.reading(message("Hot conductors made larger than the load needs make it larger: they were not entered."))
+    trace.note(
+        message(
             "It need not be larger than the circuit conductors ({section}); that limit is not applied here. Hot "
             "conductors made larger than the load needs, as for voltage drop, make it larger ({increase}): enter them.",
             section=section,
-            increase=working.section(INCREASE),
+            increase=trace.section(INCREASE),
         )
     )
     return size

@@ -3,51 +3,53 @@
 from __future__ import annotations
 
 from calc.grounding.structural_metal_need import OF_BUILDING, OF_DERIVED
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.trace import Trace
 
 
-def note_frame_landing(supply: str, working: Working) -> None:
+def note_frame_landing(supply: str, trace: Trace) -> None:
     """Note where the bond of `supply` (a value of the calculator's field) may be connected, and how."""
-    section = working.section
+    section = trace.section
     if supply == "separately-derived-system":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Run it from the grounded conductor of the source, at the point where the grounding electrode "
                 "conductor is joined, to the frame in the area served ({section}).",
                 section=section(OF_DERIVED),
             )
         )
-        working.note(
-            say("Each such source has its own bond. Water piping in the same area is bonded too, by another item.")
+        trace.note(
+            message("Each such source has its own bond. Water piping in the same area is bonded too, by another item.")
         )
         return
     if supply == "service":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Land it on the service equipment enclosure or on the grounded conductor at the service ({section}).",
                 section=section(OF_BUILDING),
             )
         )
     else:
-        working.note(
-            say("Land it on the enclosure of the building's own disconnect ({section}).", section=section(OF_BUILDING))
+        trace.note(
+            message(
+                "Land it on the enclosure of the building's own disconnect ({section}).", section=section(OF_BUILDING)
+            )
         )
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "Not on the neutral there: in a building fed by a feeder it stays apart from metal ({section}).",
                 section=section("naming/separate_building"),
             )
         )
-    _note_existing_conductor(working)
-    working.note(
-        say(
+    _note_existing_conductor(trace)
+    trace.note(
+        message(
             "The joint stays accessible. Some welded or pressed joints on fireproofed steel need not be ({section}).",
             section=section("grounding/structural_metal_joint"),
         )
     )
-    working.note(
-        say(
+    trace.note(
+        message(
             "Secure and protect it like a grounding electrode conductor. Steel pipe around it is bonded to it at both "
             "ends ({section}).",
             section=section("grounding/structural_metal_bond_installation"),
@@ -55,19 +57,19 @@ def note_frame_landing(supply: str, working: Working) -> None:
     )
 
 
-def _note_existing_conductor(working: Working) -> None:
-    existing = working.cite("grounding/structural_metal_existing_conductor")
+def _note_existing_conductor(trace: Trace) -> None:
+    existing = trace.cite("grounding/structural_metal_existing_conductor")
     if existing.rows[0]["measure"] == "table":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "A grounding electrode conductor will do too, or an electrode in use, where its conductor is no "
                 "smaller than the table of these jumpers asks for ({section}).",
                 section=existing.section,
             )
         )
     else:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "A grounding electrode conductor will do too, or an electrode in use, where its conductor is large "
                 "enough ({section}).",
                 section=existing.section,

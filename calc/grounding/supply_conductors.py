@@ -4,33 +4,35 @@ from __future__ import annotations
 
 import re
 
+from calc.calculator import Field
 from calc.conductors.area import area
 from calc.conductors.size import read_size, shown_size
-from calc.declare import Field
-from calc.field import Unclear
-from calc.vocabulary import MOST_SETS, SIZES
-from calc.words import Sentence, say
+from calc.field import UnclearError
+from calc.messages import Message, message
+from calc.shared_fields import MAX_SETS, SIZES
 
 _ONE = re.compile(r"(?:(?P<sets>[1-9]\d?) ?(?:[x×]|-(?!0)) ?)?(?P<size>.+)", re.IGNORECASE)
 _CABLE = re.compile(r"\s*\d{1,2} ?- ?\d{1,2}\s*")
 _THOUSANDS = re.compile(r"(?<![\d/])[12],(?:000|[257][05]0)(?!\d)", re.IGNORECASE)
 
 
-def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
-    """Give a field for up to `most` further sets of conductors; left out where there are no others."""
+def other_conductors(label: Message, hint: Message, most: int) -> Field:
+    """Return a field for up to `most` further sets of conductors; left out where there are no others."""
 
     def read(text: str) -> str:
         if _THOUSANDS.search(text):
-            raise Unclear(say("Write 1500 kcmil without a comma, and 1 AWG and 500 kcmil as 1, 1x500."))
+            raise UnclearError(message("Write 1500 kcmil without a comma, and 1 AWG and 500 kcmil as 1, 1x500."))
         written = text.split(",")
         if any(map(_CABLE.fullmatch, written)):
-            raise Unclear(say("6-3 can be a cable with three wires of 6 AWG: write 6. For six of 3 AWG write 6x3."))
+            raise UnclearError(
+                message("6-3 can be a cable with three wires of 6 AWG: write 6. For six of 3 AWG write 6x3.")
+            )
         sets = [_read_one(each) for each in written]
         if len(sets) > most:
             raise ValueError(text)
         return ",".join(_written(*each) for each in sets)
 
-    enter = say(
+    enter = message(
         "Enter up to {most} sizes with commas between, for example 3/0,1/0. "
         "Write 2x250kcmil for two conductors in parallel.",
         most=most,
@@ -39,12 +41,12 @@ def other_conductors(label: Sentence, hint: Sentence, most: int) -> Field:
 
 
 def _written(count: int, size: str) -> str:
-    """Give a set as links carry it: "3/0", "2x250kcmil"; 1x500kcmil, for "1,500kcmil" could be one size."""
+    """Return a set as links carry it: "3/0", "2x250kcmil"; 1x500kcmil, for "1,500kcmil" could be one size."""
     return f"{count}x{size}" if count > 1 or size.endswith("kcmil") else size
 
 
 def sets_of(listed: str | None) -> list[tuple[int, str]]:
-    """Give (conductors in parallel, size label) of each set that a list names.
+    """Return (conductors in parallel, size label) of each set that a list names.
 
     >>> sets_of("3/0,2x250kcmil"), sets_of(None)
     ([(1, '3/0'), (2, '250kcmil')], [])
@@ -53,7 +55,7 @@ def sets_of(listed: str | None) -> list[tuple[int, str]]:
 
 
 def area_of(sets: int, size: str, edition: str) -> int:
-    """Give the area of a set, cmil.
+    """Return the area of a set, cmil.
 
     >>> area_of(2, "250kcmil", "2023")
     500000
@@ -62,7 +64,7 @@ def area_of(sets: int, size: str, edition: str) -> int:
 
 
 def shown_set(sets: int, size: str) -> str:
-    """Give a set as it is read out: "3/0 AWG", "2 × 250 kcmil"."""
+    """Return a set as it is read out: "3/0 AWG", "2 × 250 kcmil"."""
     return f"{sets} × {shown_size(size)}" if sets > 1 else shown_size(size)
 
 
@@ -72,6 +74,6 @@ def _shown(listed: str) -> str:
 
 def _read_one(text: str) -> tuple[int, str]:
     written = _ONE.fullmatch(" ".join(text.split()))
-    if not written or int(written["sets"] or 1) > MOST_SETS:
+    if not written or int(written["sets"] or 1) > MAX_SETS:
         raise ValueError(text)
     return int(written["sets"] or 1), read_size(written["size"])

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN
+from calc.calculator import Answer, Choice, calculator, require
+from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
-from calc.declare import Answer, Choice, calculator, needed
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.bond_cap import capped_supply_side_size
@@ -18,36 +18,38 @@ from calc.grounding.size_by_device import size_by_device
 from calc.grounding.size_for_circuit import BREAKS
 from calc.jumpers.supply_side_size import CAP, supply_side_size
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.output import as_entered
+from calc.shared_fields import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
 from calc.shared_outputs import wire
-from calc.vocabulary import METAL_WORDS, SETS, conductor_size, device_rating, metal_of, one_of
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
 BUILDING = "grounding/water_pipe_bond_separate_building"
 PIPING = one_of(
-    say("Which piping"),
-    say(
+    message("Which piping"),
+    message(
         "A unit counts where plastic pipe sets its metal piping apart. A feeder may be a branch circuit. A transformer "
         "or generator of its own is a separately derived system."
     ),
     (
-        Choice("water", say("Water: building with a service")),
-        Choice("water-isolated-unit", say("Water: one unit, plastic pipe before it")),
-        Choice("water-separate-building", say("Water: building fed by a feeder")),
-        Choice("water-derived-system", say("Water: near a transformer of its own")),
-        Choice("other-metal", say("Gas or other metal piping")),
+        Choice("water", message("Water: building with a service")),
+        Choice("water-isolated-unit", message("Water: one unit, plastic pipe before it")),
+        Choice("water-separate-building", message("Water: building fed by a feeder")),
+        Choice("water-derived-system", message("Water: near a transformer of its own")),
+        Choice("other-metal", message("Gas or other metal piping")),
     ),
 )
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) conductor"),
-    say("Of the service, the derived system, or the feeder to the building. Leave it empty for one unit or for gas."),
+    message("Largest ungrounded (hot) conductor"),
+    message(
+        "Of the service, the derived system, or the feeder to the building. Leave it empty for one unit or for gas."
+    ),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
-METAL = metal_of(say("Metal of the bonding jumper"))
+CONDUCTOR_METAL = metal_of(message("Metal of that conductor"))
+METAL = metal_of(message("Metal of the bonding jumper"))
 DEVICE = device_rating(
-    say("Overcurrent device"),
-    say(
+    message("Overcurrent device"),
+    message(
         "For one unit: the one ahead of its panel. For a building with a feeder: of that feeder. For gas: of the "
         "circuit likely to reach the pipe. Else leave it empty."
     ),
@@ -56,12 +58,12 @@ DEVICE = device_rating(
 
 @calculator(
     "water-pipe-bonding",
-    name=say("Water pipe bonding"),
-    purpose=say("The smallest bonding jumper to water piping or other metal piping, and where it may land."),
-    submit=say("Size the bond"),
+    name=message("Water pipe bonding"),
+    purpose=message("The smallest bonding jumper to water piping or other metal piping, and where it may land."),
+    submit=message("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
     outputs=(
-        *wire(say("Smallest bonding jumper of the piping")),
+        *wire(message("Smallest bonding jumper of the piping")),
         as_entered("piping", PIPING),
     ),
     site_check=SIZE,
@@ -69,7 +71,7 @@ DEVICE = device_rating(
 )
 def water_pipe_bonding(
     *,
-    working: Working,
+    trace: Trace,
     piping: Annotated[str, PIPING] = "water",
     conductor: Annotated[str | None, CONDUCTOR] = None,
     sets: Annotated[int, SETS] = 1,
@@ -77,7 +79,7 @@ def water_pipe_bonding(
     metal: Annotated[str, METAL] = "copper",
     device: Annotated[float | None, DEVICE] = None,
 ) -> Answer:
-    """Give the smallest bonding jumper to metal piping, and where it may land.
+    """Return the smallest bonding jumper to metal piping, and where it may land.
 
     When: metal piping in or on a building, alternating current up to 1000 V. Gas tubing may need a further bond
     under the fuel gas code, which this calculator does not size.
@@ -100,83 +102,83 @@ def water_pipe_bonding(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('3/0', 167800)
     """
-    refuse_below_wiring(conductor, conductor_metal, working)
-    by_device = _goes_by_device(piping, working)
+    refuse_below_wiring(conductor, conductor_metal, trace)
+    by_device = _goes_by_device(piping, trace)
     if by_device:
-        size = size_by_device(needed(device, "device"), metal, working)
+        size = size_by_device(require(device, "device"), metal, trace)
     else:
-        needed(conductor, "conductor")
-        supply = (conductor, sets, conductor_metal, metal, working)
+        require(conductor, "conductor")
+        supply = (conductor, sets, conductor_metal, metal, trace)
         if piping == "water":
-            refuse_below_service(conductor, conductor_metal, working)
-            working.cite("grounding/water_pipe_bond")
+            refuse_below_service(conductor, conductor_metal, trace)
+            trace.cite("grounding/water_pipe_bond")
             size = capped_supply_side_size(*supply, "grounding/water_pipe_bond_cap")
         elif piping == "water-derived-system":
-            working.cite("grounding/water_pipe_bond_derived_system")
+            trace.cite("grounding/water_pipe_bond_derived_system")
             size = capped_supply_side_size(*supply, "grounding/water_pipe_bond_derived_cap")
         else:
             size = supply_side_size(*supply, BUILDING if sets == 1 else CAP)
     if piping == "water-separate-building":
-        size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, working)
-    note_landing(piping, working)
-    note_protection(size, piping, working)
-    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
+        size = _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, trace)
+    note_landing(piping, trace)
+    note_protection(size, piping, trace)
+    warn_of_aluminum_near_earth(metal, OF_BONDS, trace)
     return Answer(
-        name=say("Bonding jumper to the piping"),
-        headline=say("{size}", size=shown_size(size)),
-        detail=_detail(size, metal, piping, working),
+        name=message("Bonding jumper to the piping"),
+        headline=message("{size}", size=shown_size(size)),
+        detail=_detail(size, metal, piping, trace),
         basis="grounding/equipment_grounding_size" if by_device else "jumpers/supply_side_size",
-        said=f"{size}-{metal}",
-        values={"size": size, "metal": metal, "area_cmil": area(size, working.edition), "piping": piping},
+        answer_code=f"{size}-{metal}",
+        values={"size": size, "metal": metal, "area_cmil": area(size, trace.edition), "piping": piping},
     )
 
 
-def _detail(size: str, metal: str, piping: str, working: Working) -> Sentence:
+def _detail(size: str, metal: str, piping: str, trace: Trace) -> Message:
     # Where the circuit's own equipment grounding conductor may be the bond, it runs as that one does.
     if piping == "other-metal":
-        return say("{metal} wire or larger", metal=METAL_WORDS[metal])
-    return words_of_run(size, metal, working)
+        return message("{metal} wire or larger", metal=METAL_WORDS[metal])
+    return words_of_run(size, metal, trace)
 
 
-def _goes_by_device(piping: str, working: Working) -> bool:
+def _goes_by_device(piping: str, trace: Trace) -> bool:
     if piping == "water-isolated-unit":
-        working.cite("grounding/water_pipe_bond_isolated_unit")
+        trace.cite("grounding/water_pipe_bond_isolated_unit")
     elif piping == "other-metal":
-        working.cite("grounding/other_metal_piping_bond")
+        trace.cite("grounding/other_metal_piping_bond")
     elif piping == "water-separate-building":
-        return working.cite(BUILDING).rows[0]["goes_by"] == "device"
+        return trace.cite(BUILDING).rows[0]["goes_by"] == "device"
     else:
         return False
     return True
 
 
-def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, working: Working) -> str:
+def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, trace: Trace) -> str:
     # Whether one conductor or the set of a phase is meant is open; for sets the larger size stays.
-    if conductor is None or sets > 1 or area(size, working.edition) <= area(conductor, working.edition):
+    if conductor is None or sets > 1 or area(size, trace.edition) <= area(conductor, trace.edition):
         return size
-    if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
-        working.warn(
-            say(
+    if TABLE_COLUMN[metal] != "copper" and TABLE_COLUMN[conductor_metal] == "copper":
+        trace.warn(
+            message(
                 "The jumper need not be larger than the ungrounded conductors ({section}). Copper and aluminum of "
                 "one size do not conduct alike, so this answer keeps the larger size.",
-                section=working.section(BUILDING),
+                section=trace.section(BUILDING),
             )
         )
         return size
     if by_device:
         # Its own device would not protect a hot conductor so small: a slip or bad work is no reason for a thin bond.
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It need not be larger than the hot conductors ({section}). {conductor} is small for this device: "
                 "check both. This answer keeps {size}.",
-                section=working.section(BUILDING),
+                section=trace.section(BUILDING),
                 conductor=shown_size(conductor),
                 size=shown_size(size),
             )
         )
         return size
-    working.step(
-        say("The jumper need not be larger than the ungrounded conductor: {size}.", size=shown_size(conductor)),
+    trace.step(
+        message("The jumper need not be larger than the ungrounded conductor: {size}.", size=shown_size(conductor)),
         shown_size(conductor),
         "",
         (BUILDING,),

@@ -5,21 +5,21 @@ from __future__ import annotations
 from math import ceil, pi
 
 from calc.conductors.area import area
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.trace import Trace
 
 MIL_IN_AN_INCH, MILLIMETRES_IN_AN_INCH = 1000, 25.4  # what the units are; the registry of units takes a second to start
 
-def bus_of_equal_area(size: str, rule_key: str, working: Working) -> tuple[float, int]:
-    """Give the least area of a bus in place of a wire of `size`, rounded up: in² to three places, whole mm².
+def bus_of_equal_area(size: str, rule_key: str, trace: Trace) -> tuple[float, int]:
+    """Return the least area of a bus in place of a wire of `size`, rounded up: in² to three places, whole mm².
 
     rule_key: the rule that judges a bus by its area.
     """
-    cmil = area(size, working.edition)
+    cmil = area(size, trace.edition)
     square_inch = cmil * pi / 4 / MIL_IN_AN_INCH**2
     square_millimetre = square_inch * MILLIMETRES_IN_AN_INCH**2
-    working.step(
-        say(
+    trace.step(
+        message(
             "A bus or strap of at least the area of that wire: {square_inch:.4f} in², {square_millimetre:.1f} mm².",
             square_inch=square_inch,
             square_millimetre=square_millimetre,

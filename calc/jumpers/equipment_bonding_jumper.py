@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, NotCovered, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Answer, NotCovered, calculator
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import ask_for_the_smallest, words_of
@@ -17,32 +17,34 @@ from calc.jumpers import load_side_fields as ask
 from calc.jumpers.joined_parts import note_what_it_joins
 from calc.jumpers.jumper_route import note_the_route, reasons_against_route
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.output import Output
+from calc.shared_fields import METAL_WORDS
 from calc.shared_outputs import reasons, unless_increased, wire
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.trace import Trace, shown_number
 
 
 @calculator(
     "equipment-bonding-jumper",
-    name=say("Equipment bonding jumper"),
-    purpose=say("The smallest bonding jumper past an overcurrent device, and whether it may run outside the raceway."),
-    submit=say("Size the jumper"),
+    name=message("Equipment bonding jumper"),
+    purpose=message(
+        "The smallest bonding jumper past an overcurrent device, and whether it may run outside the raceway."
+    ),
+    submit=message("Size the jumper"),
     example={"edition": "2023", "device": "100", "other_devices": "225,400", "routing": "outside", "length": "4ft"},
     outputs=(
-        *wire(say("Smallest equipment bonding jumper")),
-        Output("device", say("Device that sizes it: the largest entered"), "number", "A"),
+        *wire(message("Smallest equipment bonding jumper")),
+        Output("device", message("Device that sizes it: the largest entered"), "number", "A"),
         unless_increased(),
-        Output("fits", say("Whether it may run as entered"), "yes-no"),
-        reasons(say("Why it may not run as entered")),
+        Output("fits", message("Whether it may run as entered"), "yes-no"),
+        reasons(message("Why it may not run as entered")),
     ),
     site_check=SIZE,
     margin=Margin(("device", "installed_conductor"), breaks={"device": BREAKS}),
 )
 def equipment_bonding_jumper(
     *,
-    working: Working,
+    trace: Trace,
     device: Annotated[float, ask.DEVICE],
     metal: Annotated[str, ask.METAL] = "copper",
     side: Annotated[str, ask.SIDE] = "load-side",
@@ -57,7 +59,7 @@ def equipment_bonding_jumper(
     sets: Annotated[int, ask.SETS] = 1,
     increase_reason: Annotated[str, ask.INCREASE] = "any",
 ) -> Answer:
-    """Give the smallest equipment bonding jumper, and whether it may run as it does.
+    """Return the smallest equipment bonding jumper, and whether it may run as it does.
 
     When: metal parts on the load side of an overcurrent device, up to 1000 V. Ahead of the first
     device the part is a supply-side bonding jumper: that ends as not covered.
@@ -87,9 +89,9 @@ def equipment_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["device"]
     ('3', 400)
     """
-    _stay_with_the_load_side(side, working)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, 1, working)
-    counted = _device_that_counts(device, other_devices, working)
+    _stay_with_the_load_side(side, trace)
+    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, 1, trace)
+    counted = _device_that_counts(device, other_devices, trace)
     hot = HotConductors(
         installed_conductor,
         minimum_conductor,
@@ -99,51 +101,51 @@ def equipment_bonding_jumper(
         limits=not other_devices,
     )
     if minimum_conductor and other_devices:
-        working.warn(say("Reckon the increase for each circuit in turn and take the largest answer."))
-    sized = size_for_circuit(counted, metal, hot, working)
-    ask_for_the_smallest(sized, hot, working)
+        trace.warn(message("Reckon the increase for each circuit in turn and take the largest answer."))
+    sized = size_for_circuit(counted, metal, hot, trace)
+    ask_for_the_smallest(sized, hot, trace)
     size = sized.size
-    note_what_it_joins(joins, routing, working)
-    against = [] if joins == "receptacle" else reasons_against_route(routing, length, along, working)
+    note_what_it_joins(joins, routing, trace)
+    against = [] if joins == "receptacle" else reasons_against_route(routing, length, along, trace)
     if joins != "receptacle":
-        note_the_route(size, routing, working)
-    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
+        note_the_route(size, routing, trace)
+    warn_of_aluminum_near_earth(metal, OF_BONDS, trace)
     values = {
         "size": size,
         "metal": metal,
-        "area_cmil": area(size, working.edition),
+        "area_cmil": area(size, trace.edition),
         "device": counted,
         "size_unless_increased": sized.unless_increased or size,
         "fits": not against,
         "reasons": [str(reason) for reason in against],
     }
-    name, words = say("Equipment bonding jumper"), {"size": shown_size(size), "metal": METAL_WORDS[metal]}
+    name, words = message("Equipment bonding jumper"), {"size": shown_size(size), "metal": METAL_WORDS[metal]}
     if against:
         return Answer(name, *_not_like_this(against, words), TABLE, f"not-outside-{size}-{metal}", values)
-    detail = words_of(sized, metal, hot, say("{metal} wire or larger", metal=METAL_WORDS[metal]), working)
-    return Answer(name, say("{size}", size=shown_size(size)), detail, TABLE, f"{size}-{metal}", values)
+    detail = words_of(sized, metal, hot, message("{metal} wire or larger", metal=METAL_WORDS[metal]), trace)
+    return Answer(name, message("{size}", size=shown_size(size)), detail, TABLE, f"{size}-{metal}", values)
 
 
-def _stay_with_the_load_side(side: str, working: Working) -> None:
+def _stay_with_the_load_side(side: str, trace: Trace) -> None:
     if side == "supply-side":
         raise NotCovered(
-            say("Ahead of the first overcurrent device no device sizes the jumper."),
-            say(
+            message("Ahead of the first overcurrent device no device sizes the jumper."),
+            message(
                 "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
-                section=working.section("naming/supply_side_bonding_jumper"),
+                section=trace.section("naming/supply_side_bonding_jumper"),
             ),
             "supply-side-bonding-jumper",
         )
-    working.step(say("Past an overcurrent device: the device sizes the jumper."), cites=("raceways/jumper_size",))
+    trace.step(message("Past an overcurrent device: the device sizes the jumper."), cites=("raceways/jumper_size",))
 
 
-def _device_that_counts(device: float, other_devices: str | None, working: Working) -> float:
+def _device_that_counts(device: float, other_devices: str | None, trace: Trace) -> float:
     ratings = [device, *ask.ratings_of(other_devices)]
     if len(ratings) == 1:
         return device
     largest = max(ratings)
-    working.step(
-        say(
+    trace.step(
+        message(
             "One jumper without a break for {count} raceways or cables: the largest device counts, {largest} A.",
             count=len(ratings),
             largest=shown_number(largest),
@@ -155,8 +157,8 @@ def _device_that_counts(device: float, other_devices: str | None, working: Worki
     return largest
 
 
-def _not_like_this(against: list[Sentence], words: dict) -> tuple[Sentence, Sentence]:
+def _not_like_this(against: list[Message], words: dict) -> tuple[Message, Message]:
     first, *rest = against
-    detail = say("{first} {rest}", first=first, rest=rest[0]) if rest else first
-    remedy = say("{reasons} Change the route, or run {size} {metal} inside the raceway.", reasons=detail, **words)
-    return say("Not outside like this"), remedy
+    detail = message("{first} {rest}", first=first, rest=rest[0]) if rest else first
+    remedy = message("{reasons} Change the route, or run {size} {metal} inside the raceway.", reasons=detail, **words)
+    return message("Not outside like this"), remedy

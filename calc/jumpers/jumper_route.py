@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from calc.calculator import require
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import needed
-from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.messages import Message, message
+from calc.trace import Trace, shown_number
 
 LONGEST = "raceways/jumper_outside_longest"
 POLE = "jumpers/jumper_outside_at_poles"
@@ -14,23 +14,25 @@ PROTECTION = "raceways/jumper_protection"
 UNPROTECTED = "grounding/electrode_conductor_unprotected"
 
 
-def reasons_against_route(routing: str, length: float | None, along: str, working: Working) -> list[Sentence]:
-    """Give what is wrong with the route, longest first: too long outside, not along the raceway.
+def reasons_against_route(routing: str, length: float | None, along: str, trace: Trace) -> list[Message]:
+    """Return what is wrong with the route, longest first: too long outside, not along the raceway.
 
     routing: "inside", "outside" or "outside-at-pole"; length: ft, needed outside; along: "yes" or "no".
-    Raises: Mend when the length is needed and left out. Source: rules named above.
+    Raises: FieldError when the length is needed and left out. Source: rules named above.
     """
     if routing == "inside":
-        working.step(say("Inside the raceway its length is not limited."), cites=("raceways/jumper_inside",))
+        trace.step(message("Inside the raceway its length is not limited."), cites=("raceways/jumper_inside",))
         return []
     if routing == "outside-at-pole":
-        working.step(say("At an outdoor pole it may be longer outside and need not follow the raceway."), cites=(POLE,))
+        trace.step(
+            message("At an outdoor pole it may be longer outside and need not follow the raceway."), cites=(POLE,)
+        )
         return []
-    limit = working.cite(LONGEST).value
-    given = needed(length, "length")
+    limit = trace.cite(LONGEST).value
+    given = require(length, "length")
     longest, shown = shown_number(limit), shown_number(given)
-    working.step(
-        say(
+    trace.step(
+        message(
             "Outside it is at most {longest} ft long and follows the raceway. The one entered: {length} ft.",
             longest=longest,
             length=shown,
@@ -41,43 +43,45 @@ def reasons_against_route(routing: str, length: float | None, along: str, workin
     )
     against = []
     if given > limit:
-        against.append(say("It is {length} ft long outside; {longest} ft is the most.", length=shown, longest=longest))
+        against.append(
+            message("It is {length} ft long outside; {longest} ft is the most.", length=shown, longest=longest)
+        )
     if along == "no":
-        against.append(say("Outside it must follow the raceway."))
+        against.append(message("Outside it must follow the raceway."))
     return against
 
 
-def note_the_route(size: str, routing: str, working: Working) -> None:
+def note_the_route(size: str, routing: str, trace: Trace) -> None:
     """Note how a jumper of `size` is marked inside or protected outside."""
     if routing == "inside":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Bare or green, and joined in boxes like an equipment grounding conductor ({section}).",
-                section=working.section("raceways/jumper_inside"),
+                section=trace.section("raceways/jumper_inside"),
             )
         )
         return
-    if not note_small_wire_outside(size, working):
-        working.note(
-            say(
+    if not note_small_wire_outside(size, trace):
+        trace.note(
+            message(
                 "Outside: fasten it, and protect it where it may be hit ({section}).",
-                section=working.section(PROTECTION),
+                section=trace.section(PROTECTION),
             )
         )
 
 
-def note_small_wire_outside(size: str, working: Working) -> bool:
+def note_small_wire_outside(size: str, trace: Trace) -> bool:
     """Note that a wire of `size` outside is too small to run unprotected; give whether it is."""
-    smallest = working.cite(UNPROTECTED).value
-    if area(size, working.edition) >= area(smallest, working.edition):
+    smallest = trace.cite(UNPROTECTED).value
+    if area(size, trace.edition) >= area(smallest, trace.edition):
         return False
-    working.note(
-        say(
+    trace.note(
+        message(
             "Outside and smaller than {smallest}: run it in a raceway or armor, as the section on electrode "
             "conductors asks ({jumper}; {size}).",
             smallest=shown_size(smallest),
-            jumper=working.section(PROTECTION),
-            size=working.section(UNPROTECTED),
+            jumper=trace.section(PROTECTION),
+            size=trace.section(UNPROTECTED),
         )
     )
     return True

@@ -4,53 +4,58 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, Choice, calculator
 from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service
 from calc.conductors.size import shown_size
-from calc.declare import Answer, Choice, calculator
 from calc.found.verdict import size_or_listed
+from calc.identify.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.margin.declared import Margin
-from calc.naming.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
+from calc.messages import message
 from calc.output import as_entered
 from calc.rulebook import every_edition
+from calc.shared_fields import SETS, conductor_size, metal_of, one_of, whole_number
 from calc.shared_outputs import wire
-from calc.vocabulary import SETS, conductor_size, metal_of, one_of, whole_number
-from calc.words import say
-from calc.working import Working
+from calc.trace import Trace
 
-MOST_ENCLOSURES = max(stated.value for stated in every_edition("services/disconnects_maximum"))
+MAX_ENCLOSURES = max(stated.value for stated in every_edition("services/disconnects_maximum"))
 
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) conductor"),
-    say("The one that feeds this enclosure, for example 3/0 or 500 kcmil."),
+    message("Largest ungrounded (hot) conductor"),
+    message("The one that feeds this enclosure, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
-METAL = metal_of(say("Metal of the jumper"))
+CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
+METAL = metal_of(message("Metal of the jumper"))
 CONDUCTOR_BASIS = one_of(
-    say("The size entered is"),
-    say("Some services have no service conductors of their own. Then enter the size the load would need."),
-    (Choice("installed", say("The size installed")), Choice("needed-for-load", say("The size the load would need"))),
+    message("The size entered is"),
+    message("Some services have no service conductors of their own. Then enter the size the load would need."),
+    (
+        Choice("installed", message("The size installed")),
+        Choice("needed-for-load", message("The size the load would need")),
+    ),
     rare=True,
 )
 ENCLOSURES = whole_number(
-    say("Service disconnect enclosures"),
-    say("Separate enclosures with a service disconnect. A listed assembly of several counts as one."),
+    message("Service disconnect enclosures"),
+    message("Separate enclosures with a service disconnect. A listed assembly of several counts as one."),
     1,
-    MOST_ENCLOSURES,
+    MAX_ENCLOSURES,
     rare=True,
 )
 
 
 @calculator(
     "main-bonding-jumper",
-    name=say("Main bonding jumper"),
-    purpose=say("The smallest main bonding jumper for a service disconnect enclosure, with the section for each step."),
-    submit=say("Size the jumper"),
+    name=message("Main bonding jumper"),
+    purpose=message(
+        "The smallest main bonding jumper for a service disconnect enclosure, with the section for each step."
+    ),
+    submit=message("Size the jumper"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "2", "conductor_metal": "copper", "metal": "copper"},
     outputs=(
-        *wire(say("Smallest main bonding jumper")),
+        *wire(message("Smallest main bonding jumper")),
         as_entered("form", FORM),
         as_entered("enclosures", ENCLOSURES),
     ),
@@ -59,7 +64,7 @@ ENCLOSURES = whole_number(
 )
 def main_bonding_jumper(
     *,
-    working: Working,
+    trace: Trace,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, SETS] = 1,
     conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
@@ -70,7 +75,7 @@ def main_bonding_jumper(
     form: Annotated[str, FORM] = "wire",
     conductor_basis: Annotated[str, CONDUCTOR_BASIS] = "installed",
 ) -> Answer:
-    """Give the smallest main bonding jumper of one service disconnect enclosure.
+    """Return the smallest main bonding jumper of one service disconnect enclosure.
 
     When: a grounded system's service disconnect, up to 1000 V. Not for panels fed by a feeder,
     separately derived systems, wireways ahead of several disconnects, ungrounded or
@@ -96,45 +101,45 @@ def main_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('2/0', 133100)
     """
-    stay_with_main_bonding_jumpers(place, system_grounding, working)
-    refuse_below_service(conductor, conductor_metal, working)
-    working.cite("jumpers/main_bonding_jumper_required")
+    stay_with_main_bonding_jumpers(place, system_grounding, trace)
+    refuse_below_service(conductor, conductor_metal, trace)
+    trace.cite("jumpers/main_bonding_jumper_required")
     if conductor_basis == "needed-for-load":
-        working.step(
-            say(
+        trace.step(
+            message(
                 "There are no service conductors of their own. The size the load would need counts: {size}.",
                 size=shown_size(conductor),
             ),
             cites=("jumpers/no_service_conductors",),
         )
     if enclosures > 1:
-        working.step(
-            say(
+        trace.step(
+            message(
                 "{enclosures} enclosures, each with its own jumper, sized by the conductors that serve that "
                 "enclosure. The conductors entered serve this one.",
                 enclosures=enclosures,
             ),
             cites=("jumpers/several_service_enclosures",),
         )
-    size = supply_side_size(conductor, sets, conductor_metal, metal, working)
-    working.cite("jumpers/main_bonding_jumper_size")
-    headline, detail = jumper_form(form, size, metal, working)
-    working.note(
-        say(
+    size = supply_side_size(conductor, sets, conductor_metal, metal, trace)
+    trace.cite("jumpers/main_bonding_jumper_size")
+    headline, detail = jumper_form(form, size, metal, trace)
+    trace.note(
+        message(
             "One jumper in each service disconnect enclosure, in one piece, no splice ({section}).",
-            section=working.section("jumpers/main_bonding_jumper_required"),
+            section=trace.section("jumpers/main_bonding_jumper_required"),
         )
     )
     return Answer(
-        name=say("Main bonding jumper"),
+        name=message("Main bonding jumper"),
         headline=headline,
         detail=detail,
         basis="jumpers/supply_side_size",
-        said=f"{size}-{metal}",
+        answer_code=f"{size}-{metal}",
         values={
             "size": size,
             "metal": metal,
-            "area_cmil": area(size, working.edition),
+            "area_cmil": area(size, trace.edition),
             "form": form,
             "enclosures": enclosures,
         },

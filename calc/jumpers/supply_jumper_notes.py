@@ -2,44 +2,44 @@
 
 from __future__ import annotations
 
+from calc.identify.supply_jumper_place import AT_SERVICE
 from calc.jumpers.jumper_route import note_small_wire_outside
 from calc.jumpers.supply_jumper_fields import OUTSIDE_LONGEST
-from calc.naming.supply_jumper_place import AT_SERVICE
+from calc.messages import message
 from calc.raceways.raceway_as_supply_jumper import bridged_as_path
-from calc.words import say
-from calc.working import Working
+from calc.trace import Trace
 
 
-def note_what_it_joins(place: str, system_grounding: str, working: Working) -> None:
+def note_what_it_joins(place: str, system_grounding: str, trace: Trace) -> None:
     """Note what the jumper at `place` joins and how, by how the system is grounded."""
-    section = working.section
+    section = trace.section
     if place in AT_SERVICE:
-        _note_service(place, system_grounding, working)
+        _note_service(place, system_grounding, trace)
     elif place == "separately-derived-system":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It joins the enclosure of the source to that of the first disconnect and runs with the circuit "
                 "conductors. In one enclosure none is needed ({section}).",
                 section=section("jumpers/derived_supply_side_jumper"),
             )
         )
-        working.note(
-            say(
+        trace.note(
+            message(
                 "An outdoor source whose system bonding jumper may stand at both ends needs none between them "
                 "({section}).",
                 section=section("jumpers/derived_jumper_not_needed"),
             )
         )
         if system_grounding == "ungrounded":
-            working.note(
-                say(
+            trace.note(
+                message(
                     "An ungrounded system has this jumper too ({section}).",
                     section=section("naming/ungrounded_derived_system"),
                 )
             )
     else:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It joins the equipment grounding terminal of the generator to that of the first disconnect. The "
                 "neutral is not joined to metal at the generator ({section}).",
                 section=section("jumpers/generator_supply_side_jumper"),
@@ -47,32 +47,32 @@ def note_what_it_joins(place: str, system_grounding: str, working: Working) -> N
         )
 
 
-def _note_service(place: str, system_grounding: str, working: Working) -> None:
-    section = working.section
-    working.note(
-        say(
+def _note_service(place: str, system_grounding: str, trace: Trace) -> None:
+    section = trace.section
+    trace.note(
+        message(
             "It joins metal raceways, meter enclosures and other enclosures of service conductors ({section}).",
             section=section("jumpers/service_parts_bonded"),
         )
     )
     if system_grounding == "ungrounded":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Without a grounded conductor that metal is connected to the grounding electrode conductor "
                 "({section}).",
                 section=section("naming/ungrounded_service"),
             )
         )
-    working.note(
-        say(
+    trace.note(
+        message(
             "Ordinary locknuts and bushings alone do not count. Use threaded hubs, tight threadless connectors, "
             "bonding locknuts or bonding bushings. Bridge oversized, concentric and eccentric knockouts ({section}).",
             section=section("jumpers/service_bonding_methods"),
         )
     )
     if place == "ahead-of-service-disconnects":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It goes by the conductors that feed the meter or wireway. Each disconnect keeps its own main bonding "
                 "jumper ({section}).",
                 section=section("jumpers/several_service_enclosures"),
@@ -80,45 +80,45 @@ def _note_service(place: str, system_grounding: str, working: Working) -> None:
         )
 
 
-def note_run(run: str, place: str, size: str, form: str, working: Working) -> None:
+def note_run(run: str, place: str, size: str, form: str, trace: Trace) -> None:
     """Note how a wire or bus, in place of a wire of `size`, is run, fastened and protected."""
-    section = working.section
+    section = trace.section
     if run == "inside":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Inside a raceway it is identified, and joined in boxes, as an equipment grounding conductor is "
                 "({section}).",
                 section=section("jumpers/jumper_inside_raceway"),
             )
         )
     elif run == "outside":
-        longest = working.cite(OUTSIDE_LONGEST)
-        working.note(
-            say(
+        longest = trace.cite(OUTSIDE_LONGEST)
+        trace.note(
+            message(
                 "Outside it is at most {longest} ft long and follows the raceway ({section}).",
                 longest=longest.value,
                 section=longest.section,
             )
         )
     else:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "At an outside pole it may be longer and need not follow the raceway ({section}).",
                 section=section("jumpers/jumper_outside_at_poles"),
             )
         )
     if run != "inside" and form != "busbar":
-        note_small_wire_outside(size, working)
+        note_small_wire_outside(size, trace)
     if run != "inside" and place == "separately-derived-system":
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "From a source of its own the jumper runs with the circuit conductors ({section}). Ask the authority "
                 "before you run it outside their raceway.",
                 section=section("jumpers/derived_supply_side_jumper"),
             )
         )
-    working.note(
-        say(
+    trace.note(
+        message(
             "Fasten it with pressure connectors, lugs or other means the code lists ({attached}). Where exposed, "
             "secure it and keep it from damage ({protected}).",
             attached=section("jumpers/bonding_jumper_attachment"),
@@ -127,14 +127,14 @@ def note_run(run: str, place: str, size: str, form: str, working: Working) -> No
     )
 
 
-def note_raceway_as_jumper(place: str, working: Working) -> None:
+def note_raceway_as_jumper(place: str, trace: Trace) -> None:
     """Note what the raceway itself must be like to be the jumper."""
-    working.note(
-        say(
+    trace.note(
+        message(
             "The raceway is metal from enclosure to enclosure, every joint tight, paint removed at contacts "
             "({section}).",
-            section=working.section("raceways/continuity"),
+            section=trace.section("raceways/continuity"),
         )
     )
     if place not in AT_SERVICE:
-        working.note(bridged_as_path(working))
+        trace.note(bridged_as_path(trace))

@@ -4,57 +4,57 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.arrangement import arrangements
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
-from calc.declare import Answer, calculator
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
+from calc.identify.jumper_place import SYSTEM_GROUNDING
+from calc.identify.supply_jumper_place import AT_SERVICE, SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
 from calc.jumpers import supply_jumper_fields as ask
 from calc.jumpers.bus_area import bus_of_equal_area
 from calc.jumpers.supply_jumper_notes import note_raceway_as_jumper, note_run, note_what_it_joins
 from calc.jumpers.supply_side_size import CAP, DERIVED_CAP, supply_side_size
 from calc.margin.declared import Margin
-from calc.naming.jumper_place import SYSTEM_GROUNDING
-from calc.naming.supply_jumper_place import AT_SERVICE, SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
+from calc.messages import Message, message
 from calc.output import Output, as_entered, values_of
 from calc.raceways.kind import KIND_WORDS
+from calc.shared_fields import METAL_WORDS, SETS, conductor_size, metal_of
 from calc.shared_outputs import wire
-from calc.vocabulary import METAL_WORDS, SETS, conductor_size, metal_of
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
 SEVERAL = "jumpers/supply_side_jumper_in_several_raceways"
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) conductor"),
-    say("Ahead of the first fuse or breaker, for example 3/0 or 500 kcmil."),
+    message("Largest ungrounded (hot) conductor"),
+    message("Ahead of the first fuse or breaker, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
-METAL = metal_of(say("Metal of the jumper"))
+CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
+METAL = metal_of(message("Metal of the jumper"))
 
 ARRANGEMENTS = values_of(ask.ARRANGEMENT)
 
 
 @calculator(
     "supply-side-bonding-jumper",
-    name=say("Supply-side bonding jumper"),
-    purpose=say("The smallest bonding jumper ahead of the first overcurrent device: one, or one for each raceway."),
-    submit=say("Size the jumper"),
+    name=message("Supply-side bonding jumper"),
+    purpose=message("The smallest bonding jumper ahead of the first overcurrent device: one, or one for each raceway."),
+    submit=message("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "raceways": "3"},
     outputs=(
-        Output("wire_needed", say("Whether a wire is required, or the raceway itself serves"), "yes-no"),
-        *wire(say("Smallest supply-side bonding jumper")),
+        Output("wire_needed", message("Whether a wire is required, or the raceway itself serves"), "yes-no"),
+        *wire(message("Smallest supply-side bonding jumper")),
         as_entered("form", ask.FORM),
-        Output("arrangement", say("One for each raceway, or one for all"), "choice", choices=ARRANGEMENTS),
-        as_entered("raceways", ask.RACEWAYS, when=say("where it was entered")),
+        Output("arrangement", message("One for each raceway, or one for all"), "choice", choices=ARRANGEMENTS),
+        as_entered("raceways", ask.RACEWAYS, when=message("where it was entered")),
     ),
     site_check=SIZE,
     margin=Margin(("conductor", "sets")),
 )
 def supply_side_bonding_jumper(
     *,
-    working: Working,
+    trace: Trace,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, SETS] = 1,
     raceways: Annotated[int | None, ask.RACEWAYS] = None,
@@ -68,7 +68,7 @@ def supply_side_bonding_jumper(
     length: Annotated[float | None, ask.LENGTH] = None,
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
 ) -> Answer:
-    """Give the smallest supply-side bonding jumper, and whether the raceway itself may be it.
+    """Return the smallest supply-side bonding jumper, and whether the raceway itself may be it.
 
     When: ahead of the first overcurrent device of a service, a separately derived system or a generator,
     up to 1000 V. Not for main and system bonding jumpers, feeders, branch circuits or impedance-grounded
@@ -95,77 +95,77 @@ def supply_side_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('1/0', 105600)
     """
-    stay_with_the_supply_side(place, system_grounding, working)
+    stay_with_the_supply_side(place, system_grounding, trace)
     refuse = refuse_below_service if place in AT_SERVICE else refuse_below_wiring
-    refuse(conductor, conductor_metal, working)
-    working.cite("naming/supply_side_bonding_jumper")
-    against = ask.against_the_raceway(raceway, place, working) if form == "raceway" else None
+    refuse(conductor, conductor_metal, trace)
+    trace.cite("naming/supply_side_bonding_jumper")
+    against = ask.against_the_raceway(raceway, place, trace) if form == "raceway" else None
     wire_needed = form != "raceway" or against is not None
     if against:
-        working.step(say("Against the raceway: {reason}", reason=against))
+        trace.step(message("Against the raceway: {reason}", reason=against))
     if wire_needed:
-        ask.stay_within_the_length(run, length, working)
+        ask.stay_within_the_length(run, length, trace)
     first, *others = (raceways,) if arrangement == "single" else arrangements(sets, raceways)
-    counted = _sets_that_count(sets, first, arrangement, working)
+    counted = _sets_that_count(sets, first, arrangement, trace)
     limit_rule = DERIVED_CAP if place == "separately-derived-system" else CAP
-    size = supply_side_size(conductor, counted, conductor_metal, metal, working, limit_rule)
+    size = supply_side_size(conductor, counted, conductor_metal, metal, trace, limit_rule)
     values = {
         "wire_needed": wire_needed,
         "size": size,
         "metal": metal,
-        "area_cmil": area(size, working.edition),
+        "area_cmil": area(size, trace.edition),
         "form": form,
         "arrangement": arrangement,
         "raceways": raceways,
     }
-    name = say("Supply-side bonding jumper")
+    name = message("Supply-side bonding jumper")
     basis = "jumpers/supply_side_size"
-    note_what_it_joins(place, system_grounding, working)
+    note_what_it_joins(place, system_grounding, trace)
     if not wire_needed:
         rule_key = (
             "raceways/supply_side_raceway"
             if place == "separately-derived-system"
             else "jumpers/service_bonding_methods"
         )
-        working.step(say("{kind}: it may be the jumper itself.", kind=KIND_WORDS[raceway]), cites=(rule_key,))
-        note_raceway_as_jumper(place, working)
-        detail = say(
+        trace.step(message("{kind}: it may be the jumper itself.", kind=KIND_WORDS[raceway]), cites=(rule_key,))
+        note_raceway_as_jumper(place, trace)
+        detail = message(
             "{kind} is the jumper. A wire in its place: {size} {metal} or larger",
             kind=KIND_WORDS[raceway],
             size=shown_size(size),
             metal=METAL_WORDS[metal],
         )
-        return Answer(name, say("No wire needed"), detail, basis, "raceway", values)
-    note_run(run, place, size, form, working)
-    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
-    detail = _detail(form, place, size, metal, first or 1, arrangement, working)
+        return Answer(name, message("No wire needed"), detail, basis, "raceway", values)
+    note_run(run, place, size, form, trace)
+    warn_of_aluminum_near_earth(metal, OF_BONDS, trace)
+    detail = _detail(form, place, size, metal, first or 1, arrangement, trace)
     for number in others:
-        each = supply_side_size(conductor, 1, conductor_metal, metal, Working(working.edition), limit_rule)
-        detail = _one_or_each(size, each, detail, number, working)
+        each = supply_side_size(conductor, 1, conductor_metal, metal, Trace(trace.edition), limit_rule)
+        detail = _one_or_each(size, each, detail, number, trace)
     if against:
-        detail = say("{detail}. {reason}", detail=detail, reason=against)
-    return Answer(name, say("{size}", size=shown_size(size)), detail, basis, f"{size}-{metal}", values)
+        detail = message("{detail}. {reason}", detail=detail, reason=against)
+    return Answer(name, message("{size}", size=shown_size(size)), detail, basis, f"{size}-{metal}", values)
 
 
-def _sets_that_count(sets: int, raceways: int | None, arrangement: str, working: Working) -> int:
+def _sets_that_count(sets: int, raceways: int | None, arrangement: str, trace: Trace) -> int:
     if raceways is None or raceways == 1:
         return sets
     if arrangement == "single":
-        working.step(
-            say(
+        trace.step(
+            message(
                 "One jumper for {raceways} raceways: the conductors of one phase in all of them count together.",
                 raceways=raceways,
             ),
             cites=(SEVERAL,),
         )
-        working.note(
-            say("It joins the ends of all {raceways} raceways, bushing to bushing, in one run.", raceways=raceways)
+        trace.note(
+            message("It joins the ends of all {raceways} raceways, bushing to bushing, in one run.", raceways=raceways)
         )
         return sets
-    ask.stay_with_whole_sets(sets, raceways, working)
+    ask.stay_with_whole_sets(sets, raceways, trace)
     in_each = sets // raceways
-    working.step(
-        say(
+    trace.step(
+        message(
             "Each of the {raceways} raceways has its own jumper. It goes by the conductors of one phase in that "
             "raceway: {in_each} of {sets}.",
             raceways=raceways,
@@ -179,39 +179,39 @@ def _sets_that_count(sets: int, raceways: int | None, arrangement: str, working:
     return in_each
 
 
-def _one_or_each(size: str, each: str, detail: Sentence, raceways: int, working: Working) -> Sentence:
-    """Give the words where nobody said in how many raceways the sets run; `size` is for all sets together."""
+def _one_or_each(size: str, each: str, detail: Message, raceways: int, trace: Trace) -> Message:
+    """Return the words where nobody said in how many raceways the sets run; `size` is for all sets together."""
     words = dict(size=shown_size(size), each=shown_size(each), raceways=raceways, detail=detail)
-    working.step(
-        say(
+    trace.step(
+        message(
             "Nobody said in how many raceways the sets run. All in one: {size}. One in each of {raceways}: {each}.",
             **words,
         ),
         cites=(SEVERAL,),
     )
-    working.reading(say("where each of {raceways} raceways has its own, with one set in each", **words), each)
-    return say(
+    trace.reading(message("where each of {raceways} raceways has its own, with one set in each", **words), each)
+    return message(
         "{detail}, if one raceway holds or one jumper serves all sets; {each} for each of {raceways} raceways",
         **words,
     )
 
 
-def _detail(form, place, size, metal, raceways, arrangement, working: Working) -> Sentence:
+def _detail(form, place, size, metal, raceways, arrangement, trace: Trace) -> Message:
     words = {"metal": METAL_WORDS[metal], "raceways": raceways}
     if place == "separately-derived-system":
-        working.cite("jumpers/derived_jumper_of_bus" if form == "busbar" else "jumpers/derived_jumper_of_wire")
+        trace.cite("jumpers/derived_jumper_of_bus" if form == "busbar" else "jumpers/derived_jumper_of_wire")
     if form == "busbar":
         derived = place == "separately-derived-system"
         rule_key = "jumpers/derived_jumper_of_bus" if derived else "jumpers/supply_side_jumper_of_bus"
-        square_inch, square_millimetre = bus_of_equal_area(size, rule_key, working)
-        return say(
+        square_inch, square_millimetre = bus_of_equal_area(size, rule_key, trace)
+        return message(
             "{metal} wire, or a busbar of the same area: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
             square_inch=square_inch,
             square_millimetre=square_millimetre,
             **words,
         )
     if raceways == 1:
-        return say("{metal} wire or larger", **words)
+        return message("{metal} wire or larger", **words)
     if arrangement == "single":
-        return say("{metal} wire or larger, one for all {raceways} raceways", **words)
-    return say("{metal} wire or larger, one for each of the {raceways} raceways", **words)
+        return message("{metal} wire or larger, one for all {raceways} raceways", **words)
+    return message("{metal} wire or larger, one for each of the {raceways} raceways", **words)

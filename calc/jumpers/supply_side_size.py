@@ -5,14 +5,14 @@ Main, system and supply-side bonding jumpers and the grounded conductor share it
 
 from __future__ import annotations
 
-from calc.conductors.ampacity import ALUMINUM_COLUMN, AMPACITY_RULE, ampacity, size_of_ampacity
+from calc.calculator import NotCovered
+from calc.conductors.ampacity import AMPACITY_RULE, TABLE_COLUMN, ampacity, size_of_ampacity
 from calc.conductors.area import AREA_RULE, area, next_listed_size
 from calc.conductors.size import shown_size
-from calc.declare import NotCovered
+from calc.messages import message
 from calc.rulebook import rule
-from calc.vocabulary import METAL_WORDS
-from calc.words import say
-from calc.working import Working, row_of_area, shown_number
+from calc.shared_fields import METAL_WORDS
+from calc.trace import Trace, row_of_area, shown_number
 
 TABLE = "jumpers/supply_side_size"
 SHARE = "jumpers/supply_side_share_above_table"
@@ -23,37 +23,37 @@ PARALLEL = "conductors/parallel_minimum"
 
 
 def supply_side_size(
-    conductor: str, sets: int, conductor_metal: str, metal: str, working: Working, cap_rule: str = CAP
+    conductor: str, sets: int, conductor_metal: str, metal: str, trace: Trace, cap_rule: str = CAP
 ) -> str:
-    """Give the smallest size label of `metal` for `sets` ungrounded conductors of size `conductor`.
+    """Return the smallest size label of `metal` for `sets` ungrounded conductors of size `conductor`.
 
     cap_rule: the rule that says it need not be larger than those conductors, whatever their size. `CAP` speaks of
     large ones: small ones keep the least size of the table, and the other reading is noted.
     Raises: NotCovered when no listed size is large enough. Source: rules named above.
     """
-    edition = working.edition
+    edition = trace.edition
     one = area(conductor, edition)
-    working.step(say("Area of one {size} conductor.", size=shown_size(conductor)), one, "cmil", (AREA_RULE,))
+    trace.step(message("Area of one {size} conductor.", size=shown_size(conductor)), one, "cmil", (AREA_RULE,))
     total = one
     if sets > 1:
-        total = working.compute(
-            say("Area of all conductors of one phase together."),
+        total = trace.compute(
+            message("Area of all conductors of one phase together."),
             "sets * area_of_one",
             "cmil",
             exact=True,
             sets=sets,
             area_of_one=one,
         )
-        warn_of_small_parallel_conductors(conductor, working)
-    rows = working.cite(TABLE).rows
-    column = ALUMINUM_COLUMN[conductor_metal]
+        warn_of_small_parallel_conductors(conductor, trace)
+    rows = trace.cite(TABLE).rows
+    column = TABLE_COLUMN[conductor_metal]
     row = next((row for row in rows if total <= area(row[f"through_{column}"], edition)), None)
     limits = [area(each[f"through_{column}"], edition) for each in rows]
-    working.table_row = row_of_area(total, sets, limits)
+    trace.table_row = row_of_area(total, sets, limits)
     if row is None:
         last = rows[-1][f"through_{column}"]
-        return _share_of_area(conductor, sets, conductor_metal, metal, total, last, working)
-    size = row[ALUMINUM_COLUMN[metal]]
+        return _share_of_area(conductor, sets, conductor_metal, metal, total, last, trace)
+    size = row[TABLE_COLUMN[metal]]
     before = rows[rows.index(row) - 1][f"through_{column}"] if row is not rows[0] else None
     words = dict(
         total=shown_number(total),
@@ -63,8 +63,8 @@ def supply_side_size(
         through=shown_size(row[f"through_{column}"]),
     )
     if before:
-        working.step(
-            say(
+        trace.step(
+            message(
                 "{total} cmil is in the row over {before} through {through} {supply}: {size} {metal}.",
                 before=shown_size(before),
                 **words,
@@ -74,47 +74,47 @@ def supply_side_size(
             (TABLE,),
         )
     else:
-        working.step(
-            say("{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.", **words),
+        trace.step(
+            message("{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.", **words),
             shown_size(size),
             "",
             (TABLE,),
         )
-    return _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, working, cap_rule)
+    return _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, trace, cap_rule)
 
 
-def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, working, cap_rule) -> str:
-    if area(size, working.edition) <= total:
+def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, trace, cap_rule) -> str:
+    if area(size, trace.edition) <= total:
         return size
-    if ALUMINUM_COLUMN[metal] != "copper" and ALUMINUM_COLUMN[conductor_metal] == "copper":
+    if TABLE_COLUMN[metal] != "copper" and TABLE_COLUMN[conductor_metal] == "copper":
         if cap_rule != CAP:
-            working.warn(
-                say(
+            trace.warn(
+                message(
                     "It need not be larger than the ungrounded conductors ({section}). Copper and "
                     "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
-                    section=working.section(cap_rule),
+                    section=trace.section(cap_rule),
                 )
             )
         return size
-    smaller = conductor if sets == 1 else next_listed_size(total, working.edition)
-    if area(smaller, working.edition) >= area(size, working.edition):
+    smaller = conductor if sets == 1 else next_listed_size(total, trace.edition)
+    if area(smaller, trace.edition) >= area(size, trace.edition):
         return size
     if cap_rule == CAP:
-        working.reading(say("where the authority takes the limit by the hot conductors here too"), smaller)
-        working.note(
-            say(
+        trace.reading(message("where the authority takes the limit by the hot conductors here too"), smaller)
+        trace.note(
+            message(
                 "{size} is the least of the table, though the hot conductors are smaller. The note on conductors past "
                 "its end spares what is larger than they are ({section}). Some read it here too: {smaller} {metal}. "
                 "Ask the authority before you go below {size}.",
                 size=shown_size(size),
                 smaller=shown_size(smaller),
                 metal=METAL_WORDS[metal],
-                section=working.section(cap_rule),
+                section=trace.section(cap_rule),
             )
         )
         return size
-    working.step(
-        say("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(smaller)),
+    trace.step(
+        message("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(smaller)),
         shown_size(smaller),
         "",
         (cap_rule,),
@@ -122,10 +122,10 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
     return smaller
 
 
-def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working: Working) -> str:
-    edition = working.edition
-    working.step(
-        say(
+def _share_of_area(conductor, sets, conductor_metal, metal, total, last, trace: Trace) -> str:
+    edition = trace.edition
+    trace.step(
+        message(
             "{total} cmil is over {last} {supply}, the end of the table: a share of the area counts.",
             total=shown_number(total),
             last=shown_size(last),
@@ -133,11 +133,11 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working
         ),
         cites=(TABLE,),
     )
-    if ALUMINUM_COLUMN[metal] != ALUMINUM_COLUMN[conductor_metal]:
-        total = _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, working)
-    share = working.cite(SHARE).value
-    needed = working.compute(
-        say("Smallest area, not rounded."),
+    if TABLE_COLUMN[metal] != TABLE_COLUMN[conductor_metal]:
+        total = _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, trace)
+    share = trace.cite(SHARE).value
+    needed = trace.compute(
+        message("Smallest area, not rounded."),
         "share * total_area",
         "cmil",
         (SHARE,),
@@ -148,11 +148,13 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working
     size = next_listed_size(needed, edition)
     if size is None:
         raise NotCovered(
-            say("{needed} cmil are needed. No single listed conductor is that large.", needed=shown_number(needed)),
-            say("Use the busbar jumper that comes with the listed equipment, or ask its maker."),
+            message("{needed} cmil are needed. No single listed conductor is that large.", needed=shown_number(needed)),
+            message("Use the busbar jumper that comes with the listed equipment, or ask its maker."),
         )
-    working.step(
-        say("Next listed size up: {size}, {cmil} cmil.", size=shown_size(size), cmil=shown_number(area(size, edition))),
+    trace.step(
+        message(
+            "Next listed size up: {size}, {cmil} cmil.", size=shown_size(size), cmil=shown_number(area(size, edition))
+        ),
         shown_size(size),
         "",
         (SHARE, AREA_RULE),
@@ -160,26 +162,26 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, working
     return size
 
 
-def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, working: Working) -> float:
+def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, trace: Trace) -> float:
     """Take the ungrounded conductors as conductors of the jumper's metal with equivalent ampacity."""
-    edition = working.edition
+    edition = trace.edition
     carried = ampacity(conductor, conductor_metal, edition)
     equal = carried and size_of_ampacity(carried, metal, edition)
     if not equal:
         raise NotCovered(
-            say(
+            message(
                 "The metals differ and no listed {metal} size has the ampacity of {size} {supply}.",
                 metal=METAL_WORDS[metal],
                 size=shown_size(conductor),
                 supply=METAL_WORDS[conductor_metal],
             ),
-            say(
+            message(
                 "Choose the same metal as the ungrounded conductors ({section}).",
-                section=working.section(UNLIKE),
+                section=trace.section(UNLIKE),
             ),
         )
-    working.step(
-        say(
+    trace.step(
+        message(
             "The metals differ, so take the ungrounded conductors as {metal} of equivalent ampacity: {size} {supply} "
             "carries {carried} A at 75 °C; the smallest {metal} size that carries as much is {equal} ({ampere} A).",
             metal=METAL_WORDS[metal],
@@ -193,8 +195,8 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, work
         "",
         (UNLIKE, AMPACITY_RULE),
     )
-    return working.compute(
-        say("Area of all those conductors together."),
+    return trace.compute(
+        message("Area of all those conductors together."),
         "sets * area_of_one",
         "cmil",
         (AREA_RULE,),
@@ -204,14 +206,14 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, work
     )
 
 
-def warn_of_small_parallel_conductors(conductor: str, working: Working) -> None:
+def warn_of_small_parallel_conductors(conductor: str, trace: Trace) -> None:
     """Warn where conductors of size label `conductor` are too small to run in parallel."""
-    smallest = rule(PARALLEL, working.edition).value
-    if area(conductor, working.edition) < area(smallest, working.edition):
-        working.warn(
-            say(
+    smallest = rule(PARALLEL, trace.edition).value
+    if area(conductor, trace.edition) < area(smallest, trace.edition):
+        trace.warn(
+            message(
                 "Conductors in parallel are {smallest} or larger ({section}). Check the size and the number of sets.",
                 smallest=shown_size(smallest),
-                section=working.section(PARALLEL),
+                section=trace.section(PARALLEL),
             )
         )

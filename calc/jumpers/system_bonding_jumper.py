@@ -4,25 +4,25 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.least import refuse_below_wiring
-from calc.declare import Answer, calculator
 from calc.found.verdict import SIZE
-from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
-from calc.jumpers.supply_side_size import supply_side_size
-from calc.margin.declared import Margin
-from calc.naming.system_jumper_place import (
+from calc.identify.system_jumper_place import (
     DERIVED_SYSTEM_GROUNDING,
     SYSTEM_JUMPER_PLACE,
     stay_with_system_bonding_jumpers,
 )
+from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
+from calc.jumpers.supply_side_size import supply_side_size
+from calc.margin.declared import Margin
+from calc.messages import message
 from calc.output import Output, as_entered
+from calc.shared_fields import MAX_SETS, conductor_size, metal_of, whole_number
 from calc.shared_outputs import wire
-from calc.vocabulary import MOST_SETS, conductor_size, metal_of, whole_number
-from calc.words import say
-from calc.working import Working
+from calc.trace import Trace
 
-MOST_ENCLOSURES = 30
+MAX_ENCLOSURES = 30
 SEVERAL = "jumpers/several_derived_enclosures"
 STANDS = {
     "source": "jumpers/system_jumper_at_source",
@@ -30,36 +30,38 @@ STANDS = {
 }
 
 CONDUCTOR = conductor_size(
-    say("Largest derived ungrounded (hot) conductor"),
-    say("On the secondary of the transformer or from the generator, for example 3/0 or 500 kcmil."),
+    message("Largest derived ungrounded (hot) conductor"),
+    message("On the secondary of the transformer or from the generator, for example 3/0 or 500 kcmil."),
 )
 SETS = whole_number(
-    say("Parallel sets"),
-    say("Conductors side by side in each phase. If the source feeds several disconnects, count the sets to all."),
+    message("Parallel sets"),
+    message("Conductors side by side in each phase. If the source feeds several disconnects, count the sets to all."),
     1,
-    MOST_SETS,
+    MAX_SETS,
 )
-CONDUCTOR_METAL = metal_of(say("Metal of the hot conductors"))
-METAL = metal_of(say("Metal of the jumper"))
+CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
+METAL = metal_of(message("Metal of the jumper"))
 ENCLOSURES = whole_number(
-    say("Enclosures that the system supplies"),
-    say("How many separate first-disconnect enclosures the source feeds directly."),
+    message("Enclosures that the system supplies"),
+    message("How many separate first-disconnect enclosures the source feeds directly."),
     1,
-    MOST_ENCLOSURES,
+    MAX_ENCLOSURES,
     rare=True,
 )
 
 
 @calculator(
     "system-bonding-jumper",
-    name=say("System bonding jumper"),
-    purpose=say("The smallest system bonding jumper of a separately derived system, with the section for each step."),
-    submit=say("Size the jumper"),
+    name=message("System bonding jumper"),
+    purpose=message(
+        "The smallest system bonding jumper of a separately derived system, with the section for each step."
+    ),
+    submit=message("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "conductor_metal": "copper", "metal": "copper"},
     outputs=(
-        *wire(say("Smallest system bonding jumper")),
+        *wire(message("Smallest system bonding jumper")),
         as_entered("form", FORM_OF_SYSTEM_JUMPER),
-        Output("place", say("Where it is"), "choice", choices=tuple(STANDS)),
+        Output("place", message("Where it is"), "choice", choices=tuple(STANDS)),
         as_entered("enclosures", ENCLOSURES),
     ),
     site_check=SIZE,
@@ -67,7 +69,7 @@ ENCLOSURES = whole_number(
 )
 def system_bonding_jumper(
     *,
-    working: Working,
+    trace: Trace,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, SETS] = 1,
     conductor_metal: Annotated[str, CONDUCTOR_METAL] = "copper",
@@ -77,7 +79,7 @@ def system_bonding_jumper(
     enclosures: Annotated[int, ENCLOSURES] = 1,
     form: Annotated[str, FORM_OF_SYSTEM_JUMPER] = "wire",
 ) -> Answer:
-    """Give the smallest system bonding jumper of a separately derived system.
+    """Return the smallest system bonding jumper of a separately derived system.
 
     When: a solidly grounded transformer or generator of its own, up to 1000 V, jumper at the source or
     in the first disconnect. Not for services, feeder panels, an unswitched neutral, ungrounded or
@@ -103,25 +105,25 @@ def system_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('3/0', 167800)
     """
-    stay_with_system_bonding_jumpers(place, system_grounding, working)
-    refuse_below_wiring(conductor, conductor_metal, working)
-    working.cite("naming/system_bonding_jumper")
+    stay_with_system_bonding_jumpers(place, system_grounding, trace)
+    refuse_below_wiring(conductor, conductor_metal, trace)
+    trace.cite("naming/system_bonding_jumper")
     if enclosures > 1:
-        _say_which_conductors_count(place, enclosures, sets, working)
-    size = supply_side_size(conductor, sets, conductor_metal, metal, working)
-    working.cite("jumpers/main_bonding_jumper_size")
-    headline, detail = jumper_form(form, size, metal, working, "grounding/derived_electrode_conductor_landing")
-    _note_where_it_stands(place, working)
+        _say_which_conductors_count(place, enclosures, sets, trace)
+    size = supply_side_size(conductor, sets, conductor_metal, metal, trace)
+    trace.cite("jumpers/main_bonding_jumper_size")
+    headline, detail = jumper_form(form, size, metal, trace, "grounding/derived_electrode_conductor_landing")
+    _note_where_it_stands(place, trace)
     return Answer(
-        name=say("System bonding jumper"),
+        name=message("System bonding jumper"),
         headline=headline,
         detail=detail,
         basis="jumpers/supply_side_size",
-        said=f"{size}-{metal}",
+        answer_code=f"{size}-{metal}",
         values={
             "size": size,
             "metal": metal,
-            "area_cmil": area(size, working.edition),
+            "area_cmil": area(size, trace.edition),
             "form": form,
             "place": place,
             "enclosures": enclosures,
@@ -129,10 +131,10 @@ def system_bonding_jumper(
     )
 
 
-def _say_which_conductors_count(place: str, enclosures: int, sets: int, working: Working) -> None:
+def _say_which_conductors_count(place: str, enclosures: int, sets: int, trace: Trace) -> None:
     if place == "first-disconnect":
-        working.step(
-            say(
+        trace.step(
+            message(
                 "{enclosures} enclosures, each with its own jumper, sized by the conductors that serve that "
                 "enclosure. The conductors entered serve this one.",
                 enclosures=enclosures,
@@ -140,8 +142,8 @@ def _say_which_conductors_count(place: str, enclosures: int, sets: int, working:
             cites=(SEVERAL,),
         )
         return
-    working.step(
-        say(
+    trace.step(
+        message(
             "One jumper at the source for {enclosures} enclosures: the conductors to all of them count together. "
             "The sets entered are the sum.",
             enclosures=enclosures,
@@ -149,43 +151,43 @@ def _say_which_conductors_count(place: str, enclosures: int, sets: int, working:
         cites=(SEVERAL,),
     )
     if sets < enclosures:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "{enclosures} enclosures and {sets} in parallel sets: each enclosure takes at least one set. "
                 "Enter the sets to all enclosures together ({section}).",
                 enclosures=enclosures,
                 sets=sets,
-                section=working.section(SEVERAL),
+                section=trace.section(SEVERAL),
             )
         )
 
 
-def _note_where_it_stands(place: str, working: Working) -> None:
+def _note_where_it_stands(place: str, trace: Trace) -> None:
     joined = (
-        say(
+        message(
             "At the source it joins the neutral to the enclosure and the supply-side bonding jumper ({section}).",
-            section=working.section(STANDS[place]),
+            section=trace.section(STANDS[place]),
         )
         if place == "source"
-        else say(
+        else message(
             "In the first disconnect it joins the neutral to the enclosure, the supply-side bonding jumper and the "
             "equipment grounding conductors ({section}).",
-            section=working.section(STANDS[place]),
+            section=trace.section(STANDS[place]),
         )
     )
-    working.note(joined)
-    working.note(
-        say(
+    trace.note(joined)
+    trace.note(
+        message(
             "One piece, no splice, within one enclosure ({section}). Nowhere past it does the neutral touch metal "
             "({past}).",
-            section=working.section("naming/system_bonding_jumper"),
-            past=working.section("grounding/no_neutral_bond_past_system_jumper"),
+            section=trace.section("naming/system_bonding_jumper"),
+            past=trace.section("grounding/no_neutral_bond_past_system_jumper"),
         )
     )
-    working.note(
-        say(
+    trace.note(
+        message(
             "With the source outside the building it feeds, the source has its own electrode connection, and a "
             "jumper at that connection ({section}).",
-            section=working.section("jumpers/outdoor_source"),
+            section=trace.section("jumpers/outdoor_source"),
         )
     )

@@ -8,16 +8,16 @@ from dataclasses import dataclass
 from functools import cache
 
 from calc.answer import Answer
+from calc.calculator import FieldError, NotCovered, Result
 from calc.conductors.area import area, listed_sizes
 from calc.conductors.size import read_size
-from calc.declare import Mend, NotCovered, Result
 from calc.field import Field
 from calc.found.declared import FOUND
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.rulebook import rule
+from calc.trace import TableRow, Trace
 from calc.unknown.states import Open
-from calc.words import Sentence, say
-from calc.working import TableRow, Working
 
 UP, DOWN = 1, -1
 FINE = 1e-8  # the share to which the limit of an amount is found, so that a figure of a rule is known in it
@@ -44,7 +44,7 @@ class Turn:
     direction: int
     included: bool
     becomes: str
-    words: Sentence
+    words: Message
     area: bool = False
 
 
@@ -53,7 +53,7 @@ class _End:
     """What one value of an input leads to."""
 
     code: str
-    words: Sentence
+    words: Message
     answered: bool = True
 
 
@@ -82,59 +82,59 @@ def _ends(result: Result, name: str, inputs: Mapping) -> Callable[[object], _End
         if value == inputs[name]:
             return _End(_code(result.answer, margin), result.answer.headline)
         try:
-            answer = result.calculator.function(working=Working(result.edition), **{**inputs, name: value})
+            answer = result.calculator.function(trace=Trace(result.edition), **{**inputs, name: value})
         except NotCovered:
-            return _End(NOT_COVERED, say("not covered"), answered=False)
-        except Mend as mending:
+            return _End(NOT_COVERED, message("not covered"), answered=False)
+        except FieldError as mending:
             label = result.calculator.fields[mending.field].label
-            return _End(FIX, say("it asks for “{label}”", label=label), answered=False)
+            return _End(FIX, message("it asks for “{label}”", label=label), answered=False)
         return _End(_code(answer, margin), _words(answer, result.answer))
 
     return at
 
 
 def _code(answer: Answer | None, margin: Margin) -> str:
-    return str(answer.values[margin.verdict]) if margin.verdict else answer.said
+    return str(answer.values[margin.verdict]) if margin.verdict else answer.answer_code
 
 
-def _words(answer: Answer, now: Answer | None) -> Sentence:
+def _words(answer: Answer, now: Answer | None) -> Message:
     """Return the headline of another answer, or its whole line where the headline is the one of now."""
     same = now is not None and str(answer.headline) == str(now.headline)
-    return say("{line}", line=answer.in_one_line) if same else answer.headline
+    return message("{line}", line=answer.in_one_line) if same else answer.headline
 
 
 def _turn(result: Result, margin: Margin, name: str, inputs: Mapping, at: Callable, direction: int) -> Iterator[Turn]:
-    asked, value = result.calculator.fields[name], inputs[name]
-    now, unit = at(value).code, "size" if asked.read is read_size else asked.unit
+    field, value = result.calculator.fields[name], inputs[name]
+    now, unit = at(value).code, "size" if field.read is read_size else field.unit
     found = None
-    if (steps := _steps(asked, value, result.edition, direction)) is not None:
+    if (steps := _steps(field, value, result.edition, direction)) is not None:
         found = next(((step, True) for step in steps if at(step).answered and at(step).code != now), None)
         seen = found and at(found[0])
     elif name in margin.breaks:
-        found, seen = _at_a_break(margin.breaks[name], value, asked, inputs, result.edition, at, direction)
+        found, seen = _at_a_break(margin.breaks[name], value, field, inputs, result.edition, at, direction)
     else:
-        found, seen = _halved(value, asked, margin.close, at, direction)
+        found, seen = _halved(value, field, margin.close, at, direction)
     if found and seen:
         yield Turn(name, unit, value, found[0], direction, found[1], seen.code, seen.words)
 
 
-def _steps(asked: Field, value: object, edition: str, direction: int) -> Iterable[object] | None:
+def _steps(field: Field, value: object, edition: str, direction: int) -> Iterable[object] | None:
     """Return the values from the next one outwards, None for an amount."""
-    if asked.read is read_size:
+    if field.read is read_size:
         domain: list[object] = list(listed_sizes(edition))
-    elif asked.whole_numbers:
-        domain = list(range(asked.whole_numbers[0], asked.whole_numbers[1] + 1))
+    elif field.whole_numbers:
+        domain = list(range(field.whole_numbers[0], field.whole_numbers[1] + 1))
     else:
         return None
     place = domain.index(value)
     return domain[place + 1 :] if direction == UP else domain[:place][::-1]
 
 
-def _at_a_break(keys: tuple[str, ...], value: float, asked: Field, inputs: Mapping, edition: str, at, direction: int):
+def _at_a_break(keys: tuple[str, ...], value: float, field: Field, inputs: Mapping, edition: str, at, direction: int):
     """Return the nearest figure of the rules where the answer turns: above a figure, or at one below."""
     now, sets = at(value).code, inputs.get("sets", 1)
     figures = {figure * times for key in keys for figure in _figures(key, edition) for times in {1, sets, sets - 1}}
-    within = sorted(each for each in figures if asked.minimum <= each <= asked.maximum)
+    within = sorted(each for each in figures if field.minimum <= each <= field.maximum)
     if direction == DOWN:
         for figure in (each for each in reversed(within) if each < value):
             if at(figure).code != now:
@@ -142,7 +142,7 @@ def _at_a_break(keys: tuple[str, ...], value: float, asked: Field, inputs: Mappi
         return None, None
     for figure in (each for each in within if each >= value):
         past = figure * (1 + PAST)
-        if past <= asked.maximum and at(past).code != now:
+        if past <= field.maximum and at(past).code != now:
             return (figure, False), at(past)
     return None, None
 
@@ -155,9 +155,9 @@ def _figures(key: str, edition: str) -> tuple[float, ...]:
     )
 
 
-def _halved(value: float, asked: Field, close: float, at: Callable[[object], _End], direction: int):
+def _halved(value: float, field: Field, close: float, at: Callable[[object], _End], direction: int):
     """Return the amount between the value and its end where the answer turns, found by halving."""
-    end = asked.maximum if direction == UP else asked.minimum
+    end = field.maximum if direction == UP else field.minimum
     if end is None or end == value or at(float(end)).code == at(value).code:
         return None, None
     kept, other = float(value), float(end)
@@ -202,7 +202,7 @@ def _shortest(kept: float, other: float, close: float) -> float:
 
 def _of_the_row(result: Result, inputs: Mapping, turns: list[Turn]) -> list[Turn]:
     """Return how far the area of all conductors together is from the ends of its row of the table."""
-    row = result.working.table_row
+    row = result.trace.table_row
     if row is None or "conductor" not in (result.calculator.margin or Margin(())).fields:
         return []
     at = _ends(result, "conductor", inputs)

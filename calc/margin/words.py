@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from calc.calculator import Result
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Result
 from calc.margin.search import UP, Turn, rounded_towards
-from calc.words import Sentence, say
-from calc.working import shown_number
+from calc.messages import Message, message
+from calc.trace import shown_number
 
 
-def plain_margin(turns: Sequence[Turn]) -> list[dict]:
+def margin_to_list(turns: Sequence[Turn]) -> list[dict]:
     """Return turns as plain data."""
     return [
         {
@@ -28,7 +28,7 @@ def plain_margin(turns: Sequence[Turn]) -> list[dict]:
     ]
 
 
-def margin_line(result: Result, turns: Sequence[Turn]) -> Sentence | None:
+def margin_line(result: Result, turns: Sequence[Turn]) -> Message | None:
     """Return where the answer changes by the first input that turns it, None where nothing is known of it."""
     told = []
     for name in list(dict.fromkeys(each.field for each in turns))[:1]:
@@ -38,44 +38,44 @@ def margin_line(result: Result, turns: Sequence[Turn]) -> Sentence | None:
         shown = [by_area.get(each.direction, each) for each in own if not each.area]
         shown += [each for direction, each in by_area.items() if direction not in {turn.direction for turn in shown}]
         told.append(
-            say(
+            message(
                 "{label}, now {value}: {turns}.",
                 label=result.calculator.fields[name].label,
                 value=_value_now(result, shown),
                 turns="; ".join(str(_told(result, each)) for each in shown),
             )
         )
-    return say("Where the answer changes. {told}", told=" ".join(map(str, told))) if told else None
+    return message("Where the answer changes. {told}", told=" ".join(map(str, told))) if told else None
 
 
-def _value_now(result: Result, shown: Sequence[Turn]) -> Sentence:
+def _value_now(result: Result, shown: Sequence[Turn]) -> Message:
     now = result.calculator.fields[shown[0].field].shown(result.inputs[shown[0].field])
     total = next((each.value for each in shown if each.area), None)
     if total is None or total == area(str(result.inputs[shown[0].field]), result.edition):
-        return say("{now}", now=now)
-    return say("{now}, {total} kcmil in all", now=now, total=_kcmil(total))
+        return message("{now}", now=now)
+    return message("{now}, {total} kcmil in all", now=now, total=_kcmil(total))
 
 
-def _told(result: Result, turn: Turn) -> Sentence:
+def _told(result: Result, turn: Turn) -> Message:
     up, words = turn.direction == UP, {"at": _amount(result, turn), "words": turn.words}
     if turn.unit == "size":
-        return say("{at} or larger, {words}", **words) if up else say("{at} or smaller, {words}", **words)
+        return message("{at} or larger, {words}", **words) if up else message("{at} or smaller, {words}", **words)
     if not turn.unit:
-        return say("{at} or more, {words}", **words) if up else say("{at} or fewer, {words}", **words)
+        return message("{at} or more, {words}", **words) if up else message("{at} or fewer, {words}", **words)
     if turn.included:
-        return say("{at} or more, {words}", **words) if up else say("{at} or less, {words}", **words)
-    return say("over {at}, {words}", **words) if up else say("under {at}, {words}", **words)
+        return message("{at} or more, {words}", **words) if up else message("{at} or less, {words}", **words)
+    return message("over {at}, {words}", **words) if up else message("under {at}, {words}", **words)
 
 
-def _amount(result: Result, turn: Turn) -> Sentence:
+def _amount(result: Result, turn: Turn) -> Message:
     if turn.area:
-        return say("{kcmil} kcmil in all", kcmil=_kcmil(turn.turns_at))
+        return message("{kcmil} kcmil in all", kcmil=_kcmil(turn.turns_at))
     if turn.unit == "size":
-        return say("{size}", size=shown_size(str(turn.turns_at)))
+        return message("{size}", size=shown_size(str(turn.turns_at)))
     value = turn.turns_at
     if isinstance(value, float):
         value = rounded_towards(value, turn.direction)
-    return say("{amount}", amount=result.calculator.fields[turn.field].shown(value))
+    return message("{amount}", amount=result.calculator.fields[turn.field].shown(value))
 
 
 def _kcmil(cmil: object) -> str:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from calc.declare import Choice
-from calc.fault.source_fields import TEMPERATURE
-from calc.vocabulary import TABLE_METALS, conductor_size, metal_of, one_of, quantity, whole_number, yes_or_no
-from calc.words import say
+from calc.calculator import Choice
+from calc.fault.source.source_fields import TEMPERATURE
+from calc.messages import message
+from calc.shared_fields import TABLE_METALS, conductor_size, metal_of, one_of, quantity, whole_number, yes_or_no
 
 TWO_WIRE, FOUR_WIRE, VOLTAGE_DROP, BOND_TESTER = "two-wire", "four-wire", "voltage-drop", "bond-tester"
 NO_LIMIT, OWN_LIMIT = "none", "own"
@@ -20,70 +20,72 @@ LIMIT_RULES = {
     "military-bond": "measure/limit_of_military_bond",
 }
 BELOW_THE_LIMIT = ("appliance-cord", "aircraft-bond")  # their texts say "less than"
-MOST_JOINTS = 200
+MAX_JOINTS = 200
 
 
 METHOD = one_of(
-    say("How it was measured"),
-    say(""),
+    message("How it was measured"),
+    message(""),
     (
-        Choice(TWO_WIRE, say("Ohmmeter with two leads")),
-        Choice(FOUR_WIRE, say("Low-resistance meter with four leads, read both ways")),
-        Choice(VOLTAGE_DROP, say("Large direct current, and the voltage drop on the bond")),
-        Choice(BOND_TESTER, say("Bond tester that shows ohms at a set current")),
+        Choice(TWO_WIRE, message("Ohmmeter with two leads")),
+        Choice(FOUR_WIRE, message("Low-resistance meter with four leads, read both ways")),
+        Choice(VOLTAGE_DROP, message("Large direct current, and the voltage drop on the bond")),
+        Choice(BOND_TESTER, message("Bond tester that shows ohms at a set current")),
     ),
 )
 DEAD = yes_or_no(
-    say("Was it dead, isolated and proven dead"),
-    say("Service de-energized and locked out, and the conductor proven free of current with a clamp."),
+    message("Was it dead, isolated and proven dead"),
+    message("Service de-energized and locked out, and the conductor proven free of current with a clamp."),
     rare=False,
 )
 CONDUCTOR = conductor_size(
-    say("Size of the wire"), say("Of the bond or of the whole path measured. Leave it empty for a bare joint.")
+    message("Size of the wire"), message("Of the bond or of the whole path measured. Leave it empty for a bare joint.")
 )
-METAL = metal_of(say("Metal of the wire"), TABLE_METALS)
+METAL = metal_of(message("Metal of the wire"), TABLE_METALS)
 LENGTH = quantity(
-    say("Length of the wire"),
-    say("Between the two points touched. 0 for a bare joint."),
+    message("Length of the wire"),
+    message("Between the two points touched. 0 for a bare joint."),
     "ft",
     0,
     5000,
     example="25 ft",
 )
-JOINTS = whole_number(say("Joints in it"), say("Lugs, clamps, screws and splices, both ends too."), 0, MOST_JOINTS)
+JOINTS = whole_number(
+    message("Joints in it"), message("Lugs, clamps, screws and splices, both ends too."), 0, MAX_JOINTS
+)
 JOINT_KIND = one_of(
-    say("These joints are"),
-    say("A joint of a wire has less resistance than one of a raceway."),
+    message("These joints are"),
+    message("A joint of a wire has less resistance than one of a raceway."),
     (
-        Choice(OF_WIRE, say("Lugs, clamps or splices of wire")),
-        Choice(OF_RACEWAY, say("Couplings or locknuts of a steel raceway")),
+        Choice(OF_WIRE, message("Lugs, clamps or splices of wire")),
+        Choice(OF_RACEWAY, message("Couplings or locknuts of a steel raceway")),
     ),
 )
-CELSIUS = replace(TEMPERATURE, label=say("Temperature of the wire"), hint=say("When it was measured, in °C."))
+CELSIUS = replace(TEMPERATURE, label=message("Temperature of the wire"), hint=message("When it was measured, in °C."))
 BESIDE = yes_or_no(
-    say("Is other metal joined beside it"),
-    say("A raceway, pipe, rack or second bond between the same two parts."),
+    message("Is other metal joined beside it"),
+    message("A raceway, pipe, rack or second bond between the same two parts."),
     rare=False,
 )
 READING = quantity(
-    say("Reading"),
-    say("In ohm unless you add the unit: 0.8 mohm is 0.0008. Four wires: forward."),
+    message("Reading"),
+    message("In ohm unless you add the unit: 0.8 mohm is 0.0008. Four wires: forward."),
     "ohm",
     0,
     1000,
     example="0.35",
 )
 REVERSE = quantity(
-    say("Reading with the current reversed"),
-    say("Four wires only. The middle of both is free of what warm joints add."),
+    message("Reading with the current reversed"),
+    message("Four wires only. The middle of both is free of what warm joints add."),
     "ohm",
     0,
     1000,
     example="0.8 mohm",
 )
 LEAD_OHM = quantity(
-    say("Leads joined tip to tip still read"),
-    say("0 when the meter was nulled."),
+    message("Leads joined tip to tip still read"),
+    message("0 when the meter was nulled."),
     "ohm",
     0,
     1000,
@@ -91,30 +93,30 @@ LEAD_OHM = quantity(
     rare=True,
 )
 LEAD_SPREAD = quantity(
-    say("How unsteady the leads read"),
-    say("Two leads only. Join the tips five times: half of highest minus lowest."),
+    message("How unsteady the leads read"),
+    message("Two leads only. Join the tips five times: half of highest minus lowest."),
     "ohm",
     0,
     100,
     example="0.02",
 )
 CURRENT = quantity(
-    say("Test current"), say("Needed for a voltage drop and a bond tester."), "A", 0.0001, 2000, example="10"
+    message("Test current"), message("Needed for a voltage drop and a bond tester."), "A", 0.0001, 2000, example="10"
 )
 DROP = quantity(
-    say("Voltage drop on the bond"),
-    say("Touched on the bond itself, inside the current clips."),
+    message("Voltage drop on the bond"),
+    message("Touched on the bond itself, inside the current clips."),
     "V",
     0,
     300,
     example="20 mV",
 )
 DROP_OFF = quantity(
-    say("Voltage there with the current off"), say("It is taken off."), "V", 0, 300, example="1 mV", rare=True
+    message("Voltage there with the current off"), message("It is taken off."), "V", 0, 300, example="1 mV", rare=True
 )
 DIGIT = quantity(
-    say("Last digit of the meter"),
-    say("A meter that shows 0.1 steps by 0.1 ohm."),
+    message("Last digit of the meter"),
+    message("A meter that shows 0.1 steps by 0.1 ohm."),
     "ohm",
     0,
     100,
@@ -122,27 +124,27 @@ DIGIT = quantity(
     rare=True,
 )
 METER_PERCENT = quantity(
-    say("Error of the meter in percent of the reading"),
-    say("From its data sheet. 0: not known, and a usual error is counted."),
+    message("Error of the meter in percent of the reading"),
+    message("From its data sheet. 0: not known, and a usual error is counted."),
     "%",
     0,
     50,
     example="2",
 )
 LIMIT = one_of(
-    say("A published limit to compare with"),
-    say("Only where it applies to the job. A limit without the wire's length says little."),
+    message("A published limit to compare with"),
+    message("Only where it applies to the job. A limit without the wire's length says little."),
     (
-        Choice(NO_LIMIT, say("None: compare with the wire alone")),
-        Choice("ground-path", say("Main grounding path, point to point")),
-        Choice("patient-receptacle", say("Receptacle in a patient care area, new work")),
-        Choice("appliance-cord", say("Patient care appliance with a cord")),
-        Choice("aircraft-bond", say("Aircraft, equipment to structure")),
-        Choice("military-bond", say("Military communications plant")),
-        Choice(OWN_LIMIT, say("The limit in my job's papers")),
+        Choice(NO_LIMIT, message("None: compare with the wire alone")),
+        Choice("ground-path", message("Main grounding path, point to point")),
+        Choice("patient-receptacle", message("Receptacle in a patient care area, new work")),
+        Choice("appliance-cord", message("Patient care appliance with a cord")),
+        Choice("aircraft-bond", message("Aircraft, equipment to structure")),
+        Choice("military-bond", message("Military communications plant")),
+        Choice(OWN_LIMIT, message("The limit in my job's papers")),
     ),
     rare=True,
 )
 LIMIT_OHM = quantity(
-    say("That limit"), say("Needed for the limit of your papers."), "ohm", 0, 1000, example="0.1", rare=True
+    message("That limit"), message("Needed for the limit of your papers."), "ohm", 0, 1000, example="0.1", rare=True
 )

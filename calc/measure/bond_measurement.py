@@ -5,30 +5,30 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.answer import Answer
-from calc.declare import Mend, calculator, needed
-from calc.electrodes.entered import said_number
+from calc.calculator import FieldError, calculator, require
+from calc.electrodes.entered import number_for_code
 from calc.margin.declared import Margin
 from calc.measure import bond_fields as ask
 from calc.measure.bond_expected import CONDUCTIVITY, expected_bond, joint_rule, one_strand_left
 from calc.measure.bond_outputs import OUTPUTS
 from calc.measure.bond_reading import MILLI, Readings, measured, shown_ohm
 from calc.measure.bond_verdict import JOINED, PASS, STOP, detail, headline, rounded, verdict_of
-from calc.words import say
-from calc.working import Working
+from calc.messages import message
+from calc.trace import Trace
 
 FEW_JOINTS = 2  # one at each end of a bond
-NAME = say("Resistance of a bond")
+NAME = message("Resistance of a bond")
 HIGH = "measure/high_current"
 
 
 @calculator(
     "bond-measurement",
     name=NAME,
-    purpose=say(
+    purpose=message(
         "What a bond's resistance reading proves. First: dead, isolated, proven dead, and free of current before any "
         "bond is opened."
     ),
-    submit=say("Judge the reading"),
+    submit=message("Judge the reading"),
     example={
         "edition": "2023",
         "method": "four-wire",
@@ -47,7 +47,7 @@ HIGH = "measure/high_current"
 )
 def bond_measurement(
     *,
-    working: Working,
+    trace: Trace,
     method: Annotated[str, ask.METHOD],
     dead: Annotated[str, ask.DEAD] = "no",
     conductor: Annotated[str | None, ask.CONDUCTOR] = None,
@@ -95,41 +95,43 @@ def bond_measurement(
     Example:
     >>> result = bond_measurement(method="four-wire", dead="yes", conductor="6", length=20, reading="0.0093",
     ...     reverse_reading="0.0095", beside="no")
-    >>> result.said
+    >>> result.answer_code
     'pass-9.4-milliohm'
     """
-    _say_first_that_it_is_dead(working)
+    _say_first_that_it_is_dead(trace)
     taken = Readings(method, reading, reverse_reading, lead_ohm, lead_spread, current, drop, drop_off, digit,
                      meter_percent)  # fmt: skip
-    found = measured(taken, working)
+    found = measured(taken, trace)
     if not length and not joints:
-        raise Mend("joints", say("Nothing to compare with. Enter the joints that were measured, or a length of wire."))
-    wire = needed(conductor, "conductor") if length else conductor
-    sound, alone = expected_bond(wire, metal, length, celsius, joints, joint_kind, working)
-    most = _limit(limit, limit_ohm, working)
+        raise FieldError(
+            "joints", message("Nothing to compare with. Enter the joints that were measured, or a length of wire.")
+        )
+    wire = require(conductor, "conductor") if length else conductor
+    sound, alone = expected_bond(wire, metal, length, celsius, joints, joint_kind, trace)
+    most = _limit(limit, limit_ohm, trace)
     verdict = STOP if dead == "no" else verdict_of(found, sound, alone, most, limit in ask.BELOW_THE_LIMIT)
     if verdict == PASS and beside == "yes":
         verdict = JOINED
     if verdict != STOP:
-        _note_what_it_cannot_see(taken, wire, metal, celsius, working)
+        _note_what_it_cannot_see(taken, wire, metal, celsius, trace)
     if verdict == PASS and rounded(found.milliohm.high) > rounded(sound.likely):
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "It passes only by what a poor joint is allowed. Likely with tight ones is {likely}: look at each "
                 "joint.",
                 likely=shown_ohm(sound.likely),
             )
         )
     if verdict in (PASS, JOINED):
-        _note_one_bad_joint(joints, found.milliohm.high - alone, sound.high - alone, working)
+        _note_one_bad_joint(joints, found.milliohm.high - alone, sound.high - alone, trace)
     if most is not None and most < alone:
-        working.warn(say("The wire alone has more than that limit. No bond of this length can meet it."))
+        trace.warn(message("The wire alone has more than that limit. No bond of this length can meet it."))
     return Answer(
         name=NAME,
         headline=headline(verdict, found.milliohm),
-        detail=detail(verdict, found, sound, most, taken, working),
+        detail=detail(verdict, found, sound, most, taken, trace),
         basis=ask.LIMIT_RULES.get(limit, CONDUCTIVITY if length else joint_rule(joint_kind)),
-        said=verdict if verdict == STOP else f"{verdict}-{said_number(found.milliohm.likely)}-milliohm",
+        answer_code=verdict if verdict == STOP else f"{verdict}-{number_for_code(found.milliohm.likely)}-milliohm",
         values={
             "verdict": verdict,
             "milliohm_low": found.milliohm.low,
@@ -142,26 +144,26 @@ def bond_measurement(
     )
 
 
-def _say_first_that_it_is_dead(working: Working) -> None:
-    working.warn(
-        say(
+def _say_first_that_it_is_dead(trace: Trace) -> None:
+    trace.warn(
+        message(
             "First: dead, isolated, proven dead. If anyone felt a tingle, keep people away and find the cause before "
             "you test."
         )
     )
-    working.warn(
-        say(
+    trace.warn(
+        message(
             "Open an electrode's conductor or a bond only with the service de-energized and the conductor proven free "
             "of current. Put it back before the service is energized."
         )
     )
 
 
-def _note_one_bad_joint(joints: int, over: float, allowed: float, working: Working) -> None:
+def _note_one_bad_joint(joints: int, over: float, allowed: float, trace: Trace) -> None:
     """Note that one of many joints may have what all together are allowed. over, allowed: milliohm above the wire."""
     if joints > FEW_JOINTS and over > allowed / joints:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "One of the {joints} joints may have all that is over the wire, {over}. Test each joint by itself too.",
                 joints=joints,
                 over=shown_ohm(over),
@@ -169,15 +171,15 @@ def _note_one_bad_joint(joints: int, over: float, allowed: float, working: Worki
         )
 
 
-def _limit(limit: str, entered: float | None, working: Working) -> float | None:
-    """Give the limit chosen, milliohm, or None."""
+def _limit(limit: str, entered: float | None, trace: Trace) -> float | None:
+    """Return the limit chosen, milliohm, or None."""
     if limit == ask.NO_LIMIT:
         return None
     if limit == ask.OWN_LIMIT:
-        return MILLI * needed(entered, "limit_ohm")
-    stated = working.cite(ask.LIMIT_RULES[limit])
-    working.step(
-        say(
+        return MILLI * require(entered, "limit_ohm")
+    stated = trace.cite(ask.LIMIT_RULES[limit])
+    trace.step(
+        message(
             "Published limit, for {where}: {ohm} ({section}).",
             where=stated.applies,
             ohm=shown_ohm(MILLI * stated.value),
@@ -191,20 +193,20 @@ def _limit(limit: str, entered: float | None, working: Working) -> float | None:
 
 
 def _note_what_it_cannot_see(
-    taken: Readings, conductor: str | None, metal: str, celsius: float, working: Working
+    taken: Readings, conductor: str | None, metal: str, celsius: float, trace: Trace
 ) -> None:
-    least = working.cite(HIGH).value
+    least = trace.cite(HIGH).value
     if taken.current is None or taken.current < least:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "Low current cannot see a bond that one strand holds. Look at it, pull on it, or test it with {least} "
                 "A or more.",
                 least=least,
             )
         )
     if conductor:
-        one_strand_left(conductor, metal, celsius, working)
+        one_strand_left(conductor, metal, celsius, trace)
     if taken.method == ask.TWO_WIRE:
-        working.note(say("The range is a likely one, not a bound: leads may be worse once than in five tries."))
-    working.note(say("Resistance says nothing of size: a thin wire that is short reads well and melts in a fault."))
-    working.note(say("Tinned wire has a few percent more."))
+        trace.note(message("The range is a likely one, not a bound: leads may be worse once than in five tries."))
+    trace.note(message("Resistance says nothing of size: a thin wire that is short reads well and melts in a fault."))
+    trace.note(message("Tinned wire has a few percent more."))

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from calc.measure.bond_verdict import BESIDE, CANNOT_TELL, INVESTIGATE, JOINED, PASS, STOP
+from calc.messages import message
 from calc.output import Output
-from calc.words import say
 
 VERDICTS = (PASS, JOINED, INVESTIGATE, CANNOT_TELL, BESIDE, STOP)
 
 OUTPUTS = (
-    Output("verdict", say("What the reading proves"), "choice", choices=VERDICTS),
-    Output("milliohm_low", say("Resistance measured, least"), "number", "milliohm"),
-    Output("milliohm", say("Resistance measured"), "number", "milliohm"),
-    Output("milliohm_high", say("Resistance measured, most"), "number", "milliohm"),
-    Output("expected_low", say("Resistance of a sound bond, least"), "number", "milliohm"),
-    Output("expected_high", say("Resistance of a sound bond, most"), "number", "milliohm"),
-    Output("limit_milliohm", say("Limit chosen"), "number", "milliohm", when=say("where a limit was chosen")),
+    Output("verdict", message("What the reading proves"), "choice", choices=VERDICTS),
+    Output("milliohm_low", message("Resistance measured, least"), "number", "milliohm"),
+    Output("milliohm", message("Resistance measured"), "number", "milliohm"),
+    Output("milliohm_high", message("Resistance measured, most"), "number", "milliohm"),
+    Output("expected_low", message("Resistance of a sound bond, least"), "number", "milliohm"),
+    Output("expected_high", message("Resistance of a sound bond, most"), "number", "milliohm"),
+    Output("limit_milliohm", message("Limit chosen"), "number", "milliohm", when=message("where a limit was chosen")),
 )

@@ -5,15 +5,15 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from calc.declare import Mend, needed
+from calc.calculator import FieldError, require
 from calc.electrodes.entered import shown
-from calc.fault.ranges import Between
+from calc.fault.circuit.ranges import Between
 from calc.measure.bond_fields import FOUR_WIRE, TWO_WIRE, VOLTAGE_DROP
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.messages import Message, message
+from calc.trace import Trace
 
 MILLI = 1000
-FINEST = 6  # decimals of a milliohm: as fine as a reading can be entered
+DECIMALS = 6  # decimals of a milliohm: as fine as a reading can be entered
 REVERSAL, ERROR = "measure/reversal_difference", "measure/meter_error"
 
 
@@ -38,39 +38,39 @@ class Measured:
     """The resistance in milliohm; steady: whether readings in both directions agree well enough to count."""
 
     milliohm: Between
-    steady: bool = True
+    round_to_12_digits: bool = True
 
 
-def measured(taken: Readings, working: Working) -> Measured:
-    """Give the resistance that readings stand for. Raises: Mend for a reading that the method needs.
+def measured(taken: Readings, trace: Trace) -> Measured:
+    """Return the resistance that readings stand for. Raises: FieldError for a reading that the method needs.
 
     Source: Ohm's law; two lead readings of one spread differ by the root of two of it.
     """
     if taken.method == TWO_WIRE:
-        return _two_wire(taken, working)
+        return _two_wire(taken, trace)
     if taken.method == FOUR_WIRE:
-        return _four_wire(taken, working)
+        return _four_wire(taken, trace)
     if taken.method == VOLTAGE_DROP:
-        return _voltage_drop(taken, working)
-    needed(taken.current, "current")
-    reading = MILLI * needed(taken.reading, "reading")
-    working.step(say("A bond tester shows the resistance itself."), reading, "milliohm")
-    return Measured(_around(reading, _meter_error(taken, reading, working)))
+        return _voltage_drop(taken, trace)
+    require(taken.current, "current")
+    reading = MILLI * require(taken.reading, "reading")
+    trace.step(message("A bond tester shows the resistance itself."), reading, "milliohm")
+    return Measured(_around(reading, _meter_error(taken, reading, trace)))
 
 
-def shown_ohm(milliohm: float) -> Sentence:
-    """Give a resistance in the unit it is read in.
+def shown_ohm(milliohm: float) -> Message:
+    """Return a resistance in the unit it is read in.
 
     >>> str(shown_ohm(0.8)), str(shown_ohm(2500))
     ('0.8 milliohm', '2.5 ohm')
     """
     if milliohm < MILLI:
-        return say("{value} milliohm", value=shown(milliohm))
-    return say("{value} ohm", value=shown(milliohm / MILLI))
+        return message("{value} milliohm", value=shown(milliohm))
+    return message("{value} ohm", value=shown(milliohm / MILLI))
 
 
-def shown_range(milliohm: Between) -> tuple[Sentence, Sentence]:
-    """Give the ends of a range in the unit they are read in, rounded outward to two figures of its half.
+def shown_range(milliohm: Between) -> tuple[Message, Message]:
+    """Return the ends of a range in the unit they are read in, rounded outward to two figures of its half.
 
     >>> low, high = shown_range(Between(21.7157, 50, 78.2843))
     >>> str(low), str(high)
@@ -80,39 +80,43 @@ def shown_range(milliohm: Between) -> tuple[Sentence, Sentence]:
     if half <= 0:
         return shown_ohm(milliohm.low), shown_ohm(milliohm.high)
     step = 10.0 ** (math.floor(math.log10(half)) - 1)
-    low, high = (round(each / step, FINEST) for each in (milliohm.low, milliohm.high))
+    low, high = (round(each / step, DECIMALS) for each in (milliohm.low, milliohm.high))
     return shown_ohm(math.floor(low) * step), shown_ohm(math.ceil(high) * step)
 
 
-def _two_wire(taken: Readings, working: Working) -> Measured:
-    spread = MILLI * needed(taken.lead_spread, "lead_spread")
+def _two_wire(taken: Readings, trace: Trace) -> Measured:
+    spread = MILLI * require(taken.lead_spread, "lead_spread")
     if spread == 0 == taken.digit:
-        raise Mend("lead_spread", say("No leads are that steady. Enter at least the last digit that the meter shows."))
-    middle = working.compute(
-        say("The reading without the leads."),
+        raise FieldError(
+            "lead_spread", message("No leads are that steady. Enter at least the last digit that the meter shows.")
+        )
+    middle = trace.compute(
+        message("The reading without the leads."),
         "reading - leads",
         "milliohm",
-        reading=MILLI * needed(taken.reading, "reading"),
+        reading=MILLI * require(taken.reading, "reading"),
         leads=MILLI * taken.lead_ohm,
     )
-    doubt = working.compute(
-        say("The leads are unsteady twice, when nulled and when read. Their doubts add as the root of two of one."),
+    doubt = trace.compute(
+        message("The leads are unsteady twice, when nulled and when read. Their doubts add as the root of two of one."),
         "root_of_two * spread",
         "milliohm",
         root_of_two=2**0.5,
         spread=spread,
     )
-    doubt += _meter_error(taken, MILLI * taken.reading, working)
+    doubt += _meter_error(taken, MILLI * taken.reading, trace)
     if middle + doubt < 0:
-        raise Mend("lead_ohm", say("The leads alone read more than leads and bond. Join the tips and read again."))
+        raise FieldError(
+            "lead_ohm", message("The leads alone read more than leads and bond. Join the tips and read again.")
+        )
     return Measured(_around(middle, doubt))
 
 
-def _four_wire(taken: Readings, working: Working) -> Measured:
-    forward = MILLI * needed(taken.reading, "reading")
-    reverse = MILLI * needed(taken.reverse_reading, "reverse_reading")
-    mean = working.compute(
-        say("The middle of both directions: what warm joints of unlike metals add, it cancels."),
+def _four_wire(taken: Readings, trace: Trace) -> Measured:
+    forward = MILLI * require(taken.reading, "reading")
+    reverse = MILLI * require(taken.reverse_reading, "reverse_reading")
+    mean = trace.compute(
+        message("The middle of both directions: what warm joints of unlike metals add, it cancels."),
         "(forward + reverse) / 2",
         "milliohm",
         forward=forward,
@@ -120,52 +124,56 @@ def _four_wire(taken: Readings, working: Working) -> Measured:
     )
     half = abs(forward - reverse) / 2
     if taken.current is not None:
-        working.compute(
-            say("Voltage of the joints themselves, in microvolt."),
+        trace.compute(
+            message("Voltage of the joints themselves, in microvolt."),
             "half_difference * current * thousand",
             "microvolt",
             half_difference=half,
             current=taken.current,
             thousand=1000,
         )
-    most = working.cite(REVERSAL).value
-    working.step(
-        say(
+    most = trace.cite(REVERSAL).value
+    trace.step(
+        message(
             "Half the difference of the two is {half}. Above {most} percent of their middle the test proves nothing.",
             half=shown_ohm(half),
             most=most,
         ),
         cites=(REVERSAL,),
     )
-    steady = round(100 * half, 9) <= round(most * mean, 9)
-    return Measured(_around(mean, _meter_error(taken, mean, working)), steady)
+    round_to_12_digits = round(100 * half, 9) <= round(most * mean, 9)
+    return Measured(_around(mean, _meter_error(taken, mean, trace)), round_to_12_digits)
 
 
-def _voltage_drop(taken: Readings, working: Working) -> Measured:
-    drop = needed(taken.drop, "drop")
+def _voltage_drop(taken: Readings, trace: Trace) -> Measured:
+    drop = require(taken.drop, "drop")
     if drop < taken.drop_off:
-        raise Mend("drop_off", say("More voltage with the current off than on. Find what drives it, and read again."))
-    ohm = working.compute(
-        say("Voltage drop ÷ current."),
+        raise FieldError(
+            "drop_off", message("More voltage with the current off than on. Find what drives it, and read again.")
+        )
+    ohm = trace.compute(
+        message("Voltage drop ÷ current."),
         "(drop - drop_with_current_off) * thousand / current",
         "milliohm",
         drop=drop,
         drop_with_current_off=taken.drop_off,
         thousand=MILLI,
-        current=needed(taken.current, "current"),
+        current=require(taken.current, "current"),
     )
-    return Measured(_around(ohm, _meter_error(taken, ohm, working)))
+    return Measured(_around(ohm, _meter_error(taken, ohm, trace)))
 
 
-def _meter_error(taken: Readings, reading: float, working: Working) -> float:
-    """Give the meter's own error, milliohm: as entered, or a usual one, because no meter is perfect."""
+def _meter_error(taken: Readings, reading: float, trace: Trace) -> float:
+    """Return the meter's own error, milliohm: as entered, or a usual one, because no meter is perfect."""
     if taken.method != TWO_WIRE and reading == 0 == taken.digit:
-        raise Mend("digit", say("No bond has 0 ohm. Enter the last digit that the meter shows."))
-    words, percent, rules = say("The meter's own error."), taken.meter_percent, ()
+        raise FieldError("digit", message("No bond has 0 ohm. Enter the last digit that the meter shows."))
+    words, percent, rules = message("The meter's own error."), taken.meter_percent, ()
     if not percent:
-        percent, rules = working.cite(ERROR).value, (ERROR,)
-        words = say("The meter's error is not entered: {percent} percent of the reading is counted.", percent=percent)
-    return working.compute(
+        percent, rules = trace.cite(ERROR).value, (ERROR,)
+        words = message(
+            "The meter's error is not entered: {percent} percent of the reading is counted.", percent=percent
+        )
+    return trace.compute(
         words,
         "reading * percent / hundred + digit",
         "milliohm",

@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from calc.fault.ranges import Between
+from calc.fault.circuit.ranges import Between
 from calc.measure.bond_fields import TWO_WIRE
-from calc.measure.bond_reading import ERROR, FINEST, Measured, Readings, shown_ohm, shown_range
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.measure.bond_reading import DECIMALS, ERROR, Measured, Readings, shown_ohm, shown_range
+from calc.messages import Message, message
+from calc.trace import Trace
 
 PASS, JOINED, INVESTIGATE, CANNOT_TELL = "pass", "joined", "investigate", "cannot-tell"
 BESIDE, STOP = "lower-than-the-wire", "stop"
 
 
 def verdict_of(found: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
-    """Give what a reading proves of the path. alone: the wire's own milliohm; below: at the limit is over it."""
-    if not found.steady:
+    """Return what a reading proves of the path. alone: the wire's own milliohm; below: at the limit is over it."""
+    if not found.round_to_12_digits:
         return CANNOT_TELL
     low, read, high = (rounded(each) for each in (found.milliohm.low, found.milliohm.likely, found.milliohm.high))
     least, most = rounded(alone), rounded(sound.high)
@@ -28,27 +28,27 @@ def verdict_of(found: Measured, sound: Between, alone: float, limit: float | Non
 
 
 def rounded(milliohm: float) -> float:
-    """Give a resistance as fine as it can be entered, so that one at a limit is at it."""
-    return round(milliohm, FINEST)
+    """Return a resistance as fine as it can be entered, so that one at a limit is at it."""
+    return round(milliohm, DECIMALS)
 
 
-def headline(verdict: str, ohm: Between) -> Sentence:
-    """Give the verdict in a few words; ohm: as measured, milliohm."""
+def headline(verdict: str, ohm: Between) -> Message:
+    """Return the verdict in a few words; ohm: as measured, milliohm."""
     if verdict == STOP:
-        return say("Not judged: make it dead first")
+        return message("Not judged: make it dead first")
     if verdict == CANNOT_TELL:
-        return say("This meter cannot tell")
+        return message("This meter cannot tell")
     if verdict == PASS:
-        return say("Pass: {ohm}", ohm=shown_ohm(ohm.likely))
+        return message("Pass: {ohm}", ohm=shown_ohm(ohm.likely))
     if verdict == JOINED:
-        return say("Joined, but not shown by what: {ohm}", ohm=shown_ohm(ohm.likely))
-    return say("Investigate: {ohm}", ohm=shown_ohm(ohm.likely))
+        return message("Joined, but not shown by what: {ohm}", ohm=shown_ohm(ohm.likely))
+    return message("Investigate: {ohm}", ohm=shown_ohm(ohm.likely))
 
 
 def detail(
-    verdict: str, found: Measured, sound: Between, limit: float | None, taken: Readings, working: Working
-) -> Sentence:
-    """Give why, with the range measured and what is wanted at most; limit: milliohm, None for none."""
+    verdict: str, found: Measured, sound: Between, limit: float | None, taken: Readings, trace: Trace
+) -> Message:
+    """Return why, with the range measured and what is wanted at most; limit: milliohm, None for none."""
     low, high = shown_range(found.milliohm)
     words = {
         "low": low,
@@ -57,32 +57,34 @@ def detail(
         "most": shown_ohm(sound.high if limit is None else min(sound.high, limit)),
     }
     if verdict == STOP:
-        return say("A reading taken with voltage or current there is worthless, and taking it is dangerous.")
-    if not found.steady:
-        return say(
+        return message("A reading taken with voltage or current there is worthless, and taking it is dangerous.")
+    if not found.round_to_12_digits:
+        return message(
             "Forward and reverse differ too much. Wait until the joints are at one temperature; prove no current."
         )
     if verdict == BESIDE:
-        return say(
+        return message(
             "It reads less than the wire alone has, and is between {low} and {high}. Other metal is beside it, or a "
             "size or length is wrong.",
             **words,
         )
     if verdict == CANNOT_TELL and not taken.meter_percent:
-        return say(
+        return message(
             "With {percent} percent of error it may be anywhere from {low} to {high}; wanted is {most} at most. Enter "
             "the meter's own error.",
-            percent=working.cite(ERROR).value,
+            percent=trace.cite(ERROR).value,
             **words,
         )
     if verdict == CANNOT_TELL and taken.method == TWO_WIRE:
-        return say("It may be anywhere from {low} to {high}; wanted is {most} at most. Use four leads.", **words)
+        return message("It may be anywhere from {low} to {high}; wanted is {most} at most. Use four leads.", **words)
     if verdict == CANNOT_TELL:
-        return say("It may be anywhere from {low} to {high}; wanted is {most} at most. Take a finer meter.", **words)
+        return message(
+            "It may be anywhere from {low} to {high}; wanted is {most} at most. Take a finer meter.", **words
+        )
     if verdict == JOINED:
-        return say(
+        return message(
             "The bond itself may be broken and other metal carry the test: look along its whole length. It is between "
             "{low} and {high}; wanted is {most} at most.",
             **words,
         )
-    return say("It is between {low} and {high}; wanted is {most} at most.", **words)
+    return message("It is between {low} and {high}; wanted is {most} at most.", **words)

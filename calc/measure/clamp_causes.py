@@ -5,17 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from calc.measure.clamp_fields import AT_THE_SERVICE, ELECTRODE, FEEDER, GROUNDING, PIPE
-from calc.words import Sentence, say
+from calc.messages import Message, message
 
 
 @dataclass(frozen=True)
 class Cause:
     """A cause in words, the same inside a sentence, what to measure next, and what the next reading tells."""
 
-    words: Sentence
-    in_sentence: Sentence
-    measure: Sentence
-    tells: Sentence
+    words: Message
+    in_sentence: Message
+    measure: Message
+    tells: Message
 
 
 NEUTRAL_LOSS, NEIGHBOR, SHARED, UTILITY = "neutral-loss", "neighbor", "shared-main", "utility"
@@ -24,77 +24,81 @@ INDUCTION, METER = "induction", "meter"
 
 CAUSES = {
     NEUTRAL_LOSS: Cause(
-        say("The building's own neutral is broken or poor"),
-        say("a broken or poor neutral of the building's own"),
-        say("Each hot conductor to neutral at the service, with a large 120 V load on and off."),
-        say(
+        message("The building's own neutral is broken or poor"),
+        message("a broken or poor neutral of the building's own"),
+        message("Each hot conductor to neutral at the service, with a large 120 V load on and off."),
+        message(
             "One rises while the other falls: the neutral is failing. Call the utility now. Both steady: look further."
         ),
     ),
     NEIGHBOR: Cause(
-        say("A neighbor's neutral current comes over the water main"),
-        say("a neighbor's neutral on the water main"),
-        say("The same place with the own main switched off."),
-        say(
+        message("A neighbor's neutral current comes over the water main"),
+        message("a neighbor's neutral on the water main"),
+        message("The same place with the own main switched off."),
+        message(
             "It stays: report it to the utility, which checks each neutral of that transformer. It goes: it is own."
         ),
     ),
     SHARED: Cause(
-        say("A sound neutral and the shared water main carry the return together"),
-        say("the shared water main beside a sound neutral"),
-        say("Clamp the service neutral too, and all service conductors together."),
-        say(
+        message("A sound neutral and the shared water main carry the return together"),
+        message("the shared water main beside a sound neutral"),
+        message("Clamp the service neutral too, and all service conductors together."),
+        message(
             "Together they show what the main carries. If the neutral carries less than the main, it is suspect though "
             "voltages look good."
         ),
     ),
     UTILITY: Cause(
-        say("The utility's own neutral sends current into the earth here"),
-        say("the utility's own neutral current"),
-        say("With the own main off: the current here, and volts from the neutral to a rod driven far away."),
-        say("Both stay and change with the hour, not with your loads: ask the utility to look."),
+        message("The utility's own neutral sends current into the earth here"),
+        message("the utility's own neutral current"),
+        message("With the own main off: the current here, and volts from the neutral to a rod driven far away."),
+        message("Both stay and change with the hour, not with your loads: ask the utility to look."),
     ),
     SECOND_BOND: Cause(
-        say("Neutral bonded to metal a second time, past the service"),
-        say("a second bond of the neutral"),
-        say("All conductors of each feeder together, then the grounding conductor or raceway beside it."),
-        say(
+        message("Neutral bonded to metal a second time, past the service"),
+        message("a second bond of the neutral"),
+        message("All conductors of each feeder together, then the grounding conductor or raceway beside it."),
+        message(
             "The feeder that shows the same current as its metal has the second bond past that point. First see that "
             "its neutral and grounding path are whole: the bond may be all that they have. Taking it out is dead "
             "work: supply off, locked out, proven dead."
         ),
     ),
     BORROWED: Cause(
-        say("Two circuits share or swap a neutral"),
-        say("a neutral shared between circuits"),
-        say("The other feeders and circuits from the same panel, each all together."),
-        say("Two that show the same current belong together: one goes out on this, back on that."),
+        message("Two circuits share or swap a neutral"),
+        message("a neutral shared between circuits"),
+        message("The other feeders and circuits from the same panel, each all together."),
+        message("Two that show the same current belong together: one goes out on this, back on that."),
     ),
     LEAK: Cause(
-        say("A hot conductor leaks to metal: a heater, a motor, a damp cable"),
-        say("a leak from a hot conductor"),
-        say("Switch circuits off one by one, then measure the insulation of the one that counts, dead."),
-        say("It drops at one circuit, and the insulation there is low: repair it. It may grow into a fault."),
+        message("A hot conductor leaks to metal: a heater, a motor, a damp cable"),
+        message("a leak from a hot conductor"),
+        message("Switch circuits off one by one, then measure the insulation of the one that counts, dead."),
+        message("It drops at one circuit, and the insulation there is low: repair it. It may grow into a fault."),
     ),
     FILTERS: Cause(
-        say("Filters and long cables let a little current through, all day"),
-        say("filters of appliances"),
-        say("Unplug appliances one by one."),
-        say("It falls in small steps that add up: filters. One large step: that appliance leaks."),
+        message("Filters and long cables let a little current through, all day"),
+        message("filters of appliances"),
+        message("Unplug appliances one by one."),
+        message("It falls in small steps that add up: filters. One large step: that appliance leaks."),
     ),
     INDUCTION: Cause(
-        say("A loop of metal picks current up from conductors near by"),
-        say("a loop that picks current up"),
-        say("The same conductor at its other end, with its own circuit off and the heavy ones near by on, then off."),
-        say(
+        message("A loop of metal picks current up from conductors near by"),
+        message("a loop that picks current up"),
+        message(
+            "The same conductor at its other end, with its own circuit off and the heavy ones near by on, then off."
+        ),
+        message(
             "Alike at both ends, there with its own circuit off, gone with the others: the loop is driven from outside."
         ),
     ),
     METER: Cause(
-        say("The meter shows what is not there"),
-        say("the meter itself"),
-        say("Jaws clean and fully closed, on nothing, beside the conductor; turn the meter over. Take a finer one."),
-        say("What it shows on nothing is no current of this conductor. Only what is more than that counts."),
+        message("The meter shows what is not there"),
+        message("the meter itself"),
+        message(
+            "Jaws clean and fully closed, on nothing, beside the conductor; turn the meter over. Take a finer one."
+        ),
+        message("What it shows on nothing is no current of this conductor. Only what is more than that counts."),
     ),
 }
 USUAL_ORDER = {
@@ -128,7 +132,7 @@ class Signs:
 
 
 def in_order(where: str, signs: Signs) -> tuple[str, ...]:
-    """Give the causes that fit, the likeliest and the most pressing first."""
+    """Return the causes that fit, the likeliest and the most pressing first."""
     rank = dict.fromkeys(USUAL_ORDER[where], 0)
     if signs.water_main is False:
         for cause in (NEIGHBOR, SHARED):

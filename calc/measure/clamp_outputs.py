@@ -3,26 +3,28 @@
 from __future__ import annotations
 
 from calc.measure.clamp_causes import CAUSES
+from calc.messages import message
 from calc.output import Output
-from calc.words import say
 
 REAL, CANNOT_TELL = "real", "cannot-tell"
 
 OUTPUTS = (
-    Output("verdict", say("Whether the current is real"), "choice", choices=(REAL, CANNOT_TELL)),
-    Output("ampere_low", say("Current, least"), "number", "A"),
-    Output("ampere_high", say("Current, most"), "number", "A"),
-    Output("causes", say("Likely causes, the first to look at first"), "choice", choices=tuple(CAUSES), shape="list"),
+    Output("verdict", message("Whether the current is real"), "choice", choices=(REAL, CANNOT_TELL)),
+    Output("ampere_low", message("Current, least"), "number", "A"),
+    Output("ampere_high", message("Current, most"), "number", "A"),
+    Output(
+        "causes", message("Likely causes, the first to look at first"), "choice", choices=tuple(CAUSES), shape="list"
+    ),
     Output(
         "stays",
-        say("Whether current stays with the device off"),
+        message("Whether current stays with the device off"),
         "yes-no",
-        when=say("where it was read with the device off"),
+        when=message("where it was read with the device off"),
     ),
     Output(
         "appliances_for_filters",
-        say("Fewest appliances whose filters together may leak this much"),
+        message("Fewest appliances whose filters together may leak this much"),
         "whole-number",
-        when=say("where filters can be the cause"),
+        when=message("where filters can be the cause"),
     ),
 )

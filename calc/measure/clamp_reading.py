@@ -6,16 +6,16 @@ import math
 from typing import Annotated
 
 from calc.answer import Answer, Row, Table
-from calc.declare import calculator
-from calc.electrodes.entered import said_number, shown
+from calc.calculator import calculator
+from calc.electrodes.entered import number_for_code, shown
 from calc.measure import clamp_fields as ask
 from calc.measure.clamp_causes import CAUSES, NEIGHBOR, NEUTRAL_LOSS, SHARED, Signs, in_order
 from calc.measure.clamp_outputs import CANNOT_TELL, OUTPUTS, REAL
-from calc.vocabulary import UNKNOWN
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.messages import Message, message
+from calc.shared_fields import UNKNOWN
+from calc.trace import Trace
 
-NAME = say("Current on metal")
+NAME = message("Current on metal")
 OBJECTIONABLE = "naming/objectionable_current"
 FILTER, FEW = "measure/filter_leakage", "measure/few_appliances"
 MILLI = 1000
@@ -25,14 +25,16 @@ KNOWN = {"yes": True, "no": False, UNKNOWN: None}
 @calculator(
     "clamp-reading",
     name=NAME,
-    purpose=say("A clamp meter shows current on a grounding conductor, a pipe or a whole feeder: why, and what next."),
-    submit=say("See what it may be"),
+    purpose=message(
+        "A clamp meter shows current on a grounding conductor, a pipe or a whole feeder: why, and what next."
+    ),
+    submit=message("See what it may be"),
     example={"edition": "2023", "where": "water-pipe-bond", "ampere": "2.6A", "empty": "0.02A", "off_ampere": "0.02A"},
     outputs=OUTPUTS,
 )
 def clamp_reading(
     *,
-    working: Working,
+    trace: Trace,
     where: Annotated[str, ask.WHERE],
     ampere: Annotated[float, ask.AMPERE],
     empty: Annotated[float | None, ask.EMPTY] = None,
@@ -43,7 +45,7 @@ def clamp_reading(
     digit: Annotated[float, ask.DIGIT] = 0,
     meter_percent: Annotated[float, ask.METER_PERCENT] = 0,
 ) -> Answer:
-    """Give the likely causes of a steady current on metal in order, and for each what to measure next.
+    """Return the likely causes of a steady current on metal in order, and for each what to measure next.
 
     When: alternating current on a grounded system that works, with no fault that clears. Not for the short current
     of a fault, for lightning, or for cathodic protection.
@@ -64,26 +66,26 @@ def clamp_reading(
 
     Example:
     >>> result = clamp_reading(where="water-pipe-bond", ampere="2.6", off_ampere="0")
-    >>> result.said
+    >>> result.answer_code
     'neutral-loss-2.6-ampere'
     """
-    _say_first_never_to_open_it(working)
-    low, high, doubt = _range(ampere, empty, digit, meter_percent, working)
+    _say_first_never_to_open_it(trace)
+    low, high, doubt = _range(ampere, empty, digit, meter_percent, trace)
     real = low > 0
     stays = None if off_ampere is None else round(off_ampere - _doubt(off_ampere, empty, digit, meter_percent), 9) > 0
     falls = None if off_ampere is None else off_ampere + doubt < low
     most_stays = None if off_ampere is None else 2 * off_ampere >= ampere
-    fewest, filters, small = _filters(where, low, high, appliances, working)
+    fewest, filters, small = _filters(where, low, high, appliances, trace)
     signs = Signs(real, stays, falls, most_stays, KNOWN[follows_load], KNOWN[water_main], filters, small)
     causes = in_order(where, signs)
-    _say_what_the_signs_tell(where, signs, causes, working)
+    _say_what_the_signs_tell(where, signs, causes, trace)
     first = CAUSES[causes[0]]
     return Answer(
         name=NAME,
         headline=_headline(real, ampere, low, high),
         detail=_detail(where, signs, first.in_sentence, high),
         basis=OBJECTIONABLE,
-        said=f"{causes[0] if real else CANNOT_TELL}-{said_number(ampere)}-ampere",
+        answer_code=f"{causes[0] if real else CANNOT_TELL}-{number_for_code(ampere)}-ampere",
         values={
             "verdict": REAL if real else CANNOT_TELL,
             "ampere_low": low,
@@ -96,9 +98,9 @@ def clamp_reading(
     )
 
 
-def _say_first_never_to_open_it(working: Working) -> None:
-    working.warn(
-        say(
+def _say_first_never_to_open_it(trace: Trace) -> None:
+    trace.warn(
+        message(
             "Never open this conductor, clamp or pipe: full voltage may stand across the gap. If anyone feels a "
             "tingle: keep people away, shut the power off from a dry place, and call the utility and a qualified "
             "electrician."
@@ -111,11 +113,11 @@ def _doubt(ampere: float, empty: float | None, digit: float, meter_percent: floa
 
 
 def _range(
-    ampere: float, empty: float | None, digit: float, meter_percent: float, working: Working
+    ampere: float, empty: float | None, digit: float, meter_percent: float, trace: Trace
 ) -> tuple[float, float, float]:
-    """Give the least and the most current the reading stands for, and the doubt between, ampere."""
-    doubt = working.compute(
-        say("What the meter may be off: shown on nothing, its last digit, and its percentage."),
+    """Return the least and the most current the reading stands for, and the doubt between, ampere."""
+    doubt = trace.compute(
+        message("What the meter may be off: shown on nothing, its last digit, and its percentage."),
         "on_nothing + digit + reading * percent / hundred",
         "A",
         on_nothing=empty or 0,
@@ -125,28 +127,28 @@ def _range(
         hundred=100,
     )
     low, high = round(max(ampere - doubt, 0), 9), round(ampere + doubt, 9)
-    working.step(
-        say("The current is between {low} and {high}.", low=_shown(low), high=_shown(high)), cites=(OBJECTIONABLE,)
+    trace.step(
+        message("The current is between {low} and {high}.", low=_shown(low), high=_shown(high)), cites=(OBJECTIONABLE,)
     )
     if empty is None:
-        working.note(
-            say("Close the jaws on nothing at the same place too. What they show there is not in this conductor.")
+        trace.note(
+            message("Close the jaws on nothing at the same place too. What they show there is not in this conductor.")
         )
     return low, high, doubt
 
 
 def _filters(
-    where: str, low: float, high: float, appliances: int | None, working: Working
+    where: str, low: float, high: float, appliances: int | None, trace: Trace
 ) -> tuple[int | None, bool | None, bool]:
-    """Give how many appliances' filters it takes, whether those there may (True) or cannot (False) explain it, and
+    """Return how many appliances' filters it takes, whether those there may (True) or cannot (False) explain it, and
     whether it is no more than the filters of a few bring.
     """
     if where in ask.AT_THE_SERVICE:
         return None, None, False
-    each, few = working.cite(FILTER).value, working.cite(FEW).value
+    each, few = trace.cite(FILTER).value, trace.cite(FEW).value
     small = round(high, 9) <= round(each * few / MILLI, 9)
-    fewest = math.ceil(round(working.compute(
-        say("So many appliances it takes, if filters are to bring it all."),
+    fewest = math.ceil(round(trace.compute(
+        message("So many appliances it takes, if filters are to bring it all."),
         "least * thousand / each",
         "appliances",
         cites=(FILTER,),
@@ -154,21 +156,21 @@ def _filters(
         thousand=MILLI,
         each=each,
     ), 9))  # fmt: skip
-    working.note(
-        say(
+    trace.note(
+        message(
             "One stationary appliance may let {each} mA through with nothing wrong ({section}). Drives and large "
             "filters may have more; their papers say so.",
             each=each,
-            section=working.section(FILTER),
+            section=trace.section(FILTER),
         )
     )
     if appliances is None:
         if small:
-            working.note(
-                say(
+            trace.note(
+                message(
                     "Up to {few} appliances are taken to be behind this point ({section}). Count them.",
                     few=few,
-                    section=working.section(FEW),
+                    section=trace.section(FEW),
                 )
             )
         return fewest, small or None, small
@@ -178,108 +180,110 @@ def _filters(
     return fewest, False if low > most else None, small
 
 
-def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], working: Working) -> None:
+def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], trace: Trace) -> None:
     if signs.stays is not None:
-        working.step(_of_the_switch(where, signs))
+        trace.step(_of_the_switch(where, signs))
     if signs.follows is False and where not in ask.AT_THE_SERVICE:
-        working.step(say("It does not follow the load: a leak or filters are likelier than neutral current."))
+        trace.step(message("It does not follow the load: a leak or filters are likelier than neutral current."))
     if signs.follows is True:
-        working.step(
-            say("It follows the load: neutral current is likelier than a leak, unless that load itself leaks.")
+        trace.step(
+            message("It follows the load: neutral current is likelier than a leak, unless that load itself leaks.")
         )
     if NEUTRAL_LOSS in causes:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "With a broken neutral everything may still work, because the pipe carries it. Look at the voltages "
                 "first: all of it may rest on this metal."
             )
         )
-    working.warn(
-        say("Lights that brighten and dim, or metal that is warm: have the power shut off now, then look for why.")
+    trace.warn(
+        message("Lights that brighten and dim, or metal that is warm: have the power shut off now, then look for why.")
     )
     if where == ask.PIPE or NEIGHBOR in causes:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "Nobody cuts or opens the water pipe or takes the meter out before the pipe is bridged and the "
                 "neutrals are known to be sound."
             )
         )
     if SHARED in causes:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "On a metal main that houses share, part of every neutral's current flows with nothing broken. It is "
                 "still current that plumbers meet."
             )
         )
     if where == ask.FEEDER:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "All conductors of a sound feeder together show nothing. What is left has another way back. Keep the "
                 "equipment grounding conductor out of the jaws."
             )
         )
-    working.note(
-        say(
+    trace.note(
+        message(
             "Neutral stays apart from metal past the service ({section}).",
-            section=working.section("grounding/no_neutral_bond_on_load_side"),
+            section=trace.section("grounding/no_neutral_bond_on_load_side"),
         )
     )
-    working.note(say("Currents from two sources may cancel here. Little or no current does not prove a path sound."))
+    trace.note(message("Currents from two sources may cancel here. Little or no current does not prove a path sound."))
 
 
-def _of_the_switch(where: str, signs: Signs) -> Sentence:
+def _of_the_switch(where: str, signs: Signs) -> Message:
     if where in ask.AT_THE_SERVICE:
         if not signs.stays:
-            return say("With the own main off nothing is left: the current is of this building.")
+            return message("With the own main off nothing is left: the current is of this building.")
         if signs.falls:
-            return say("With the own main off part of it is left: some comes from outside, some from this building.")
-        return say("With the own main off it is still there: it comes from outside.")
+            return message(
+                "With the own main off part of it is left: some comes from outside, some from this building."
+            )
+        return message("With the own main off it is still there: it comes from outside.")
     if not signs.stays:
-        return say("With its own device off nothing is left: it belongs to this feeder or circuit.")
+        return message("With its own device off nothing is left: it belongs to this feeder or circuit.")
     if signs.falls:
-        return say("With its own device off part of it is left: other circuits put some of it on this metal.")
-    return say("With its own device off it is still there: other circuits put it on this metal.")
+        return message("With its own device off part of it is left: other circuits put some of it on this metal.")
+    return message("With its own device off it is still there: other circuits put it on this metal.")
 
 
-def _headline(real: bool, ampere: float, low: float, high: float) -> Sentence:
+def _headline(real: bool, ampere: float, low: float, high: float) -> Message:
     if not real:
-        return say("This meter cannot tell")
+        return message("This meter cannot tell")
     if low == high:
-        return say("{ampere} on metal", ampere=_shown(ampere))
-    return say("{ampere} on metal, {low} to {high}", ampere=_shown(ampere), low=_shown(low), high=_shown(high))
+        return message("{ampere} on metal", ampere=_shown(ampere))
+    return message("{ampere} on metal, {low} to {high}", ampere=_shown(ampere), low=_shown(low), high=_shown(high))
 
 
-def _detail(where: str, signs: Signs, first: Sentence, high: float) -> Sentence:
+def _detail(where: str, signs: Signs, first: Message, high: float) -> Message:
     words = {"first": first, "high": _shown(high)}
     if not signs.real:
-        return say("It is within what the meter may be off. The current may be anywhere from 0 to {high}.", **words)
-    look = say("Look first for {first}.", **words)
+        return message("It is within what the meter may be off. The current may be anywhere from 0 to {high}.", **words)
+    look = message("Look first for {first}.", **words)
     if signs.stays:
-        look = say("{stays} {look}", stays=_of_what_stays(where, bool(signs.falls)), look=look)
+        look = message("{stays} {look}", stays=_of_what_stays(where, bool(signs.falls)), look=look)
     return look
 
 
-def _of_what_stays(where: str, falls: bool) -> Sentence:
-    """Give what current that stays with the device off means. falls: some of it went."""
+def _of_what_stays(where: str, falls: bool) -> Message:
+    """Return what current that stays with the device off means. falls: some of it went."""
     if where not in ask.AT_THE_SERVICE:
-        part = say("Part of it") if falls else say("It")
-        return say("{part} stays with its own device off: take this metal and its neutral for live.", part=part)
+        part = message("Part of it") if falls else message("It")
+        return message("{part} stays with its own device off: take this metal and its neutral for live.", part=part)
     if falls:
-        return say("Part of it stays with the main off, from outside: report it to the utility, and open nothing.")
-    return say("It stays with the main off, so it comes from outside: report it to the utility, and open nothing.")
+        return message("Part of it stays with the main off, from outside: report it to the utility, and open nothing.")
+    return message("It stays with the main off, so it comes from outside: report it to the utility, and open nothing.")
 
 
-def _shown(ampere: float) -> Sentence:
+def _shown(ampere: float) -> Message:
     if ampere < 1:
-        return say("{value} mA", value=shown(MILLI * ampere))
-    return say("{value} A", value=shown(ampere))
+        return message("{value} mA", value=shown(MILLI * ampere))
+    return message("{value} A", value=shown(ampere))
 
 
 def _table(causes: tuple[str, ...]) -> Table:
     headings = {
-        "cause": say("May be"),
-        "measure": say("Measure next"),
-        "tells": say("What that tells"),
+        "cause": message("May be"),
+        "measure": message("Measure next"),
+        "tells": message("What that tells"),
     }
     rows = tuple(
         Row({"cause": CAUSES[key].words, "measure": CAUSES[key].measure, "tells": CAUSES[key].tells}) for key in causes

@@ -4,46 +4,50 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Answer, calculator
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import record_the_smaller, words_of_smaller
 from calc.grounding.size_for_circuit import BREAKS
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.output import Output
 from calc.raceways import elbow_fields as ask
 from calc.raceways.elbow_bond import NAME_WORDS, how_to_size, jumper_of, note_the_bond, size_of_bond
 from calc.raceways.elbow_isolation import CONCRETE_OF_OTHERS, reasons_to_bond
+from calc.shared_fields import METAL_WORDS
 from calc.shared_outputs import reasons, wire
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
-NAME = say("Buried metal elbow")
+NAME = message("Buried metal elbow")
 
-_BONDED = say("where it must be bonded")
+_BONDED = message("where it must be bonded")
 
 
 @calculator(
     "buried-metal-elbow",
     name=NAME,
-    purpose=say("Whether a metal elbow in an underground run of nonmetallic raceway is bonded, and with what."),
-    submit=say("Check the elbow"),
+    purpose=message("Whether a metal elbow in an underground run of nonmetallic raceway is bonded, and with what."),
+    submit=message("Check the elbow"),
     example={"edition": "2023", "circuit": "service", "cover": "17in", "conductor": "3/0", "metal": "copper"},
     outputs=(
-        Output("bond", say("Whether the elbow must be bonded"), "yes-no"),
-        reasons(say("Why it must be bonded")),
-        Output("jumper", say("Which jumper bonds it"), "choice", choices=tuple(NAME_WORDS), when=_BONDED),
-        *wire(say("Smallest jumper"), when=_BONDED, sized=say("where it must be bonded and what sizes it was entered")),
+        Output("bond", message("Whether the elbow must be bonded"), "yes-no"),
+        reasons(message("Why it must be bonded")),
+        Output("jumper", message("Which jumper bonds it"), "choice", choices=tuple(NAME_WORDS), when=_BONDED),
+        *wire(
+            message("Smallest jumper"),
+            when=_BONDED,
+            sized=message("where it must be bonded and what sizes it was entered"),
+        ),
     ),
     site_check=SIZE,
     margin=Margin(("cover", "conductor", "sets", "device"), breaks={"device": BREAKS}),
 )
 def buried_metal_elbow(
     *,
-    working: Working,
+    trace: Trace,
     circuit: Annotated[str, ask.CIRCUIT] = "service",
     cover: Annotated[float | None, ask.COVER] = None,
     concrete: Annotated[float | None, ask.CONCRETE] = None,
@@ -78,66 +82,68 @@ def buried_metal_elbow(
 
     Example:
     >>> result = buried_metal_elbow(edition="2023", circuit="service", cover="17in", conductor="3/0")
-    >>> result.said, result.answer.values["area_cmil"]
+    >>> result.answer_code, result.answer.values["area_cmil"]
     ('bond-4-copper', 41740)
     """
     connected = "raceways/service_raceway_connected" if circuit == "service" else "raceways/other_raceway_connected"
-    working.step(say("Metal raceway parts are bonded, unless an exception spares them."), cites=(connected,))
-    basis, reasons = reasons_to_bond(circuit, joined, cover, concrete, working)
+    trace.step(message("Metal raceway parts are bonded, unless an exception spares them."), cites=(connected,))
+    basis, reasons = reasons_to_bond(circuit, joined, cover, concrete, trace)
     if not reasons:
-        _note_the_ground(cover, joined, working)
-        return Answer(NAME, say("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
-    sized = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, working)
+        _note_the_ground(cover, joined, trace)
+        return Answer(NAME, message("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
+    sized = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, trace)
     size = sized and sized.size
     jumper = NAME_WORDS[jumper_of(circuit)]
     if size is not None:
-        working.note(say("The bond is the {jumper}, this size or larger.", jumper=jumper))
-    note_the_bond(circuit, joined, working)
-    _note_the_ground(cover, joined, working)
-    warn_of_aluminum_near_earth(metal, OF_BONDS, working)
+        trace.note(message("The bond is the {jumper}, this size or larger.", jumper=jumper))
+    note_the_bond(circuit, joined, trace)
+    _note_the_ground(cover, joined, trace)
+    warn_of_aluminum_near_earth(metal, OF_BONDS, trace)
     values = {
         "bond": True,
         "reasons": [str(reason) for reason in reasons],
         "jumper": jumper_of(circuit),
         "size": size,
         "metal": metal,
-        "area_cmil": size and area(size, working.edition),
+        "area_cmil": size and area(size, trace.edition),
     }
     why = _joined(reasons)
     if size is None:
-        detail = say("{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit))
-        return Answer(NAME, say("Bond it"), detail, basis, "bond", values)
-    headline = say("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
+        detail = message(
+            "{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit)
+        )
+        return Answer(NAME, message("Bond it"), detail, basis, "bond", values)
+    headline = message("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
     smaller = words_of_smaller(sized, metal, conductor)
     if smaller:
-        record_the_smaller(sized, conductor, working)
-        why = say("{reasons} {smaller}.", reasons=why, smaller=smaller)
+        record_the_smaller(sized, conductor, trace)
+        why = message("{reasons} {smaller}.", reasons=why, smaller=smaller)
     return Answer(NAME, headline, why, basis, f"bond-{size}-{metal}", values)
 
 
-def _spared(basis: str) -> Sentence:
+def _spared(basis: str) -> Message:
     if basis == CONCRETE_OF_OTHERS:
-        return say("Enough concrete is around every part of it, and nonmetallic raceway is at both ends.")
-    return say("Every part of it has enough cover, and nonmetallic raceway is at both ends.")
+        return message("Enough concrete is around every part of it, and nonmetallic raceway is at both ends.")
+    return message("Every part of it has enough cover, and nonmetallic raceway is at both ends.")
 
 
-def _joined(sentences: list[Sentence]) -> Sentence:
+def _joined(sentences: list[Message]) -> Message:
     first, *rest = sentences
-    return say("{first} {rest}", first=first, rest=_joined(rest)) if rest else first
+    return message("{first} {rest}", first=first, rest=_joined(rest)) if rest else first
 
 
-def _note_the_ground(cover: float | None, joined: str, working: Working) -> None:
+def _note_the_ground(cover: float | None, joined: str, trace: Trace) -> None:
     if cover is not None and joined == "nonmetallic":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Cover is measured at the shallowest point, from the top of the metal to finished grade or slab "
                 "({section}). An elbow that turns up is shallow at its end.",
-                section=working.section("raceways/cover_measured"),
+                section=trace.section("raceways/cover_measured"),
             )
         )
-    working.note(
-        say(
+    trace.note(
+        message(
             "In earth or concrete the metal is of a kind, or has a coating, approved for it ({section}).",
-            section=working.section("raceways/metal_in_earth"),
+            section=trace.section("raceways/metal_in_earth"),
         )
     )

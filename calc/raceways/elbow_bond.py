@@ -5,16 +5,16 @@ from __future__ import annotations
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.grounding.size_for_circuit import HotConductors, Sized, size_for_circuit
 from calc.jumpers.supply_side_size import CAP, DERIVED_CAP, supply_side_size
-from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.messages import Message, message
+from calc.trace import Trace, shown_number
 
 SUPPLY_SIDE = "supply-side bonding jumper"
 LOAD_SIDE = "equipment bonding jumper"
-NAME_WORDS = {SUPPLY_SIDE: say("supply-side bonding jumper"), LOAD_SIDE: say("equipment bonding jumper")}
+NAME_WORDS = {SUPPLY_SIDE: message("supply-side bonding jumper"), LOAD_SIDE: message("equipment bonding jumper")}
 
 
 def jumper_of(circuit: str) -> str:
-    """Give the name of the jumper: ahead of the first overcurrent device, or past one."""
+    """Return the name of the jumper: ahead of the first overcurrent device, or past one."""
     return LOAD_SIDE if circuit == "feeder-or-branch" else SUPPLY_SIDE
 
 
@@ -25,64 +25,64 @@ def size_of_bond(
     conductor_metal: str,
     device: float | None,
     metal: str,
-    working: Working,
+    trace: Trace,
 ) -> Sized | None:
-    """Give the size of the jumper, or None where the field that sizes it was left out.
+    """Return the size of the jumper, or None where the field that sizes it was left out.
 
-    Raises: NotCovered beyond the tables, Mend for conductors too small. Source: 250.102(C) by conductors, 250.102(D)
-    by device.
+    Raises: NotCovered beyond the tables, FieldError for conductors too small. Source: 250.102(C) by conductors,
+    250.102(D) by device.
     """
     if circuit == "feeder-or-branch":
-        refuse_below_wiring(conductor, conductor_metal, working)
-        working.cite("raceways/jumper_size")
+        refuse_below_wiring(conductor, conductor_metal, trace)
+        trace.cite("raceways/jumper_size")
         hot = HotConductors(conductor, metal=conductor_metal, sets=sets)
-        return None if device is None else size_for_circuit(device, metal, hot, working)
-    working.cite("naming/supply_side_bonding_jumper")
+        return None if device is None else size_for_circuit(device, metal, hot, trace)
+    trace.cite("naming/supply_side_bonding_jumper")
     if conductor is None:
         return None
     refuse = refuse_below_service if circuit == "service" else refuse_below_wiring
-    refuse(conductor, conductor_metal, working)
+    refuse(conductor, conductor_metal, trace)
     cap_rule = DERIVED_CAP if circuit == "derived-system" else CAP
-    return Sized(supply_side_size(conductor, sets, conductor_metal, metal, working, cap_rule))
+    return Sized(supply_side_size(conductor, sets, conductor_metal, metal, trace, cap_rule))
 
 
-def how_to_size(circuit: str) -> Sentence:
-    """Give the sentence that says what sizes the jumper, where it is not sized."""
+def how_to_size(circuit: str) -> Message:
+    """Return the sentence that says what sizes the jumper, where it is not sized."""
     if circuit == "feeder-or-branch":
-        return say("The overcurrent device ahead sizes it.")
-    return say("The hot conductors in this raceway size it.")
+        return message("The overcurrent device ahead sizes it.")
+    return message("The hot conductors in this raceway size it.")
 
 
-def note_the_bond(circuit: str, joined: str, working: Working) -> None:
+def note_the_bond(circuit: str, joined: str, trace: Trace) -> None:
     """Note where the jumper lands and how it runs."""
-    section = working.section
+    section = trace.section
     if circuit == "service":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It lands on the grounded conductor, or in an ungrounded system on the grounding electrode conductor "
                 "({section}).",
                 section=section("raceways/service_raceway_connected"),
             )
         )
     elif circuit == "derived-system":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It joins the metal on the supply side of the derived system ({section}).",
                 section=section("raceways/other_raceway_connected"),
             )
         )
     else:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "It lands on the equipment grounding conductor of the circuit ({section}).",
                 section=section("raceways/other_raceway_connected"),
             )
         )
     if joined == "metal":
-        working.note(say("A metal raceway that is itself bonded, with tight joints, may bond the elbow. Check that."))
-    longest = working.cite("raceways/jumper_outside_longest")
-    working.note(
-        say(
+        trace.note(message("A metal raceway that is itself bonded, with tight joints, may bond the elbow. Check that."))
+    longest = trace.cite("raceways/jumper_outside_longest")
+    trace.note(
+        message(
             "A jumper outside is at most {longest} ft long and follows the raceway ({section}); at outdoor poles it "
             "may be longer ({pole}).",
             longest=shown_number(longest.value),

@@ -5,58 +5,58 @@ from __future__ import annotations
 from dataclasses import replace
 
 from calc import places
-from calc.declare import Choice
-from calc.vocabulary import SETS as PARALLEL_SETS
-from calc.vocabulary import conductor_size, device_rating, metal_of, one_of, quantity
-from calc.words import say
+from calc.calculator import Choice
+from calc.messages import message
+from calc.shared_fields import conductor_size, device_rating, metal_of, one_of, quantity
+from calc.shared_fields import SETS as PARALLEL_SETS
 
-MOST_INCHES = 1000
+MAX_INCHES = 1000
 
 CIRCUIT = one_of(
-    say("Conductors in the run"),
-    say("Service conductors have a stricter rule. A derived system is a transformer or generator of its own."),
+    message("Conductors in the run"),
+    message("Service conductors have a stricter rule. A derived system is a transformer or generator of its own."),
     (
-        Choice("service", say("Service conductors")),
+        Choice("service", message("Service conductors")),
         Choice(
             "derived-system",
-            say("From a derived system, ahead of its first overcurrent device"),
+            message("From a derived system, ahead of its first overcurrent device"),
             places.also_called("derived-system"),
         ),
-        Choice("feeder-or-branch", say("A feeder or branch circuit, past an overcurrent device")),
+        Choice("feeder-or-branch", message("A feeder or branch circuit, past an overcurrent device")),
     ),
 )
 COVER = quantity(
-    say("Cover over the elbow at its shallowest point"),
-    say("In inches, from the top of the metal to finished grade or slab. Where it turns up, measure there."),
+    message("Cover over the elbow at its shallowest point"),
+    message("In inches, from the top of the metal to finished grade or slab. Where it turns up, measure there."),
     "in",
     0,
-    MOST_INCHES,
-    example=say("18 in or 460 mm"),
+    MAX_INCHES,
+    example=message("18 in or 460 mm"),
 )
 CONCRETE = quantity(
-    say("Concrete around the elbow where it is thinnest"),
-    say("In inches, on every side of the metal. Leave it empty if there is none."),
+    message("Concrete around the elbow where it is thinnest"),
+    message("In inches, on every side of the metal. Leave it empty if there is none."),
     "in",
     0,
-    MOST_INCHES,
-    example=say("2 in or 50 mm"),
+    MAX_INCHES,
+    example=message("2 in or 50 mm"),
 )
 JOINED = one_of(
-    say("What the elbow joins"),
-    say("A metal riser or box at one end brings the metal out of the ground."),
+    message("What the elbow joins"),
+    message("A metal riser or box at one end brings the metal out of the ground."),
     (
-        Choice("nonmetallic", say("Nonmetallic raceway at both ends")),
-        Choice("metal", say("A metal raceway, riser or box at one end")),
+        Choice("nonmetallic", message("Nonmetallic raceway at both ends")),
+        Choice("metal", message("A metal raceway, riser or box at one end")),
     ),
 )
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) conductor in this raceway"),
-    say("It sizes the bond of service and derived conductors, and can change that of a feeder. Or leave it empty."),
+    message("Largest ungrounded (hot) conductor in this raceway"),
+    message("It sizes the bond of service and derived conductors, and can change that of a feeder. Or leave it empty."),
 )
-SETS = replace(PARALLEL_SETS, hint=say("Conductors side by side in each phase, in this raceway."))
-CONDUCTOR_METAL = metal_of(say("Metal of that conductor"))
+SETS = replace(PARALLEL_SETS, hint=message("Conductors side by side in each phase, in this raceway."))
+CONDUCTOR_METAL = metal_of(message("Metal of that conductor"))
 DEVICE = device_rating(
-    say("Overcurrent device ahead"),
-    say("It sizes the bond of a feeder or branch circuit. Leave it empty to learn only whether to bond."),
+    message("Overcurrent device ahead"),
+    message("It sizes the bond of a feeder or branch circuit. Leave it empty to learn only whether to bond."),
 )
-METAL = metal_of(say("Metal of the jumper"))
+METAL = metal_of(message("Metal of the jumper"))

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from calc.declare import needed
+from calc.calculator import require
+from calc.messages import message
 from calc.raceways.entry_fields import NOT_GIVEN, RIGID
 from calc.raceways.raceway_as_supply_jumper import PATH, bridged_as_path, may_be_supply_jumper
 from calc.systems import system_called
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.trace import Trace, shown_number
 
 OVER = "raceways/over_250_volts_to_ground"
 EXCEPTION = "raceways/over_250_volts_exception"
@@ -19,24 +19,24 @@ JUMPER_IF_PATH = "jumper-if-path"
 NEEDS = (JUMPER, JUMPER_IF_PATH, BONDING_FITTING, TIGHT_FITTING, ORDINARY)
 
 
-def voltage_of_entry(system: str, voltage_to_ground: float | None, working: Working) -> float:
-    """Give the voltage to ground, volt, as entered or by the system. Raises: Missing when neither is given."""
+def voltage_of_entry(system: str, voltage_to_ground: float | None, trace: Trace) -> float:
+    """Return the voltage to ground, volt, as entered or by the system. Raises: Missing when neither is given."""
     if system == NOT_GIVEN:
-        return needed(voltage_to_ground, "voltage_to_ground")
-    volt = next(row["volt"] for row in working.cite(OF_SYSTEM).rows if row["system"] == system)
+        return require(voltage_to_ground, "voltage_to_ground")
+    volt = next(row["volt"] for row in trace.cite(OF_SYSTEM).rows if row["system"] == system)
     if voltage_to_ground not in (None, volt):
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "{system} has {volt} V to ground ({section}). The {entered} V entered count.",
                 system=system_called(system).label,
                 volt=volt,
-                section=working.section(OF_SYSTEM),
+                section=trace.section(OF_SYSTEM),
                 entered=shown_number(voltage_to_ground),
             )
         )
         return voltage_to_ground
-    working.step(
-        say("{system}: {volt} V to ground.", system=system_called(system).label, volt=volt),
+    trace.step(
+        message("{system}: {volt} V to ground.", system=system_called(system).label, volt=volt),
         f"{volt}",
         "V",
         (OF_SYSTEM,),
@@ -44,84 +44,88 @@ def voltage_of_entry(system: str, voltage_to_ground: float | None, working: Work
     return volt
 
 
-def need_at_service(knockout: str, working: Working) -> str:
-    """Give the need of an entry that holds service conductors. Source: rule raceways/service_fittings."""
+def need_at_service(knockout: str, trace: Trace) -> str:
+    """Return the need of an entry that holds service conductors. Source: rule raceways/service_fittings."""
     if knockout == "right-size":
-        working.step(
-            say("Service conductors: ordinary locknuts and bushings alone are never enough, at any voltage."),
+        trace.step(
+            message("Service conductors: ordinary locknuts and bushings alone are never enough, at any voltage."),
             cites=(SERVICE,),
         )
         return BONDING_FITTING
-    working.step(
-        say("Service conductors: a jumper goes around {hole}, whatever the box is listed for.", hole=_hole(knockout)),
+    trace.step(
+        message(
+            "Service conductors: a jumper goes around {hole}, whatever the box is listed for.", hole=_hole(knockout)
+        ),
         cites=(SERVICE,),
     )
     return JUMPER
 
 
-def need_by_voltage(volt: float, knockout: str, enclosure: str, working: Working) -> str:
-    """Give the need of any other entry by its voltage to ground, its hole and its box."""
-    limit = working.cite(OVER).value
+def need_by_voltage(volt: float, knockout: str, enclosure: str, trace: Trace) -> str:
+    """Return the need of any other entry by its voltage to ground, its hole and its box."""
+    limit = trace.cite(OVER).value
     if volt <= limit:
-        working.step(
-            say("{volt} V to ground is not over {limit} V.", volt=shown_number(volt), limit=limit), cites=(OVER,)
+        trace.step(
+            message("{volt} V to ground is not over {limit} V.", volt=shown_number(volt), limit=limit), cites=(OVER,)
         )
         return ORDINARY
-    working.step(say("{volt} V to ground is over {limit} V.", volt=shown_number(volt), limit=limit), cites=(OVER,))
+    trace.step(message("{volt} V to ground is over {limit} V.", volt=shown_number(volt), limit=limit), cites=(OVER,))
     if knockout == "right-size":
-        working.step(say("The hole fits, with no rings left: tight ordinary fittings may do."), cites=(EXCEPTION,))
+        trace.step(message("The hole fits, with no rings left: tight ordinary fittings may do."), cites=(EXCEPTION,))
         return TIGHT_FITTING
-    if knockout == "rings" and _listed(enclosure, working):
-        working.step(
-            say("The box is listed for bonding through its rings: tight ordinary fittings may do."),
+    if knockout == "rings" and _listed(enclosure, trace):
+        trace.step(
+            message("The box is listed for bonding through its rings: tight ordinary fittings may do."),
             cites=(EXCEPTION, BOXES),
         )
         return TIGHT_FITTING
     if knockout == "rings":
         words, cites = (
-            say("Rings are left, and the box is not listed for bonding through them: a jumper."),
+            message("Rings are left, and the box is not listed for bonding through them: a jumper."),
             (OVER, BOXES),
         )
     else:
-        words, cites = say("The hole is oversized: a jumper. A listing for rings does not help it."), (OVER, EXCEPTION)
-    working.step(words, cites=(*cites, SERVICE))
+        words, cites = message("The hole is oversized: a jumper. A listing for rings does not help it."), (
+            OVER, EXCEPTION
+        )
+    trace.step(words, cites=(*cites, SERVICE))
     return JUMPER
 
 
-def need_as_path(need: str, raceway: str, knockout: str, enclosure: str, working: Working) -> str:
-    """Give the need of an entry between a derived system and its first disconnect, by `need` for its voltage.
+def need_as_path(need: str, raceway: str, knockout: str, enclosure: str, trace: Trace) -> str:
+    """Return the need of an entry between a derived system and its first disconnect, by `need` for its voltage.
 
     There the raceway itself may be the supply-side bonding jumper; with a wire beside it the voltage alone decides.
     """
-    spoiled = knockout == "oversized" or (knockout == "rings" and not _listed(enclosure, working))
+    spoiled = knockout == "oversized" or (knockout == "rings" and not _listed(enclosure, trace))
     if need != ORDINARY or not spoiled or not may_be_supply_jumper(raceway):
         return need
-    working.step(bridged_as_path(working), cites=(PATH, OVER))
+    trace.step(bridged_as_path(trace), cites=(PATH, OVER))
     return JUMPER_IF_PATH
 
 
-def is_enough(fitting: str | None, raceway: str, need: str, working: Working) -> bool:
+def is_enough(fitting: str | None, raceway: str, need: str, trace: Trace) -> bool:
     """Tell whether `fitting` on `raceway` meets `need`; the values are those of the fields.
 
-    Raises: Mend for a fitting left out where it decides: where a tight ordinary one may do.
+    Raises: FieldError for a fitting left out where it decides: where a tight ordinary one may do.
     """
     if need == ORDINARY:
         return True
     if need == TIGHT_FITTING:
-        needed(fitting, "fitting")
+        require(fitting, "fitting")
     bridged = need in (JUMPER, JUMPER_IF_PATH)
-    bonding = {row["fitting"] for row in working.cite(SERVICE).rows if not bridged or row["knockout"] == "any"}
+    bonding = {row["fitting"] for row in trace.cite(SERVICE).rows if not bridged or row["knockout"] == "any"}
     if fitting in bonding:
         return True
     if need != TIGHT_FITTING:
         return False
     wiring = ("any", "rigid") if raceway in RIGID else ("any",)
-    return any(row["fitting"] == fitting and row["wiring"] in wiring for row in working.cite(EXCEPTION).rows)
+    return any(row["fitting"] == fitting and row["wiring"] in wiring for row in trace.cite(EXCEPTION).rows)
 
 
-def _listed(enclosure: str, working: Working) -> bool:
-    return any(row["enclosure"] == enclosure and row["rings"] == "listed" for row in working.cite(BOXES).rows)
+def _listed(enclosure: str, trace: Trace) -> bool:
+    return any(row["enclosure"] == enclosure and row["rings"] == "listed" for row in trace.cite(BOXES).rows)
 
 
 def _hole(knockout: str):
-    return say("the rings") if knockout == "rings" else say("the oversized hole")
+    return message("the rings") if knockout == "rings" else message("the oversized hole")

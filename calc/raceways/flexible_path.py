@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from calc.declare import Mend
-from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.calculator import FieldError
+from calc.messages import Message, message
+from calc.trace import Trace, shown_number
 
 SIZES = ("3/8", "1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6")
 NOT_GIVEN = "not-given"
@@ -16,7 +16,7 @@ LONGEST = "raceways/flexible_length_longest"
 
 
 def inches(trade_size: str) -> Fraction:
-    """Give a trade size as a number, only to compare sizes.
+    """Return a trade size as a number, only to compare sizes.
 
     >>> inches("1-1/4")
     Fraction(5, 4)
@@ -24,39 +24,44 @@ def inches(trade_size: str) -> Fraction:
     return sum((Fraction(part) for part in trade_size.split("-")), Fraction(0))
 
 
-def device_and_size(raceway: str, trade_size: str, device: float, working: Working) -> list[Sentence]:
-    """Give the reasons against, from the device (A) and the trade size. Raises: Mend when the size is missing."""
+def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) -> list[Message]:
+    """Return the reasons against, from the device (A) and the trade size. Raises: FieldError when the size is missing.
+    """
     if raceway == "flexible-metallic-tubing" and trade_size != NOT_GIVEN:
-        _stay_with_sizes_that_are_made(trade_size, working)
-    rows = [row for row in working.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
+        _stay_with_sizes_that_are_made(trade_size, trace)
+    rows = [row for row in trace.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
     if "largest" in rows[0]:
         if trade_size == NOT_GIVEN:
-            raise Mend("trade_size", say("It decides here. Choose the trade size of the conduit."))
+            raise FieldError("trade_size", message("It decides here. Choose the trade size of the conduit."))
         size = inches(trade_size)
         rows = [row for row in rows if inches(row["smallest"]) <= size <= inches(row["largest"])]
         if not rows:
-            return [say("The list names no conduit of this kind in trade size {size}.", size=trade_size)]
+            return [message("The list names no conduit of this kind in trade size {size}.", size=trade_size)]
     most = shown_number(rows[0]["ampere"])
     given = shown_number(device)
-    working.step(
-        say("Largest device ahead of this raceway: {most} A. The one entered: {device} A.", most=most, device=given),
+    trace.step(
+        message(
+            "Largest device ahead of this raceway: {most} A. The one entered: {device} A.", most=most, device=given
+        ),
         most,
         "A",
         (LARGEST_DEVICE,),
     )
     if device <= rows[0]["ampere"]:
         return []
-    return [say("The device is {device} A, more than {most} A.", device=given, most=most)]
+    return [message("The device is {device} A, more than {most} A.", device=given, most=most)]
 
 
-def _stay_with_sizes_that_are_made(trade_size: str, working: Working) -> None:
-    """Raise Mend for a trade size that flexible metallic tubing does not have; note where the smallest may be used."""
-    made = {row["trade_size"]: row["use"] for row in working.cite(TUBING_SIZES).rows}
-    section = working.section(TUBING_SIZES)
+def _stay_with_sizes_that_are_made(trade_size: str, trace: Trace) -> None:
+    """Raise FieldError for a trade size that flexible metallic tubing does not have; note where the smallest may be
+    used.
+    """
+    made = {row["trade_size"]: row["use"] for row in trace.cite(TUBING_SIZES).rows}
+    section = trace.section(TUBING_SIZES)
     if trade_size not in made:
-        raise Mend(
+        raise FieldError(
             "trade_size",
-            say(
+            message(
                 "Flexible metallic tubing has the trade sizes {sizes} ({section}). Choose one of these, or another "
                 "raceway: this may be flexible metal conduit.",
                 sizes=", ".join(made),
@@ -64,8 +69,8 @@ def _stay_with_sizes_that_are_made(trade_size: str, working: Working) -> None:
             ),
         )
     if made[trade_size] == "exceptions":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Trade size {size} is only for ducts and spaces of environmental air, or in short lengths for a listed "
                 "assembly or to a luminaire ({section}).",
                 size=trade_size,
@@ -74,14 +79,18 @@ def _stay_with_sizes_that_are_made(trade_size: str, working: Working) -> None:
         )
 
 
-def length_in_path(length: float | None, working: Working) -> list[Sentence]:
-    """Give the reason against, from the flexible length of all pieces in the path, ft. Raises: Mend without one."""
+def length_in_path(length: float | None, trace: Trace) -> list[Message]:
+    """Return the reason against, from the flexible length of all pieces in the path, ft. Raises: FieldError without
+    one.
+    """
     if not length:
-        raise Mend("length", say("It decides here. Enter all flexible pieces in the path, added, for example 4 ft."))
-    limit = working.cite(LONGEST).value
+        raise FieldError(
+            "length", message("It decides here. Enter all flexible pieces in the path, added, for example 4 ft.")
+        )
+    limit = trace.cite(LONGEST).value
     longest, given = shown_number(limit), shown_number(length)
-    working.step(
-        say(
+    trace.step(
+        message(
             "Longest flexible length in one path: {longest} ft. All pieces entered: {length} ft.",
             longest=longest,
             length=given,
@@ -92,42 +101,46 @@ def length_in_path(length: float | None, working: Working) -> list[Sentence]:
     )
     if length <= limit:
         return []
-    return [say("The flexible pieces add up to {length} ft, more than {longest} ft.", length=given, longest=longest)]
+    return [
+        message("The flexible pieces add up to {length} ft, more than {longest} ft.", length=given, longest=longest)
+    ]
 
 
-def small_piece(raceway: str, trade_size: str, small_flexible: str, working: Working) -> list[Sentence]:
-    """Give the reason against, from a small flexible piece elsewhere in the path of a larger liquidtight one."""
+def small_piece(raceway: str, trade_size: str, small_flexible: str, trace: Trace) -> list[Message]:
+    """Return the reason against, from a small flexible piece elsewhere in the path of a larger liquidtight one."""
     if raceway != "liquidtight-flexible-metal-conduit" or inches(trade_size) <= inches("1/2"):
         return []
-    section = working.section("raceways/small_flexible_in_path")
+    section = trace.section("raceways/small_flexible_in_path")
     if small_flexible == "no":
         return []
-    return [say("Another flexible piece of trade size 3/8 or 1/2 is in the path ({section}).", section=section)]
+    return [message("Another flexible piece of trade size 3/8 or 1/2 is in the path ({section}).", section=section)]
 
 
-def movement_and_core(raceway: str, flexibility: str, stainless: str, working: Working) -> list[Sentence]:
-    """Give the reasons against, from movement after installation and stainless steel, as the edition has them."""
+def movement_and_core(raceway: str, flexibility: str, stainless: str, trace: Trace) -> list[Message]:
+    """Return the reasons against, from movement after installation and stainless steel, as the edition has them."""
     if raceway == "flexible-metallic-tubing":
         if flexibility == "needed":
-            working.warn(
-                say("The list asks nothing of flexible metallic tubing that moves or vibrates. Install a wire anyway.")
+            trace.warn(
+                message(
+                    "The list asks nothing of flexible metallic tubing that moves or vibrates. Install a wire anyway."
+                )
             )
         return []
     against = []
-    working.cite("raceways/flexibility_after_installation")
+    trace.cite("raceways/flexibility_after_installation")
     if flexibility == "needed":
-        section = working.section("raceways/flexibility_after_installation")
-        against.append(say("The raceway moves or vibrates after installation ({section}).", section=section))
+        section = trace.section("raceways/flexibility_after_installation")
+        against.append(message("The raceway moves or vibrates after installation ({section}).", section=section))
     if stainless == "yes":
-        if working.cite("raceways/stainless_steel").value == "not-named":
-            working.warn(
-                say(
+        if trace.cite("raceways/stainless_steel").value == "not-named":
+            trace.warn(
+                message(
                     "The {edition} edition does not name stainless steel; the 2023 edition asks for a wire or jumper "
                     "there. Install one.",
-                    edition=working.edition,
+                    edition=trace.edition,
                 )
             )
         else:
-            section = working.section("raceways/stainless_steel")
-            against.append(say("It is stainless steel, or its core is ({section}).", section=section))
+            section = trace.section("raceways/stainless_steel")
+            against.append(message("It is stainless steel, or its core is ({section}).", section=section))
     return against

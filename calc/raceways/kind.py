@@ -2,28 +2,28 @@
 
 from __future__ import annotations
 
-from calc.declare import Choice
+from calc.calculator import Choice
+from calc.messages import message
 from calc.places import also_called
-from calc.vocabulary import one_of
-from calc.words import say
+from calc.shared_fields import one_of
 
 KIND_WORDS = {
-    "rigid-metal-conduit": say("Rigid metal conduit (RMC)"),
-    "intermediate-metal-conduit": say("Intermediate metal conduit (IMC)"),
-    "electrical-metallic-tubing": say("Electrical metallic tubing (EMT)"),
-    "flexible-metal-conduit": say("Flexible metal conduit (FMC)"),
-    "liquidtight-flexible-metal-conduit": say("Liquidtight flexible metal conduit (LFMC)"),
-    "flexible-metallic-tubing": say("Flexible metallic tubing (FMT)"),
-    "armored-cable": say("Armored cable (AC)"),
-    "metal-clad-cable": say("Metal-clad cable (MC)"),
-    "mineral-insulated-copper": say("Mineral-insulated cable (MI), copper sheath"),
-    "mineral-insulated-steel": say("Mineral-insulated cable (MI), steel sheath"),
-    "metal-wireway": say("Metal wireway"),
-    "auxiliary-gutter": say("Metal auxiliary gutter"),
-    "surface-metal-raceway": say("Surface metal raceway"),
-    "cable-tray": say("Metal cable tray"),
-    "cablebus": say("Cablebus framework"),
-    "nonmetallic-raceway": say("Nonmetallic raceway"),
+    "rigid-metal-conduit": message("Rigid metal conduit (RMC)"),
+    "intermediate-metal-conduit": message("Intermediate metal conduit (IMC)"),
+    "electrical-metallic-tubing": message("Electrical metallic tubing (EMT)"),
+    "flexible-metal-conduit": message("Flexible metal conduit (FMC)"),
+    "liquidtight-flexible-metal-conduit": message("Liquidtight flexible metal conduit (LFMC)"),
+    "flexible-metallic-tubing": message("Flexible metallic tubing (FMT)"),
+    "armored-cable": message("Armored cable (AC)"),
+    "metal-clad-cable": message("Metal-clad cable (MC)"),
+    "mineral-insulated-copper": message("Mineral-insulated cable (MI), copper sheath"),
+    "mineral-insulated-steel": message("Mineral-insulated cable (MI), steel sheath"),
+    "metal-wireway": message("Metal wireway"),
+    "auxiliary-gutter": message("Metal auxiliary gutter"),
+    "surface-metal-raceway": message("Surface metal raceway"),
+    "cable-tray": message("Metal cable tray"),
+    "cablebus": message("Cablebus framework"),
+    "nonmetallic-raceway": message("Nonmetallic raceway"),
 }
 NAMED_IN = {
     "mineral-insulated-copper": "raceways/mineral_insulated_cable",
@@ -42,14 +42,14 @@ BEFORE_VOLTAGE_LIMITS = (
 )
 CABLES = ("armored-cable", "metal-clad-cable", "mineral-insulated-copper", "mineral-insulated-steel")
 NOT_LISTED = {
-    "flexible-metal-conduit": say("The conduit is not listed."),
-    "liquidtight-flexible-metal-conduit": say("The conduit is not listed."),
-    "armored-cable": say("The armor has no bonding strip under it, as old cable has none."),
-    "metal-clad-cable": say("The sheath is not listed and identified as an equipment grounding conductor."),
-    "metal-wireway": say("The wireway is not listed."),
-    "auxiliary-gutter": say("The gutter is not listed."),
-    "surface-metal-raceway": say("The raceway is not listed for grounding."),
-    "cable-tray": say("The tray is not identified for grounding, or its metal area is not marked on it."),
+    "flexible-metal-conduit": message("The conduit is not listed."),
+    "liquidtight-flexible-metal-conduit": message("The conduit is not listed."),
+    "armored-cable": message("The armor has no bonding strip under it, as old cable has none."),
+    "metal-clad-cable": message("The sheath is not listed and identified as an equipment grounding conductor."),
+    "metal-wireway": message("The wireway is not listed."),
+    "auxiliary-gutter": message("The gutter is not listed."),
+    "surface-metal-raceway": message("The raceway is not listed for grounding."),
+    "cable-tray": message("The tray is not identified for grounding, or its metal area is not marked on it."),
 }
 
 
@@ -60,12 +60,12 @@ def kind_choices(*kinds: str) -> tuple[Choice, ...]:
 
 
 RACEWAY = one_of(
-    say("Raceway or cable"),
-    say("The one that is to be the way back for a fault."),
+    message("Raceway or cable"),
+    message("The one that is to be the way back for a fault."),
     kind_choices(*KIND_WORDS),
 )
 
 
 def named_in(raceway: str) -> str:
-    """Give the key of the rule where the list names `raceway`, a value of `RACEWAY`."""
+    """Return the key of the rule where the list names `raceway`, a value of `RACEWAY`."""
     return NAMED_IN.get(raceway, f"raceways/{raceway.replace('-', '_')}")

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, NotCovered, calculator
+from calc.calculator import Answer, NotCovered, calculator
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.output import YES_OR_NO, Output
 from calc.raceways import entry_fields as ask
 from calc.raceways.entry_bonding import (
@@ -23,23 +24,22 @@ from calc.raceways.entry_bonding import (
     voltage_of_entry,
 )
 from calc.raceways.entry_notes import notes_on_entry
-from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.trace import Trace, shown_number
 
 JUMPERS = (JUMPER, JUMPER_IF_PATH)
 WHERE = {
-    "load-side": say("Past a breaker or fuse"),
-    "derived-system": say("Between a transformer or generator and its first disconnect"),
+    "load-side": message("Past a breaker or fuse"),
+    "derived-system": message("Between a transformer or generator and its first disconnect"),
 }
-MOST_VOLT = 1000  # a limit of this calculator
-_VOLTAGE_KNOWN = say("where it was entered or its system is known")
+MAX_VOLT = 1000  # a limit of this calculator
+_VOLTAGE_KNOWN = message("where it was entered or its system is known")
 
 
 @calculator(
     "knockouts-over-250-volts",
-    name=say("Bonding at a knockout"),
-    purpose=say("Whether a raceway or cable needs a jumper or a bonding fitting where it enters a box."),
-    submit=say("Check the entry"),
+    name=message("Bonding at a knockout"),
+    purpose=message("Whether a raceway or cable needs a jumper or a bonding fitting where it enters a box."),
+    submit=message("Check the entry"),
     example={
         "edition": "2023",
         "system": "480Y/277",
@@ -48,15 +48,15 @@ _VOLTAGE_KNOWN = say("where it was entered or its system is known")
         "fitting": "shoulder-connector",
     },
     outputs=(
-        Output("need", say("Bonding that the entry needs"), "choice", choices=NEEDS),
-        Output("enough", say("Whether the fitting entered gives it"), "choice", choices=YES_OR_NO),
-        Output("voltage_to_ground", say("Voltage to ground that counts"), "number", "V", when=_VOLTAGE_KNOWN),
+        Output("need", message("Bonding that the entry needs"), "choice", choices=NEEDS),
+        Output("enough", message("Whether the fitting entered gives it"), "choice", choices=YES_OR_NO),
+        Output("voltage_to_ground", message("Voltage to ground that counts"), "number", "V", when=_VOLTAGE_KNOWN),
     ),
     margin=Margin(("voltage_to_ground",)),
 )
 def knockouts_over_250_volts(
     *,
-    working: Working,
+    trace: Trace,
     place: Annotated[str, ask.PLACE] = "load-side",
     system: Annotated[str, ask.SYSTEM] = ask.NOT_GIVEN,
     voltage_to_ground: Annotated[float | None, ask.VOLTAGE] = None,
@@ -88,83 +88,87 @@ def knockouts_over_250_volts(
 
     Example:
     >>> entry = {"fitting": "two-locknuts", "raceway": "rigid-metal-conduit", "knockout": "rings"}
-    >>> knockouts_over_250_volts(edition="2023", system="480Y/277", **entry).said
+    >>> knockouts_over_250_volts(edition="2023", system="480Y/277", **entry).answer_code
     'jumper'
     """
-    _stay_with_ordinary_metal(raceway, location, working)
+    _stay_with_ordinary_metal(raceway, location, trace)
     volt = voltage_to_ground
     if place != "service":
-        volt = voltage_of_entry(system, voltage_to_ground, working)
-    _stay_under_1000_volts(volt, working)
+        volt = voltage_of_entry(system, voltage_to_ground, trace)
+    _stay_under_1000_volts(volt, trace)
     if place == "service":
-        need = need_at_service(knockout, working)
+        need = need_at_service(knockout, trace)
     else:
-        need = need_by_voltage(volt, knockout, enclosure, working)
+        need = need_by_voltage(volt, knockout, enclosure, trace)
     if place == "derived-system":
-        need = need_as_path(need, raceway, knockout, enclosure, working)
-    enough = is_enough(fitting, raceway, need, working)
-    notes_on_entry(need, place, knockout, fitting, working)
+        need = need_as_path(need, raceway, knockout, enclosure, trace)
+    enough = is_enough(fitting, raceway, need, trace)
+    notes_on_entry(need, place, knockout, fitting, trace)
     headline, detail = _words(need, enough, place, volt, raceway, knockout, fitting)
     return Answer(
-        name=say("Bonding at a knockout"),
+        name=message("Bonding at a knockout"),
         headline=headline,
         detail=detail,
         basis=SERVICE if place == "service" else OVER,
-        said=need if need == ORDINARY else "enough" if enough else need if need in JUMPERS else BONDING_FITTING,
+        answer_code=need if need == ORDINARY else "enough" if enough else need if need in JUMPERS else BONDING_FITTING,
         values={"need": need, "enough": "yes" if enough else "no", "voltage_to_ground": volt},
     )
 
 
-def _stay_with_ordinary_metal(raceway: str, location: str, working: Working) -> None:
+def _stay_with_ordinary_metal(raceway: str, location: str, trace: Trace) -> None:
     if raceway == ask.NONMETALLIC:
         raise NotCovered(
-            say("A nonmetallic raceway has no metal to bond where it enters."),
-            say(
+            message("A nonmetallic raceway has no metal to bond where it enters."),
+            message(
                 "Look under equipment grounding conductor ({section}): a wire bonds the enclosure.",
-                section=working.section("naming/equipment_grounding_conductor_size"),
+                section=trace.section("naming/equipment_grounding_conductor_size"),
             ),
             "equipment-grounding-conductor",
         )
     if location == "hazardous":
         raise NotCovered(
-            say("In a hazardous location the bonding of services is needed at every voltage, and more with it."),
-            say(
+            message("In a hazardous location the bonding of services is needed at every voltage, and more with it."),
+            message(
                 "Look under bonding in hazardous locations ({section}) and the article of the class or zone.",
-                section=working.section("raceways/hazardous_location"),
+                section=trace.section("raceways/hazardous_location"),
             ),
         )
 
 
-def _stay_under_1000_volts(volt: float | None, working: Working) -> None:
-    if volt and volt > MOST_VOLT:
+def _stay_under_1000_volts(volt: float | None, trace: Trace) -> None:
+    if volt and volt > MAX_VOLT:
         raise NotCovered(
-            say("Over {most} V other rules come on top.", most=MOST_VOLT),
-            say("Look under systems over 1000 V ({section}).", section=working.section("naming/over_1000_volts")),
+            message("Over {most} V other rules come on top.", most=MAX_VOLT),
+            message("Look under systems over 1000 V ({section}).", section=trace.section("naming/over_1000_volts")),
         )
 
 
-def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Sentence, Sentence]:
+def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Message, Message]:
     if need == ORDINARY:
-        return say("No jumper needed"), say(
+        return message("No jumper needed"), message(
             "{where}, {volt} V to ground, no hazardous location. Ordinary fittings made for it, all tight, paint "
             "removed",
             where=WHERE[place],
             volt=shown_number(volt),
         )
     if enough:
-        return say("Nothing more needed"), say("{fitting}: enough here", fitting=ask.FITTING_WORDS[fitting])
+        return message("Nothing more needed"), message("{fitting}: enough here", fitting=ask.FITTING_WORDS[fitting])
     if need == JUMPER:
-        past = say("past the rings") if knockout == "rings" else say("past the oversized hole")
-        return say("Jumper needed"), say("Bonding bushing with a jumper to the enclosure, {past}", past=past)
+        past = message("past the rings") if knockout == "rings" else message("past the oversized hole")
+        return message("Jumper needed"), message("Bonding bushing with a jumper to the enclosure, {past}", past=past)
     if need == JUMPER_IF_PATH:
-        return say("Jumper needed where the raceway is the bonding jumper"), say(
+        return message("Jumper needed where the raceway is the bonding jumper"), message(
             "With a wire as the supply-side bonding jumper, tight ordinary fittings will do"
         )
     if need == BONDING_FITTING:
-        return say("Bonding fitting needed"), say("Bonding locknut, threaded hub, or bonding bushing with a jumper")
+        return message("Bonding fitting needed"), message(
+            "Bonding locknut, threaded hub, or bonding bushing with a jumper"
+        )
     tight = (
-        say("Two locknuts, one inside and one outside")
+        message("Two locknuts, one inside and one outside")
         if raceway in ask.RIGID
-        else say("Connector with a shoulder outside and a locknut inside")
+        else message("Connector with a shoulder outside and a locknut inside")
     )
-    return say("Better fitting needed"), say("{tight}; or a bonding locknut, threaded hub or bushing", tight=tight)
+    return message("Better fitting needed"), message(
+        "{tight}; or a bonding locknut, threaded hub or bushing", tight=tight
+    )

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from calc.declare import Mend
+from calc.calculator import FieldError
+from calc.messages import Message, message
 from calc.raceways.kind import NOT_LISTED
-from calc.words import Sentence, say
 
 
-def listing(raceway: str, listed: str | None) -> list[Sentence]:
-    """Give the reason against `raceway`, a key of `NOT_LISTED`, from the answer "yes", "no" or None for none.
+def listing(raceway: str, listed: str | None) -> list[Message]:
+    """Return the reason against `raceway`, a key of `NOT_LISTED`, from the answer "yes", "no" or None for none.
 
-    Raises: Mend for metal-clad cable without an answer: the armor of the usual one is not identified for it.
+    Raises: FieldError for metal-clad cable without an answer: the armor of the usual one is not identified for it.
     """
     if listed == "no":
         return [NOT_LISTED[raceway]]
     if listed is None and raceway == "metal-clad-cable":
-        raise Mend(
+        raise FieldError(
             "listed",
-            say("It decides here. The usual interlocked armor is not identified for it: choose no if in doubt."),
+            message("It decides here. The usual interlocked armor is not identified for it: choose no if in doubt."),
         )
     return []

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from typing import Annotated
 
+from calc.calculator import Answer, NotCovered, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Answer, NotCovered, calculator
 from calc.grounding.parallel_runs import size_in_tray
 from calc.grounding.size_by_device import size_by_device
 from calc.margin.declared import Margin
+from calc.messages import Message, message
 from calc.output import Output
 from calc.raceways import path_fields as ask
 from calc.raceways.flexible_path import NOT_GIVEN, device_and_size, length_in_path, movement_and_core, small_piece
@@ -17,19 +18,18 @@ from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY
 from calc.raceways.listed import listing
 from calc.raceways.path_notes import conditions_of_path, notes_on_metal, notes_on_path, notes_on_wire
 from calc.raceways.tray_path import tray
+from calc.shared_fields import METAL_WORDS, metal_of
 from calc.shared_outputs import reasons, wire
-from calc.vocabulary import METAL_WORDS, metal_of
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.trace import Trace
 
-METAL = metal_of(say("Metal of a wire or jumper"))
+METAL = metal_of(message("Metal of a wire or jumper"))
 
 
 @calculator(
     "raceway-as-grounding-path",
-    name=say("Raceway as grounding path"),
-    purpose=say("Whether a raceway or cable may be the equipment grounding conductor, and the wire if it may not."),
-    submit=say("Check the raceway"),
+    name=message("Raceway as grounding path"),
+    purpose=message("Whether a raceway or cable may be the equipment grounding conductor, and the wire if it may not."),
+    submit=message("Check the raceway"),
     example={
         "edition": "2023",
         "raceway": "flexible-metal-conduit",
@@ -38,15 +38,15 @@ METAL = metal_of(say("Metal of a wire or jumper"))
         "length": "4ft",
     },
     outputs=(
-        Output("may", say("Whether the raceway may serve as the equipment grounding conductor"), "yes-no"),
-        reasons(say("Why it may not")),
-        *wire(say("Smallest equipment grounding conductor in its place"), when=say("where it may not")),
+        Output("may", message("Whether the raceway may serve as the equipment grounding conductor"), "yes-no"),
+        reasons(message("Why it may not")),
+        *wire(message("Smallest equipment grounding conductor in its place"), when=message("where it may not")),
     ),
     margin=Margin(("device", "length")),
 )
 def raceway_as_grounding_path(
     *,
-    working: Working,
+    trace: Trace,
     raceway: Annotated[str, RACEWAY],
     device: Annotated[float, ask.DEVICE],
     trade_size: Annotated[str, ask.TRADE_SIZE] = NOT_GIVEN,
@@ -85,80 +85,80 @@ def raceway_as_grounding_path(
     Example:
     >>> result = raceway_as_grounding_path(
     ...     edition="2023", raceway="flexible-metal-conduit", device="30A", trade_size="1/2", length="4ft")
-    >>> result.said, result.answer.values["size"]
+    >>> result.answer_code, result.answer.values["size"]
     ('may-not', '10')
     """
-    _stay_with_ordinary_load_side(side, location, working)
+    _stay_with_ordinary_load_side(side, location, trace)
     basis = named_in(raceway)
-    working.step(say("{kind}: what the list says of it.", kind=KIND_WORDS[raceway]), cites=(basis,))
+    trace.step(message("{kind}: what the list says of it.", kind=KIND_WORDS[raceway]), cites=(basis,))
     against = []
     if raceway == "nonmetallic-raceway":
-        against.append(say("It is not metal. A wire is the way back for a fault."))
+        against.append(message("It is not metal. A wire is the way back for a fault."))
     elif raceway == "mineral-insulated-steel":
-        section = working.section("raceways/mineral_insulated_sheath")
-        against.append(say("The sheath is steel ({section}).", section=section))
+        section = trace.section("raceways/mineral_insulated_sheath")
+        against.append(message("The sheath is steel ({section}).", section=section))
     elif raceway in FLEXIBLE:
-        against += device_and_size(raceway, trade_size, device, working)
-        against += length_in_path(length, working)
-        against += small_piece(raceway, trade_size, small_flexible, working)
-        against += movement_and_core(raceway, flexibility, stainless, working)
+        against += device_and_size(raceway, trade_size, device, trace)
+        against += length_in_path(length, trace)
+        against += small_piece(raceway, trade_size, small_flexible, trace)
+        against += movement_and_core(raceway, flexibility, stainless, trace)
     elif raceway == "cable-tray":
-        against += tray(tray_metal, tray_area, device, qualified, working)
+        against += tray(tray_metal, tray_area, device, qualified, trace)
     if fittings == "not-listed" and raceway != "nonmetallic-raceway":
-        section = working.section("raceways/fittings_and_joints")
-        against.append(say("Its fittings are not listed, loose or missing ({section}).", section=section))
+        section = trace.section("raceways/fittings_and_joints")
+        against.append(message("Its fittings are not listed, loose or missing ({section}).", section=section))
     if raceway in NOT_LISTED:
         against += listing(raceway, listed)
     for reason in against:
-        working.step(say("Against: {reason}", reason=reason))
-    notes_on_metal(raceway, working)
-    name = say("Raceway as grounding path")
+        trace.step(message("Against: {reason}", reason=reason))
+    notes_on_metal(raceway, trace)
+    name = message("Raceway as grounding path")
     if not against:
-        notes_on_path(raceway, listed, working)
-        detail = say(
+        notes_on_path(raceway, listed, trace)
+        detail = message(
             "{kind} may be the equipment grounding conductor here: {conditions}.",
             kind=KIND_WORDS[raceway],
             conditions=conditions_of_path(raceway),
         )
-        return Answer(name, say("Yes"), detail, basis, "may", {"may": True, "reasons": []})
-    size = size_by_device(device, metal, working)
+        return Answer(name, message("Yes"), detail, basis, "may", {"may": True, "reasons": []})
+    size = size_by_device(device, metal, trace)
     in_cable = size
     if raceway == "cable-tray":
-        size = size_in_tray(size, working)
-    notes_on_wire(raceway, flexibility, working)
+        size = size_in_tray(size, trace)
+    notes_on_wire(raceway, flexibility, trace)
     values = {
         "may": False,
         "reasons": [str(reason) for reason in against],
         "size": size,
         "metal": metal,
-        "area_cmil": area(size, working.edition),
+        "area_cmil": area(size, trace.edition),
     }
     words = {"size": shown_size(size), "metal": METAL_WORDS[metal], "reasons": _joined(against)}
     if size != in_cable:
-        detail = say(
+        detail = message(
             "Wire needed: {size} {metal} as a single conductor in the tray, {in_cable} in a multiconductor cable. "
             "{reasons}",
             in_cable=shown_size(in_cable),
             **words,
         )
     elif raceway in CABLES:
-        detail = say("Use a cable with a wire in it: {size} {metal}. {reasons}", **words)
+        detail = message("Use a cable with a wire in it: {size} {metal}. {reasons}", **words)
     else:
-        detail = say("Wire needed: {size} {metal}. {reasons}", **words)
-    return Answer(name, say("No"), detail, basis, "may-not", values)
+        detail = message("Wire needed: {size} {metal}. {reasons}", **words)
+    return Answer(name, message("No"), detail, basis, "may-not", values)
 
 
-def _joined(sentences: list[Sentence]) -> Sentence:
+def _joined(sentences: list[Message]) -> Message:
     first, *rest = sentences
-    return say("{first} {rest}", first=first, rest=_joined(rest)) if rest else first
+    return message("{first} {rest}", first=first, rest=_joined(rest)) if rest else first
 
 
-def _stay_with_ordinary_load_side(side: str, location: str, working: Working) -> None:
-    section = working.section
+def _stay_with_ordinary_load_side(side: str, location: str, trace: Trace) -> None:
+    section = trace.section
     if side == "supply-side":
         raise NotCovered(
-            say("Ahead of the first overcurrent device this part is not an equipment grounding conductor."),
-            say(
+            message("Ahead of the first overcurrent device this part is not an equipment grounding conductor."),
+            message(
                 "Look under supply-side bonding jumper ({section}). A derived system may use a nonflexible metal "
                 "raceway ({raceway}); a flexible one needs a wire.",
                 section=section("naming/supply_side_bonding_jumper"),
@@ -168,14 +168,14 @@ def _stay_with_ordinary_load_side(side: str, location: str, working: Working) ->
         )
     if location == "hazardous":
         raise NotCovered(
-            say("In a hazardous location more is asked of every raceway and fitting."),
-            say(
+            message("In a hazardous location more is asked of every raceway and fitting."),
+            message(
                 "Look under bonding in hazardous locations ({section}) and the article of the class.",
                 section=section("raceways/hazardous_location"),
             ),
         )
     if location == "patient-care":
         raise NotCovered(
-            say("A patient care space needs a raceway that is a path and an insulated copper wire too."),
-            say("Look under patient care spaces ({section}).", section=section("raceways/patient_care_space")),
+            message("A patient care space needs a raceway that is a path and an insulated copper wire too."),
+            message("Look under patient care spaces ({section}).", section=section("raceways/patient_care_space")),
         )

@@ -5,8 +5,8 @@ One answer for two questions: of an entry (bonding at a knockout) and of the rac
 
 from __future__ import annotations
 
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.messages import Message, message
+from calc.trace import Trace
 
 NONFLEXIBLE = ("rigid-metal-conduit", "intermediate-metal-conduit", "electrical-metallic-tubing", "metal-wireway")
 PATH = "places/reason_for_bonding"
@@ -19,13 +19,14 @@ def may_be_supply_jumper(raceway: str) -> bool:
     return raceway in NONFLEXIBLE
 
 
-def bridged_as_path(working: Working) -> Sentence:
-    """Give why rings and oversized knockouts are bridged there, whatever the voltage, and what is the code's in it."""
-    return say(
+def bridged_as_path(trace: Trace) -> Message:
+    """Return why rings and oversized knockouts are bridged there, whatever the voltage, and what is the code's in it.
+    """
+    return message(
         "Where the raceway is the supply-side bonding jumper, bridge oversized knockouts, and rings unless the box is "
         "listed for bonding through them: the entry carries the whole fault current ({path}). Over {volt} V to ground "
         "the code says so ({over}); below, it is common practice, no source.",
-        volt=working.cite(OVER).value,
-        path=working.section(PATH),
-        over=working.section(OVER),
+        volt=trace.cite(OVER).value,
+        path=trace.section(PATH),
+        over=trace.section(OVER),
     )

@@ -22,12 +22,12 @@ PIECE_RULE = "raceways/length_of_pipe"
 METRE_PER_FOOT = 0.3048
 METRE_PER_INCH = 0.0254
 HERTZ = 60
-LEAST_TERM = 1e-17
-MOST_TERMS = 1000
+MIN_TERM = 1e-17
+MAX_TERMS = 1000
 
 
 def return_impedance(kind: str, trade_size: str) -> tuple[complex, complex, complex]:
-    """Give the impedance of a steel raceway as the way back, ohm per foot at 60 Hz: low, likely, high.
+    """Return the impedance of a steel raceway as the way back, ohm per foot at 60 Hz: low, likely, high.
 
     kind: "electrical-metallic-tubing", "intermediate-metal-conduit" or "rigid-metal-conduit"; trade_size: "1/2"
     to "4". Every joint is tight; a loose one has no limit. Raises: KeyError for another kind or trade size.
@@ -41,7 +41,7 @@ def return_impedance(kind: str, trade_size: str) -> tuple[complex, complex, comp
 
 
 def between(three: tuple[complex, complex, complex], place: float) -> complex:
-    """Give what lies between low (place 0), likely (1) and high (2).
+    """Return what lies between low (place 0), likely (1) and high (2).
 
     >>> between((1, 2, 4), 0.5), between((1, 2, 4), 1.5)
     (1.5, 3.0)
@@ -51,7 +51,7 @@ def between(three: tuple[complex, complex, complex], place: float) -> complex:
 
 
 def return_parts(kind: str, trade_size: str) -> tuple[tuple[complex, float], ...]:
-    """Give `return_impedance` in its parts: steel and joints, each low, likely, high. Raises: KeyError."""
+    """Return `return_impedance` in its parts: steel and joints, each low, likely, high. Raises: KeyError."""
     rows = undated(DIMENSIONS_RULE).rows
     tube = {(row["raceway"], row["trade_size"]): row for row in rows}[kind, trade_size]
     piece = undated(PIECE_RULE).value
@@ -66,7 +66,7 @@ def return_parts(kind: str, trade_size: str) -> tuple[tuple[complex, float], ...
 
 @cache
 def tube_impedance(inside: float, outside: float, microohm_metre: float, permeability: float) -> complex:
-    """Give the impedance of a tube for a current that came out inside it and comes back in its wall, ohm per foot.
+    """Return the impedance of a tube for a current that came out inside it and comes back in its wall, ohm per foot.
 
     inside, outside: diameters, in; microohm_metre: resistivity; permeability: relative, constant; 60 Hz.
     It is voltage along the inner face for each ampere, from the Bessel equation of the wall as a Taylor series
@@ -86,18 +86,18 @@ def tube_impedance(inside: float, outside: float, microohm_metre: float, permeab
 
 
 def _slope_outside(square: complex, wall: float, value: complex, slope: complex) -> complex:
-    """Give the slope at the outer face of the field that has `value` and `slope` at the inner one.
+    """Return the slope at the outer face of the field that has `value` and `slope` at the inner one.
 
     With radius inner × (1 + s): (1 + s) E'' + E' = (1 + s) × square × E, coefficient by coefficient.
     """
     before, now, after = 0j, complex(value), complex(slope)
     total, power = after, 1.0
-    for order in range(MOST_TERMS):
+    for order in range(MAX_TERMS):
         following = (square * (now + before) - (order + 1) ** 2 * after) / ((order + 2) * (order + 1))
         before, now, after = now, after, following
         power *= wall
         term = (order + 2) * following * power
         total += term
-        if abs(term) <= LEAST_TERM * abs(total):
+        if abs(term) <= MIN_TERM * abs(total):
             return total
-    raise ValueError(f"no end after {MOST_TERMS} terms")
+    raise ValueError(f"no end after {MAX_TERMS} terms")

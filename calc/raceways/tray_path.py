@@ -2,34 +2,34 @@
 
 from __future__ import annotations
 
-from calc.declare import Mend
-from calc.words import Sentence, say
-from calc.working import Working, shown_number
+from calc.calculator import FieldError
+from calc.messages import Message, message
+from calc.trace import Trace, shown_number
 
 AREA = "raceways/tray_metal_area"
 
 
-def tray(tray_metal: str, tray_area: float | None, device: float, qualified: str, working: Working) -> list[Sentence]:
-    """Give the reasons against a tray: its metal, "steel" or "aluminum"; its metal area, in²; the largest device, A.
+def tray(tray_metal: str, tray_area: float | None, device: float, qualified: str, trace: Trace) -> list[Message]:
+    """Return the reasons against a tray: its metal, "steel" or "aluminum"; its metal area, in²; the largest device, A.
 
-    Raises: Mend when the area is missing or 0. Source: rules raceways/tray_*.
+    Raises: FieldError when the area is missing or 0. Source: rules raceways/tray_*.
     """
     against = []
-    working.cite("raceways/tray_supervision")
-    working.cite("raceways/tray_conditions")
+    trace.cite("raceways/tray_supervision")
+    trace.cite("raceways/tray_conditions")
     if qualified == "no":
-        against.append(say("Nothing sees to it that qualified persons alone service the tray."))
-    rows = [row for row in working.cite(AREA).rows if tray_metal in row]
+        against.append(message("Nothing sees to it that qualified persons alone service the tray."))
+    rows = [row for row in trace.cite(AREA).rows if tray_metal in row]
     row = next((row for row in rows if device <= row["through_ampere"]), None)
     if row is None:
         last = shown_number(rows[-1]["through_ampere"])
-        against.append(say("A tray of this metal is good for a device of {last} A at most.", last=last))
+        against.append(message("A tray of this metal is good for a device of {last} A at most.", last=last))
         return against
     if not tray_area:
-        raise Mend("tray_area", say("It decides here. Enter the area marked on the tray, for example 0.7."))
+        raise FieldError("tray_area", message("It decides here. Enter the area marked on the tray, for example 0.7."))
     least, given = shown_number(row[tray_metal]), shown_number(tray_area)
-    working.step(
-        say(
+    trace.step(
+        message(
             "Smallest metal area behind {device} A: {least} in². The one entered: {area} in².",
             device=shown_number(device),
             least=least,
@@ -40,5 +40,5 @@ def tray(tray_metal: str, tray_area: float | None, device: float, qualified: str
         (AREA,),
     )
     if tray_area < row[tray_metal]:
-        against.append(say("The tray has {area} in² of metal, less than {least} in².", area=given, least=least))
+        against.append(message("The tray has {area} in² of metal, less than {least} in².", area=given, least=least))
     return against

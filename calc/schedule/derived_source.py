@@ -6,37 +6,37 @@ from calc.grounding.grounded_conductor import grounded_conductor
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.supply_side_size import PARALLEL
 from calc.jumpers.system_bonding_jumper import system_bonding_jumper
+from calc.messages import Message, message
 from calc.schedule.part_list import PartList
-from calc.words import Sentence, say
 
 AT_DISCONNECT = "first-disconnect"
 
 
 def add_derived_source(
-    parts: PartList, supply: dict, place: str, raceways: int, source: Sentence, *, device_at_source: bool = False
+    parts: PartList, supply: dict, place: str, raceways: int, source: Message, *, device_at_source: bool = False
 ) -> None:
     """Add the system bonding jumper and, where no device is at the source, what runs to the first disconnect.
 
     place: "source" or "first-disconnect". supply: conductor, sets, conductor_metal, metal.
     """
-    disconnect = say("First disconnect")
+    disconnect = message("First disconnect")
     bonded, other = (disconnect, source) if place == AT_DISCONNECT else (source, disconnect)
     parts.size(
         "system-bonding-jumper",
         system_bonding_jumper,
         supply | {"place": place},
-        part=say("System bonding jumper"),
-        start=say("{bonded}: neutral", bonded=bonded),
-        end=say("{bonded}: its metal and the grounding bar", bonded=bonded),
-        why=say("Gives fault current of this source its way back to the source."),
+        part=message("System bonding jumper"),
+        start=message("{bonded}: neutral", bonded=bonded),
+        end=message("{bonded}: its metal and the grounding bar", bonded=bonded),
+        why=message("Gives fault current of this source its way back to the source."),
     )
     parts.never(
         "second-neutral-bond",
         "grounding/no_neutral_bond_past_system_jumper",
-        part=say("Second bond of neutral to metal"),
-        start=say("{other}: neutral", other=other),
-        end=say("{other}: its metal", other=other),
-        why=say("Neutral current would run over raceways and metal between the two."),
+        part=message("Second bond of neutral to metal"),
+        start=message("{other}: neutral", other=other),
+        end=message("{other}: its metal", other=other),
+        why=message("Neutral current would run over raceways and metal between the two."),
     )
     if device_at_source:
         ask_for_feeder_neutral(parts, source, disconnect)
@@ -45,61 +45,63 @@ def add_derived_source(
         "supply-side-bonding-jumper",
         supply_side_bonding_jumper,
         supply | {"place": "separately-derived-system", "raceways": raceways, "arrangement": "one-per-raceway"},
-        part=say("Supply-side bonding jumper in each raceway"),
-        start=say("{source}: its metal", source=source),
-        end=say("First disconnect: its metal and the grounding bar"),
-        why=say("Ahead of the first device this is the metal's way back; nonflexible metal raceway may serve instead."),
+        part=message("Supply-side bonding jumper in each raceway"),
+        start=message("{source}: its metal", source=source),
+        end=message("First disconnect: its metal and the grounding bar"),
+        why=message(
+            "Ahead of the first device this is the metal's way back; nonflexible metal raceway may serve instead."
+        ),
     )
     if place == AT_DISCONNECT:
         parts.size(
             "grounded-conductor",
             grounded_conductor,
             supply | {"metal": supply["conductor_metal"], "place": AT_DISCONNECT, "raceways": raceways},
-            part=say("Grounded conductor (neutral), at least"),
-            start=say("{source}: neutral", source=source),
-            end=say("First disconnect: neutral bar"),
-            why=say("It carries the fault back, whatever the neutral load."),
+            part=message("Grounded conductor (neutral), at least"),
+            start=message("{source}: neutral", source=source),
+            end=message("First disconnect: neutral bar"),
+            why=message("It carries the fault back, whatever the neutral load."),
         )
     else:
         parts.ask(
             "neutral",
             "naming/neutral_load",
-            part=say("Neutral to the first disconnect"),
-            start=say("{source}: neutral", source=source),
-            end=say("First disconnect: neutral bar, apart from metal"),
-            question=say(
+            part=message("Neutral to the first disconnect"),
+            start=message("{source}: neutral", source=source),
+            end=message("First disconnect: neutral bar, apart from metal"),
+            question=message(
                 "What size does its load need? With the bond at the source nothing else sizes it. With the bond in the "
                 "first disconnect it carries the fault and has a least size: choose that place."
             ),
         )
 
 
-def ask_for_feeder_neutral(parts: PartList, source: Sentence, end: Sentence) -> None:
+def ask_for_feeder_neutral(parts: PartList, source: Message, end: Message) -> None:
     """Ask for the neutral past a device: its load, and no smaller than the equipment grounding conductor."""
     parts.ask(
         "neutral",
         "naming/feeder_grounded_conductor",
         "naming/neutral_load",
-        part=say("Neutral past the device"),
-        start=say("{source}: neutral", source=source),
-        end=say("{end}: neutral bar, apart from metal", end=end),
-        question=say(
+        part=message("Neutral past the device"),
+        start=message("{source}: neutral", source=source),
+        end=message("{end}: neutral bar, apart from metal", end=end),
+        question=message(
             "What size does its load need? Take that, and no smaller than the equipment grounding conductor has to be; "
             "in parallel {least} AWG or larger.",
-            least=parts.working.cite(PARALLEL).value,
+            least=parts.trace.cite(PARALLEL).value,
         ),
     )
 
 
-def ask_for_outdoor_source(parts: PartList, source: Sentence) -> None:
+def ask_for_outdoor_source(parts: PartList, source: Message) -> None:
     """Ask whether the source stands outdoors, where it has an electrode and its jumper at the source."""
     parts.ask(
         "outdoor-source",
         "jumpers/outdoor_source",
-        part=say("Electrode and jumper at a source outdoors"),
-        start=say("{source}: neutral", source=source),
-        end=say("An electrode at the source"),
-        question=say(
+        part=message("Electrode and jumper at a source outdoors"),
+        start=message("{source}: neutral", source=source),
+        end=message("An electrode at the source"),
+        question=message(
             "Does it stand outside the building that it feeds? Then it needs an electrode of its own there, and the "
             "system bonding jumper at that point."
         ),

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
+from calc.calculator import FieldError
 from calc.conductors.ampacity import size_of_ampacity
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import Mend
 from calc.grounding.size_by_device import size_by_device
 from calc.jumpers.supply_side_size import PARALLEL
+from calc.messages import message
 from calc.rulebook import rule
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.trace import Trace, shown_number
 
 INCREASE = "grounding/equipment_grounding_increase"
 
@@ -18,30 +18,32 @@ INCREASE = "grounding/equipment_grounding_increase"
 def by_device_and_conductor(
     device: float, metal: str, conductor: str, minimum: str | None, conductor_metal: str, sets: int, edition: str
 ) -> dict:
-    """Give the inputs of the equipment grounding conductor's calculator for hot conductors that are known.
+    """Return the inputs of the equipment grounding conductor's calculator for hot conductors that are known.
 
     conductor, minimum: size labels of one hot conductor, the one that runs and the smallest that would do, None
-    where that was not entered. Raises: Mend for `minimum_conductor` where the conductors carry more than the
+    where that was not entered. Raises: FieldError for `minimum_conductor` where the conductors carry more than the
     device asks for: then this conductor grows with them, and only who chose them knows from what.
     """
     by_device = {"device": device, "metal": metal, "sets": sets}
     if minimum is None:
         if _larger_than_needed(device, conductor, conductor_metal, sets, edition):
-            raise Mend(
+            raise FieldError(
                 "minimum_conductor",
-                say(
+                message(
                     "{conductor} is more than {device} A asks for at 75 °C. Then the equipment grounding conductor "
                     "grows in proportion ({section}). Enter the smallest hot conductor that would do; enter "
                     "{conductor} again if nothing smaller would.",
                     conductor=shown_size(conductor),
                     device=shown_number(device),
-                    section=Working(edition).section(INCREASE),
+                    section=Trace(edition).section(INCREASE),
                 ),
             )
         return by_device
     if area(minimum, edition) > area(conductor, edition):
-        words = say("{conductor} is what was run. Enter this size or a smaller one.", conductor=shown_size(conductor))
-        raise Mend("minimum_conductor", words)
+        words = message(
+            "{conductor} is what was run. Enter this size or a smaller one.", conductor=shown_size(conductor)
+        )
+        raise FieldError("minimum_conductor", words)
     return by_device | {
         "installed_conductor": conductor,
         "minimum_conductor": minimum,
@@ -54,5 +56,5 @@ def _larger_than_needed(device: float, conductor: str, metal: str, sets: int, ed
     if carrying is None:
         return False
     # Behind a small device a hot conductor is no smaller than its equipment grounding conductor, whatever it carries.
-    floor = size_by_device(device, metal, Working(edition)) if sets == 1 else rule(PARALLEL, edition).value
+    floor = size_by_device(device, metal, Trace(edition)) if sets == 1 else rule(PARALLEL, edition).value
     return area(conductor, edition) > max(area(size, edition) for size in (carrying, floor))

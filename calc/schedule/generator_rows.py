@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.supply_side_size import PARALLEL
+from calc.messages import message
 from calc.schedule.derived_source import AT_DISCONNECT, add_derived_source, ask_for_feeder_neutral
 from calc.schedule.part_list import PartList
-from calc.words import say
 
-GENERATOR = say("Generator")
+GENERATOR = message("Generator")
 
 
 def add_own_system(parts: PartList, supply: dict, place: str, raceways: int, protected: bool) -> None:
@@ -17,54 +17,54 @@ def add_own_system(parts: PartList, supply: dict, place: str, raceways: int, pro
     supply: conductor, sets, conductor_metal, metal. place: "source" or "first-disconnect". protected: a device is at
     the generator; the bond is then at the source, whatever `place` says.
     """
-    parts.working.step(
-        say("The neutral is switched: the generator is a separately derived system."),
+    parts.trace.step(
+        message("The neutral is switched: the generator is a separately derived system."),
         cites=("grounding/generator_separately_derived",),
     )
     if protected and place == AT_DISCONNECT:
-        parts.working.warn(
-            say("With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect.")
+        parts.trace.warn(
+            message("With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect.")
         )
     add_derived_source(parts, supply, "source" if protected else place, raceways, GENERATOR, device_at_source=protected)
 
 
 def add_joined_neutral(parts: PartList, supply: dict, raceways: int, protected: bool) -> None:
     """Add the rows of a generator whose neutral stays joined to that of the service; parameters as above."""
-    parts.working.step(
-        say("The neutral stays joined: the generator is no separately derived system. The bond is at the service."),
+    parts.trace.step(
+        message("The neutral stays joined: the generator is no separately derived system. The bond is at the service."),
         cites=("naming/same_system_as_service",),
     )
     parts.never(
         "neutral-bond",
         "naming/same_system_as_service",
-        part=say("Bond of neutral to metal at the generator"),
-        start=say("Generator: neutral"),
-        end=say("Generator: frame"),
-        why=say("The neutral is bonded at the service. A second bond puts neutral current on metal."),
+        part=message("Bond of neutral to metal at the generator"),
+        start=message("Generator: neutral"),
+        end=message("Generator: frame"),
+        why=message("The neutral is bonded at the service. A second bond puts neutral current on metal."),
     )
     if protected:
-        ask_for_feeder_neutral(parts, GENERATOR, say("Transfer switch"))
+        ask_for_feeder_neutral(parts, GENERATOR, message("Transfer switch"))
         return
     parts.size(
         "supply-side-bonding-jumper",
         supply_side_bonding_jumper,
         supply | {"place": "generator-joined-neutral", "raceways": raceways, "arrangement": "one-per-raceway"},
-        part=say("Supply-side bonding jumper in each raceway"),
-        start=say("Generator: frame"),
-        end=say("First disconnect: grounding bar"),
-        why=say("No device is ahead of it, so the conductors decide its size."),
+        part=message("Supply-side bonding jumper in each raceway"),
+        start=message("Generator: frame"),
+        end=message("First disconnect: grounding bar"),
+        why=message("No device is ahead of it, so the conductors decide its size."),
     )
     parts.ask(
         "neutral",
         "grounding/generator_fault_conductors",
         "naming/neutral_load",
-        part=say("Neutral from the generator"),
-        start=say("Generator: neutral, apart from its frame"),
-        end=say("First disconnect: neutral bar"),
-        question=say(
+        part=message("Neutral from the generator"),
+        start=message("Generator: neutral, apart from its frame"),
+        end=message("First disconnect: neutral bar"),
+        question=message(
             "What size does its load need? It also carries a fault from the service bond back to the generator, so it "
             "is no smaller than the supply-side bonding jumper; in parallel {least} AWG or larger.",
-            least=parts.working.cite(PARALLEL).value,
+            least=parts.trace.cite(PARALLEL).value,
         ),
     )
 
@@ -75,8 +75,8 @@ def ask_whether_it_is_fixed(parts: PartList) -> None:
         "portable",
         "places/portable_generator",
         "places/vehicle_generator",
-        part=say("Frame of a portable set or one on a vehicle"),
-        start=say("Generator: frame"),
-        end=say("What it feeds"),
-        question=say("Is the set portable or on a vehicle? Then other rules hold; this list is for a fixed one."),
+        part=message("Frame of a portable set or one on a vehicle"),
+        start=message("Generator: frame"),
+        end=message("What it feeds"),
+        question=message("Is the set portable or on a vehicle? Then other rules hold; this list is for a fixed one."),
     )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Annotated
 
-from calc.declare import Answer, Choice, calculator, needed
+from calc.calculator import Answer, Choice, calculator, require
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_outdoor_source
 from calc.schedule.electrodes import add_electrodes
@@ -15,42 +16,47 @@ from calc.schedule.generator_rows import GENERATOR, add_joined_neutral, add_own_
 from calc.schedule.list_outputs import OUTPUTS
 from calc.schedule.metal_parts import add_derived_metal
 from calc.schedule.part_list import PartList
-from calc.vocabulary import conductor_size, device_rating, one_of
-from calc.words import say
-from calc.working import Working
+from calc.shared_fields import conductor_size, device_rating, one_of
+from calc.trace import Trace
 
 NEUTRAL = one_of(
-    say("The transfer switch and the neutral"),
-    say("A switch with one more pole than hot conductors mostly switches it. Its plate or drawing says so."),
+    message("The transfer switch and the neutral"),
+    message("A switch with one more pole than hot conductors mostly switches it. Its plate or drawing says so."),
     (
-        Choice("switched", say("It switches the neutral")),
-        Choice("joined", say("The neutral stays joined to that of the service")),
+        Choice("switched", message("It switches the neutral")),
+        Choice("joined", message("The neutral stays joined to that of the service")),
     ),
 )
 BREAKER = one_of(
-    say("Breaker or fuse at the generator"),
-    say("An overcurrent device on the set that protects the conductors leaving it."),
+    message("Breaker or fuse at the generator"),
+    message("An overcurrent device on the set that protects the conductors leaving it."),
     (
-        Choice("yes", say("Yes")),
-        Choice("no", say("No")),
+        Choice("yes", message("Yes")),
+        Choice("no", message("No")),
     ),
 )
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) conductor from the generator"), say("For example 3/0 or 500 kcmil.")
+    message("Largest ungrounded (hot) conductor from the generator"), message("For example 3/0 or 500 kcmil.")
 )
-DEVICE = device_rating(say("Rating of the breaker or fuse at the generator"), say("Leave it empty if there is none."))
+DEVICE = device_rating(
+    message("Rating of the breaker or fuse at the generator"), message("Leave it empty if there is none.")
+)
 ELECTRODES = replace(
-    fields.ELECTRODES, hint=say("Needed with a switched neutral only: all that are present at the building, together.")
+    fields.ELECTRODES, hint=message(
+        "Needed with a switched neutral only: all that are present at the building, together."
+    )
 )
 METAL_PARTS = replace(
-    fields.METAL_PARTS, hint=say("With a switched neutral: what metal there is in the area that the generator serves.")
+    fields.METAL_PARTS, hint=message(
+        "With a switched neutral: what metal there is in the area that the generator serves."
+    )
 )
 BOND = one_of(
-    say("The neutral is bonded to metal"),
-    say("With a switched neutral and no breaker or fuse at the generator: at one of the two, never at both."),
+    message("The neutral is bonded to metal"),
+    message("With a switched neutral and no breaker or fuse at the generator: at one of the two, never at both."),
     (
-        Choice("source", say("At the generator")),
-        Choice("first-disconnect", say("In the first disconnect after it")),
+        Choice("source", message("At the generator")),
+        Choice("first-disconnect", message("In the first disconnect after it")),
     ),
     rare=True,
 )
@@ -58,9 +64,9 @@ BOND = one_of(
 
 @calculator(
     "generator-schedule",
-    name=say("Generator schedule"),
-    purpose=say("What to bond at a generator and its transfer switch, what never, and what is left to judge."),
-    submit=say("List the parts"),
+    name=message("Generator schedule"),
+    purpose=message("What to bond at a generator and its transfer switch, what never, and what is left to judge."),
+    submit=message("List the parts"),
     example={
         "edition": "2023",
         "neutral": "switched",
@@ -72,7 +78,7 @@ BOND = one_of(
 )
 def generator_schedule(
     *,
-    working: Working,
+    trace: Trace,
     neutral: Annotated[str, NEUTRAL],
     breaker: Annotated[str, BREAKER],
     device: Annotated[float | None, DEVICE] = None,
@@ -88,7 +94,7 @@ def generator_schedule(
     ring: Annotated[str | None, fields.RING] = None,
     minimum_conductor: Annotated[str | None, fields.MINIMUM] = None,
 ) -> Answer:
-    """Give the bonding and grounding parts of a permanently installed generator, and what must not be there.
+    """Return the bonding and grounding parts of a permanently installed generator, and what must not be there.
 
     What nothing entered decides is listed as not judged, with the question to answer.
 
@@ -118,34 +124,34 @@ def generator_schedule(
     ('6-copper', 'none')
     """
     raceways = fields.raceways_of(sets, raceways)
-    parts = PartList(working)
+    parts = PartList(trace)
     supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
     protected, switched = breaker == "yes", neutral == "switched"
     if switched:
-        needed(electrodes, "electrodes")
+        require(electrodes, "electrodes")
         add_own_system(parts, supply, place, raceways, protected)
     else:
         add_joined_neutral(parts, supply, raceways, protected)
     if protected:
-        working.cite("grounding/generator_with_device")
+        trace.cite("grounding/generator_with_device")
         by_device = by_device_and_conductor(
-            needed(device, "device"), metal, conductor, minimum_conductor, conductor_metal, sets, working.edition
+            require(device, "device"), metal, conductor, minimum_conductor, conductor_metal, sets, trace.edition
         )
         parts.size(
             "equipment-grounding-conductor",
             equipment_grounding_conductor,
             by_device | {"raceways": raceways},
-            part=say("Equipment grounding conductor"),
-            start=say("Generator: frame and grounding bar"),
-            end=say("Transfer switch: grounding bar"),
-            why=say("Past the device at the generator the device decides name and size."),
+            part=message("Equipment grounding conductor"),
+            start=message("Generator: frame and grounding bar"),
+            end=message("Transfer switch: grounding bar"),
+            why=message("Past the device at the generator the device decides name and size."),
         )
     if switched:
-        bonded = say("The point where the neutral is bonded to metal")
+        bonded = message("The point where the neutral is bonded to metal")
         add_electrodes(parts, electrodes, bonded, supply | {"place": "separately-derived-system", "ring": ring})
         add_derived_metal(parts, metal_parts, bonded, electrodes.split(","), supply, piping_device)
         ask_for_outdoor_source(parts, GENERATOR)
     elif fields.chosen(metal_parts):
-        working.note(say("The neutral stays joined: the bonds of piping and steel to the service serve here too."))
+        trace.note(message("The neutral stays joined: the bonds of piping and steel to the service serve here too."))
     ask_whether_it_is_fixed(parts)
-    return parts.answer(say("Generator schedule"), say("for this generator"))
+    return parts.answer(message("Generator schedule"), message("for this generator"))

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from calc.declare import needed
+from calc.calculator import require
 from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
+from calc.messages import Message, message
 from calc.schedule.fields import chosen, looked_for_others
 from calc.schedule.part_list import PartList
-from calc.words import Sentence, say
 
 PART_WORDS = {
-    "water-pipe": say("metal water piping"),
-    "structural-metal": say("structural metal"),
-    "other-metal": say("gas or other metal piping"),
+    "water-pipe": message("metal water piping"),
+    "structural-metal": message("structural metal"),
+    "other-metal": message("gas or other metal piping"),
 }
 OTHER_PIPING = "grounding/other_metal_piping_bond"
 OF_BUILDING = ("grounding/water_pipe_bond", "grounding/structural_metal_bond", OTHER_PIPING)
@@ -27,7 +27,7 @@ OF_DERIVED = (
 def add_metal_parts(
     parts: PartList,
     metal_parts: str | None,
-    start: Sentence,
+    start: Message,
     piping: str,
     frame: dict,
     supply: dict,
@@ -43,15 +43,15 @@ def add_metal_parts(
     piping_device: of the circuit near other piping. rules: of water piping, structural metal and other piping.
     """
     listed = chosen(metal_parts)
-    why = say("A live wire that touches it must open its device; parts within reach stay at one voltage.")
+    why = message("A live wire that touches it must open its device; parts within reach stay at one voltage.")
     if "water-pipe" in listed:
         parts.size(
             "water-pipe-bonding",
             water_pipe_bonding,
             supply | {"piping": piping, "device": device},
-            part=say("Bonding jumper to the water piping"),
+            part=message("Bonding jumper to the water piping"),
             start=start,
-            end=say("Metal water piping, where it can be reached"),
+            end=message("Metal water piping, where it can be reached"),
             why=why,
         )
     if "structural-metal" in listed:
@@ -59,19 +59,19 @@ def add_metal_parts(
             "structural-metal-bonding",
             structural_metal_bonding,
             supply | frame,
-            part=say("Bonding jumper to the structural metal"),
+            part=message("Bonding jumper to the structural metal"),
             start=start,
-            end=say("Exposed structural metal, where it can be reached"),
+            end=message("Exposed structural metal, where it can be reached"),
             why=why,
         )
     if "other-metal" in listed:
         parts.size(
             "other-metal-piping",
             water_pipe_bonding,
-            {"piping": "other-metal", "device": needed(piping_device, "piping_device"), "metal": supply["metal"]},
-            part=say("Bonding jumper to the gas or other piping"),
-            start=say("Equipment grounding conductor of that circuit, or the grounding bar"),
-            end=say("The piping"),
+            {"piping": "other-metal", "device": require(piping_device, "piping_device"), "metal": supply["metal"]},
+            part=message("Bonding jumper to the gas or other piping"),
+            start=message("Equipment grounding conductor of that circuit, or the grounding bar"),
+            end=message("The piping"),
             why=why,
         )
     if not looked_for_others(metal_parts):
@@ -81,7 +81,7 @@ def add_metal_parts(
 def add_derived_metal(
     parts: PartList,
     metal_parts: str | None,
-    start: Sentence,
+    start: Message,
     electrodes: list[str],
     supply: dict,
     piping_device: float | None,
@@ -97,11 +97,11 @@ def add_derived_metal(
         "electrode": "structural-metal" if "structural-metal" in electrodes else "other",
     }
     if "structural-metal" in chosen(metal_parts) and frame["electrode"] == "other" and "water-pipe" in electrodes:
-        parts.working.note(
-            say(
+        parts.trace.note(
+            message(
                 "The bond to the structural metal is spared where the water pipe that grounds this source is bonded to "
                 "that metal in the area served ({section}). Nothing entered says so.",
-                section=parts.working.section("grounding/structural_metal_spared_by_piping"),
+                section=parts.trace.section("grounding/structural_metal_spared_by_piping"),
             )
         )
     add_metal_parts(
@@ -109,34 +109,34 @@ def add_derived_metal(
     )
 
 
-def ask_for_building_systems(parts: PartList, start: Sentence) -> None:
+def ask_for_building_systems(parts: PartList, start: Message) -> None:
     """Ask for what every service and fed building may need and nothing here asks: communications, lightning."""
-    working = parts.working
+    trace = parts.trace
     parts.ask(
         "intersystem-termination",
         "grounding/intersystem_termination",
         "grounding/intersystem_not_needed",
-        part=say("Intersystem bonding termination"),
+        part=message("Intersystem bonding termination"),
         start=start,
-        end=say("Outside the enclosure, within reach"),
-        question=say(
+        end=message("Outside the enclosure, within reach"),
+        question=message(
             "Can phone, cable or antenna systems come to the building? Then it needs one, with room for {count} "
             "conductors, on {size} copper or larger unless it is mounted on the metal that it bonds to.",
-            count=working.cite("grounding/intersystem_terminals").value,
-            size=f"{working.cite('grounding/intersystem_termination').value} AWG",
+            count=trace.cite("grounding/intersystem_terminals").value,
+            size=f"{trace.cite('grounding/intersystem_termination').value} AWG",
         ),
     )
     parts.ask(
         "lightning-protection",
         "places/lightning_bonded",
-        part=say("Bond of the lightning protection"),
-        start=say("Electrodes listed"),
-        end=say("Ground terminals of the lightning protection"),
-        question=say("Is there any? Its ground terminals are bonded to the electrodes of the building."),
+        part=message("Bond of the lightning protection"),
+        start=message("Electrodes listed"),
+        end=message("Ground terminals of the lightning protection"),
+        question=message("Is there any? Its ground terminals are bonded to the electrodes of the building."),
     )
 
 
-def _ask_for_others(parts: PartList, listed: tuple[str, ...], start: Sentence, rules: dict[str, str]) -> None:
+def _ask_for_others(parts: PartList, listed: tuple[str, ...], start: Message, rules: dict[str, str]) -> None:
     others = {each: rules[each] for each in PART_WORDS if each not in listed}
     if not others:
         return
@@ -144,8 +144,8 @@ def _ask_for_others(parts: PartList, listed: tuple[str, ...], start: Sentence, r
     parts.ask(
         "other-metal-parts",
         *others.values(),
-        part=say("Bond of {kinds}", kinds=kinds),
+        part=message("Bond of {kinds}", kinds=kinds),
         start=start,
-        end=say("Each of them that is there"),
-        question=say("Is there any? Look, then choose it under metal to be bonded."),
+        end=message("Each of them that is there"),
+        question=message("Is there any? Look, then choose it under metal to be bonded."),
     )

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import math
 
+from calc.calculator import NotCovered
 from calc.conductors.ampacity import AMPACITY_RULE, ampacity, size_of_ampacity
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
-from calc.declare import NotCovered
+from calc.messages import message
 from calc.rulebook import rule
+from calc.shared_fields import METAL_WORDS, one_of, quantity
 from calc.systems import SPLIT, SYSTEMS, system_choices
-from calc.vocabulary import METAL_WORDS, one_of, quantity
-from calc.words import say
-from calc.working import Working, shown_number
+from calc.trace import Trace, shown_number
 
 NO_NEXT_SIZE = "conductors/secondary_no_next_size_up"
 DEVICE_SHARE = "conductors/transformer_secondary_device"
@@ -21,38 +21,40 @@ SMALL_BELOW = "conductors/transformer_secondary_small_below"
 NEXT_RATING = "conductors/transformer_secondary_next_rating"
 RATINGS = "grounding/standard_fuse_ratings"
 PARALLEL = "conductors/parallel_minimum"
-MOST_KVA = 10_000
+MAX_KVA = 10_000
 
 
-KVA = quantity(say("Rating of the transformer"), say("From its plate, in kVA."), "kVA", 0.05, MOST_KVA, example="75")
+KVA = quantity(
+    message("Rating of the transformer"), message("From its plate, in kVA."), "kVA", 0.05, MAX_KVA, example="75"
+)
 SYSTEM = one_of(
-    say("Secondary system"),
-    say("Voltage counts for the secondary current only."),
+    message("Secondary system"),
+    message("Voltage counts for the secondary current only."),
     system_choices(
         "120/240", "208Y/120", "240/120-high-leg", "480Y/277", "600Y/347", "over-1000", "direct-current"
     ),
 )
 
 
-def secondary_current(kva: float, system: str, working: Working) -> float:
-    """Give the full-load current of the secondary, ampere. Raises: NotCovered for systems outside the rules here."""
+def secondary_current(kva: float, system: str, trace: Trace) -> float:
+    """Return the full-load current of the secondary, ampere. Raises: NotCovered for systems outside the rules here."""
     if system not in SYSTEMS:
         key = "naming/over_1000_volts" if system == "over-1000" else "naming/direct_current"
         raise NotCovered(
-            say("The sizes here are for alternating current up to 1000 V."),
-            say("Look into {section}.", section=working.section(key)),
+            message("The sizes here are for alternating current up to 1000 V."),
+            message("Look into {section}.", section=trace.section(key)),
         )
     if SYSTEMS[system].kind == SPLIT:
-        return working.compute(
-            say("Full-load current of the secondary."),
+        return trace.compute(
+            message("Full-load current of the secondary."),
             "kva * 1000 / volt",
             "A",
             exact=True,
             kva=kva,
             volt=SYSTEMS[system].line_voltage,
         )
-    return working.compute(
-        say("Full-load current of the secondary."),
+    return trace.compute(
+        message("Full-load current of the secondary."),
         "kva * 1000 / (root_three * line_volt)",
         "A",
         exact=True,
@@ -62,46 +64,46 @@ def secondary_current(kva: float, system: str, working: Working) -> float:
     )
 
 
-def warn_of_a_large_device(device: float, current: float, working: Working) -> None:
+def warn_of_a_large_device(device: float, current: float, trace: Trace) -> None:
     """Warn where the secondary device exceeds the share of the full-load current that the code allows."""
-    small = current < rule(SMALL_BELOW, working.edition).value
+    small = current < rule(SMALL_BELOW, trace.edition).value
     key = SMALL_SHARE if small else DEVICE_SHARE
-    most = working.compute(
-        say("Largest secondary device by its share of that current."),
+    most = trace.compute(
+        message("Largest secondary device by its share of that current."),
         "share * current / 100",
         "A",
         (key, SMALL_BELOW) if small else (key,),
         exact=True,
-        share=rule(key, working.edition).value,
+        share=rule(key, trace.edition).value,
         current=current,
     )
     if not small:
-        ratings = [row["ampere"] for row in working.cite(RATINGS).rows]
+        ratings = [row["ampere"] for row in trace.cite(RATINGS).rows]
         most = next((ampere for ampere in ratings if ampere >= most), most)
-        working.step(say("The next standard rating is permitted."), most, "A", (NEXT_RATING, RATINGS))
+        trace.step(message("The next standard rating is permitted."), most, "A", (NEXT_RATING, RATINGS))
     if device > most:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "A secondary device of {device} A is over the {most} A allowed for this transformer ({section}).",
                 device=shown_number(device),
                 most=shown_number(round(most, 1)),
-                section=working.section(key),
+                section=trace.section(key),
             )
         )
 
 
-def secondary_conductor(conductor: str | None, sets: int, metal: str, device: float, working: Working) -> str:
-    """Give the secondary conductor: the one entered, or the smallest that carries the device's rating.
+def secondary_conductor(conductor: str | None, sets: int, metal: str, device: float, trace: Trace) -> str:
+    """Return the secondary conductor: the one entered, or the smallest that carries the device's rating.
 
     A conductor that carries less than `device` is warned of: no next larger device here.
     Raises: NotCovered when no listed size is large enough.
     """
     if conductor is None:
-        return _smallest(sets, metal, device, working)
-    carried = ampacity(conductor, metal, working.edition)
+        return _smallest(sets, metal, device, trace)
+    carried = ampacity(conductor, metal, trace.edition)
     if carried is not None and carried * sets < device:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "{sets} × {size} {metal} carries {carried} A at 75 °C, less than the {device} A device. The next "
                 "larger device is not allowed at a transformer secondary ({section}).",
                 sets=sets,
@@ -109,29 +111,29 @@ def secondary_conductor(conductor: str | None, sets: int, metal: str, device: fl
                 metal=METAL_WORDS[metal],
                 carried=shown_number(carried * sets),
                 device=shown_number(device),
-                section=working.section(NO_NEXT_SIZE),
+                section=trace.section(NO_NEXT_SIZE),
             )
         )
     return conductor
 
 
-def _smallest(sets: int, metal: str, device: float, working: Working) -> str:
-    size = size_of_ampacity(device / sets, metal, working.edition)
+def _smallest(sets: int, metal: str, device: float, trace: Trace) -> str:
+    size = size_of_ampacity(device / sets, metal, trace.edition)
     if size is None:
         raise NotCovered(
-            say(
+            message(
                 "No listed {metal} size in {sets} sets carries {device} A at 75 °C.",
                 metal=METAL_WORDS[metal],
                 sets=sets,
                 device=shown_number(device),
             ),
-            say("Enter more parallel sets ({section}).", section=working.section(AMPACITY_RULE)),
+            message("Enter more parallel sets ({section}).", section=trace.section(AMPACITY_RULE)),
         )
-    floor = rule(PARALLEL, working.edition).value
-    if sets > 1 and area(size, working.edition) < area(floor, working.edition):
+    floor = rule(PARALLEL, trace.edition).value
+    if sets > 1 and area(size, trace.edition) < area(floor, trace.edition):
         size = floor
-    working.step(
-        say(
+    trace.step(
+        message(
             "Smallest secondary conductor that carries the device: {sets} × {size} {metal}. Nothing is rounded down.",
             sets=sets,
             size=shown_size(size),

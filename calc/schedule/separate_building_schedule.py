@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, Choice, calculator, needed
+from calc.calculator import Answer, Choice, calculator, require
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.jumpers.supply_side_size import PARALLEL
+from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_feeder_neutral
 from calc.schedule.electrodes import add_electrodes
@@ -14,42 +15,45 @@ from calc.schedule.equipment_conductor import by_device_and_conductor
 from calc.schedule.list_outputs import OUTPUTS
 from calc.schedule.metal_parts import OF_FED_BUILDING, add_metal_parts, ask_for_building_systems
 from calc.schedule.part_list import PartList
-from calc.vocabulary import conductor_size, device_rating, one_of, yes_or_no
-from calc.words import say
-from calc.working import Working
+from calc.shared_fields import conductor_size, device_rating, one_of, yes_or_no
+from calc.trace import Trace
 
 SUPPLY = one_of(
-    say("The building is supplied by"),
-    say("Feeder: what ends in a panel there. A multiwire branch circuit counts as one circuit."),
+    message("The building is supplied by"),
+    message("Feeder: what ends in a panel there. A multiwire branch circuit counts as one circuit."),
     (
-        Choice("feeder", say("A feeder, or more than one branch circuit")),
-        Choice("single-branch-circuit", say("One branch circuit")),
+        Choice("feeder", message("A feeder, or more than one branch circuit")),
+        Choice("single-branch-circuit", message("One branch circuit")),
     ),
 )
 WIRES = one_of(
-    say("That supply and its equipment grounding conductor"),
-    say("The wire or metal raceway that grounds equipment. Only what an older edition allowed may lack it."),
+    message("That supply and its equipment grounding conductor"),
+    message("The wire or metal raceway that grounds equipment. Only what an older edition allowed may lack it."),
     (
-        Choice("with-equipment-conductor", say("It has one, or gets one")),
-        Choice("existing-without", say("It is an old supply without one")),
+        Choice("with-equipment-conductor", message("It has one, or gets one")),
+        Choice("existing-without", message("It is an old supply without one")),
     ),
 )
-DEVICE = device_rating(say("Overcurrent device ahead"), say("In the building that the supply comes from."))
-CONDUCTOR = conductor_size(say("Largest ungrounded (hot) conductor of that supply"), say("For example 2 or 3/0."))
+DEVICE = device_rating(message("Overcurrent device ahead"), message("In the building that the supply comes from."))
+CONDUCTOR = conductor_size(
+    message("Largest ungrounded (hot) conductor of that supply"), message("For example 2 or 3/0.")
+)
 METAL_PATH = yes_or_no(
-    say("Metal runs between the two buildings"),
-    say("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. Needed for old supplies."),
+    message("Metal runs between the two buildings"),
+    message("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. Needed for old supplies."),
 )
 GROUND_FAULT_PROTECTION = yes_or_no(
-    say("Ground-fault protection of equipment ahead"), say("At the service or on the feeder. Needed for old supplies.")
+    message("Ground-fault protection of equipment ahead"), message(
+        "At the service or on the feeder. Needed for old supplies."
+    )
 )
 
 
 @calculator(
     "separate-building-schedule",
-    name=say("Separate building schedule"),
-    purpose=say("The bonding and grounding parts of a building fed from another one, sized, and what to judge."),
-    submit=say("List the parts"),
+    name=message("Separate building schedule"),
+    purpose=message("The bonding and grounding parts of a building fed from another one, sized, and what to judge."),
+    submit=message("List the parts"),
     example={
         "edition": "2023",
         "device": "100",
@@ -61,7 +65,7 @@ GROUND_FAULT_PROTECTION = yes_or_no(
 )
 def separate_building_schedule(
     *,
-    working: Working,
+    trace: Trace,
     device: Annotated[float, DEVICE],
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, fields.SETS] = 1,
@@ -78,7 +82,7 @@ def separate_building_schedule(
     ring: Annotated[str | None, fields.RING] = None,
     minimum_conductor: Annotated[str | None, fields.MINIMUM] = None,
 ) -> Answer:
-    """Give the bonding and grounding parts of a building fed by a feeder or branch circuit.
+    """Return the bonding and grounding parts of a building fed by a feeder or branch circuit.
 
     What nothing entered decides is listed as not judged, with the question to answer.
 
@@ -106,20 +110,20 @@ def separate_building_schedule(
     '8-copper'
     """
     raceways = fields.raceways_of(sets, raceways)
-    parts = PartList(working)
+    parts = PartList(trace)
     feeding = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
     old_supply = wires == "existing-without"
     old_way = old_supply and not _forbids_the_old_way(metal_path, ground_fault_protection)
     own_metal = conductor_metal if old_way else metal
     by_device = by_device_and_conductor(
-        device, own_metal, conductor, minimum_conductor, conductor_metal, sets, working.edition
+        device, own_metal, conductor, minimum_conductor, conductor_metal, sets, trace.edition
     )
     if old_supply and not old_way:
-        working.warn(
-            say(
+        trace.warn(
+            message(
                 "The exception for old supplies does not hold here: metal runs between the buildings, or ground-fault "
                 "protection is ahead ({section}). Run an equipment grounding conductor and part neutral and metal.",
-                section=working.section("grounding/separate_building_existing_feeder"),
+                section=trace.section("grounding/separate_building_existing_feeder"),
             )
         )
     if old_way:
@@ -127,28 +131,28 @@ def separate_building_schedule(
     else:
         _add_equipment_conductor(parts, by_device | {"raceways": raceways})
         if supply == "feeder":
-            ask_for_feeder_neutral(parts, say("Building that feeds it"), say("This building"))
+            ask_for_feeder_neutral(parts, message("Building that feeds it"), message("This building"))
     spared = supply == "single-branch-circuit" and not old_way
     if spared:
-        working.note(
-            say(
+        trace.note(
+            message(
                 "One branch circuit with an equipment grounding conductor: no grounding electrode is required here "
                 "({section}).",
-                section=working.section("grounding/separate_building_single_branch_circuit"),
+                section=trace.section("grounding/separate_building_single_branch_circuit"),
             )
         )
     if fields.chosen(electrodes) or not spared:
-        working.cite("grounding/separate_building_electrodes")
+        trace.cite("grounding/separate_building_electrodes")
         add_electrodes(
             parts,
-            needed(electrodes, "electrodes"),
-            say("Grounding bar of the building's disconnect"),
+            require(electrodes, "electrodes"),
+            message("Grounding bar of the building's disconnect"),
             feeding | {"place": "separate-building", "ring": ring},
         )
     add_metal_parts(
         parts,
         metal_parts,
-        say("Grounding bar or enclosure of the building's disconnect"),
+        message("Grounding bar or enclosure of the building's disconnect"),
         "water-separate-building",
         {"supply": "feeder-or-branch"},
         feeding,
@@ -156,15 +160,15 @@ def separate_building_schedule(
         piping_device,
         OF_FED_BUILDING,
     )
-    ask_for_building_systems(parts, say("Enclosure of the building's disconnect"))
-    return parts.answer(say("Separate building schedule"), say("for this building"))
+    ask_for_building_systems(parts, message("Enclosure of the building's disconnect"))
+    return parts.answer(message("Separate building schedule"), message("for this building"))
 
 
 def _forbids_the_old_way(metal_path: str | None, ground_fault_protection: str | None) -> bool:
-    """Tell whether an old supply must lose its neutral bond. Raises: Mend for what only the reader can see."""
-    if needed(metal_path, "metal_path") == "yes":
+    """Tell whether an old supply must lose its neutral bond. Raises: FieldError for what only the reader can see."""
+    if require(metal_path, "metal_path") == "yes":
         return True
-    return needed(ground_fault_protection, "ground_fault_protection") == "yes"
+    return require(ground_fault_protection, "ground_fault_protection") == "yes"
 
 
 def _add_equipment_conductor(parts: PartList, inputs: dict) -> None:
@@ -172,45 +176,45 @@ def _add_equipment_conductor(parts: PartList, inputs: dict) -> None:
         "equipment-grounding-conductor",
         equipment_grounding_conductor,
         inputs,
-        part=say("Equipment grounding conductor"),
-        start=say("Grounding bar of the building that feeds it"),
-        end=say("Grounding bar of this building's disconnect"),
-        why=say("Carries a fault back and opens the device there."),
+        part=message("Equipment grounding conductor"),
+        start=message("Grounding bar of the building that feeds it"),
+        end=message("Grounding bar of this building's disconnect"),
+        why=message("Carries a fault back and opens the device there."),
     )
     parts.never(
         "neutral-bond",
         "naming/separate_building",
-        part=say("Bond of neutral to metal in this building"),
-        start=say("Neutral bar"),
-        end=say("Enclosure or grounding bar"),
-        why=say("Neutral current would run over the equipment grounding conductor and all metal between."),
+        part=message("Bond of neutral to metal in this building"),
+        start=message("Neutral bar"),
+        end=message("Enclosure or grounding bar"),
+        why=message("Neutral current would run over the equipment grounding conductor and all metal between."),
     )
 
 
 def _add_old_way(parts: PartList, inputs: dict) -> None:
-    parts.working.cite("grounding/separate_building_existing_neutral")
+    parts.trace.cite("grounding/separate_building_existing_neutral")
     parts.size(
         "grounded-conductor",
         equipment_grounding_conductor,
         inputs,
-        part=say("Grounded conductor (neutral) of the old supply, at least"),
-        start=say("Neutral bar of the building that feeds it"),
-        end=say("Neutral bar of this building's disconnect, bonded to its metal"),
-        why=say(
+        part=message("Grounded conductor (neutral) of the old supply, at least"),
+        start=message("Neutral bar of the building that feeds it"),
+        end=message("Neutral bar of this building's disconnect, bonded to its metal"),
+        why=message(
             "It carries a fault back, so it is no smaller than the conductor it stands in for, nor than its load asks."
         ),
-        shown=lambda answer: say(
+        shown=lambda answer: message(
             "{size}; in parallel {least} AWG or larger",
             size=answer.in_one_line,
-            least=parts.working.cite(PARALLEL).value,
+            least=parts.trace.cite(PARALLEL).value,
         )
         if inputs["sets"] > 1
         else answer.in_one_line,
     )
-    parts.working.warn(
-        say(
+    parts.trace.warn(
+        message(
             "Only a supply already installed may stay so, while no metal joins the buildings and no ground-fault "
             "protection is ahead ({section}). A new one needs an equipment grounding conductor.",
-            section=parts.working.section("grounding/separate_building_existing_feeder"),
+            section=parts.trace.section("grounding/separate_building_existing_feeder"),
         )
     )

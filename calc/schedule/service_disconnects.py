@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from calc.declare import Calculator, Mend
+from calc.calculator import Calculator, FieldError
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
+from calc.messages import Message, message
 from calc.schedule.fields import METAL_RACEWAY
 from calc.schedule.part_list import PartList
-from calc.words import Sentence, say
 
 CORNER = "corner-grounded"
 FROM = "conductor_field"  # of a supply: the field that its conductor was entered in, where that is not `conductor`
@@ -26,33 +26,33 @@ def add_supply_side(parts: PartList, supply: dict, raceway: str, several: bool) 
             "supply-side-bonding-jumper-wireway",
             supply_side_bonding_jumper,
             inputs | {"place": "ahead-of-service-disconnects", "raceways": 1, "arrangement": "single"},
-            part=say("Supply-side bonding jumper of the wireway or meter"),
-            start=say("Grounding electrode conductor")
+            part=message("Supply-side bonding jumper of the wireway or meter"),
+            start=message("Grounding electrode conductor")
             if ungrounded
-            else say("Grounded conductor in the wireway or meter"),
-            end=say("Metal of the wireway, the meter and the nipples to the disconnects"),
-            why=say("No device protects this metal. Joined, it is one way back for a second fault.")
+            else message("Grounded conductor in the wireway or meter"),
+            end=message("Metal of the wireway, the meter and the nipples to the disconnects"),
+            why=message("No device protects this metal. Joined, it is one way back for a second fault.")
             if ungrounded
-            else say("Only the grounded conductor carries a fault back here; the metal must reach it."),
+            else message("Only the grounded conductor carries a fault back here; the metal must reach it."),
         )
     if raceway == METAL_RACEWAY:
         parts.size(
             "supply-side-bonding-jumper",
             supply_side_bonding_jumper,
             inputs | {"place": "service-raceway", "arrangement": "one-per-raceway"},
-            part=say("Supply-side bonding jumper of each service raceway"),
-            start=say("Bonding bushing or other service bonding fitting on the raceway"),
-            end=say("Metal of the enclosure it enters, or the grounded conductor there"),
-            why=say("No device protects this raceway; locknuts alone do not count as its bond."),
+            part=message("Supply-side bonding jumper of each service raceway"),
+            start=message("Bonding bushing or other service bonding fitting on the raceway"),
+            end=message("Metal of the enclosure it enters, or the grounded conductor there"),
+            why=message("No device protects this raceway; locknuts alone do not count as its bond."),
         )
     if not several:
         parts.ask(
             "service-enclosures",
             "jumpers/service_parts_bonded",
-            part=say("Meter enclosure and other metal ahead of the disconnect"),
-            start=say("The grounded conductor there, or metal that is bonded"),
-            end=say("Each metal enclosure of service conductors"),
-            question=say(
+            part=message("Meter enclosure and other metal ahead of the disconnect"),
+            start=message("The grounded conductor there, or metal that is bonded"),
+            end=message("Each metal enclosure of service conductors"),
+            question=message(
                 "How is each bonded? By the grounded conductor in it, by a bonded metal raceway, or by a supply-side "
                 "bonding jumper."
             ),
@@ -60,81 +60,85 @@ def add_supply_side(parts: PartList, supply: dict, raceway: str, several: bool) 
 
 
 def add_disconnects(
-    parts: PartList, served: list[tuple[int, str]], supply: dict, share: str | None, bar: Sentence
+    parts: PartList, served: list[tuple[int, str]], supply: dict, share: str | None, bar: Message
 ) -> None:
     """Add the grounded conductor of the common supply, then the parts of each of several disconnects.
 
     served: (sets, size label) to each disconnect. share: whether the parallel sets of one run in "one" raceway or
-    "each" in its own. Raises: Mend without `share` where a disconnect has parallel sets.
+    "each" in its own. Raises: FieldError without `share` where a disconnect has parallel sets.
     """
     _add_grounded_conductor(
         parts,
         "grounded-conductor-supply",
         supply,
-        say("{name} of the common supply, at least", name=_grounded(supply)),
-        say("Utility"),
-        say("Wireway or meter ahead of the disconnects"),
+        message("{name} of the common supply, at least", name=_grounded(supply)),
+        message("Utility"),
+        message("Wireway or meter ahead of the disconnects"),
     )
     for number, (sets, conductor) in enumerate(served, start=1):
         each = sets > 1 and _needed_share(share) == "each"
         own = supply | {"conductor": conductor, "sets": sets, "raceways": sets if each else 1, FROM: "disconnects"}
-        place = say("Service disconnect {number}", number=number)
+        place = message("Service disconnect {number}", number=number)
         _add_grounded_conductor(
             parts,
             f"grounded-conductor-{number}",
             own,
-            say("{name} to disconnect {number}, at least", name=_grounded(supply), number=number),
-            say("Wireway or meter"),
-            say("{place}: {bar}", place=place, bar=bar),
+            message("{name} to disconnect {number}, at least", name=_grounded(supply), number=number),
+            message("Wireway or meter"),
+            message("{place}: {bar}", place=place, bar=bar),
         )
         _add_main_bonding_jumper(
             parts,
             f"main-bonding-jumper-{number}",
             own | {"enclosures": len(served)},
-            say("Main bonding jumper in disconnect {number}", number=number),
-            say("{place}: {bar}", place=place, bar=bar),
+            message("Main bonding jumper in disconnect {number}", number=number),
+            message("{place}: {bar}", place=place, bar=bar),
         )
     _note_other_arrangements(parts)
 
 
-def add_disconnect(parts: PartList, supply: dict, bar: Sentence) -> None:
+def add_disconnect(parts: PartList, supply: dict, bar: Message) -> None:
     """Add the grounded conductor and the main bonding jumper of a single disconnect."""
-    end = say("Service disconnect: {bar}", bar=bar)
-    part = say("{name}, at least", name=_grounded(supply))
-    _add_grounded_conductor(parts, "grounded-conductor", supply, part, say("Utility"), end)
+    end = message("Service disconnect: {bar}", bar=bar)
+    part = message("{name}, at least", name=_grounded(supply))
+    _add_grounded_conductor(parts, "grounded-conductor", supply, part, message("Utility"), end)
     _add_main_bonding_jumper(
-        parts, "main-bonding-jumper", supply | {"enclosures": 1}, say("Main bonding jumper"), end
+        parts, "main-bonding-jumper", supply | {"enclosures": 1}, message("Main bonding jumper"), end
     )
 
 
 def _needed_share(share: str | None) -> str:
     if share is None:
-        raise Mend(
+        raise FieldError(
             "disconnect_raceways",
-            say("Say how the parallel sets to one disconnect run: one (raceway for all) or each (its own raceway)."),
+            message(
+                "Say how the parallel sets to one disconnect run: one (raceway for all) or each (its own raceway)."
+            ),
         )
     return share
 
 
 def for_calculator(calculator: Calculator, inputs: dict) -> dict:
-    """Give those of `inputs` that `calculator` asks for; a corner-grounded system is solidly grounded to most."""
+    """Return those of `inputs` that `calculator` asks for; a corner-grounded system is solidly grounded to most."""
     asked = {name: value for name, value in inputs.items() if name in calculator.fields}
     known = [choice.value for choice in calculator.fields["system_grounding"].choices]
     return asked if asked["system_grounding"] in known else asked | {"system_grounding": "solidly-grounded"}
 
 
-def _grounded(supply: dict) -> Sentence:
+def _grounded(supply: dict) -> Message:
     if supply["system_grounding"] == CORNER:
-        return say("Grounded phase conductor")
-    return say("Grounded conductor (neutral)")
+        return message("Grounded phase conductor")
+    return message("Grounded conductor (neutral)")
 
 
 def _add_grounded_conductor(
-    parts: PartList, key: str, supply: dict, part: Sentence, start: Sentence, end: Sentence
+    parts: PartList, key: str, supply: dict, part: Message, start: Message, end: Message
 ) -> None:
-    why = say("It is the way back for a fault, whatever the neutral load.")
+    why = message("It is the way back for a fault, whatever the neutral load.")
     if supply["system_grounding"] == CORNER:
-        why = say("A phase of the system: it carries what a hot conductor carries, and is the way back for a fault.")
+        why = message(
+            "A phase of the system: it carries what a hot conductor carries, and is the way back for a fault."
+        )
     parts.size(
         key,
         grounded_conductor,
@@ -148,23 +152,23 @@ def _add_grounded_conductor(
     )
 
 
-def _add_main_bonding_jumper(parts: PartList, key: str, supply: dict, part: Sentence, start: Sentence) -> None:
+def _add_main_bonding_jumper(parts: PartList, key: str, supply: dict, part: Message, start: Message) -> None:
     parts.size(
         key,
         main_bonding_jumper,
         for_calculator(main_bonding_jumper, supply),
         part=part,
         start=start,
-        end=say("Its enclosure and the bar of the equipment grounding conductors"),
-        why=say("Joins all the metal past it to the grounded conductor, so that a fault opens the device."),
+        end=message("Its enclosure and the bar of the equipment grounding conductors"),
+        why=message("Joins all the metal past it to the grounded conductor, so that a fault opens the device."),
         conductor=supply.get(FROM, "conductor"),
     )
 
 
 def _note_other_arrangements(parts: PartList) -> None:
-    section = parts.working.section
-    parts.working.note(
-        say(
+    section = parts.trace.section
+    parts.trace.note(
+        message(
             "Taken here: separate enclosures fed from one wireway or meter, and taps to one common grounding electrode "
             "conductor. Disconnects in one assembly listed for services count as one ({assembly}). Without taps, each "
             "disconnect may have an electrode conductor of its own, or one may start in the wireway and go by the "

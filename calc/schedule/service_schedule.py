@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, Choice, Mend, calculator, needed
+from calc.calculator import Answer, Choice, FieldError, calculator, require
 from calc.grounding.grounded_conductor_place import SYSTEM_GROUNDING
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.supply_conductors import other_conductors, sets_of
+from calc.messages import Message, message
 from calc.rulebook import every_edition
 from calc.schedule import fields
 from calc.schedule.electrodes import add_electrodes
@@ -15,36 +16,37 @@ from calc.schedule.list_outputs import OUTPUTS
 from calc.schedule.metal_parts import OF_BUILDING, add_metal_parts, ask_for_building_systems
 from calc.schedule.part_list import PartList
 from calc.schedule.service_disconnects import CORNER, add_disconnect, add_disconnects, add_supply_side, for_calculator
-from calc.vocabulary import conductor_size, one_of
-from calc.words import Sentence, say
-from calc.working import Working
+from calc.shared_fields import conductor_size, one_of
+from calc.trace import Trace
 
-MOST_DISCONNECTS = max(stated.value for stated in every_edition("services/disconnects_maximum"))
+MAX_DISCONNECTS = max(stated.value for stated in every_edition("services/disconnects_maximum"))
 
 CONDUCTOR = conductor_size(
-    say("Largest ungrounded (hot) service conductor"),
-    say("The one that feeds the disconnect, or the wireway ahead of several, for example 3/0 or 500 kcmil."),
+    message("Largest ungrounded (hot) service conductor"),
+    message("The one that feeds the disconnect, or the wireway ahead of several, for example 3/0 or 500 kcmil."),
 )
 DISCONNECTS = other_conductors(
-    say("Conductors to each disconnect, where there are several"),
-    say("One entry for each enclosure. Leave it empty for a single one."),
-    MOST_DISCONNECTS,
+    message("Conductors to each disconnect, where there are several"),
+    message("One entry for each enclosure. Leave it empty for a single one."),
+    MAX_DISCONNECTS,
 )
 DISCONNECT_RACEWAYS = one_of(
-    say("Parallel sets to one disconnect run"),
-    say("Needed where one of several disconnects has parallel sets. Each raceway has a grounded conductor of its own."),
+    message("Parallel sets to one disconnect run"),
+    message(
+        "Needed where one of several disconnects has parallel sets. Each raceway has a grounded conductor of its own."
+    ),
     (
-        Choice("one", say("All in one raceway or nipple")),
-        Choice("each", say("Each set in a raceway or cable of its own")),
+        Choice("one", message("All in one raceway or nipple")),
+        Choice("each", message("Each set in a raceway or cable of its own")),
     ),
     rare=True,
 )
 
 @calculator(
     "service-schedule",
-    name=say("Service schedule"),
-    purpose=say("The bonding and grounding parts of a service, sized and placed, and what is left to judge."),
-    submit=say("List the parts"),
+    name=message("Service schedule"),
+    purpose=message("The bonding and grounding parts of a service, sized and placed, and what is left to judge."),
+    submit=message("List the parts"),
     example={
         "edition": "2023",
         "conductor": "500kcmil",
@@ -57,7 +59,7 @@ DISCONNECT_RACEWAYS = one_of(
 )
 def service_schedule(
     *,
-    working: Working,
+    trace: Trace,
     conductor: Annotated[str, CONDUCTOR],
     sets: Annotated[int, fields.SETS] = 1,
     conductor_metal: Annotated[str, fields.CONDUCTOR_METAL] = "copper",
@@ -72,7 +74,7 @@ def service_schedule(
     system_grounding: Annotated[str, SYSTEM_GROUNDING] = "solidly-grounded",
     disconnect_raceways: Annotated[str | None, DISCONNECT_RACEWAYS] = None,
 ) -> Answer:
-    """Give the bonding and grounding parts of a service: part, size, from, to, why, section.
+    """Return the bonding and grounding parts of a service: part, size, from, to, why, section.
 
     When: a service up to 1000 V, one to six disconnect enclosures. Voltage, phases and load are not asked: the
     conductors entered carry them. Each part is sized by its own calculator; a case that one does not cover is
@@ -101,27 +103,27 @@ def service_schedule(
     >>> result.answer.values["sizes"]["main-bonding-jumper"]
     '2/0-copper'
     """
-    needed(electrodes, "electrodes")
+    require(electrodes, "electrodes")
     raceways = fields.raceways_of(sets, raceways)
-    parts = PartList(working)
+    parts = PartList(trace)
     fed_by = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
     supply = fed_by | {"raceways": raceways, "system_grounding": system_grounding}
     served = sets_of(disconnects)
     if len(served) == 1:
-        raise Mend(
-            "disconnects", say("Enter the conductors to two or more disconnects. For a single one leave it empty.")
+        raise FieldError(
+            "disconnects", message("Enter the conductors to two or more disconnects. For a single one leave it empty.")
         )
-    bar = say("bar of the grounded phase") if system_grounding == CORNER else say("neutral bar")
-    enclosure = say("Service enclosure or {bar}, or a grounding electrode conductor that is large enough", bar=bar)
+    bar = message("bar of the grounded phase") if system_grounding == CORNER else message("neutral bar")
+    enclosure = message("Service enclosure or {bar}, or a grounding electrode conductor that is large enough", bar=bar)
     if system_grounding == "ungrounded":
-        enclosure = say("Service enclosure, or a grounding electrode conductor that is large enough")
+        enclosure = message("Service enclosure, or a grounding electrode conductor that is large enough")
 
     add_supply_side(parts, supply, raceway, bool(served))
     if served:
         add_disconnects(parts, served, supply, disconnect_raceways, bar)
     else:
         add_disconnect(parts, supply, bar)
-    _note_the_grounding(system_grounding, working)
+    _note_the_grounding(system_grounding, trace)
     first, *others = served or [(sets, conductor)]
     add_electrodes(
         parts,
@@ -147,29 +149,29 @@ def service_schedule(
         piping_device,
         OF_BUILDING,
     )
-    ask_for_building_systems(parts, say("Service enclosure, meter enclosure or grounding electrode conductor"))
-    return parts.answer(say("Service schedule"), say("for this service"))
+    ask_for_building_systems(parts, message("Service enclosure, meter enclosure or grounding electrode conductor"))
+    return parts.answer(message("Service schedule"), message("for this service"))
 
 
-def _note_the_grounding(system_grounding: str, working: Working) -> None:
+def _note_the_grounding(system_grounding: str, trace: Trace) -> None:
     """Name what a grounded conductor is taken for: a neutral, which a corner-grounded delta has not."""
     if system_grounding == "solidly-grounded":
-        working.note(
-            say(
+        trace.note(
+            message(
                 "Taken here: a system with a grounded neutral. In a corner-grounded delta the grounded phase is as "
                 "large as a hot conductor ({section}): choose it under how the system is grounded.",
-                section=working.section("grounding/grounded_conductor_of_delta"),
+                section=trace.section("grounding/grounded_conductor_of_delta"),
             )
         )
 
 
-def _electrode_conductor_start(several: bool, system_grounding: str) -> Sentence:
+def _electrode_conductor_start(several: bool, system_grounding: str) -> Message:
     if several:
-        return say("Taps from each disconnect to one common conductor")
+        return message("Taps from each disconnect to one common conductor")
     if system_grounding == "ungrounded":
-        return say("Metal enclosure of the service conductors, up to and in the disconnect")
+        return message("Metal enclosure of the service conductors, up to and in the disconnect")
     if system_grounding == "impedance-grounded":
-        return say("Grounded side of the impedance")
+        return message("Grounded side of the impedance")
     if system_grounding == CORNER:
-        return say("Grounded phase in the service disconnect, or another point of it ahead")
-    return say("Neutral bar of the service disconnect, or another point of the neutral ahead of it")
+        return message("Grounded phase in the service disconnect, or another point of it ahead")
+    return message("Neutral bar of the service disconnect, or another point of the neutral ahead of it")

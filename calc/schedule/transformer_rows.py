@@ -7,25 +7,25 @@ from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.supply_conductors import shown_set
+from calc.messages import Message, message
 from calc.schedule.electrodes import warn_of_a_lone_electrode
 from calc.schedule.equipment_conductor import INCREASE
 from calc.schedule.part_list import PartList
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
-from calc.working import shown_number
+from calc.shared_fields import METAL_WORDS
+from calc.trace import shown_number
 
 
 def add_primary(parts: PartList, device: float | None, metal: str) -> None:
     """Add the equipment grounding conductor of the primary by its device, or ask what carries a fault back there."""
-    part = say("Equipment grounding conductor of the primary")
-    ends = {"start": say("Panel that feeds the transformer"), "end": say("Metal of the transformer")}
+    part = message("Equipment grounding conductor of the primary")
+    ends = {"start": message("Panel that feeds the transformer"), "end": message("Metal of the transformer")}
     if device is None:
         parts.ask(
             "equipment-grounding-conductor-primary",
             "naming/equipment_grounding_conductor_size",
             "naming/equipment_conductor_types",
             part=part,
-            question=say(
+            question=message(
                 "What carries a fault of the primary back? For a wire enter the device of the primary; for a metal "
                 "raceway or cable check that it counts as one."
             ),
@@ -37,16 +37,16 @@ def add_primary(parts: PartList, device: float | None, metal: str) -> None:
         equipment_grounding_conductor,
         {"device": device, "metal": metal},
         part=part,
-        why=say(
+        why=message(
             "A fault of the primary on the case opens the primary device through it. It grows where the hot "
             "conductors are larger than needed ({section}).",
-            section=parts.working.section(INCREASE),
+            section=parts.trace.section(INCREASE),
         ),
         **ends,
     )
 
 
-def add_electrode(parts: PartList, electrode: str, inputs: dict, shared: bool, bonded: Sentence) -> None:
+def add_electrode(parts: PartList, electrode: str, inputs: dict, shared: bool, bonded: Message) -> None:
     """Add the grounding electrode conductor to `electrode`, and ask whether that is joined to the building's others.
 
     inputs: conductor, sets, conductor_metal, metal, ring. shared: several sources have one conductor, with taps.
@@ -55,21 +55,21 @@ def add_electrode(parts: PartList, electrode: str, inputs: dict, shared: bool, b
         "grounding-electrode-conductor",
         grounding_electrode_conductor,
         inputs | {"electrode": electrode, "place": SEVERAL_DERIVED if shared else "separately-derived-system"},
-        part=say("Grounding electrode conductor"),
-        start=say("The point where the neutral is bonded to metal, through a tap") if shared else bonded,
+        part=message("Grounding electrode conductor"),
+        start=message("The point where the neutral is bonded to metal, through a tap") if shared else bonded,
         end=ELECTRODES[electrode],
-        why=say("Ties the new neutral and its metal to the earth of the building."),
+        why=message("Ties the new neutral and its metal to the earth of the building."),
     )
     if electrode in DRIVEN:
-        warn_of_a_lone_electrode([electrode], parts.working)
+        warn_of_a_lone_electrode([electrode], parts.trace)
     parts.ask(
         "other-electrodes",
         "grounding/derived_electrode",
         "naming/electrodes_joined",
-        part=say("The building's other electrodes"),
+        part=message("The building's other electrodes"),
         start=ELECTRODES[electrode],
-        end=say("Each other electrode of the building"),
-        question=say(
+        end=message("Each other electrode of the building"),
+        question=message(
             "Is this electrode joined to all others of the building? A transformer indoors uses the electrodes of the "
             "building; a rod of its own does not replace them."
         ),
@@ -81,10 +81,10 @@ def ask_for_conductor(parts: PartList, conductor: str, sets: int, metal: str, de
     parts.ask(
         "secondary-conductors",
         "conductors/secondary_no_next_size_up",
-        part=say("Secondary conductors"),
-        start=say("Transformer"),
-        end=say("First disconnect"),
-        question=say(
+        part=message("Secondary conductors"),
+        start=message("Transformer"),
+        end=message("First disconnect"),
+        question=message(
             "Which run there? Taken here: {conductor} {metal}, the smallest that carry {device} A at 75 °C. Larger "
             "ones make the parts of this list larger: enter them.",
             conductor=shown_set(sets, conductor),

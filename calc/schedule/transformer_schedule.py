@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.declare import Answer, Choice, calculator, needed
+from calc.calculator import Answer, Choice, calculator, require
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.supply_conductors import shown_set
+from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import add_derived_source, ask_for_outdoor_source
 from calc.schedule.equipment_conductor import INCREASE
@@ -22,37 +23,36 @@ from calc.schedule.secondary import (
     warn_of_a_large_device,
 )
 from calc.schedule.transformer_rows import add_electrode, add_primary, ask_for_conductor
-from calc.vocabulary import METAL_WORDS, conductor_size, device_rating, one_of
-from calc.words import say
-from calc.working import Working
+from calc.shared_fields import METAL_WORDS, conductor_size, device_rating, one_of
+from calc.trace import Trace
 
 DEVICE = device_rating(
-    say("First device on the secondary"), say("The breaker or fuse that the secondary conductors end at.")
+    message("First device on the secondary"), message("The breaker or fuse that the secondary conductors end at.")
 )
 CONDUCTOR = conductor_size(
-    say("Secondary ungrounded (hot) conductor"),
-    say("Leave it empty for the smallest that carries the device at 75 °C."),
+    message("Secondary ungrounded (hot) conductor"),
+    message("Leave it empty for the smallest that carries the device at 75 °C."),
 )
 BOND = one_of(
-    say("The neutral is bonded to metal"),
-    say("At one of the two, never at both."),
+    message("The neutral is bonded to metal"),
+    message("At one of the two, never at both."),
     (
-        Choice("source", say("At the transformer")),
-        Choice("first-disconnect", say("In the first disconnect")),
+        Choice("source", message("At the transformer")),
+        Choice("first-disconnect", message("In the first disconnect")),
     ),
 )
-ELECTRODE = one_of(say("Electrode"), say("Where the grounding electrode conductor ends."), ELECTRODE_CHOICES)
+ELECTRODE = one_of(message("Electrode"), message("Where the grounding electrode conductor ends."), ELECTRODE_CHOICES)
 PRIMARY_DEVICE = device_rating(
-    say("Device of the primary"),
-    say("It sizes the equipment grounding conductor to the transformer. Leave it empty if a raceway serves."),
+    message("Device of the primary"),
+    message("It sizes the equipment grounding conductor to the transformer. Leave it empty if a raceway serves."),
 )
 
 
 @calculator(
     "transformer-schedule",
-    name=say("Transformer schedule"),
-    purpose=say("The bonding and grounding parts of a separately derived transformer, sized, and what to judge."),
-    submit=say("List the parts"),
+    name=message("Transformer schedule"),
+    purpose=message("The bonding and grounding parts of a separately derived transformer, sized, and what to judge."),
+    submit=message("List the parts"),
     example={
         "edition": "2023",
         "kva": "75",
@@ -66,7 +66,7 @@ PRIMARY_DEVICE = device_rating(
 )
 def transformer_schedule(
     *,
-    working: Working,
+    trace: Trace,
     kva: Annotated[float, KVA],
     system: Annotated[str, SYSTEM] = "208Y/120",
     device: Annotated[float, DEVICE],
@@ -83,7 +83,7 @@ def transformer_schedule(
     piping_device: Annotated[float | None, fields.PIPING_DEVICE] = None,
     ring: Annotated[str | None, fields.RING] = None,
 ) -> Answer:
-    """Give the bonding and grounding parts of one transformer, primary to first disconnect of the secondary.
+    """Return the bonding and grounding parts of one transformer, primary to first disconnect of the secondary.
 
     What nothing entered decides is listed as not judged, with the question to answer.
 
@@ -114,40 +114,40 @@ def transformer_schedule(
     '2-copper'
     """
     raceways = fields.raceways_of(sets, raceways)
-    current = secondary_current(kva, system, working)
-    warn_of_a_large_device(device, current, working)
+    current = secondary_current(kva, system, trace)
+    warn_of_a_large_device(device, current, trace)
     taken = conductor is None
-    conductor = secondary_conductor(conductor, sets, conductor_metal, device, working)
-    needed(electrode, "electrode")
-    parts = PartList(working)
+    conductor = secondary_conductor(conductor, sets, conductor_metal, device, trace)
+    require(electrode, "electrode")
+    parts = PartList(trace)
     supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
     shared = common_conductor == "yes"
-    bonded = say("The point where the neutral is bonded to metal")
+    bonded = message("The point where the neutral is bonded to metal")
 
     add_primary(parts, primary_device, metal)
-    add_derived_source(parts, supply, place, raceways, say("Transformer"))
+    add_derived_source(parts, supply, place, raceways, message("Transformer"))
     add_electrode(parts, electrode, supply | {"ring": ring}, shared, bonded)
     add_derived_metal(parts, metal_parts, bonded, [electrode], supply, piping_device, shared=shared)
     parts.size(
         "equipment-grounding-conductor-secondary",
         equipment_grounding_conductor,
         {"device": device, "metal": metal},
-        part=say("Equipment grounding conductors past the first disconnect, where this device is the one ahead"),
-        start=say("First disconnect"),
-        end=say("Metal of what it feeds"),
-        why=say(
+        part=message("Equipment grounding conductors past the first disconnect, where this device is the one ahead"),
+        start=message("First disconnect"),
+        end=message("Metal of what it feeds"),
+        why=message(
             "Past the first device the device decides the size. It grows where that circuit's hot conductors are "
             "larger than needed ({section}).",
-            section=working.section(INCREASE),
+            section=trace.section(INCREASE),
         ),
     )
-    ask_for_outdoor_source(parts, say("Transformer"))
+    ask_for_outdoor_source(parts, message("Transformer"))
     if not taken:
-        return parts.answer(say("Transformer schedule"), say("for this transformer"))
+        return parts.answer(message("Transformer schedule"), message("for this transformer"))
     ask_for_conductor(parts, conductor, sets, conductor_metal, device)
     return parts.answer(
-        say("Transformer schedule"),
-        say(
+        message("Transformer schedule"),
+        message(
             "for this transformer with {conductor} {metal} secondary conductors, which nobody entered",
             conductor=shown_set(sets, conductor),
             metal=METAL_WORDS[conductor_metal],

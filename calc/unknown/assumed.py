@@ -9,15 +9,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from calc.declare import Calculator, Result
+from calc.calculator import Calculator, Result
+from calc.messages import Message, message
 from calc.unknown.completions import NOT_A_STATE, counts
 from calc.unknown.conditions import lower
 from calc.unknown.outcome_words import mark_of, outcome_words
 from calc.unknown.safe_side import on_the_safe_side, safe_side
 from calc.unknown.states import WORD, Open, kind_of
-from calc.words import Sentence, say
 
-MOST_SHOWN = 3
+MAX_SHOWN = 3
 _WORDS, _LESS, _NOT_COVERED, _OTHER, _MORE = range(5)
 # A number that people leave at its default, and what it is where it is not that.
 _OTHER_NUMBER = {"voltage_to_ground": 277, "electrode_ohm": 5, "voltage": 277}
@@ -31,18 +31,18 @@ class Assumption:
     """
 
     field: str
-    label: Sentence | str
+    label: Message | str
     value: object
     shown: object
     decides: bool | None
     other: object = None
-    otherwise: Sentence | None = None
+    otherwise: Message | None = None
     weight: tuple = ()
 
     @property
-    def words(self) -> Sentence:
+    def words(self) -> Message:
         """Return what is assumed, and what the answer would be otherwise."""
-        return say(
+        return message(
             "{label}: {value}. With {other}: {otherwise}.",
             label=self.label,
             value=self.shown,
@@ -60,17 +60,17 @@ def assumptions(result: Result) -> tuple[Assumption, ...]:
     return tuple(sorted(each, key=lambda one: one.weight, reverse=True))
 
 
-def assumed_words(result: Result) -> list[Sentence]:
+def assumed_words(result: Result) -> list[Message]:
     """Return the assumptions that decide in words, at most three, and how many more there are."""
     deciding = [one for one in result.assumed if one.decides]
-    words = [one.words for one in deciding[:MOST_SHOWN]]
-    if len(deciding) > MOST_SHOWN:
-        labels = "; ".join(str(one.label) for one in deciding[MOST_SHOWN:])
-        count = len(deciding) - MOST_SHOWN
+    words = [one.words for one in deciding[:MAX_SHOWN]]
+    if len(deciding) > MAX_SHOWN:
+        labels = "; ".join(str(one.label) for one in deciding[MAX_SHOWN:])
+        count = len(deciding) - MAX_SHOWN
         words.append(
-            say("{count} more decide: {labels}.", count=count, labels=labels)
+            message("{count} more decide: {labels}.", count=count, labels=labels)
             if count > 1
-            else say("One more decides: {labels}.", labels=labels)
+            else message("One more decides: {labels}.", labels=labels)
         )
     return words
 
@@ -100,15 +100,15 @@ def _assumption(result: Result, name: str, *, tried: bool) -> Assumption:
     if not found:
         return Assumption(**facts, decides=False)
     weight, other, outcome = max(found, key=lambda each: each[0])
-    shown = say("{other}", other=field.shown(other))
+    shown = message("{other}", other=field.shown(other))
     return Assumption(**facts, decides=True, other=shown, otherwise=_otherwise(outcome, result), weight=weight)
 
 
-def _otherwise(outcome: Result, result: Result) -> Sentence:
+def _otherwise(outcome: Result, result: Result) -> Message:
     if outcome.not_covered:
-        return say("not covered here")
+        return message("not covered here")
     if outcome.fix:
-        return say("first enter “{label}”", label=outcome.fix[0].label)
+        return message("first enter “{label}”", label=outcome.fix[0].label)
     return outcome_words(outcome, result)
 
 

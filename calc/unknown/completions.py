@@ -11,18 +11,18 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
 
+from calc.calculator import Calculator, FieldError, Result
 from calc.conductors.area import sizes_of_any_edition
-from calc.declare import Calculator, Mend, Result
 from calc.field import Field
+from calc.messages import message
 from calc.unknown.numbers import between
 from calc.unknown.safe_side import safe_side
 from calc.unknown.states import Open, Range, kind_of, place
 from calc.unknown.stretches import Stretch, turning_points
-from calc.words import say
 
-MOST_CASES = 4096
-MOST_CASES_OF_HEAVY = 64
-MOST_WHOLE = 128
+MAX_CASES = 4096
+MAX_CASES_OF_HEAVY = 64
+MAX_WHOLE = 128
 NOT_A_STATE = ("not-given", "not-sure")  # choices that say that nothing was entered
 
 Case = Mapping[str, object]
@@ -53,7 +53,7 @@ class Completions:
 def completions(
     calculator: Calculator, edition: str, inputs: Mapping[str, object], key: Callable[[Result], object]
 ) -> Completions:
-    """Return every completion of `inputs`. Raises: Mend for a field that must be entered first.
+    """Return every completion of `inputs`. Raises: FieldError for a field that must be entered first.
 
     key: tells outcomes apart.
     """
@@ -90,7 +90,7 @@ def _listed(field: Field, value: Open) -> tuple[object, ...]:
         return tuple(size for size in sizes if not isinstance(value, Range) or _within(size, value))
     if kind == "whole":
         low, high = (value.low, value.high) if isinstance(value, Range) else field.whole_numbers
-        return tuple(range(low, high + 1)) if high - low < MOST_WHOLE else ()
+        return tuple(range(low, high + 1)) if high - low < MAX_WHOLE else ()
     return ()
 
 
@@ -99,27 +99,29 @@ def _within(size: str, value: Range) -> bool:
 
 
 def _refuse_unbounded(calculator: Calculator, name: str) -> None:
-    """Raise Mend for an open input that can be neither gone through nor bounded."""
+    """Raise FieldError for an open input that can be neither gone through nor bounded."""
     declared = safe_side(calculator.slug)
     bounded = name in declared.rising or name in declared.falling
     if not bounded or kind_of(calculator.fields[name]) not in ("amount", "whole"):
         enter = calculator.fields[name].enter
-        raise Mend(name, say("This calculator cannot work with an unknown or a range here yet. {enter}", enter=enter))
+        raise FieldError(
+            name, message("This calculator cannot work with an unknown or a range here yet. {enter}", enter=enter)
+        )
 
 
 def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence], numbers: Sequence[str]) -> None:
-    """Raise Mend for the choice of most values where there are more completions than are gone through."""
+    """Raise FieldError for the choice of most values where there are more completions than are gone through."""
     count = 2 ** len(numbers)
     for values in listed.values():
         count *= len(values)
-    most = MOST_CASES_OF_HEAVY if safe_side(calculator.slug).heavy else MOST_CASES
+    most = MAX_CASES_OF_HEAVY if safe_side(calculator.slug).heavy else MAX_CASES
     if count <= most:
         return
     first = max(listed, key=lambda name: len(listed[name]))
     names = "; ".join(str(calculator.fields[name].label) for name in (*listed, *numbers))
-    raise Mend(
+    raise FieldError(
         first,
-        say(
+        message(
             "Too much is unknown at once: {count} cases, and at most {most} are worked out. None was. "
             "Enter this first. Unknown now: {names}.",
             count=f"{count:,}",
@@ -190,7 +192,7 @@ def _possible(cases, domains, opened: Sequence[str], only_ends: tuple[str, ...] 
     """Return the completions without those that the calculator refuses for the very value that is open."""
     possible = [case for case in cases if not any(fix.field in opened for fix in case.result.fix)]
     if not possible:
-        raise Mend(cases[0].result.fix[0].field, cases[0].result.fix[0].words)
+        raise FieldError(cases[0].result.fix[0].field, cases[0].result.fix[0].words)
     domains = {
         name: values or tuple(sorted({case.settled[name] for case in possible})) for name, values in domains.items()
     }

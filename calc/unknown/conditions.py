@@ -6,11 +6,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations
 
 from calc.field import Field
+from calc.messages import Message, message
 from calc.unknown.stretches import Stretch
-from calc.words import Sentence, say
 
-MOST_TERMS = 2
-MOST_NAMED = 4
+MAX_TERMS = 2
+MAX_NAMED = 4
 
 Term = Mapping[str, frozenset]  # every named input has one of its values
 Values = Mapping[str, Sequence[object]]
@@ -71,41 +71,43 @@ def _boxes(names: Sequence[str], wanted: set[tuple]) -> Iterator[Term]:
             yield {names[0]: frozenset(firsts), **box}
 
 
-def condition_words(condition: Sequence[Term], fields: Mapping[str, Field], domains: Values) -> Sentence:
+def condition_words(condition: Sequence[Term], fields: Mapping[str, Field], domains: Values) -> Message:
     """Return a condition in words, "Parallel sets: 2 or more"."""
-    shown = [_term_words(term, fields, domains) for term in condition[:MOST_TERMS]]
+    shown = [_term_words(term, fields, domains) for term in condition[:MAX_TERMS]]
     words = "; or ".join(map(str, shown))
-    if len(condition) > MOST_TERMS:
-        return say("{first}; or in {count} other ways", first=words, count=len(condition) - MOST_TERMS)
-    return say("{first}", first=words)
+    if len(condition) > MAX_TERMS:
+        return message("{first}; or in {count} other ways", first=words, count=len(condition) - MAX_TERMS)
+    return message("{first}", first=words)
 
 
-def _term_words(term: Term, fields: Mapping[str, Field], domains: Values) -> Sentence:
+def _term_words(term: Term, fields: Mapping[str, Field], domains: Values) -> Message:
     parts = [
-        say("{label}: {values}", label=fields[name].label, values=_values_words(values, fields[name], domains[name]))
+        message(
+            "{label}: {values}", label=fields[name].label, values=_values_words(values, fields[name], domains[name])
+        )
         for name, values in term.items()
         if len(values) < len(domains[name])
     ]
-    return say("{parts}", parts=", and ".join(map(str, parts)))
+    return message("{parts}", parts=", and ".join(map(str, parts)))
 
 
-def _values_words(values: frozenset, field: Field, domain: Sequence[object]) -> Sentence:
+def _values_words(values: frozenset, field: Field, domain: Sequence[object]) -> Message:
     """Return some of the values of an input in words: runs of a number, or what it is not where that is shorter."""
     if field.choices:
         others = [value for value in domain if value not in values]
         if len(others) == 1 and len(values) > 1:
-            return say("not {value}", value=lower(field.shown(others[0])))
+            return message("not {value}", value=lower(field.shown(others[0])))
         return _joined([lower(field.shown(value)) for value in domain if value in values])
     return _joined([_run_words(run, field, domain) for run in _runs(values, domain)])
 
 
-def _joined(parts: Sequence[object]) -> Sentence:
+def _joined(parts: Sequence[object]) -> Message:
     """Return words with "or" between; of many the first few."""
-    named = list(map(str, parts[:MOST_NAMED]))
+    named = list(map(str, parts[:MAX_NAMED]))
     comma = "; " if any("," in each for each in named) else ", "
-    if len(parts) > MOST_NAMED:
-        return say("{named} or {count} more", named=comma.join(named), count=len(parts) - MOST_NAMED)
-    return say("{named}", named=" or ".join(filter(None, [comma.join(named[:-1]), named[-1]])))
+    if len(parts) > MAX_NAMED:
+        return message("{named} or {count} more", named=comma.join(named), count=len(parts) - MAX_NAMED)
+    return message("{named}", named=" or ".join(filter(None, [comma.join(named[:-1]), named[-1]])))
 
 
 def lower(words: object) -> str:
@@ -125,16 +127,16 @@ def _runs(values: frozenset, domain: Sequence[object]) -> list[list[object]]:
     return runs
 
 
-def _run_words(run: Sequence[object], field: Field, domain: Sequence[object]) -> Sentence:
+def _run_words(run: Sequence[object], field: Field, domain: Sequence[object]) -> Message:
     """Return values that follow each other as from where to where they go."""
     low, high = field.shown(_end(run[0], "low")), field.shown(_end(run[-1], "high"))
     if low == high:
-        return say("{low}", low=low)
+        return message("{low}", low=low)
     if run[-1] == domain[-1]:
-        return say("{low} or more", low=low)
+        return message("{low} or more", low=low)
     if run[0] == domain[0]:
-        return say("up to {high}", high=high)
-    return say("{low} to {high}", low=low, high=high)
+        return message("up to {high}", high=high)
+    return message("{low} to {high}", low=low, high=high)
 
 
 def _end(value: object, end: str) -> object:

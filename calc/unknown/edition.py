@@ -9,14 +9,14 @@ from __future__ import annotations
 from collections.abc import Hashable
 from dataclasses import dataclass
 
-from calc.declare import Result
+from calc.calculator import Result
 from calc.editions import EDITIONS
+from calc.messages import Message, message
 from calc.rulebook import rule
 from calc.unknown.outcome_words import mark_of, outcome_words, templates
 from calc.unknown.outcomes import resolved
 from calc.unknown.safe_side import safe_side
 from calc.unknown.states import Open
-from calc.words import Sentence, say
 
 WITHOUT_CODE = ("compare-editions",)  # it names its two editions itself
 COMPARED, CITED, NOT_COMPARED = "worked-out", "rules-compared", "not-compared"
@@ -31,29 +31,31 @@ class EditionCheck:
     """
 
     same: bool | None
-    others: dict[str, Sentence]
+    others: dict[str, Message]
     unverified: tuple[str, ...]
     how: str
     shown: str
 
     @property
-    def words(self) -> Sentence:
+    def words(self) -> Message:
         """Return in a sentence or two what the edition decides."""
         if self.same:
-            same = say("The answer is the same in all editions since {first}.", first=EDITIONS[0])
+            same = message("The answer is the same in all editions since {first}.", first=EDITIONS[0])
             if not self.unverified:
                 return same
-            return say("{same} Not every section is verified for {list}.", same=same, list=", ".join(self.unverified))
-        choose = say("Choose the edition enforced where the work is.")
+            return message(
+                "{same} Not every section is verified for {list}.", same=same, list=", ".join(self.unverified)
+            )
+        choose = message("Choose the edition enforced where the work is.")
         if self.same is None:
-            return say(
+            return message(
                 "Edition not chosen: {edition} shown. The others were not compared. {choose}",
                 edition=self.shown,
                 choose=choose,
             )
-        others = " ".join(str(say("{edition}: {answer}.", edition=name, answer=str(words).rstrip(".")))
+        others = " ".join(str(message("{edition}: {answer}.", edition=name, answer=str(words).rstrip(".")))
                           for name, words in self.others.items())  # fmt: skip
-        return say(
+        return message(
             "Edition not chosen: {edition} shown. It decides. {others} {choose}",
             edition=self.shown,
             others=others,
@@ -73,15 +75,15 @@ def edition_check(result: Result) -> EditionCheck | None:
     answered = {edition: _answered(result, edition) for edition in others}
     own = _mark(result)
     different = {edition: each for edition, each in answered.items() if _mark(each) != own}
-    unverified = tuple(edition for edition, each in answered.items() if each.working.unverified())
+    unverified = tuple(edition for edition, each in answered.items() if each.trace.unverified())
     words = {edition: outcome_of(each) for edition, each in different.items()}
     return EditionCheck(not different, words, unverified, COMPARED, result.edition)
 
 
-def outcome_of(result: Result) -> Sentence:
+def outcome_of(result: Result) -> Message:
     """Return an outcome in one sentence, also where it depends."""
     if result.depends:
-        return say("depends. On the safe side: {answer}", answer=result.depends.safe_words)
+        return message("depends. On the safe side: {answer}", answer=result.depends.safe_words)
     return outcome_words(result)
 
 
@@ -94,11 +96,13 @@ def _answered(result: Result, edition: str) -> Result:
 def _mark(result: Result) -> Hashable:
     """Return what tells the answers of two editions apart: sections may differ."""
     if result.depends:
-        return result.depends.said, tuple((str(each.when), _mark(each.result)) for each in result.depends.alternatives)
+        return result.depends.answer_code, tuple(
+            (str(each.when), _mark(each.result)) for each in result.depends.alternatives
+        )
     if result.answer:
         # Reasons name sections, and these may stand elsewhere.
         values = {name: value for name, value in result.answer.values.items() if name != "reasons"}
-        return result.said, str(values)
+        return result.answer_code, str(values)
     return mark_of(result)[:2] if result.fix else templates(result.not_covered.why)
 
 
@@ -108,14 +112,14 @@ def _same_rules(result: Result, others: list[str]) -> bool | None:
         return None
     same = all(
         (cited.value, cited.rows) == (other.value, other.rows)
-        for cited in result.working.citations
+        for cited in result.trace.citations
         for other in (rule(cited.key, edition) for edition in others)
     )
     return same or None
 
 
 def _unverified(result: Result, others: list[str]) -> tuple[str, ...]:
-    cited = [each.key for each in result.working.citations]
+    cited = [each.key for each in result.trace.citations]
     return tuple(
         edition for edition in others if any(rule(key, edition).mark == "memory" for key in cited)
     )

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from functools import cache
 from math import floor, log10
 
-from calc.written import FINEST, whole
+from calc.written import DECIMALS, whole
 
 _STEPS = 1000
 
@@ -32,11 +32,11 @@ def between(low: float, high: float, *, integers: bool = False) -> Sequence[floa
 def _even(low: float, high: float) -> tuple[float, ...]:
     step = 10.0 ** (floor(log10(high - low)) - 2)
     first = floor(low / step)
-    return tuple(whole(round((first + each) * step, FINEST)) for each in range(int((high - low) / step) + 2))
+    return tuple(whole(round((first + each) * step, DECIMALS)) for each in range(int((high - low) / step) + 2))
 
 
 @cache
 def _three_figures() -> tuple[float, ...]:
     return tuple(
-        whole(round(figures * 10.0**power, FINEST)) for power in range(-8, 11) for figures in range(100, _STEPS)
+        whole(round(figures * 10.0**power, DECIMALS)) for power in range(-8, 11) for figures in range(100, _STEPS)
     )

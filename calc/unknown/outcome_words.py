@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 
 from calc.answer import Answer
+from calc.calculator import Result
 from calc.conductors.size import shown_size
-from calc.declare import Result
+from calc.messages import Message, message
+from calc.shared_fields import METAL_WORDS
 from calc.unknown.safe_side import safe_side
-from calc.vocabulary import METAL_WORDS
-from calc.words import Sentence, say
 
-MOST_ROWS = 2
+MAX_ROWS = 2
 
 
-def outcome_words(result: Result, beside: Result | None = None) -> Sentence:
+def outcome_words(result: Result, beside: Result | None = None) -> Message:
     """Return an outcome in one sentence: an answer, why it is not covered, or what to enter first.
 
     beside: of a list, the result whose rows it is compared with; then the rows that differ are told.
@@ -24,33 +24,35 @@ def outcome_words(result: Result, beside: Result | None = None) -> Sentence:
     if result.answer:
         return result.answer.in_one_line
     if result.not_covered:
-        return say("not covered here. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
+        return message(
+            "not covered here. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in
+        )
     first = result.fix[0]
-    return say("first enter “{label}”. {words}", label=first.label, words=first.words)
+    return message("first enter “{label}”. {words}", label=first.label, words=first.words)
 
 
-def short_words(answer: Answer) -> Sentence:
+def short_words(answer: Answer) -> Message:
     """Return the headline, with the wire that is needed where it does not name one."""
     values = answer.values
     if not values.get("area_cmil") or str(values["metal"]).replace("-", " ") in str(answer.headline).replace("-", " "):
         return answer.headline
     words = dict(headline=answer.headline, size=shown_size(values["size"]), metal=METAL_WORDS[values["metal"]])
     if str(words["size"]) in str(answer.headline):
-        return say("{headline} {metal}", **words)
-    return say("{headline}: {size} {metal}", **words)
+        return message("{headline} {metal}", **words)
+    return message("{headline}: {size} {metal}", **words)
 
 
-def _rows_words(answer: Answer, beside: Answer) -> Sentence:
+def _rows_words(answer: Answer, beside: Answer) -> Message:
     """Return the rows of a list that are not the same in another one: the part and its size or decision."""
     rows, others = ({str(words[0]): str(words[1]) for words in _row_words(each)} for each in (answer, beside))
     changed = [f"{name}: {words}" for name, words in rows.items() if others.get(name) != words]
-    changed += [str(say("{part}: not on the list", part=name)) for name in others if name not in rows]
+    changed += [str(message("{part}: not on the list", part=name)) for name in others if name not in rows]
     if not changed:
         return answer.in_one_line
-    if len(changed) > MOST_ROWS:
-        shown = "; ".join(changed[:MOST_ROWS])
-        return say("{rows}; {count} more rows change", rows=shown, count=len(changed) - MOST_ROWS)
-    return say("{rows}", rows="; ".join(changed))
+    if len(changed) > MAX_ROWS:
+        shown = "; ".join(changed[:MAX_ROWS])
+        return message("{rows}; {count} more rows change", rows=shown, count=len(changed) - MAX_ROWS)
+    return message("{rows}", rows="; ".join(changed))
 
 
 def _row_words(answer: Answer) -> list[tuple[object, object]]:
@@ -67,11 +69,11 @@ def mark_of(result: Result, opened: Sequence[str] = ()) -> Hashable:
     if declared.by_code:
         return str(result.answer.headline), declared.rank(result.answer)
     values = {name: value for name, value in result.answer.values.items() if name not in opened}
-    return result.said, str(result.answer.in_one_line), str(values)
+    return result.answer_code, str(result.answer.in_one_line), str(values)
 
 
 def templates(words: object) -> tuple:
     """Return the wording of a sentence without the numbers in it."""
-    if not isinstance(words, Sentence):
+    if not isinstance(words, Message):
         return ()
     return words.template, *map(templates, words.values.values())

@@ -6,29 +6,29 @@ from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from calc.answer import Answer
-from calc.declare import Calculator, Fix, Mend, Result
+from calc.calculator import Calculator, Correction, FieldError, Result
+from calc.messages import Message, message
+from calc.trace import Trace
 from calc.unknown.completions import Completion, Completions, completions
 from calc.unknown.conditions import condition_words, shortest_condition
 from calc.unknown.outcome_words import mark_of, outcome_words, short_words
 from calc.unknown.question import Question, the_question
 from calc.unknown.safe_side import Rank, on_the_safe_side, safe_side
 from calc.unknown.states import Open
-from calc.words import Sentence, say
-from calc.working import Working
 
-MOST_ALTERNATIVES = 4
+MAX_ALTERNATIVES = 4
 
 
 @dataclass(frozen=True)
 class Alternative:
     """One outcome that the open inputs leave, and the shortest condition that leads to it."""
 
-    when: Sentence
+    when: Message
     result: Result
     beside: Result | None = None
 
     @property
-    def words(self) -> Sentence:
+    def words(self) -> Message:
         """Return the outcome in one sentence; without the words that repeat one value of what is open."""
         if self.result.answer and safe_side(self.result.calculator.slug).by_code:
             return short_words(self.result.answer)
@@ -52,16 +52,16 @@ class Depends:
     only_ends: tuple[str, ...] = ()
 
     @property
-    def said(self) -> str:
+    def answer_code(self) -> str:
         """The outcome as a link carries it."""
-        return f"depends-{self.safe.said}" if self.safe else "depends"
+        return f"depends-{self.safe.answer_code}" if self.safe else "depends"
 
     @property
-    def safe_words(self) -> Sentence:
+    def safe_words(self) -> Message:
         """Return the safe answer, or that there is none."""
         if self.safe:
             return self.safe.in_one_line
-        return say("No one answer is on the safe side in every case.")
+        return message("No one answer is on the safe side in every case.")
 
 
 def resolved(calculator: Calculator, edition: str, inputs: Mapping[str, object]) -> Result:
@@ -69,10 +69,10 @@ def resolved(calculator: Calculator, edition: str, inputs: Mapping[str, object])
     opened = [name for name, value in inputs.items() if isinstance(value, Open)]
     try:
         found = completions(calculator, edition, inputs, lambda result: mark_of(result, opened))
-    except Mend as mending:
+    except FieldError as mending:
         field = calculator.fields[mending.field]
-        fix = Fix(mending.field, field.label, mending.words or field.enter)
-        return Result(calculator, edition, inputs, "fix", Working(edition), fix=(fix,))
+        fix = Correction(mending.field, field.label, mending.words or field.enter)
+        return Result(calculator, edition, inputs, "fix", Trace(edition), fix=(fix,))
     marked = [(case.settled, mark_of(case.result, opened)) for case in found.cases]
     first = _at_defaults(calculator, found.cases)
     if len({mark for _, mark in marked}) == 1:
@@ -88,17 +88,17 @@ def _at_defaults(calculator: Calculator, cases: Sequence[Completion]) -> Complet
 
 def _plain(calculator: Calculator, result: Result, opened: Sequence[str]) -> Result:
     """Return the one outcome, with the note that the open inputs do not decide it."""
-    result.working.notes.insert(0, without_words(calculator, opened))
+    result.trace.notes.insert(0, without_words(calculator, opened))
     if result.answer is None:
         return result
     repeated = {name: None for name in opened if name in result.answer.values}
     return replace(result, answer=replace(result.answer, values={**result.answer.values, **repeated}))
 
 
-def without_words(calculator: Calculator, names: Sequence[str]) -> Sentence:
+def without_words(calculator: Calculator, names: Sequence[str]) -> Message:
     """Return the note that the answer is the same whatever these inputs are."""
     labels = "; ".join(str(calculator.fields[name].label) for name in names)
-    return say("Does not depend on: {labels}.", labels=labels)
+    return message("Does not depend on: {labels}.", labels=labels)
 
 
 def _depending(calculator: Calculator, found: Completions, marked: list, first: Completion) -> Result:
@@ -108,13 +108,13 @@ def _depending(calculator: Calculator, found: Completions, marked: list, first: 
         groups.setdefault(mark, []).append(case)
     safe = _safe(calculator, groups, first)
     shown = list(groups.items())
-    if len(shown) <= MOST_ALTERNATIVES:
+    if len(shown) <= MAX_ALTERNATIVES:
         shown.sort(key=lambda group: _demand(calculator, group[1][0].result), reverse=True)
     if safe:
         shown.sort(key=lambda group: safe not in group[1])  # a stable sort: the safe one first, the others as they were
     alternatives = tuple(
         Alternative(_when(calculator, found, mark, marked), cases[0].result, shown[0][1][0].result)
-        for mark, cases in shown[:MOST_ALTERNATIVES]
+        for mark, cases in shown[:MAX_ALTERNATIVES]
     )
     without = tuple(name for name in found.domains if not _decides(name, marked))
     edition = first.result.edition
@@ -127,18 +127,18 @@ def _depending(calculator: Calculator, found: Completions, marked: list, first: 
         without=without,
         only_ends=found.only_ends,
     )
-    working = safe.result.working if safe else Working(edition)
-    working.notes[:0] = _notes(calculator, depends)
-    return Result(calculator, edition, first.result.inputs, "depends", working, depends=depends)
+    trace = safe.result.trace if safe else Trace(edition)
+    trace.notes[:0] = _notes(calculator, depends)
+    return Result(calculator, edition, first.result.inputs, "depends", trace, depends=depends)
 
 
-def _notes(calculator: Calculator, depends: Depends) -> list[Sentence]:
+def _notes(calculator: Calculator, depends: Depends) -> list[Message]:
     notes = [without_words(calculator, depends.without)] if depends.without else []
     if depends.safe:
-        notes.insert(0, say("Working, notes and sections below are those of the safe answer."))
+        notes.insert(0, message("Working, notes and sections below are those of the safe answer."))
     if depends.only_ends:
         labels = "; ".join(str(calculator.fields[name].label) for name in depends.only_ends)
-        notes.append(say("Worked out at the two ends of: {labels}. Between them other answers lie.", labels=labels))
+        notes.append(message("Worked out at the two ends of: {labels}. Between them other answers lie.", labels=labels))
     return notes
 
 
@@ -165,7 +165,7 @@ def _demand(calculator: Calculator, result: Result) -> tuple:
     return (1, [amount for _, amount in rank(result.answer)] if rank else [])
 
 
-def _when(calculator: Calculator, found: Completions, mark: Hashable, marked: list) -> Sentence:
+def _when(calculator: Calculator, found: Completions, mark: Hashable, marked: list) -> Message:
     inside = [settled for settled, each in marked if each == mark]
     outside = [settled for settled, each in marked if each != mark]
     return condition_words(shortest_condition(inside, outside), calculator.fields, found.domains)

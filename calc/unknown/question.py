@@ -6,8 +6,8 @@ from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
 
 from calc.field import Field
-from calc.words import Sentence, say
-from calc.working import shown_number
+from calc.messages import Message, message
+from calc.trace import shown_number
 
 ON_A_LABEL, WITH_A_TAPE, PANEL_OPEN, ASK_OTHERS, UNDECLARED = range(5)
 _EFFORT = {
@@ -22,12 +22,12 @@ _EFFORT = {
                  "conductor_basis", "load_size", "utility_kva", "utility_current"),
 }  # fmt: skip
 _WHERE = {
-    ON_A_LABEL: say("Read it on the device, its label or its nameplate."),
-    WITH_A_TAPE: say("Look or measure on site."),
-    PANEL_OPEN: say(
+    ON_A_LABEL: message("Read it on the device, its label or its nameplate."),
+    WITH_A_TAPE: message("Look or measure on site."),
+    PANEL_OPEN: message(
         "It shows with the cover off: qualified persons only, de-energized, locked out, tested for absence of voltage."
     ),
-    ASK_OTHERS: say("Ask the utility or whoever designed it."),
+    ASK_OTHERS: message("Ask the utility or whoever designed it."),
 }
 
 
@@ -36,8 +36,8 @@ class Question:
     """The input to settle first, its words, and why this one."""
 
     field: str
-    label: Sentence | str
-    why: Sentence
+    label: Message | str
+    why: Message
 
 
 def effort(name: str) -> int:
@@ -66,10 +66,10 @@ def the_question(fields: Mapping[str, Field], cases: Sequence[tuple[Mapping[str,
     best = min(names, key=lambda name: (round(left[name], 9), effort(name), names.index(name)))
     outcomes = len({mark for _, mark in cases})
     if left[best] == 1:
-        why = say("It settles the answer.")
+        why = message("It settles the answer.")
     else:
         shown = shown_number(round(left[best], 1))
-        why = say("It leaves {left} of {outcomes} answers on average, the fewest.", left=shown, outcomes=outcomes)
+        why = message("It leaves {left} of {outcomes} answers on average, the fewest.", left=shown, outcomes=outcomes)
     if effort(best) == UNDECLARED:
         return Question(best, fields[best].label, why)
-    return Question(best, fields[best].label, say("{why} {where}", why=why, where=_WHERE[effort(best)]))
+    return Question(best, fields[best].label, message("{why} {where}", why=why, where=_WHERE[effort(best)]))

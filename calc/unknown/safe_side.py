@@ -49,7 +49,10 @@ def _verdict(*least_first: str) -> Callable[[Answer], Rank]:
     """Return the order of answers whose code begins with one of these words, least demanding first."""
 
     def rank(answer: Answer) -> Rank:
-        word = next((each for each in least_first if answer.said == each or answer.said.startswith(f"{each}-")), None)
+        word = next(
+            (each for each in least_first if answer.answer_code == each or answer.answer_code.startswith(f"{each}-")),
+            None,
+        )
         if word is None:
             return (("another answer", 0.0),)
         values = answer.values

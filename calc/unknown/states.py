@@ -6,8 +6,8 @@ import re
 
 from calc.conductors.area import sizes_of_any_edition
 from calc.conductors.size import read_size
-from calc.field import Field, Unclear, read_field
-from calc.words import Sentence, say
+from calc.field import Field, UnclearError, read_field
+from calc.messages import Message, message
 
 WORD = "unknown"
 BETWEEN = ".."
@@ -24,9 +24,9 @@ class Open(str):
     __slots__ = ()
 
     @property
-    def words(self) -> Sentence:
+    def words(self) -> Message:
         """Return how the state is read out."""
-        return say("unknown")
+        return message("unknown")
 
 
 UNKNOWN = Open(WORD)
@@ -44,9 +44,9 @@ class Range(Open):
         return made
 
     @property
-    def words(self) -> Sentence:
+    def words(self) -> Message:
         """Return the range as it is read out, "50 ft to 100 ft"."""
-        return say("{range}", range=self.replace(BETWEEN, " to "))
+        return message("{range}", range=self.replace(BETWEEN, " to "))
 
 
 def kind_of(field: Field) -> str:
@@ -70,12 +70,12 @@ def takes_unknown(field: Field) -> bool:
 def read_open(field: Field, text: str) -> Open | None:
     """Return the open state that `text` writes, None where it writes a value.
 
-    Raises: ValueError for a range whose ends the field cannot read; Unclear for one that is the wrong way round.
+    Raises: ValueError for a range whose ends the field cannot read; UnclearError for one that is the wrong way round.
 
-    >>> from calc.vocabulary import SETS, device_rating
+    >>> from calc.shared_fields import SETS, device_rating
     >>> read_open(SETS, "unknown"), read_open(SETS, "2")
     ('unknown', None)
-    >>> amps = read_open(device_rating(say(""), say("")), "50..100 A")
+    >>> amps = read_open(device_rating(message(""), message("")), "50..100 A")
     >>> amps.low, amps.high
     (50, 100)
     """
@@ -89,7 +89,7 @@ def read_open(field: Field, text: str) -> Open | None:
     high = read_field(field, above)
     low = _low_end(field, below, above)
     if place(low) > place(high):
-        raise Unclear(say("The first end of a range is the smaller one."))
+        raise UnclearError(message("The first end of a range is the smaller one."))
     return Range(f"{below}{BETWEEN}{above}", low, high)
 
 
@@ -99,7 +99,7 @@ def _low_end(field: Field, below: str, above: str) -> object:
         return read_field(field, below)
     unit = _WITH_UNIT.fullmatch(above)
     if not unit:
-        raise Unclear(say("Write the unit after both ends of the range."))
+        raise UnclearError(message("Write the unit after both ends of the range."))
     return read_field(field, f"{below} {unit[1]}")
 
 

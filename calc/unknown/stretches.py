@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-MOST_STEPS = 40
+MAX_STEPS = 40
 
 
 @dataclass(frozen=True, order=True)
@@ -21,7 +21,7 @@ def turning_points(grid: Sequence[float], run, key) -> list[int] | None:
     turns, first, last = [], 0, len(grid) - 1
     last_key = key(run(grid[last]))
     while first <= last:
-        if len(turns) == MOST_STEPS:
+        if len(turns) == MAX_STEPS:
             return None
         turns.append(first)
         here = key(run(grid[first]))

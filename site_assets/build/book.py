@@ -14,14 +14,14 @@ from pypdf import PdfReader, PdfWriter
 from pypdf.annotations import Link
 from pypdf.generic import Fit
 
-from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
-from calc.words import say
+from calc.editions import DEFAULT_EDITION, EDITIONS
+from calc.messages import message
 from site_assets.build.serve import Server
 from site_assets.build.theme import MENU_LINKS
 
 BOOK = "handbook.pdf"
 MARGINS = {"top": "11mm", "right": "11mm", "bottom": "17mm", "left": "11mm"}
-SAFETY = say(
+SAFETY = message(
     "De-energize, lock out, prove dead. Qualified persons only. The adopted code and the authority having jurisdiction "
     "decide."
 )
@@ -68,12 +68,12 @@ def write_book(
 
 
 def path_of(address: str, server: Server) -> str:
-    """Give the path of a page inside the handbook; its start page is index.html."""
+    """Return the path of a page inside the handbook; its start page is index.html."""
     return address.removeprefix(server.address).partition("?")[0] or "index.html"
 
 
 def _footer(edition: str, path: str) -> str:
-    made = say(
+    made = message(
         "Bonding field handbook · {edition} edition · {day} · {path} · sheet",
         edition=edition,
         day=datetime.date.today(),
@@ -107,7 +107,7 @@ def main() -> None:
     """Write the book next to the built pages."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("site", type=Path)
-    parser.add_argument("--edition", choices=EDITIONS, default=SHOWN_UNTIL_CHOSEN)
+    parser.add_argument("--edition", choices=EDITIONS, default=DEFAULT_EDITION)
     parser.add_argument("--paper", choices=("Letter", "A4"), default="Letter")
     chosen = parser.parse_args()
     with sync_playwright() as playwright:

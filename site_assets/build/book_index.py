@@ -10,8 +10,8 @@ from unicodedata import normalize
 
 import jinja2
 
+from calc.messages import message
 from calc.rulebook import rule, rule_keys
-from calc.words import say
 from site_assets.build.by_edition import by_edition, short_mark
 from site_assets.build.glossary import terms
 from site_assets.build.page_data import DOCS, ROOMS, page_data, pages, title_of
@@ -37,7 +37,7 @@ def cited_in(markdown: str) -> list[str]:
 
 @cache
 def citing_pages() -> dict[str, list[str]]:
-    """Give for every rule that a page cites the pages that cite it, in their text or in their checks."""
+    """Return for every rule that a page cites the pages that cite it, in their text or in their checks."""
     cited: dict[str, list[str]] = {}
     for page in pages(*ROOMS_WITH_CITATIONS):
         keys = cited_in((DOCS / f"{page}.md").read_text(encoding="utf-8"))
@@ -51,7 +51,7 @@ def citing_pages() -> dict[str, list[str]]:
 
 @cache
 def left_out_everywhere() -> frozenset[str]:
-    """Give the rules that most calculators cite as what they leave out; the index does not list them one by one."""
+    """Return the rules that most calculators cite as what they leave out; the index does not list them one by one."""
     leaving = [
         (DOCS / f"{page}.md").read_text(encoding="utf-8").partition(LEFT_OUT)[2] for page in pages("calculators")
     ]
@@ -60,11 +60,11 @@ def left_out_everywhere() -> frozenset[str]:
 
 
 def index_of_words() -> str:
-    """Give every term, what people say instead, its Spanish and every page of a part or a place, by the alphabet."""
+    """Return every term, what people say instead, its Spanish and every page of a part or a place, by the alphabet."""
     leads: dict[str, list[str]] = {}
     for each in terms():
         page = f"{each.page}.html" if each.page else f"glossary.html#{each.anchor}"
-        title = title_of(each.page) if each.page else str(say("glossary"))
+        title = title_of(each.page) if each.page else str(message("glossary"))
         for words in (each.term, *each.also, *filter(None, [each.spanish])):
             leads.setdefault(words, []).append(_link(page, title))
     for page in pages():
@@ -74,7 +74,7 @@ def index_of_words() -> str:
 
 
 def index_of_spanish() -> str:
-    """Give every Spanish word with the English that the glossary has for it, those not seen in print marked."""
+    """Return every Spanish word with the English that the glossary has for it, those not seen in print marked."""
     leads: dict[str, list[str]] = {}
     for each in terms():
         mark = "" if each.spanish_seen else f" {short_mark('memory')}"
@@ -86,7 +86,7 @@ def index_of_spanish() -> str:
 
 
 def index_of_sections() -> str:
-    """Give every section of each edition that a page cites, in the order of the book, and the pages."""
+    """Return every section of each edition that a page cites, in the order of the book, and the pages."""
 
     def listed(edition: str) -> str:
         places: dict[str, list[str]] = {}
@@ -94,7 +94,7 @@ def index_of_sections() -> str:
             links = places.setdefault(rule(key, edition).section, []) if key in citing_pages() else []
             for page in citing_pages().get(key, ()):
                 if key in left_out_everywhere() and page.startswith("calculators/"):
-                    links.append(text(say("the calculators, under “What it leaves out”")))
+                    links.append(text(message("the calculators, under “What it leaves out”")))
                 else:
                     links.append(_link(f"{page}.html", title_of(page)))
 
@@ -108,7 +108,7 @@ def index_of_sections() -> str:
 
 
 def _grouped(leads: dict[str, list[str]], order: Callable, group: Callable[[str], tuple[str, str]]) -> str:
-    """Give the rows in their order under the names of their groups, and links to these names first."""
+    """Return the rows in their order under the names of their groups, and links to these names first."""
     groups = [(named, list(rows)) for named, rows in groupby(sorted(leads, key=order), key=group)]
     jump = " ".join(f'<a href="#{anchor}">{text(name)}</a>' for (name, anchor), _ in groups)
     listed = "".join(
@@ -127,7 +127,7 @@ def _link(address: str, words: str) -> str:
 
 
 def _plain(words: str) -> str:
-    """Give words as the alphabet sorts them: no accents, no capitals."""
+    """Return words as the alphabet sorts them: no accents, no capitals."""
     return "".join(letter for letter in normalize("NFKD", words.lower()) if letter.isalnum() or letter == " ")
 
 
@@ -137,12 +137,12 @@ def _letter(words: str) -> str:
 
 
 def _article(place: str) -> str:
-    """Give the article, or the chapter of tables, that a section belongs to; of the longest article ten sections."""
+    """Return the article, or the chapter of tables, that a section belongs to; of the longest article ten sections."""
     number, *rest = (part for part, _ in _in_order(place))
     if number == OTHER_TEXTS:
-        return str(say("Other texts"))
+        return str(message("Other texts"))
     if number >= CHAPTER:
-        return str(say("Chapter {number}", number=number - CHAPTER))
+        return str(message("Chapter {number}", number=number - CHAPTER))
     if number != LONGEST or len(rest) < 2 or rest[1] == OTHER_TEXTS:
         return str(number)
     ten = rest[1] // 10 * 10

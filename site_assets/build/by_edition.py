@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from calc.editions import EDITIONS
+from calc.messages import message
 from calc.rulebook import rule
-from calc.words import say
-from calc.working import MARK_WORDS
+from calc.trace import MARK_WORDS
 from site_assets.render.answer import text
 
-SHORT_MARKS = {"memory": say("unverified"), "practice": say("common practice")}
+SHORT_MARKS = {"memory": message("unverified"), "practice": message("common practice")}
 
 
 def by_edition(render: Callable[[str], str], element: str = "span") -> str:
-    """Give what `render` gives for each edition; editions with the same text share one element."""
+    """Return what `render` gives for each edition; editions with the same text share one element."""
     rendered: dict[str, list[str]] = {}
     for edition in EDITIONS:
         rendered.setdefault(render(edition), []).append(edition)
@@ -29,7 +29,7 @@ def by_edition(render: Callable[[str], str], element: str = "span") -> str:
 
 
 def section(*keys: str) -> str:
-    """Give where each edition states the rules `keys`, each place once, with a mark where that is unverified."""
+    """Return where each edition states the rules `keys`, each place once, with a mark where that is unverified."""
 
     def shown(edition: str) -> str:
         marks: dict[str, str] = {}
@@ -44,7 +44,7 @@ def section(*keys: str) -> str:
 
 
 def short_mark(mark: str) -> str:
-    """Give a mark for running text: one word, the rest of it where the pointer rests."""
+    """Return a mark for running text: one word, the rest of it where the pointer rests."""
     return (
         f'<span class="mark short" data-mark="{mark}" title="{text(MARK_WORDS[mark])}">{text(SHORT_MARKS[mark])}</span>'
     )
@@ -53,8 +53,8 @@ def short_mark(mark: str) -> str:
 def _label(editions: list[str], number: int) -> str:
     # The space between two parts is inside the label, so that it goes when the label goes.
     label = (
-        say(" {editions}: ", editions=", ".join(editions))
+        message(" {editions}: ", editions=", ".join(editions))
         if number
-        else say("{editions}: ", editions=", ".join(editions))
+        else message("{editions}: ", editions=", ".join(editions))
     )
     return text(label)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from calc.messages import Message, message
 from calc.rulebook import Rule, rule, rule_keys
-from calc.words import Sentence, say
-from site_assets.build.figures import figures_of_rule
+from site_assets.build.rule_values_page import figures_of_rule
 from site_assets.render.answer import mark_html, text
 
 # Practice and physics do not change with an edition.
@@ -13,13 +13,13 @@ NOT_SEEN = "No text of the {edition} edition was seen"
 
 
 def edition_changes_html(older: str, newer: str) -> str:
-    """Give every rule whose figures, conditions or place differ between two editions, and how many do not differ."""
+    """Return every rule whose figures, conditions or place differ between two editions, and how many do not differ."""
     stated = [(rule(key, older), rule(key, newer)) for key in rule_keys()]
     pairs = [pair for pair in stated if any(each.mark in OF_THE_CODE for each in pair)]
     changed = [pair for pair in pairs if _says_otherwise(*pair)]
     moved = [pair for pair in pairs if pair not in changed and pair[0].section != pair[1].section]
     reported = [pair for pair in pairs if pair not in [*changed, *moved] and _is_reported(*pair)]
-    words = say(
+    words = message(
         "Of the {all} rules of this handbook {changed} say something else in {newer} than in {older}, and {moved} only "
         "moved to another number. For the others no difference is known.",
         all=len(pairs),
@@ -30,9 +30,9 @@ def edition_changes_html(older: str, newer: str) -> str:
     )
     return (
         f"<p>{text(words)}</p>{_unread(pairs, newer)}"
-        f"{_group('changed', say('What it says changed'), changed)}"
-        f"{_group('reported', say('Reported, not seen in the book'), reported)}"
-        f"{_group('moved', say('Only the number changed'), moved)}"
+        f"{_group('changed', message('What it says changed'), changed)}"
+        f"{_group('reported', message('Reported, not seen in the book'), reported)}"
+        f"{_group('moved', message('Only the number changed'), moved)}"
     )
 
 
@@ -54,7 +54,7 @@ def _unread(pairs: list[tuple[Rule, Rule]], newer: str) -> str:
     unread = sum(after.mark == "memory" for _, after in pairs)
     if not unread:
         return ""
-    words = say(
+    words = message(
         "{unread} rules are unverified for {newer}: its text was not seen. Open the book before you rely on one.",
         unread=unread,
         newer=newer,
@@ -62,7 +62,7 @@ def _unread(pairs: list[tuple[Rule, Rule]], newer: str) -> str:
     return f'<p class="warning">{text(words)}</p>'
 
 
-def _group(anchor: str, words: Sentence, pairs: list[tuple[Rule, Rule]]) -> str:
+def _group(anchor: str, words: Message, pairs: list[tuple[Rule, Rule]]) -> str:
     if not pairs:
         return ""
     return f'<h2 id="{anchor}">{text(words)}</h2>{"".join(_change(*pair) for pair in pairs)}'
@@ -75,7 +75,7 @@ def _change(before: Rule, after: Rule) -> str:
 
 
 def _stated(each: Rule, *, figures: bool) -> str:
-    place = text(say("{edition}: {section}", edition=each.edition, section=each.section))
+    place = text(message("{edition}: {section}", edition=each.edition, section=each.section))
     mark = f" {mark_html(each.mark)}" if each.mark != "confirmed" else ""
     note = f" {text(each.note)}" if str(each.note) else ""
     return f"{place}{mark}{note}{figures_of_rule(each) if figures else ''}"

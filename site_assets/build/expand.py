@@ -11,15 +11,15 @@ from pathlib import Path
 
 import jinja2
 
+from site_assets.build.assets import Assets, prepare_assets
 from site_assets.build.first_mentions import with_first_mentions_explained
 from site_assets.build.front_matter import joined, parted
-from site_assets.build.kit import Kit, prepare_kit
 from site_assets.build.page_data import DOCS, ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.search_settings import search_settings, with_words_apart
 from site_assets.build.settings import FILE, settings
-from site_assets.setup.places import ROOT
+from site_assets.setup.paths import ROOT
 
 EXPANDED = ".expanded"
 PAGES = "pages"
@@ -42,7 +42,7 @@ validation:
 def expand(root: Path = ROOT) -> Path:
     """Make the expanded project of the handbook at `root` and return its folder. Raises: PageDataError."""
     folder = root / EXPANDED
-    kit = prepare_kit(root)
+    kit = prepare_assets(root)
     shutil.rmtree(folder / "kit", ignore_errors=True)
     kit.copy_to(folder)
     menu = settings(root).menu
@@ -58,7 +58,7 @@ def expand(root: Path = ROOT) -> Path:
     return folder
 
 
-def expanded(name: str, page: str, kit: Kit, menu: tuple[str, ...]) -> str:
+def expanded(name: str, page: str, kit: Assets, menu: tuple[str, ...]) -> str:
     """Return a page of `docs`, "parts/bonding" and so on, with all that readers see and all that later stages need.
 
     Raises: PageDataError.

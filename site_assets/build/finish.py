@@ -11,15 +11,15 @@ import shutil
 from pathlib import Path
 from urllib.parse import urlsplit
 
+from site_assets.build.csp import apply_csp
 from site_assets.build.expand import EXPANDED, PAGES
 from site_assets.build.frame import Place, with_frame
 from site_assets.build.front_matter import parted
-from site_assets.build.policy import apply_policy
 from site_assets.build.precache import write_service_worker
 from site_assets.build.schemas import write_schemas
 from site_assets.build.settings import Settings, settings
 from site_assets.build.theme import UNUSED, with_links_from_its_own_folder
-from site_assets.setup.places import ROOT
+from site_assets.setup.paths import ROOT
 
 LOST = "404.html"
 
@@ -27,14 +27,14 @@ LOST = "404.html"
 def finish(site: Path, root: Path = ROOT) -> None:
     """Finish a site made of the expanded project at `root`.
 
-    Raises: FrameError, when a page has no place for its safety text; PolicyError, when one breaks the policy.
+    Raises: FrameError, when a page has no place for its safety text; CspError, when one breaks the policy.
     """
     expanded = root / EXPANDED
     (kit,) = (expanded / "kit").iterdir()
     put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))
     shutil.copytree(kit, site / "kit" / kit.name)
     write_schemas(site)
-    apply_policy(site)
+    apply_csp(site)
     for unused in UNUSED:
         remove(site / unused)
     write_service_worker(site, version_of(site))

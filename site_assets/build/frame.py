@@ -12,8 +12,8 @@ from pathlib import Path
 
 import jinja2
 
-from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
-from calc.words import say
+from calc.editions import DEFAULT_EDITION, EDITIONS
+from calc.messages import message
 from site_assets.build.cautions import CAUTIONS
 from site_assets.build.settings import Settings
 from site_assets.build.theme import SEARCH_OPENER, with_our_icon, with_search_named
@@ -23,9 +23,9 @@ PARTS = jinja2.Environment(
     loader=jinja2.FileSystemLoader([ASSETS / "frame", ASSETS / "service_worker"]), undefined=jinja2.StrictUndefined
 )
 PARTS.globals |= {
-    "say": lambda template, **values: str(say(template, **values)),
+    "message": lambda template, **values: str(message(template, **values)),
     "editions": EDITIONS,
-    "edition_shown": SHOWN_UNTIL_CHOSEN,
+    "edition_shown": DEFAULT_EDITION,
     "search_opener": SEARCH_OPENER,
 }
 _PLACE = re.compile(r"<!-- place: ([a-z-]+) -->")
@@ -65,5 +65,5 @@ def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
         return PARTS.get_template(f"{match[1]}.html").render(given)
 
     filled = _PLACE.sub(part, html)
-    named = with_search_named(filled, str(say("Search")), PARTS.get_template("search_elsewhere.html").render(given))
+    named = with_search_named(filled, str(message("Search")), PARTS.get_template("search_elsewhere.html").render(given))
     return with_our_icon(named, given["kit"])

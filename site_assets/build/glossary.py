@@ -7,8 +7,8 @@ import tomllib
 from dataclasses import dataclass
 from functools import cache
 
-from calc.declare import Calculator
-from calc.words import say
+from calc.calculator import Calculator
+from calc.messages import message
 from site_assets.build.page_data import DOCS, PageDataError, title_of
 from site_assets.render.answer import text
 
@@ -37,7 +37,7 @@ class Term:
 
 @cache
 def terms() -> tuple[Term, ...]:
-    """Give every term, sorted. Raises: PageDataError, when one leaves out its meaning or names what is not there."""
+    """Return every term, sorted. Raises: PageDataError, when one leaves out its meaning or names what is not there."""
     rows = tomllib.loads((DOCS / "glossary.toml").read_text(encoding="utf-8"))["term"]
     try:
         given = [_term(row) for row in rows]
@@ -54,22 +54,22 @@ def terms() -> tuple[Term, ...]:
 
 
 def terms_of(page: str) -> list[Term]:
-    """Give the terms that a page explains: what people call its subject, and its Spanish."""
+    """Return the terms that a page explains: what people call its subject, and its Spanish."""
     return [each for each in terms() if each.page == page]
 
 
 def spanish_html(given: list[Term]) -> str:
-    """Give the Spanish of terms, those that were seen in print first; the others are marked as unverified."""
+    """Return the Spanish of terms, those that were seen in print first; the others are marked as unverified."""
     seen = ", ".join(each.spanish for each in given if each.spanish and each.spanish_seen)
     unseen = ", ".join(each.spanish for each in given if each.spanish and not each.spanish_seen)
     shown = [f'<span lang="es">{text(names)}</span>' for names in (seen, unseen) if names]
     if unseen:
-        shown[-1] += f" {text(say('(unverified: have a bilingual electrician look)'))}"
+        shown[-1] += f" {text(message('(unverified: have a bilingual electrician look)'))}"
     return "; ".join(shown)
 
 
 def glossary_html() -> str:
-    """Give every term with its meaning, Spanish, slang and what it is not; each can be linked to."""
+    """Return every term with its meaning, Spanish, slang and what it is not; each can be linked to."""
     letters = sorted({each.term[0].upper() for each in terms()})
     first = {letter: next(each.anchor for each in terms() if each.term[0].upper() == letter) for letter in letters}
     jump = " ".join(f'<a href="#{anchor}">{letter}</a>' for letter, anchor in first.items())
@@ -77,14 +77,14 @@ def glossary_html() -> str:
 
 
 def words_of_form(calculator: Calculator, to_top: str) -> str:
-    """Give links to the terms that the labels and hints of a form use."""
+    """Return links to the terms that the labels and hints of a form use."""
     asked = calculator.fields.values()
     said = " ".join(str(words) for each in asked for words in (each.label, each.hint))
     used = [each for each in terms() if _mention(each.term).search(said)]
     if not used:
         return ""
     links = ", ".join(f'<a href="{to_top}glossary.html#{each.anchor}">{text(each.term)}</a>' for each in used)
-    return f'<p class="words-used">{text(say("Words used here:"))} {links}</p>'
+    return f'<p class="words-used">{text(message("Words used here:"))} {links}</p>'
 
 
 @cache
@@ -100,15 +100,17 @@ def _term(row: dict) -> Term:
 def _entry(each: Term) -> str:
     lines = [f"<p>{text(each.meaning)}</p>"]
     if each.also:
-        lines.append(f"<p>{text(say('People also say: {names}.', names=', '.join(each.also)))}</p>")
+        lines.append(f"<p>{text(message('People also say: {names}.', names=', '.join(each.also)))}</p>")
     if each.spanish:
-        lines.append(f"<p>{text(say('Spanish:'))} {spanish_html([each])}</p>")
+        lines.append(f"<p>{text(message('Spanish:'))} {spanish_html([each])}</p>")
     lines += [
-        f'<p>{text(say("Not the same as"))} <a href="#{_anchor(other)}">{text(other)}</a>: {text(why)}</p>'
+        f'<p>{text(message("Not the same as"))} <a href="#{_anchor(other)}">{text(other)}</a>: {text(why)}</p>'
         for other, why in each.not_same_as
     ]
     if each.page:
-        lines.append(f'<p><a href="{each.page}.html">{text(say("Page: {title}", title=title_of(each.page)))}</a></p>')
+        lines.append(
+            f'<p><a href="{each.page}.html">{text(message("Page: {title}", title=title_of(each.page)))}</a></p>'
+        )
     return f'<h3 id="{each.anchor}">{text(each.term)}</h3>{"".join(lines)}'
 
 

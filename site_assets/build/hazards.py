@@ -6,8 +6,8 @@ from collections import Counter
 from itertools import groupby
 from operator import attrgetter
 
-from calc.catalogue import CALCULATORS
-from calc.words import Sentence, say
+from calc.messages import Message, message
+from calc.registry import CALCULATORS
 from site_assets.build.hazard_data import (
     CALCULATOR,
     CHECKS,
@@ -25,9 +25,9 @@ from site_assets.diagrams import drawing_slugs
 from site_assets.render.answer import text
 
 GRAVITY_WORDS = {
-    DEATH: say("Death or serious injury"),
-    INJURY: say("Injury or fire"),
-    WORK: say("Wrong work"),
+    DEATH: message("Death or serious injury"),
+    INJURY: message("Injury or fire"),
+    WORK: message("Wrong work"),
 }
 
 
@@ -50,15 +50,15 @@ def subjects(kind: str) -> list[str]:
 def hazards_count() -> str:
     """Return how many hazards there are, of each gravity."""
     counts = Counter(each.grave for each in hazards())
-    listed = [say("{grave}: {count}", grave=GRAVITY_WORDS[grave], count=counts[grave]) for grave in GRAVITY]
+    listed = [message("{grave}: {count}", grave=GRAVITY_WORDS[grave], count=counts[grave]) for grave in GRAVITY]
     rows = "".join(f"<li>{text(words)}</li>" for words in listed)
-    words = say("{count} hazards are listed, each with a test of its stop:", count=len(hazards()))
+    words = message("{count} hazards are listed, each with a test of its stop:", count=len(hazards()))
     return f"<p>{text(words)}</p><ul>{rows}</ul>"
 
 
 def _subject(kind: str, of: str) -> str:
     found = hazards_of(kind, of)
-    count = say("1 hazard") if len(found) == 1 else say("{count} hazards", count=len(found))
+    count = message("1 hazard") if len(found) == 1 else message("{count} hazards", count=len(found))
     by_gravity = sorted(found, key=lambda each: GRAVITY.index(each.grave))
     told = "".join(
         f"<p><strong>{text(GRAVITY_WORDS[grave])}</strong></p><ul>{''.join(map(_hazard, rows))}</ul>"
@@ -71,20 +71,20 @@ def _subject(kind: str, of: str) -> str:
     )
 
 
-def _name(kind: str, of: str) -> Sentence:
+def _name(kind: str, of: str) -> Message:
     if kind == CALCULATOR:
-        return say("{title}", title=title_of(f"calculators/{of}"))
+        return message("{title}", title=title_of(f"calculators/{of}"))
     if kind == CHECKS:
-        return say("{title}", title=title_of(of))
+        return message("{title}", title=title_of(of))
     if kind == DRAWING:
         page = next((f"{room}/{of}" for room in ROOMS if f"{room}/{of}" in pages(room)), f"calculators/{of}")
-        return say("{title}", title=title_of(page))
-    return say("{title}", title=of.capitalize())
+        return message("{title}", title=title_of(page))
+    return message("{title}", title=of.capitalize())
 
 
 def _hazard(hazard: Hazard) -> str:
-    proof = f"{text(say('Proved by:'))} <code>{text(hazard.test)}</code>"
+    proof = f"{text(message('Proved by:'))} <code>{text(hazard.test)}</code>"
     return (
-        f"<li><p>{text(hazard.harm)}</p><p>{text(say('What stops it: {stop}', stop=hazard.stop))}</p>"
+        f"<li><p>{text(hazard.harm)}</p><p>{text(message('What stops it: {stop}', stop=hazard.stop))}</p>"
         f"<p><small>{proof}</small></p></li>"
     )

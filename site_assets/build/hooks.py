@@ -6,12 +6,12 @@ from pathlib import Path
 
 from mkdocs.exceptions import PluginError
 
+from site_assets.build.csp import CspError
 from site_assets.build.expand import PAGES, expand
 from site_assets.build.finish import finish
 from site_assets.build.frame import FrameError
 from site_assets.build.hazard_data import HazardError
 from site_assets.build.page_data import PageDataError
-from site_assets.build.policy import PolicyError
 
 
 def on_config(config):
@@ -27,7 +27,7 @@ def on_post_build(config):
     """Finish the folder that MkDocs made."""
     try:
         finish(Path(config.site_dir), root_of(config))
-    except (FrameError, PolicyError) as error:
+    except (FrameError, CspError) as error:
         raise PluginError(str(error)) from error
 
 

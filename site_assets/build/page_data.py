@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
+from calc.registry import CALCULATORS
 from calc.rulebook import RuleError, rule
 from site_assets.build.cautions import CAUTIONS
 
@@ -91,7 +91,7 @@ class PageData:
 
 
 def pages(*rooms: str) -> list[str]:
-    """Give the parts and the places that have a page, "parts/bonding" and so on, sorted within their room."""
+    """Return the parts and the places that have a page, "parts/bonding" and so on, sorted within their room."""
     return [
         file.relative_to(DOCS).with_suffix("").as_posix()
         for room in rooms or ROOMS
@@ -101,7 +101,7 @@ def pages(*rooms: str) -> list[str]:
 
 @cache
 def page_data(page: str) -> PageData:
-    """Give the data of a page. Raises: PageDataError, when it is missing or breaks its shape."""
+    """Return the data of a page. Raises: PageDataError, when it is missing or breaks its shape."""
     file = DOCS / f"{page}.toml"
     try:
         written = tomllib.loads(file.read_text(encoding="utf-8"))
@@ -113,12 +113,12 @@ def page_data(page: str) -> PageData:
     if written:
         raise PageDataError(f"{page}.toml: does not know {', '.join(written)}")
     data = PageData(page=page, checks=checks, exercise=exercise, **listed)
-    _hold_to_shape(data)
+    _validate(data)
     return data
 
 
 def check_at(address: str) -> Check:
-    """Give the check of an address like "parts/main-bonding-jumper#in-place". Raises: PageDataError."""
+    """Return the check of an address like "parts/main-bonding-jumper#in-place". Raises: PageDataError."""
     page, _, wanted = address.partition("#")
     for check in page_data(page).checks:
         if check.id == wanted:
@@ -128,7 +128,7 @@ def check_at(address: str) -> Check:
 
 @cache
 def linked_pages() -> dict[str, list[str]]:
-    """Give for every page the pages to see also: what it names, then whatever names it."""
+    """Return for every page the pages to see also: what it names, then whatever names it."""
     linked = {page: list(page_data(page).see_also) for page in pages()}
     for page in pages():
         for other in page_data(page).see_also:
@@ -140,7 +140,7 @@ def linked_pages() -> dict[str, list[str]]:
 
 @cache
 def title_of(page: str) -> str:
-    """Give the title of a page of `docs`, the one in the menu: a calculator's says what it does.
+    """Return the title of a page of `docs`, the one in the menu: a calculator's says what it does.
 
     A page that is not there gets its address for a name; the link to it then fails the build.
     Raises: PageDataError, for a calculator that is not there.
@@ -170,7 +170,7 @@ def _exercise(row: dict) -> Exercise:
     return Exercise(**row | {"steps": tuple(row.get("steps", ())), "inputs": inputs})
 
 
-def _hold_to_shape(data: PageData) -> None:
+def _validate(data: PageData) -> None:
     ids = [check.id for check in data.checks]
     if len(set(ids)) != len(ids):
         raise PageDataError(f"{data.page}.toml: gives an id of a check twice")
@@ -194,7 +194,7 @@ def _hold_to_its_calculator(page: str, asked: Exercise) -> None:
     if inputs.get("edition", "") not in asked.question:
         raise PageDataError(f"{page}.toml: the exercise has an edition that its question does not name")
     for edition in asked.editions:
-        said = CALCULATORS[asked.calculator](**inputs | {"edition": edition}).said
+        said = CALCULATORS[asked.calculator](**inputs | {"edition": edition}).answer_code
         if said != asked.said:
             raise PageDataError(
                 f"{page}.toml: the exercise says {asked.said!r}, computed is {said!r} in the {edition} edition"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.words import say
+from calc.messages import message
 from site_assets.build.by_edition import section
 from site_assets.build.glossary import spanish_html, terms_of
 from site_assets.build.page_data import ROOMS, linked_pages, page_data, title_of
@@ -10,7 +10,7 @@ from site_assets.render.answer import text
 
 
 def framed(page: str, markdown: str) -> str:
-    """Give the Markdown of a page with what its room adds: other names after the lead, links at the end."""
+    """Return the Markdown of a page with what its room adds: other names after the lead, links at the end."""
     room = page.partition("/")[0]
     if room in ROOMS:
         lead, heading, rest = markdown.partition("\n## ")
@@ -21,13 +21,13 @@ def framed(page: str, markdown: str) -> str:
 def _also_called(page: str) -> str:
     own = terms_of(page)
     called = list(dict.fromkeys([*page_data(page).also_called, *(name for each in own for name in each.also)]))
-    lines = [say("Also called: {names}", names=", ".join(called))] if called else []
+    lines = [message("Also called: {names}", names=", ".join(called))] if called else []
     rows = [f"<p class=also-called>{text(words)}</p>" for words in lines]
     if spanish := spanish_html(own):
-        rows.append(f"<p class=also-called>{text(say('Spanish:'))} {spanish}</p>")
+        rows.append(f"<p class=also-called>{text(message('Spanish:'))} {spanish}</p>")
     about = page_data(page).about
     if about:
-        rows.append(f"<p class=also-called>{text(say('Sections:'))} {section(*about)}</p>")
+        rows.append(f"<p class=also-called>{text(message('Sections:'))} {section(*about)}</p>")
     return "".join(f"{row}\n" for row in rows)
 
 
@@ -37,4 +37,4 @@ def _see_also(page: str) -> str:
         return ""
     to_top = "../" * page.count("/")
     rows = "\n".join(f"- [{title_of(other)}]({to_top}{other}.md)" for other in others)
-    return f"## {say('See also')} {{ #see-also }}\n\n{rows}\n"
+    return f"## {message('See also')} {{ #see-also }}\n\n{rows}\n"

@@ -7,21 +7,21 @@ from dataclasses import dataclass
 from urllib.parse import urlencode
 
 from calc.address import page_address
-from calc.catalogue import CALCULATORS
-from calc.words import say
+from calc.messages import message
+from calc.registry import CALCULATORS
+from site_assets.build.assets import Assets
 from site_assets.build.book_index import index_of_sections, index_of_spanish, index_of_words
 from site_assets.build.by_edition import by_edition, section, short_mark
 from site_assets.build.checks import checks_html, exercise_html, notes_html, worked_answer_html
 from site_assets.build.edition_changes import edition_changes_html
-from site_assets.build.figure import figure, figure_with_section
-from site_assets.build.figures import changes_list, figures_table, sources_table
 from site_assets.build.form import form_html
 from site_assets.build.glossary import glossary_html, words_of_form
 from site_assets.build.hazard_data import CALCULATOR, CHECKS, DRAWING, hazards_of
 from site_assets.build.hazards import hazards_count, hazards_html
-from site_assets.build.kit import Kit
 from site_assets.build.page_data import ROOMS, PageDataError, page_data, title_of
-from site_assets.build.scene_figure import scene_html
+from site_assets.build.rule_value import figure, figure_with_section
+from site_assets.build.rule_values_page import changes_list, figures_table, sources_table
+from site_assets.build.scene_svg import scene_html
 from site_assets.diagrams import drawing
 from site_assets.render.answer import mark_html, result_html, text
 
@@ -38,7 +38,7 @@ class PageParts:
 
     page: str
     kit_url: str
-    kit: Kit
+    kit: Assets
     menu: tuple[str, ...]
 
     @property
@@ -47,7 +47,7 @@ class PageParts:
         return "../" * self.page.count("/")
 
     def calls(self) -> dict[str, Callable[..., str]]:
-        """Give every call by the name Markdown uses."""
+        """Return every call by the name Markdown uses."""
         return {
             "calculator": self.calculator,
             "calculators_list": calculators_list,
@@ -79,7 +79,7 @@ class PageParts:
         }
 
     def calculator(self, slug: str) -> str:
-        """Give the form of a calculator and the place for its answer. Raises: HazardError, when it has no hazards."""
+        """Return the form of a calculator and the place for its answer. Raises: HazardError, when it has no hazards."""
         hazards_of(CALCULATOR, slug)
         asked = CALCULATORS[slug]
         return form_html(asked, self.kit.for_scripts(self.kit_url)) + words_of_form(asked, self.to_top)
@@ -90,7 +90,7 @@ class PageParts:
         return checks_html(page_data(self.page), self.to_top)
 
     def case(self, slug: str, words: str, **inputs: object) -> str:
-        """Give a link to a calculator with these inputs. Raises: PageDataError, when it cannot read them."""
+        """Return a link to a calculator with these inputs. Raises: PageDataError, when it cannot read them."""
         given = {name: str(value) for name, value in inputs.items()}
         result = CALCULATORS[slug](**given)
         if result.outcome == "fix":
@@ -100,11 +100,11 @@ class PageParts:
         return f'<a href="{text(address)}">{text(words)}</a>'
 
     def pages_list(self, room: str) -> str:
-        """Give a Markdown list of the pages of a room to press, by their names, in the order of the menu."""
+        """Return a Markdown list of the pages of a room to press, by their names, in the order of the menu."""
         return to_press((f"- [{title_of(page)}]({page}.md)" for page in self.of_room(room)), "to-press names")
 
     def every_check(self) -> str:
-        """Give every check as a link, by page, the main bonding jumper's first."""
+        """Return every check as a link, by page, the main bonding jumper's first."""
         listed = sorted((page for room in ROOMS for page in self.of_room(room)), key=lambda page: page != FIRST_CHECKED)
         return "\n\n".join(
             f'## [{title_of(page)}]({page}.md)\n\n<div class="to-tick" markdown>\n\n'
@@ -114,18 +114,18 @@ class PageParts:
         )
 
     def every_exercise(self) -> str:
-        """Give every exercise with its worked answer, by page; on paper the answers come last."""
+        """Return every exercise with its worked answer, by page; on paper the answers come last."""
         listed = [page for room in ROOMS for page in self.of_room(room) if page_data(page).exercise]
         asked = "\n\n".join(f"## {title_of(page)}\n\n{exercise_html(page_data(page), self.to_top)}" for page in listed)
         answers = "".join(f"<h3>{title_of(page)}</h3>{worked_answer_html(page_data(page))}" for page in listed)
-        where = text(say("The worked answers are on the last sheets."))
+        where = text(message("The worked answers are on the last sheets."))
         return (
             f'<p class="on-paper">{where}</p>\n\n{asked}\n\n'
-            f'<section class="on-paper answers-last"><h2>{text(say("Worked answers"))}</h2>{answers}</section>'
+            f'<section class="on-paper answers-last"><h2>{text(message("Worked answers"))}</h2>{answers}</section>'
         )
 
     def of_room(self, room: str) -> list[str]:
-        """Give the pages of a room in the order of the menu."""
+        """Return the pages of a room in the order of the menu."""
         return [page for page in self.menu if page.startswith(f"{room}/")]
 
 
@@ -136,7 +136,7 @@ def drawing_with_its_hazards(slug: str) -> str:
 
 
 def calculators_list(*slugs: str) -> str:
-    """Give a Markdown list of calculators to press: their titles, pages and purposes."""
+    """Return a Markdown list of calculators to press: their titles, pages and purposes."""
     named = [CALCULATORS[slug] for slug in slugs]
     return to_press(
         f"- [{title_of(f'calculators/{each.slug}')}](calculators/{each.slug}.md)<br>{each.purpose}" for each in named
@@ -144,12 +144,12 @@ def calculators_list(*slugs: str) -> str:
 
 
 def to_press(rows: Iterable[str], kind: str = "to-press") -> str:
-    """Give the rows of a Markdown list as a list whose rows are wide enough for a glove."""
+    """Return the rows of a Markdown list as a list whose rows are wide enough for a glove."""
     return f'<div class="{kind}" markdown>\n\n{"\n".join(rows)}\n\n</div>'
 
 
 def example(slug: str) -> str:
-    """Give a calculator's worked example, computed now, in every edition."""
+    """Return a calculator's worked example, computed now, in every edition."""
     calculator = CALCULATORS[slug]
 
     def shown(edition: str) -> str:

@@ -14,7 +14,7 @@ from importlib.metadata import distribution
 from pathlib import Path
 
 from calc.rulebook import file_of, rule_keys
-from site_assets.setup.places import NODE_MODULES, PINS, ROOT
+from site_assets.setup.paths import NODE_MODULES, PINS, ROOT
 
 ARCHIVE = "handbook.zip"
 PYODIDE = NODE_MODULES / "pyodide"

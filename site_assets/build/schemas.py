@@ -3,8 +3,8 @@
 import json
 from pathlib import Path
 
-from calc.catalogue import CALCULATORS
 from calc.json_schema import calculator_schema
+from calc.registry import CALCULATORS
 
 FOLDER = "schema"
 

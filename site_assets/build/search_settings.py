@@ -17,7 +17,7 @@ _WORDS_END = re.compile(
 
 
 def search_settings(page: str, own: dict) -> dict:
-    """Give the front matter of a page with what the search needs; `own` is what its author wrote there."""
+    """Return the front matter of a page with what the search needs; `own` is what its author wrote there."""
     room = page.partition("/")[0]
     boost = LISTS_EVERYTHING if page.endswith("-schedule") else BOOSTS.get(room, 0.5)
     named = [name for term in terms_of(page) for name in (*term.also, term.spanish) if name]
@@ -27,5 +27,5 @@ def search_settings(page: str, own: dict) -> dict:
 
 
 def with_words_apart(html: str) -> str:
-    """Give a page's HTML with a space where a cell, a name or a label ends, so that the search joins no two words."""
+    """Return a page's HTML with a space where a cell, a name or a label ends, so that the search joins no two words."""
     return _WORDS_END.sub(r"\1 ", html)

@@ -116,13 +116,13 @@ class Answer(BaseHTTPRequestHandler):
         found = found or file_in(server.folder, "404.html")
         if not found:
             return self.send(404, "text/plain; charset=utf-8", b"Not found.\n", with_body)
-        policy = content_policy(policy_page(server.folder, found))
-        self.send(status, TYPES.get(found.suffix, OTHER_TYPE), found.read_bytes(), with_body, policy)
+        csp = content_policy(policy_page(server.folder, found))
+        self.send(status, TYPES.get(found.suffix, OTHER_TYPE), found.read_bytes(), with_body, csp)
 
     def redirect(self, to):
         self.send(301, "text/plain; charset=utf-8", b"", False, location=to)
 
-    def send(self, status, kind, body, with_body, policy=None, location=None):
+    def send(self, status, kind, body, with_body, csp=None, location=None):
         self.send_response(status)
         self.send_header("Content-Type", kind)
         self.send_header("Content-Length", str(len(body)))
@@ -130,8 +130,8 @@ class Answer(BaseHTTPRequestHandler):
         self.send_header("X-Content-Type-Options", "nosniff")
         if location:
             self.send_header("Location", location)
-        if policy:
-            self.send_header("Content-Security-Policy", f"{policy}; frame-ancestors 'self'")
+        if csp:
+            self.send_header("Content-Security-Policy", f"{csp}; frame-ancestors 'self'")
         self.end_headers()
         if with_body:
             self.wfile.write(body)
@@ -168,18 +168,18 @@ def content_policy(page):
         return None
     reader = PolicyReader()
     reader.feed(page.read_text(encoding="utf-8"))
-    return reader.policy
+    return reader.csp
 
 
 class PolicyReader(HTMLParser):
     """Reads the page's own content policy."""
 
-    policy = None
+    csp = None
 
     def handle_starttag(self, tag, attributes):
         named = dict(attributes)
         if tag == "meta" and (named.get("http-equiv") or "").lower() == "content-security-policy":
-            self.policy = self.policy or " ".join(named.get("content", "").split()).rstrip("; ")
+            self.csp = self.csp or " ".join(named.get("content", "").split()).rstrip("; ")
 
 
 @contextlib.contextmanager

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import dimension, never, standing
+from calc.messages import message
+from site_assets.diagrams.scenery import dimension, never, standing
 from site_assets.diagrams.symbols import (
     breaker,
     canvas,
@@ -18,16 +18,16 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "bonding"
-CAPTION = say(
+CAPTION = message(
     "Joined, two metal parts keep one voltage and the fault current gets through. Not joined, the fault voltage "
     "stands between them. A drawing only: never open a real bond to see."
 )
-TWIN = (
-    say("Source: it pushes current out on the hot conductor, through the breaker, to the first metal part."),
-    say("Fault: inside the first part the hot conductor touches the metal."),
-    say("The bonding jumper carries the current from the first part to the second. Both have nearly one voltage."),
-    say("Return: from the second part the current goes back to the source. It is large, and the breaker opens."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: it pushes current out on the hot conductor, through the breaker, to the first metal part."),
+    message("Fault: inside the first part the hot conductor touches the metal."),
+    message("The bonding jumper carries the current from the first part to the second. Both have nearly one voltage."),
+    message("Return: from the second part the current goes back to the source. It is large, and the breaker opens."),
+    message(
         "Not joined: below, the jumper is left out. The first part stays live, and the breaker stays closed. Whoever "
         "touches both parts is now the only way, and has the fault voltage from hand to hand."
     ),
@@ -35,13 +35,13 @@ TWIN = (
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         500,
-        say("Two metal parts with a bonding jumper, and without"),
-        say(
+        message("Two metal parts with a bonding jumper, and without"),
+        message(
             "Above, a jumper joins two metal parts, and a fault in one of them gets back to the source. Below, the "
             "jumper is missing, and the voltage of the fault stands between the hands of whoever touches both."
         ),
@@ -49,22 +49,22 @@ def svg() -> str:
     picture.extend(
         [
             *circuit("joined", 0),
-            label(say("Joined"), 8, 20, kind="strong"),
-            label(say("source"), 40, 102),
-            label(say("breaker\nopens"), 122, 62),
+            label(message("Joined"), 8, 20, kind="strong"),
+            label(message("source"), 40, 102),
+            label(message("breaker\nopens"), 122, 62),
             conductor("bonding-jumper", "bonding", (172, 166), (172, 186), (292, 186), (292, 166)),
             standing("person-joined", 232, 172, (190, 128), (274, 128)),
-            label(say("one voltage"), 240, 82, "middle"),
-            label(say("bonding jumper"), 232, 208, "middle", "strong"),
-            label(say("way back"), 36, 212),
+            label(message("one voltage"), 240, 82, "middle"),
+            label(message("bonding jumper"), 232, 208, "middle", "strong"),
+            label(message("way back"), 36, 212),
             *circuit("apart", 250),
-            label(say("Not joined"), 8, 270, kind="strong"),
-            label(say("breaker\nstays closed"), 122, 306),
+            label(message("Not joined"), 8, 270, kind="strong"),
+            label(message("breaker\nstays closed"), 122, 306),
             never("no-jumper", 232, 436, (172, 418), (172, 436), (292, 436), (292, 418)),
             standing("person-apart", 232, 422, (190, 378), (274, 378), kind="hurt"),
             dimension("fault-voltage", (193, 336), (271, 336)),
-            label(say("fault voltage"), 352, 328, "end", "warning"),
-            label(say("no jumper"), 232, 460, "middle", "warning"),
+            label(message("fault voltage"), 352, 328, "end", "warning"),
+            label(message("no jumper"), 232, 460, "middle", "warning"),
             *steps(),
         ]
     )
@@ -72,7 +72,7 @@ def svg() -> str:
 
 
 def circuit(name: str, top: float):
-    """Give the source, its breaker, both metal parts and the way back, `top` down the drawing."""
+    """Return the source, its breaker, both metal parts and the way back, `top` down the drawing."""
     return [
         winding(f"{name}-source", 24, top + 66, 4),
         conductor(f"{name}-hot", "ungrounded", (24, top + 66), (24, top + 40), (108, top + 40), (108, top + 50)),
@@ -80,8 +80,8 @@ def circuit(name: str, top: float):
         conductor(f"{name}-hot-to-part", "ungrounded", (108, top + 90), (108, top + 154), (152, top + 154)),
         enclosure(f"{name}-first-part", 122, top + 112, 68, 54),
         enclosure(f"{name}-second-part", 274, top + 112, 68, 54),
-        label(say("metal part"), 156, top + 106, "middle"),
-        label(say("metal part"), 308, top + 106, "middle"),
+        label(message("metal part"), 156, top + 106, "middle"),
+        label(message("metal part"), 308, top + 106, "middle"),
         fault(f"{name}-fault", 152, top + 154, 38),
         conductor(
             f"{name}-way-back",
@@ -95,7 +95,7 @@ def circuit(name: str, top: float):
 
 
 def steps():
-    """Give the marks and stretches of the way round."""
+    """Return the marks and stretches of the way round."""
     return [
         path_step(1, (24, 66), (24, 40), (108, 40), (108, 154), (152, 154)),
         path_step(2, (152, 154), (190, 148), (190, 166), (172, 166)),

@@ -2,33 +2,33 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, metal, pipe, solid
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, metal, pipe, solid
 from site_assets.diagrams.symbols import bar, canvas, conductor, finished, label
 
 SLUG = "bonding-bushing"
-CAPTION = say(
+CAPTION = message(
     "A raceway enters from below. Green is what makes the joint a bond; ordinary locknuts alone are not enough at a "
     "service. A drawing only: never take a real fitting apart to see."
 )
-TWIN = (
-    say("Four raceways come from below through the wall of one enclosure, which is cut through."),
-    say("Ordinary locknuts: one outside and one inside squeeze the wall. At a service they are not enough alone."),
-    say("Bonding locknut: its screw bites through the paint into the wall and keeps the nut from turning."),
-    say("Bonding bushing: it sits on the end of the raceway, and a jumper runs from its lug to the bar."),
-    say("Hub: the raceway is threaded into it wrench-tight, and it is fixed to the wall."),
+TEXT_ALTERNATIVE = (
+    message("Four raceways come from below through the wall of one enclosure, which is cut through."),
+    message("Ordinary locknuts: one outside and one inside squeeze the wall. At a service they are not enough alone."),
+    message("Bonding locknut: its screw bites through the paint into the wall and keeps the nut from turning."),
+    message("Bonding bushing: it sits on the end of the raceway, and a jumper runs from its lug to the bar."),
+    message("Hub: the raceway is threaded into it wrench-tight, and it is fixed to the wall."),
 )
 WALL, PLAIN, LOCKNUT, BUSHING, HUB = 184, 50, 138, 224, 312
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         350,
-        say("A raceway entering an enclosure"),
-        say(
+        message("A raceway entering an enclosure"),
+        message(
             "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by "
             "side."
         ),
@@ -38,7 +38,7 @@ def svg() -> str:
 
 
 def wall():
-    """Give the enclosure, its bottom cut through where the raceways enter."""
+    """Return the enclosure, its bottom cut through where the raceways enter."""
     edges = [8, *(at for middle in (PLAIN, LOCKNUT, BUSHING, HUB) for at in (middle - 15, middle + 15)), 352]
     pieces = zip(edges[::2], edges[1::2], strict=True)
     return [
@@ -46,13 +46,13 @@ def wall():
         metal("wall-right", 348, 30, 8, WALL - 20),
         *(metal(f"wall-{number}", left, WALL, right - left, 10) for number, (left, right) in enumerate(pieces)),
         bar("bar", "equipment-grounding", 150, 66, 104),
-        label(say("bar"), 264, 78),
-        label(say("enclosure"), 24, 60),
+        label(message("bar"), 264, 78),
+        label(message("enclosure"), 24, 60),
     ]
 
 
 def fittings():
-    """Give the raceways and the nuts, bushing and hub on them."""
+    """Return the raceways and the nuts, bushing and hub on them."""
     made = []
     for name, middle in (("plain", PLAIN), ("locknut", LOCKNUT), ("bushing", BUSHING)):
         made += nut(f"{name}-outside", middle, WALL + 10, metal)
@@ -78,12 +78,12 @@ def fittings():
             "jumper", "equipment-grounding", (250, WALL - 21), (270, WALL - 21), (270, 114), (208, 114), (208, 76)
         ),
         clamp("bushing-lug", 256, WALL - 21),
-        label(say("jumper"), 278, 130),
+        label(message("jumper"), 278, 130),
     ]
 
 
 def nut(name: str, middle: float, top: float, kind, across: float = 13, height: float = 11):
-    """Give the two cut halves of a nut, bushing or hub around a raceway."""
+    """Return the two cut halves of a nut, bushing or hub around a raceway."""
     return [
         kind(f"{name}-left", middle - 15 - across, top, across, height),
         kind(f"{name}-right", middle + 15, top, across, height),
@@ -91,14 +91,14 @@ def nut(name: str, middle: float, top: float, kind, across: float = 13, height: 
 
 
 def names():
-    """Give the name of each way, and what it does."""
+    """Return the name of each way, and what it does."""
     return [
-        label(say("ordinary\nlocknuts"), PLAIN, 288, "middle", "strong"),
-        label(say("bonding\nlocknut"), LOCKNUT, 288, "middle", "strong"),
-        label(say("bonding\nbushing"), BUSHING, 288, "middle", "strong"),
-        label(say("hub"), HUB, 288, "middle", "strong"),
-        label(say("not enough\nat a service"), PLAIN, 322, "middle", "warning"),
-        label(say("screw bites\nthe wall"), LOCKNUT, 322, "middle"),
-        label(say("jumper to\nthe bar"), BUSHING, 322, "middle"),
-        label(say("threaded,\nwrench-tight"), HUB, 307, "middle"),
+        label(message("ordinary\nlocknuts"), PLAIN, 288, "middle", "strong"),
+        label(message("bonding\nlocknut"), LOCKNUT, 288, "middle", "strong"),
+        label(message("bonding\nbushing"), BUSHING, 288, "middle", "strong"),
+        label(message("hub"), HUB, 288, "middle", "strong"),
+        label(message("not enough\nat a service"), PLAIN, 322, "middle", "warning"),
+        label(message("screw bites\nthe wall"), LOCKNUT, 322, "middle"),
+        label(message("jumper to\nthe bar"), BUSHING, 322, "middle"),
+        label(message("threaded,\nwrench-tight"), HUB, 307, "middle"),
     ]

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, pipe, pointer, receptacle
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, pipe, pointer, receptacle
 from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, finished, label
 
 SLUG = "boxes-and-receptacles"
-CAPTION = say(
+CAPTION = message(
     "Only the equipment grounding wires are drawn. Taking the receptacle off leaves the path to the next box whole. A "
     "drawing only: open a real box only when it is proved dead."
 )
-TWIN = (
-    say("A wire comes from the panel into a metal box and meets the other wires in one splice."),
-    say("From the splice one wire goes on to the next box."),
-    say("A short wire, the pigtail, runs from the splice to the green screw of the receptacle."),
-    say("Another short wire runs from the splice to a screw in the box that serves nothing else."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("A wire comes from the panel into a metal box and meets the other wires in one splice."),
+    message("From the splice one wire goes on to the next box."),
+    message("A short wire, the pigtail, runs from the splice to the green screw of the receptacle."),
+    message("Another short wire runs from the splice to a screw in the box that serves nothing else."),
+    message(
         "Below, the receptacle is taken off. The splice, the wire to the next box and the wire to the box screw stay "
         "as they were, so the path is whole."
     ),
@@ -24,46 +24,46 @@ TWIN = (
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         480,
-        say("Metal box with a receptacle, and with the receptacle taken off"),
-        say(
+        message("Metal box with a receptacle, and with the receptacle taken off"),
+        message(
             "The equipment grounding wires meet in a splice. Pigtails run to the receptacle and to the box. With the "
             "receptacle off, the wire from the panel to the next box is still whole."
         ),
     )
     picture.extend(
         [
-            label(say("Receptacle on"), 8, 20, kind="strong"),
+            label(message("Receptacle on"), 8, 20, kind="strong"),
             *box("on", 0),
             receptacle("receptacle-on", 204, 46),
             conductor("pigtail-on", "equipment-grounding", (150, 168), (150, 112), (204, 112)),
             clamp("green-screw-on", 204, 112, 12),
             dot(150, 168),
-            label(say("pigtail"), 142, 120, "end"),
-            label(say("metal box"), 98, 54),
-            label(say("from the\npanel"), 6, 130),
-            label(say("to the\nnext box"), 290, 130),
+            label(message("pigtail"), 142, 120, "end"),
+            label(message("metal box"), 98, 54),
+            label(message("from the\npanel"), 6, 130),
+            label(message("to the\nnext box"), 290, 130),
             pointer("to-splice", (40, 216), (144, 174)),
-            label(say("splice"), 8, 232),
-            label(say("screw in\nthe box"), 192, 190),
-            label(say("Receptacle taken off"), 8, 268, kind="strong"),
+            label(message("splice"), 8, 232),
+            label(message("screw in\nthe box"), 192, 190),
+            label(message("Receptacle taken off"), 8, 268, kind="strong"),
             *box("off", 248),
             receptacle("receptacle-off", 304, 276),
             conductor("pigtail-off", "equipment-grounding", (150, 416), (150, 352), (186, 352)),
             dot(150, 416),
-            label(say("receptacle"), 354, 378, "end"),
-            label(say("the path\nis whole"), 196, 438, kind="strong"),
+            label(message("receptacle"), 354, 378, "end"),
+            label(message("the path\nis whole"), 196, 438, kind="strong"),
         ]
     )
     return finished(picture, SLUG)
 
 
 def box(name: str, top: float):
-    """Give the metal box with the splice, the wires in and out, and the wire to its screw."""
+    """Return the metal box with the splice, the wires in and out, and the wire to its screw."""
     level = top + 168
     return [
         pipe(f"{name}-cable-in", "nonmetallic", 22, (6, level), (90, level)),

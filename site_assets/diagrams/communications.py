@@ -4,48 +4,48 @@ from __future__ import annotations
 
 import drawsvg
 
+from calc.messages import message
 from calc.rulebook import undated
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, ground_line, outline, pipe, rod
+from site_assets.diagrams.scenery import clamp, ground_line, outline, pipe, rod
 from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure, finished, joint, label
 
 SLUG = "communications"
 JUMPER = undated("places/communications_electrode_jumper").value
 GROUND = 428
 ROOF = 112
-CAPTION = say(
+CAPTION = message(
     "The lines land on one block of terminals at the service. A line too far away has a rod, and a jumper joins it "
     "to the rod of the service. A drawing only: never open a real bond to see."
 )
-TWIN = (
-    say("Only the neutral, the bonding and the grounding are drawn."),
-    say("In the service, the main bonding jumper joins the neutral bar to the metal enclosure."),
-    say("The grounding electrode conductor runs from the neutral bar down to the ground rod."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Only the neutral, the bonding and the grounding are drawn."),
+    message("In the service, the main bonding jumper joins the neutral bar to the metal enclosure."),
+    message("The grounding electrode conductor runs from the neutral bar down to the ground rod."),
+    message(
         "The intersystem bonding termination is a block of terminals outside. A bonding conductor joins it to the "
         "grounding electrode conductor."
     ),
-    say(
+    message(
         "Four conductors end on the block: from the dish, the antenna mast, the telephone protector and the cable's "
         "ground block."
     ),
-    say(
+    message(
         "One more line enters far from the service. Its block is tied to a rod of its own. In the earth a jumper of "
         "{size} AWG copper or larger joins that rod to the rod of the service.",
         size=JUMPER,
     ),
-    say("So in a storm all of it rises together, and no line stands alone."),
+    message("So in a storm all of it rises together, and no line stands alone."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         508,
-        say("Communications lines bonded at a house"),
-        say(
+        message("Communications lines bonded at a house"),
+        message(
             "A dish, an antenna mast, a telephone protector and a cable block are each joined to one block of "
             "terminals by the service. A distant line has a rod of its own, joined to the rod of the service."
         ),
@@ -55,7 +55,7 @@ def svg() -> str:
 
 
 def house():
-    """Give the house, the dish and the antenna on its roof."""
+    """Return the house, the dish and the antenna on its roof."""
     bowl = drawsvg.Group(id="dish", class_="surrounding")
     bowl.append(drawsvg.Path(class_="edge").M(70, 80).Q(112, 84, 106, 42).Z())
     for points in ((98, 74, 78, 54), (100, 75, 106, 84, 106, ROOF)):
@@ -64,46 +64,46 @@ def house():
         outline("walls", (12, GROUND), (12, ROOF), (328, ROOF), (328, GROUND), kind="faint"),
         ground_line("earth", 4, 356, GROUND),
         bowl,
-        label(say("dish"), 66, 70, "end"),
+        label(message("dish"), 66, 70, "end"),
         pipe("mast", "plain", 8, (250, ROOF), (250, 20)),
         outline("antenna-boom", (214, 42), (290, 42)),
         *(outline(f"antenna-element-{x}", (x, 32), (x, 52)) for x in (218, 236, 268, 286)),
-        label(say("antenna\nmast"), 262, 78),
+        label(message("antenna\nmast"), 262, 78),
     ]
 
 
 def service():
-    """Give the service, its electrode and the termination joined to it."""
+    """Return the service, its electrode and the termination joined to it."""
     return [
         conductor("service-neutral", "grounded", (70, 136), (70, 212)),
-        label(say("neutral"), 80, 152),
+        label(message("neutral"), 80, 152),
         enclosure("service-enclosure", 22, 190, 132, 106),
-        label(say("service"), 106, 184),
+        label(message("service"), 106, 184),
         bar("neutral-bar", "grounded", 30, 212, 78),
         conductor("main-bonding-jumper", "bonding", (66, 226), (66, 296)),
-        label(say("main\nbonding\njumper"), 78, 250),
+        label(message("main\nbonding\njumper"), 78, 250),
         conductor("grounding-electrode-conductor", "electrode", (40, 226), (40, 446)),
-        label(say("grounding\nelectrode\nconductor"), 50, 376),
+        label(message("grounding\nelectrode\nconductor"), 50, 376),
         rod("ground-rod", 40, GROUND - 6, 496),
         clamp("ground-rod-clamp", 40, 450),
-        label(say("ground rod"), 54, 488),
+        label(message("ground rod"), 54, 488),
         bar("termination", "equipment-grounding", 170, 336, 86),
         conductor("termination-bond", "equipment-grounding", (40, 343), (170, 343)),
         dot(40, 343),
-        label(say("bonding conductor"), 50, 332),
-        label(say("intersystem\nbonding\ntermination"), 138, 374, kind="strong"),
+        label(message("bonding conductor"), 50, 332),
+        label(message("intersystem\nbonding\ntermination"), 138, 374, kind="strong"),
     ]
 
 
 def lines():
-    """Give the telephone and the cable, and the conductors of all four to the termination."""
+    """Return the telephone and the cable, and the conductors of all four to the termination."""
     return [
         outline("telephone-line", (318, 190), (356, 190)),
         outline("cable-line", (318, 258), (356, 258)),
         enclosure("telephone-protector", 238, 170, 80, 40),
-        label(say("telephone"), 279, 194, "middle"),
+        label(message("telephone"), 279, 194, "middle"),
         enclosure("cable-block", 238, 238, 80, 40),
-        label(say("cable"), 278, 262, "middle"),
+        label(message("cable"), 278, 262, "middle"),
         conductor("dish-bond", "equipment-grounding", (106, 100), (106, 128), (180, 128), (180, 336)),
         clamp("dish-clamp", 106, 100, 16),
         conductor("mast-bond", "equipment-grounding", (250, 98), (250, 146), (196, 146), (196, 336)),
@@ -116,16 +116,16 @@ def lines():
 
 
 def distant_line():
-    """Give the line that enters too far away, with its rod and the jumper."""
+    """Return the line that enters too far away, with its rod and the jumper."""
     return [
         outline("distant-line", (318, 384), (356, 384)),
         enclosure("distant-block", 238, 364, 80, 40),
-        label(say("a line too\nfar away"), 278, 381, "middle"),
+        label(message("a line too\nfar away"), 278, 381, "middle"),
         conductor("conductor-to-own-rod", "electrode", (300, 404), (300, 446)),
         joint("distant-joint", 300, 404),
         rod("own-rod", 300, GROUND - 6, 496),
         conductor("rod-jumper", "electrode", (40, 450), (300, 450)),
         clamp("own-rod-clamp", 300, 450),
-        label(say("jumper, {size} AWG copper or larger", size=JUMPER), 170, 468, "middle"),
-        label(say("a rod of its own"), 288, 488, "end"),
+        label(message("jumper, {size} AWG copper or larger", size=JUMPER), 170, 468, "middle"),
+        label(message("a rod of its own"), 288, 488, "end"),
     ]

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from calc.messages import message
 from calc.rulebook import undated
-from calc.words import say
-from site_assets.diagrams.surroundings import (
+from site_assets.diagrams.scenery import (
     clamp,
     dimension,
     ground_line,
@@ -20,19 +20,19 @@ from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure,
 
 SLUG = "dock"
 REACH = undated("places/dock_plane_reach").value
-CAPTION = say(
+CAPTION = message(
     "Only grounding and bonding are drawn. The metal of the dock is joined to the shore panel, and so is the mesh "
     "under whoever works at the panel. Never open a real bond at the water's edge."
 )
-TWIN = (
-    say("The panel stands on shore, with its grounding bar."),
-    say("An insulated equipment grounding conductor runs from the grounding bar to the outlet on the dock."),
-    say("A bonding conductor runs from the grounding bar to the metal frame of the dock."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("The panel stands on shore, with its grounding bar."),
+    message("An insulated equipment grounding conductor runs from the grounding bar to the outlet on the dock."),
+    message("A bonding conductor runs from the grounding bar to the metal frame of the dock."),
+    message(
         "The metal ladder and the metal piles are fixed to the frame, and so the metal that touches the water is "
         "joined."
     ),
-    say(
+    message(
         "Mesh lies under the ground around the panel and reaches {reach} in out from it. It is joined to the grounding "
         "bar. Whoever stands there with a hand on the panel has one voltage at hand and feet.",
         reach=REACH,
@@ -42,13 +42,13 @@ GROUND = 200
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         400,
-        say("Bonding at a dock"),
-        say(
+        message("Bonding at a dock"),
+        message(
             "The shore panel is joined to an outlet on the dock, to the metal frame of the dock, and to mesh in the "
             "ground around the panel. A person stands on the mesh with a hand on the panel."
         ),
@@ -58,7 +58,7 @@ def svg() -> str:
 
 
 def shore():
-    """Give the shore with the panel, the mesh around it and the person at it."""
+    """Return the shore with the panel, the mesh around it and the person at it."""
     return [
         ground_line("ground", 4, 186, GROUND),
         outline("bank", (186, GROUND), (194, 352), (356, 366)),
@@ -73,7 +73,7 @@ def shore():
 
 
 def dock():
-    """Give the dock with its metal frame, piles, ladder and outlet, and the water."""
+    """Return the dock with its metal frame, piles, ladder and outlet, and the water."""
     return [
         pipe("near-pile", "plain", 12, (220, GROUND), (220, 354)),
         pipe("far-pile", "plain", 12, (318, GROUND), (318, 362)),
@@ -85,7 +85,7 @@ def dock():
 
 
 def bonds():
-    """Give the conductors from the grounding bar."""
+    """Return the conductors from the grounding bar."""
     return [
         conductor("equipment-grounding", "equipment-grounding", (82, 95), (219, 95), (219, 132)),
         dot(219, 132),
@@ -98,17 +98,17 @@ def bonds():
 
 
 def names():
-    """Give the words."""
+    """Return the words."""
     return [
-        label(say("bonding conductor"), 72, 30),
-        label(say("insulated equipment\ngrounding conductor"), 100, 62),
-        label(say("shore\npanel"), 44, 122),
-        label(say("outlet"), 242, 152),
-        label(say("ladder"), 352, 142, "end"),
-        label(say("metal\nframe"), 230, 218),
-        label(say("metal pile"), 236, 330),
-        label(say("water"), 250, 284),
-        label(say("{reach} in", reach=REACH), 121, GROUND + 54, "middle"),
+        label(message("bonding conductor"), 72, 30),
+        label(message("insulated equipment\ngrounding conductor"), 100, 62),
+        label(message("shore\npanel"), 44, 122),
+        label(message("outlet"), 242, 152),
+        label(message("ladder"), 352, 142, "end"),
+        label(message("metal\nframe"), 230, 218),
+        label(message("metal pile"), 236, 330),
+        label(message("water"), 250, 284),
+        label(message("{reach} in", reach=REACH), 121, GROUND + 54, "middle"),
         pointer("to-mesh", (54, 268), (54, GROUND + 24)),
-        label(say("mesh in the ground\naround the panel"), 8, 282),
+        label(message("mesh in the ground\naround the panel"), 8, 282),
     ]

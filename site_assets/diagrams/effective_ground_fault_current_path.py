@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import ground_line, rod
+from calc.messages import message
+from site_assets.diagrams.scenery import ground_line, rod
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -20,21 +20,21 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "effective-ground-fault-current-path"
-CAPTION = say(
+CAPTION = message(
     "The way round through metal carries a large current, and the breaker opens. The earth joins the same two ends "
     "but carries almost nothing. A drawing only: never open a real bond to see."
 )
-TWIN = (
-    say("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
-    say("It passes the breaker to the machine."),
-    say("Fault: inside the machine the hot conductor touches the metal case."),
-    say("The equipment grounding conductor carries the current back to the service."),
-    say("The main bonding jumper carries it over to the neutral bar."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
+    message("It passes the breaker to the machine."),
+    message("Fault: inside the machine the hot conductor touches the metal case."),
+    message("The equipment grounding conductor carries the current back to the service."),
+    message("The main bonding jumper carries it over to the neutral bar."),
+    message(
         "Source again: the neutral takes it back to the transformer. Every part of this loop is metal: the breaker "
         "opens."
     ),
-    say(
+    message(
         "The earth: from the electrode of the building through soil to the electrode of the transformer. Soil is a "
         "poor conductor. Almost nothing flows here, and it opens no breaker."
     ),
@@ -42,13 +42,13 @@ TWIN = (
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         566,
-        say("Effective ground-fault current path, and the earth beside it"),
-        say(
+        message("Effective ground-fault current path, and the earth beside it"),
+        message(
             "A loop of metal runs from the transformer through the breaker, the fault, the equipment grounding "
             "conductor, the main bonding jumper and the neutral. A dotted way through the earth lies outside the "
             "loop."
@@ -59,36 +59,36 @@ def svg() -> str:
 
 
 def loop():
-    """Give the source, the service and the machine."""
+    """Return the source, the service and the machine."""
     return [
-        label(say("source:\nutility\ntransformer"), 150, 60),
+        label(message("source:\nutility\ntransformer"), 150, 60),
         winding("source-winding", 130, 22, 4),
         conductor("service-hot", "ungrounded", (130, 22), (276, 22), (276, 178)),
-        label(say("hot\nconductor"), 284, 74),
+        label(message("hot\nconductor"), 284, 74),
         conductor("service-neutral", "grounded", (130, 86), (104, 86), (104, 222)),
-        label(say("neutral"), 114, 132),
+        label(message("neutral"), 114, 132),
         enclosure("service-panel", 72, 156, 226, 148),
-        label(say("service"), 114, 176),
+        label(message("service"), 114, 176),
         breaker("breaker", 276, 178),
-        label(say("breaker"), 302, 202),
+        label(message("breaker"), 302, 202),
         bar("neutral-bar", "grounded", 84, 222, 68),
         conductor("main-bonding-jumper", "bonding", (132, 236), (132, 274)),
-        label(say("main bonding\njumper"), 144, 254),
+        label(message("main bonding\njumper"), 144, 254),
         bar("grounding-bar", "equipment-grounding", 116, 274, 68),
         conductor("panel-bond", "equipment-grounding", (176, 288), (176, 304)),
         joint("panel-joint", 176, 304),
         conductor("branch-hot", "ungrounded", (276, 218), (276, 404)),
         conductor("equipment-grounding-conductor", "equipment-grounding", (144, 288), (144, 406), (166, 406)),
-        label(say("equipment\ngrounding\nconductor"), 154, 334),
+        label(message("equipment\ngrounding\nconductor"), 154, 334),
         enclosure("machine", 166, 374, 146, 64),
         joint("machine-joint", 166, 406),
         fault("fault", 276, 406, 36),
-        label(say("machine"), 180, 428),
+        label(message("machine"), 180, 428),
     ]
 
 
 def earth_way():
-    """Give both electrodes and the poor way through the soil between them."""
+    """Return both electrodes and the poor way through the soil between them."""
     return [
         conductor("source-electrode-conductor", "electrode", (104, 86), (28, 86), (28, 462)),
         joint("source-electrode-joint", 104, 86),
@@ -97,13 +97,13 @@ def earth_way():
         rod("source-electrode", 28, 458, 510),
         rod("service-electrode", 92, 458, 510),
         conductor("earth-way", "poor", (92, 510), (84, 526), (60, 532), (36, 526), (28, 510)),
-        label(say("earth: a poor way,\nalmost no current"), 108, 520),
-        label(say("electrodes"), 108, 494),
+        label(message("earth: a poor way,\nalmost no current"), 108, 520),
+        label(message("electrodes"), 108, 494),
     ]
 
 
 def fault_way():
-    """Give the numbered way of the fault, and the way through the earth."""
+    """Return the numbered way of the fault, and the way through the earth."""
     return [
         path_step(1, (130, 86), (130, 22), (276, 22), (276, 178)),
         path_step(2, (276, 178), (276, 406)),

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import pointer
+from calc.messages import message
+from site_assets.diagrams.scenery import pointer
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -21,33 +21,33 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "equipment-bonding-jumper"
-CAPTION = say(
+CAPTION = message(
     "The steel raceway is the grounding path. The flexible piece breaks it, so a jumper carries the path past. A "
     "drawing only: never lift a real jumper to see."
 )
-TWIN = (
-    say("From the source, current comes on the hot (ungrounded) conductor through the breaker to the machine."),
-    say("Fault: inside the machine the hot conductor touches the metal case."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("From the source, current comes on the hot (ungrounded) conductor through the breaker to the machine."),
+    message("Fault: inside the machine the hot conductor touches the metal case."),
+    message(
         "The equipment bonding jumper carries the current from the case past the flexible raceway. Without it the "
         "current must use the flexible metal, which may be too poor a path."
     ),
-    say("The steel raceway carries it on to the panel. It enters the panel enclosure at the tight fitting."),
-    say("The enclosure and the grounding bar pass it to the equipment grounding conductor of the feeder."),
-    say(
+    message("The steel raceway carries it on to the panel. It enters the panel enclosure at the tight fitting."),
+    message("The enclosure and the grounding bar pass it to the equipment grounding conductor of the feeder."),
+    message(
         "That conductor leads to the service, to the main bonding jumper, and so back to the source. The breaker opens."
     ),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         500,
-        say("Equipment bonding jumper along a flexible raceway"),
-        say(
+        message("Equipment bonding jumper along a flexible raceway"),
+        message(
             "A steel raceway leaves a panel and ends in a flexible piece at a machine. The jumper joins the fitting "
             "at the end of the steel to the case of the machine, outside the flexible piece."
         ),
@@ -57,50 +57,50 @@ def svg() -> str:
 
 
 def panel():
-    """Give the panel, fed from the service, its neutral bar apart from metal."""
+    """Return the panel, fed from the service, its neutral bar apart from metal."""
     return [
-        label(say("from the\nservice"), 232, 20),
+        label(message("from the\nservice"), 232, 20),
         enclosure("panel", 24, 44, 224, 156),
-        label(say("panel"), 258, 66),
+        label(message("panel"), 258, 66),
         conductor("feeder-equipment-grounding-conductor", "equipment-grounding", (72, 6), (72, 146)),
         conductor("feeder-neutral", "grounded", (136, 6), (136, 84)),
         bar("neutral-bar", "grounded", 116, 84, 52),
-        label(say("neutral bar"), 92, 116),
+        label(message("neutral bar"), 92, 116),
         conductor("feeder-hot", "ungrounded", (210, 6), (210, 66)),
         breaker("breaker", 210, 66),
-        label(say("breaker"), 260, 92),
+        label(message("breaker"), 260, 92),
         pointer("breaker-leader", (254, 88), (214, 88)),
         bar("grounding-bar", "equipment-grounding", 40, 146, 64),
-        label(say("grounding\nbar"), 110, 152),
+        label(message("grounding\nbar"), 110, 152),
         conductor("panel-bond", "equipment-grounding", (54, 160), (54, 200)),
         joint("panel-joint", 54, 200),
     ]
 
 
 def run():
-    """Give the raceway, its flexible piece with the jumper, and the machine."""
+    """Return the raceway, its flexible piece with the jumper, and the machine."""
     return [
         raceway("steel-raceway", "metal", 40, (210, 200), (210, 288)),
         raceway("flexible-raceway", "flexible", 36, (210, 302), (210, 392)),
         fitting("panel-fitting", 184, 194, 52),
         fitting("upper-fitting", 184, 288, 52),
         fitting("lower-fitting", 184, 390, 52),
-        label(say("steel raceway:\nthe grounding path"), 180, 238, "end"),
-        label(say("flexible\nraceway"), 178, 344, "end"),
+        label(message("steel raceway:\nthe grounding path"), 180, 238, "end"),
+        label(message("flexible\nraceway"), 178, 344, "end"),
         enclosure("machine", 150, 402, 176, 74),
         conductor("hot-conductor", "ungrounded", (210, 106), (210, 440), (290, 440)),
         conductor("equipment-bonding-jumper", "bonding", (236, 295), (262, 295), (262, 402)),
         joint("jumper-joint", 262, 402),
-        label(say("equipment\nbonding\njumper"), 274, 330, kind="strong"),
+        label(message("equipment\nbonding\njumper"), 274, 330, kind="strong"),
         fault("fault", 290, 440, 36),
-        label(say("machine"), 164, 466),
-        label(say("hot conductor"), 254, 232),
+        label(message("machine"), 164, 466),
+        label(message("hot conductor"), 254, 232),
         pointer("hot-leader", (252, 228), (212, 228)),
     ]
 
 
 def fault_way():
-    """Give the numbered way of the fault."""
+    """Return the numbered way of the fault."""
     return [
         path_step(1, (210, 6), (210, 440), (290, 440)),
         path_step(2, (290, 440), (326, 434), (326, 402), (262, 402)),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.words import say
+from calc.messages import message
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -21,31 +21,31 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "equipment-grounding-conductor"
-CAPTION = say(
+CAPTION = message(
     "The equipment grounding conductor runs with the hot conductor, from the machine to the grounding bar. The "
     "breaker ahead sets its size. A drawing only: never open a real one to see."
 )
-TWIN = (
-    say("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
-    say("It passes the breaker and runs in the raceway to the machine."),
-    say("Fault: inside the machine the hot conductor touches the metal case."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
+    message("It passes the breaker and runs in the raceway to the machine."),
+    message("Fault: inside the machine the hot conductor touches the metal case."),
+    message(
         "The equipment grounding conductor, in the same raceway, carries the current back to the grounding bar. "
         "Without it the case stays live and the breaker stays closed."
     ),
-    say("The main bonding jumper, in the service disconnect, carries it over to the neutral bar."),
-    say("Source again: the neutral takes it back to the transformer. The breaker opens."),
+    message("The main bonding jumper, in the service disconnect, carries it over to the neutral bar."),
+    message("Source again: the neutral takes it back to the transformer. The breaker opens."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         480,
-        say("Equipment grounding conductor from a machine to its panel"),
-        say(
+        message("Equipment grounding conductor from a machine to its panel"),
+        message(
             "The conductor joins the metal case of the machine to the grounding bar in the service panel. It shares "
             "a plastic raceway with the hot conductor of the circuit."
         ),
@@ -55,49 +55,49 @@ def svg() -> str:
 
 
 def panel():
-    """Give the source and the service panel with its bars and main bonding jumper."""
+    """Return the source and the service panel with its bars and main bonding jumper."""
     return [
-        label(say("utility\ntransformer"), 20, 26),
+        label(message("utility\ntransformer"), 20, 26),
         winding("source-winding", 148, 14, 4),
         conductor("service-hot", "ungrounded", (148, 14), (240, 14), (240, 132)),
         conductor("service-neutral", "grounded", (148, 78), (70, 78), (70, 148)),
-        label(say("neutral"), 80, 96),
-        label(say("hot conductor"), 250, 40),
+        label(message("neutral"), 80, 96),
+        label(message("hot conductor"), 250, 40),
         enclosure("service-panel", 24, 106, 240, 188),
-        label(say("service panel"), 82, 126),
+        label(message("service panel"), 82, 126),
         breaker("breaker", 240, 132),
-        label(say("This breaker\nsets the size."), 268, 150),
+        label(message("This breaker\nsets the size."), 268, 150),
         bar("neutral-bar", "grounded", 40, 148, 84),
-        label(say("neutral bar"), 130, 160),
+        label(message("neutral bar"), 130, 160),
         conductor("main-bonding-jumper", "bonding", (104, 162), (104, 226)),
-        label(say("main bonding\njumper"), 116, 192),
+        label(message("main bonding\njumper"), 116, 192),
         bar("grounding-bar", "equipment-grounding", 84, 226, 112),
-        label(say("grounding\nbar"), 102, 258),
+        label(message("grounding\nbar"), 102, 258),
         conductor("panel-bond", "equipment-grounding", (94, 240), (94, 294)),
         joint("panel-joint", 94, 294),
         conductor("grounding-electrode-conductor", "electrode", (50, 162), (50, 380)),
         earth("grounding-electrode", 50, 380),
-        label(say("grounding\nelectrode"), 18, 414),
+        label(message("grounding\nelectrode"), 18, 414),
     ]
 
 
 def circuit():
-    """Give the raceway with both conductors, and the machine."""
+    """Return the raceway with both conductors, and the machine."""
     return [
         raceway("plastic-raceway", "nonmetallic", 80, (212, 296), (212, 391)),
         conductor("branch-hot", "ungrounded", (240, 172), (240, 426), (296, 426)),
         conductor("equipment-grounding-conductor", "equipment-grounding", (186, 233), (186, 426), (150, 426)),
-        label(say("equipment\ngrounding\nconductor"), 162, 328, "end", kind="strong"),
-        label(say("plastic\nraceway"), 262, 330),
+        label(message("equipment\ngrounding\nconductor"), 162, 328, "end", kind="strong"),
+        label(message("plastic\nraceway"), 262, 330),
         enclosure("machine", 150, 392, 182, 70),
         joint("machine-joint", 150, 426),
         fault("fault", 296, 426, 36),
-        label(say("machine"), 186, 450),
+        label(message("machine"), 186, 450),
     ]
 
 
 def fault_way():
-    """Give the numbered way of the fault."""
+    """Return the numbered way of the fault."""
     return [
         path_step(1, (148, 78), (148, 14), (240, 14), (240, 132)),
         path_step(2, (240, 132), (240, 426), (296, 426)),

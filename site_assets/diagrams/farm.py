@@ -4,38 +4,38 @@ from __future__ import annotations
 
 import drawsvg
 
+from calc.messages import message
 from calc.rulebook import undated
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, concrete, mesh, pipe, pointer
+from site_assets.diagrams.scenery import clamp, concrete, mesh, pipe, pointer
 from site_assets.diagrams.symbols import bar, canvas, conductor, dot, finished, label
 
 SLUG = "farm"
 SIZE = undated("places/livestock_plane_conductor").value
 FLOOR = 214
-CAPTION = say(
+CAPTION = message(
     "Mesh underfoot, stall pipes and water bowl are joined, so hooves and mouth meet one voltage. A drawing only: "
     "never open a real bond to see."
 )
-TWIN = (
-    say("A cow stands on a concrete floor with wire mesh in it, and drinks from a metal water bowl."),
-    say("Metal stall pipes stand beside it. Each post is joined to the mesh."),
-    say("The water bowl stands on its metal pipe. A bonding conductor joins the pipe to the mesh."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("A cow stands on a concrete floor with wire mesh in it, and drinks from a metal water bowl."),
+    message("Metal stall pipes stand beside it. Each post is joined to the mesh."),
+    message("The water bowl stands on its metal pipe. A bonding conductor joins the pipe to the mesh."),
+    message(
         "A conductor of solid copper, {size} AWG or larger, joins the mesh to the grounding system of the building.",
         size=SIZE,
     ),
-    say("Between hooves and mouth there is next to no voltage. Cattle notice small voltages that people do not."),
+    message("Between hooves and mouth there is next to no voltage. Cattle notice small voltages that people do not."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         370,
-        say("Equipotential plane under livestock"),
-        say(
+        message("Equipotential plane under livestock"),
+        message(
             "A cow stands on mesh in a concrete floor and drinks from a bowl. Mesh, stall pipes, water pipe and bowl "
             "are joined to one another and to the grounding system of the building."
         ),
@@ -45,7 +45,7 @@ def svg() -> str:
 
 
 def stall():
-    """Give the floor with its mesh, the stall pipes and the water bowl."""
+    """Return the floor with its mesh, the stall pipes and the water bowl."""
     bowl = drawsvg.Group(id="bowl", class_="surrounding metal-part")
     bowl.append(drawsvg.Path(class_="edge").M(316, 150).L(350, 150).Q(348, 170, 334, 170).Q(318, 170, 316, 150).Z())
     return [
@@ -61,7 +61,7 @@ def stall():
 
 
 def bonds():
-    """Give the conductors that join the parts."""
+    """Return the conductors that join the parts."""
     level = FLOOR + 24
     return [
         conductor("left-post-bond", "equipment-grounding", (48, FLOOR), (48, level)),
@@ -75,20 +75,22 @@ def bonds():
 
 
 def names():
-    """Give the words."""
+    """Return the words."""
     return [
-        label(say("hooves and mouth: one voltage"), 180, 44, "middle", "strong"),
-        label(say("metal stall pipes"), 40, 88),
+        label(message("hooves and mouth: one voltage"), 180, 44, "middle", "strong"),
+        label(message("metal stall pipes"), 40, 88),
         pointer("to-bowl", (334, 94), (334, 148)),
-        label(say("metal water bowl"), 352, 88, "end"),
+        label(message("metal water bowl"), 352, 88, "end"),
         pointer("to-mesh", (188, 276), (188, FLOOR + 28)),
-        label(say("wire mesh in the concrete floor"), 134, 288),
-        label(say("solid copper, {size} AWG or larger, to the\ngrounding system of the building", size=SIZE), 76, 318),
+        label(message("wire mesh in the concrete floor"), 134, 288),
+        label(
+            message("solid copper, {size} AWG or larger, to the\ngrounding system of the building", size=SIZE), 76, 318
+        ),
     ]
 
 
 def cow(name: str, x: float, foot: float) -> drawsvg.DrawingElement:
-    """Give a cow that faces right, its rump at `x` and its hooves at `foot`."""
+    """Return a cow that faces right, its rump at `x` and its hooves at `foot`."""
     group = drawsvg.Group(id=name, class_="surrounding")
     far = drawsvg.Path(class_="edge face")
     for leg in (46, 112):

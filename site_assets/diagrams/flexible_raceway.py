@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, motor, movement, outline, pipe, pointer, swept
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, motor, movement, outline, pipe, pointer, swept
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -20,34 +20,34 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "flexible-raceway"
-CAPTION = say(
+CAPTION = message(
     "The motor moves and works the flexible raceway loose, so a wire inside is the way back. A drawing only: never "
     "open a real raceway to see."
 )
-TWIN = (
-    say("Source: the current goes out on the hot conductor and through the breaker in the service panel."),
-    say("Hot conductor: it runs through the steel raceway, the box and the flexible raceway to the motor."),
-    say("Fault: in the motor the hot conductor touches the metal case."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: the current goes out on the hot conductor and through the breaker in the service panel."),
+    message("Hot conductor: it runs through the steel raceway, the box and the flexible raceway to the motor."),
+    message("Fault: in the motor the hot conductor touches the metal case."),
+    message(
         "Return: the equipment grounding wire inside the flexible raceway carries the current to the box. The flexible "
         "raceway itself does not count, since it moves."
     ),
-    say("Return: the wire goes on through the steel raceway to the grounding bar in the service panel."),
-    say("The main bonding jumper carries the current over to the neutral bar."),
-    say("Source again: the neutral takes it back. The current is large, and the breaker opens."),
+    message("Return: the wire goes on through the steel raceway to the grounding bar in the service panel."),
+    message("The main bonding jumper carries the current over to the neutral bar."),
+    message("Source again: the neutral takes it back. The current is large, and the breaker opens."),
 )
 HOT_SWEEP = swept((301, 250), (301, 425), (178, 425))
 WIRE_SWEEP = swept((285, 250), (285, 409), (178, 409))
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         510,
-        say("Flexible raceway to a motor that moves"),
-        say(
+        message("Flexible raceway to a motor that moves"),
+        message(
             "A flexible raceway hangs in a curve between a box and a motor that moves. A wire inside it joins the "
             "motor to the box and to the grounding bar of the service panel."
         ),
@@ -57,32 +57,32 @@ def svg() -> str:
 
 
 def panel():
-    """Give the source and the service panel."""
+    """Return the source and the service panel."""
     return [
         winding("source-winding", 80, 16, 4),
-        label(say("source"), 98, 52),
+        label(message("source"), 98, 52),
         conductor("service-hot", "ungrounded", (80, 16), (152, 16), (152, 120)),
         conductor("service-neutral", "grounded", (80, 80), (40, 80), (40, 128)),
-        label(say("neutral"), 52, 100),
+        label(message("neutral"), 52, 100),
         enclosure("service-panel", 14, 108, 166, 156),
-        label(say("service panel"), 186, 120),
+        label(message("service panel"), 186, 120),
         breaker("breaker", 152, 120),
         bar("neutral-bar", "grounded", 22, 128, 60),
         bar("grounding-bar", "equipment-grounding", 22, 216, 60),
         conductor("main-bonding-jumper", "bonding", (48, 142), (48, 216)),
-        label(say("main\nbonding\njumper"), 62, 164, kind="strong"),
+        label(message("main\nbonding\njumper"), 62, 164, kind="strong"),
         conductor("panel-bond", "equipment-grounding", (32, 230), (32, 264)),
-        label(say("grounding bar"), 42, 250),
+        label(message("grounding bar"), 42, 250),
     ]
 
 
 def run():
-    """Give the raceways, the box, and the conductors in them."""
+    """Return the raceways, the box, and the conductors in them."""
     return [
         pipe("steel-raceway", "steel", 36, (180, 202), (262, 202)),
-        label(say("steel\nraceway"), 221, 236, "middle"),
+        label(message("steel\nraceway"), 221, 236, "middle"),
         enclosure("box", 262, 176, 78, 74),
-        label(say("box"), 302, 168, "middle"),
+        label(message("box"), 302, 168, "middle"),
         pipe("flexible-raceway", "flexible", 42, *swept((293, 250), (293, 417), (178, 417))),
         conductor("hot", "ungrounded", (152, 160), (152, 194), (301, 194), *HOT_SWEEP, (140, 425)),
         conductor(
@@ -99,14 +99,14 @@ def run():
         conductor("box-bond", "equipment-grounding", (285, 232), (273, 232)),
         dot(285, 232),
         clamp("box-screw", 272, 234, 12),
-        label(say("flexible\nraceway"), 350, 400, "end"),
+        label(message("flexible\nraceway"), 350, 400, "end"),
         pointer("to-wire", (242, 316), (280, 316)),
-        label(say("the wire inside\nis the path"), 238, 312, "end", "strong"),
+        label(message("the wire inside\nis the path"), 238, 312, "end", "strong"),
     ]
 
 
 def moving_motor():
-    """Give the motor on its rail, with the fault in it."""
+    """Return the motor on its rail, with the fault in it."""
     return [
         enclosure("motor-case", 58, 372, 120, 90),
         motor("motor", 112, 420),
@@ -117,13 +117,13 @@ def moving_motor():
         outline("left-foot", (74, 462), (74, 474)),
         outline("right-foot", (162, 462), (162, 474)),
         movement("movement", (70, 364), (148, 364)),
-        label(say("the motor moves"), 46, 346),
-        label(say("motor"), 118, 494, "middle"),
+        label(message("the motor moves"), 46, 346),
+        label(message("motor"), 118, 494, "middle"),
     ]
 
 
 def steps():
-    """Give the marks and stretches of the way round."""
+    """Return the marks and stretches of the way round."""
     return [
         path_step(1, (80, 16), (152, 16), (152, 160)),
         path_step(2, (152, 160), (152, 194), (301, 194), *HOT_SWEEP, (152, 425)),

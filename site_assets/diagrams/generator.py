@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.apparatus import changeover, generator
-from site_assets.diagrams.surroundings import never, pointer
+from calc.messages import message
+from site_assets.diagrams.equipment import changeover, generator
+from site_assets.diagrams.scenery import never, pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -19,34 +19,38 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "generator"
-CAPTION = say(
+CAPTION = message(
     "Above: the transfer switch opens the neutral too, so the generator has a jumper of its own. Below: the neutral "
     "runs through solid, so there is none. Electrodes are left out."
 )
-TWIN = (
-    say("Above, left: the service has its main bonding jumper between neutral bar and grounding bar."),
-    say("Above, middle: the transfer switch turns both the hot (ungrounded) conductor and the neutral to one source."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Above, left: the service has its main bonding jumper between neutral bar and grounding bar."),
+    message(
+        "Above, middle: the transfer switch turns both the hot (ungrounded) conductor and the neutral to one source."
+    ),
+    message(
         "Above, right: on the generator the service neutral is cut off. So a system bonding jumper in the generator "
         "joins its neutral to metal."
     ),
-    say("Below, middle: the transfer switch turns only the hot conductor. The neutrals of both sources stay joined."),
-    say(
+    message(
+        "Below, middle: the transfer switch turns only the hot conductor. The neutrals of both sources stay joined."
+    ),
+    message(
         "Below, right: the generator has no jumper. Its fault current comes home over the main bonding jumper at the "
         "service. A jumper here would be a second joint, and put neutral current on metal."
     ),
-    say("In both, equipment grounding conductors join the metal of service, transfer switch and generator."),
+    message("In both, equipment grounding conductors join the metal of service, transfer switch and generator."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         672,
-        say("Generator with switched neutral and with solid neutral"),
-        say(
+        message("Generator with switched neutral and with solid neutral"),
+        message(
             "Two pictures, one above the other. Above, the transfer switch has a pole for the neutral and the "
             "generator has a system bonding jumper. Below, the neutral is not switched and the jumper is crossed out."
         ),
@@ -56,21 +60,21 @@ def svg() -> str:
 
 
 def sources(kind: str, top: float):
-    """Give a service and a generator whose tops are at `top`."""
+    """Return a service and a generator whose tops are at `top`."""
     return [
         enclosure(f"{kind}-service", 8, top, 150, 132),
-        label(say("service"), 52, top - 7),
+        label(message("service"), 52, top - 7),
         conductor(f"{kind}-supply-hot", "ungrounded", (140, top - 16), (140, top + 14)),
         conductor(f"{kind}-supply-neutral", "grounded", (40, top - 16), (40, top + 34)),
         breaker(f"{kind}-service-breaker", 140, top + 14),
         bar(f"{kind}-service-neutral-bar", "grounded", 16, top + 34, 48),
         conductor(f"{kind}-main-bonding-jumper", "bonding", (28, top + 48), (28, top + 100)),
-        label(say("main\nbonding\njumper"), 39, top + 63),
+        label(message("main\nbonding\njumper"), 39, top + 63),
         bar(f"{kind}-service-grounding-bar", "equipment-grounding", 16, top + 100, 60),
         conductor(f"{kind}-service-bond", "equipment-grounding", (28, top + 114), (28, top + 132)),
         joint(f"{kind}-service-joint", 28, top + 132),
         enclosure(f"{kind}-generator", 216, top, 136, 132),
-        label(say("generator"), 256, top - 7),
+        label(message("generator"), 256, top - 7),
         generator(f"{kind}-machine", 318, top + 28),
         conductor(f"{kind}-generator-hot", "ungrounded", (298, top + 28), (240, top + 28), (240, top + 44)),
         breaker(f"{kind}-generator-breaker", 240, top + 44),
@@ -84,10 +88,10 @@ def sources(kind: str, top: float):
 
 
 def transfer_switch(kind: str, top: float):
-    """Give the transfer switch, its hot pole and what leaves it."""
+    """Return the transfer switch, its hot pole and what leaves it."""
     return [
         enclosure(f"{kind}-transfer-switch", 88, top + 174, 174, 68),
-        label(say("transfer\nswitch"), 24, top + 238),
+        label(message("transfer\nswitch"), 24, top + 238),
         conductor(f"{kind}-grounding-1", "equipment-grounding", (60, top + 114), (60, top + 212), (88, top + 212)),
         conductor(f"{kind}-grounding-2", "equipment-grounding", (334, top + 116), (334, top + 212), (262, top + 212)),
         joint(f"{kind}-transfer-joint-1", 88, top + 212),
@@ -100,15 +104,15 @@ def transfer_switch(kind: str, top: float):
         conductor(f"{kind}-load-grounding", "equipment-grounding", (110, top + 242), (110, top + 258)),
         joint(f"{kind}-load-joint", 110, top + 242),
         *(arrow(f"{kind}-to-loads-{x}", x, top + 270, "down") for x in (110, 150, 224)),
-        label(say("to the loads"), 236, top + 264),
+        label(message("to the loads"), 236, top + 264),
     ]
 
 
 def switched():
-    """Give the picture with a pole for the neutral and a system bonding jumper."""
+    """Return the picture with a pole for the neutral and a system bonding jumper."""
     top = 56
     return [
-        label(say("Neutral switched: jumper at generator"), 8, 20, kind="strong"),
+        label(message("Neutral switched: jumper at generator"), 8, 20, kind="strong"),
         *sources("switched", top),
         *transfer_switch("switched", top),
         changeover("neutral-pole", 150, top + 196),
@@ -132,16 +136,16 @@ def switched():
         ),
         conductor("load-neutral", "grounded", (150, top + 226), (150, top + 258)),
         conductor("system-bonding-jumper", "bonding", (286, top + 72), (286, top + 102)),
-        label(say("system\nbonding\njumper"), 267, top + 152, kind="strong"),
+        label(message("system\nbonding\njumper"), 267, top + 152, kind="strong"),
         pointer("jumper-leader", (265, top + 142), (265, top + 88), (284, top + 88)),
     ]
 
 
 def solid():
-    """Give the picture with a solid neutral and no jumper at the generator."""
+    """Return the picture with a solid neutral and no jumper at the generator."""
     top = 394
     return [
-        label(say("Neutral solid: no jumper at generator"), 8, top - 36, kind="strong"),
+        label(message("Neutral solid: no jumper at generator"), 8, top - 36, kind="strong"),
         *sources("solid", top),
         *transfer_switch("solid", top),
         conductor(
@@ -156,5 +160,5 @@ def solid():
         conductor("solid-neutral-2", "grounded", (272, top + 65), (254, top + 65), (254, top + 182), (150, top + 182)),
         joint("neutral-joint", 150, top + 182),
         never("jumper-not-made", 286, top + 87, (286, top + 74), (286, top + 102)),
-        label(say("no\njumper"), 268, top + 154, kind="strong"),
+        label(message("no\njumper"), 268, top + 154, kind="strong"),
     ]

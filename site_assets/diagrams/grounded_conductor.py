@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.words import say
+from calc.messages import message
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -22,17 +22,17 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "grounded-conductor"
-CAPTION = say(
+CAPTION = message(
     "The neutral has two duties. In use it carries the return of the loads. In a fault it carries the whole fault "
     "current home. A drawing only: never open a real neutral."
 )
-TWIN = (
-    say("Source: the utility transformer pushes current out on a hot (ungrounded) conductor."),
-    say("It passes the service disconnect and the breaker to the machine."),
-    say("Fault: inside the machine the hot conductor touches the metal case."),
-    say("The equipment grounding conductor carries the current back to the grounding bar of the service."),
-    say("The main bonding jumper carries it over to the neutral bar."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: the utility transformer pushes current out on a hot (ungrounded) conductor."),
+    message("It passes the service disconnect and the breaker to the machine."),
+    message("Fault: inside the machine the hot conductor touches the metal case."),
+    message("The equipment grounding conductor carries the current back to the grounding bar of the service."),
+    message("The main bonding jumper carries it over to the neutral bar."),
+    message(
         "The grounded conductor, the neutral, carries it back to the middle of the transformer. The same conductor "
         "carries the return of the load when all is well."
     ),
@@ -40,13 +40,13 @@ TWIN = (
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         500,
-        say("Grounded conductor from the transformer to the service"),
-        say(
+        message("Grounded conductor from the transformer to the service"),
+        message(
             "The neutral runs from the middle of the transformer winding, past the meter, to the neutral bar in the "
             "service disconnect. A load sits between it and one hot conductor. A fault returns over it."
         ),
@@ -56,9 +56,9 @@ def svg() -> str:
 
 
 def supply():
-    """Give the transformer with both hot conductors, and the neutral from its middle."""
+    """Return the transformer with both hot conductors, and the neutral from its middle."""
     return [
-        label(say("utility\ntransformer"), 12, 40),
+        label(message("utility\ntransformer"), 12, 40),
         winding("source-winding-a", 130, 20, 3),
         winding("source-winding-b", 130, 68, 3),
         conductor("service-hot-a", "ungrounded", (130, 20), (296, 20), (296, 206)),
@@ -68,24 +68,24 @@ def supply():
         conductor("source-electrode-conductor", "electrode", (104, 96), (36, 96), (36, 116)),
         joint("source-electrode-joint", 104, 96),
         earth("source-electrode", 36, 116),
-        label(say("grounded\nconductor\n(neutral)"), 114, 137, kind="strong"),
-        label(say("hot conductors"), 192, 108),
+        label(message("grounded\nconductor\n(neutral)"), 114, 137, kind="strong"),
+        label(message("hot conductors"), 192, 108),
     ]
 
 
 def service():
-    """Give the service disconnect with its bars and main bonding jumper."""
+    """Return the service disconnect with its bars and main bonding jumper."""
     return [
         enclosure("service-disconnect", 24, 176, 302, 172),
-        label(say("service disconnect"), 116, 196),
+        label(message("service disconnect"), 116, 196),
         breaker("breaker-a", 296, 206),
         breaker("breaker-b", 266, 206),
         bar("neutral-bar", "grounded", 60, 250, 100),
-        label(say("neutral bar"), 114, 240),
+        label(message("neutral bar"), 114, 240),
         conductor("main-bonding-jumper", "bonding", (92, 264), (92, 312)),
-        label(say("main bonding\njumper"), 104, 286),
+        label(message("main bonding\njumper"), 104, 286),
         bar("grounding-bar", "equipment-grounding", 76, 312, 68),
-        label(say("grounding\nbar"), 150, 318),
+        label(message("grounding\nbar"), 150, 318),
         conductor("enclosure-bond", "equipment-grounding", (118, 326), (118, 348)),
         joint("enclosure-joint", 118, 348),
         conductor("grounding-electrode-conductor", "electrode", (70, 257), (44, 257), (44, 372)),
@@ -94,26 +94,26 @@ def service():
 
 
 def loads():
-    """Give a load between one hot conductor and neutral, and the machine on the other."""
+    """Return a load between one hot conductor and neutral, and the machine on the other."""
     return [
         conductor("load-neutral", "grounded", (160, 257), (226, 257), (226, 378)),
         conductor("load-hot", "ungrounded", (266, 246), (266, 378)),
         load("load", (226, 378), (266, 378)),
-        label(say("load: its return\nis the neutral"), 286, 400, "end"),
+        label(message("load: its return\nis the neutral"), 286, 400, "end"),
         arrow("load-return", 226, 316, "up"),
         arrow("neutral-return", 104, 120, "up"),
         conductor("machine-hot", "ungrounded", (296, 246), (296, 452)),
         enclosure("machine", 150, 424, 182, 60),
         conductor("equipment-grounding-conductor", "equipment-grounding", (86, 326), (86, 454), (150, 454)),
         joint("machine-joint", 150, 454),
-        label(say("equipment\ngrounding\nconductor"), 96, 378),
+        label(message("equipment\ngrounding\nconductor"), 96, 378),
         fault("fault", 296, 452, 36),
-        label(say("machine"), 164, 474),
+        label(message("machine"), 164, 474),
     ]
 
 
 def fault_way():
-    """Give the numbered way of the fault."""
+    """Return the numbered way of the fault."""
     return [
         path_step(1, (130, 68), (130, 20), (296, 20), (296, 206)),
         path_step(2, (296, 206), (296, 452)),

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import (
+from calc.messages import message
+from site_assets.diagrams.scenery import (
     buried_wire,
     clamp,
     concrete,
@@ -17,31 +17,31 @@ from site_assets.diagrams.surroundings import (
 from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure, finished, label
 
 SLUG = "grounding-electrode"
-CAPTION = say(
+CAPTION = message(
     "Every electrode that is there is joined to the others, and one conductor runs from them to the service. A "
     "drawing only: never take a real electrode conductor off."
 )
-TWIN = (
-    say("The neutral of the service comes from the utility and lands on the neutral bar."),
-    say("The main bonding jumper joins the neutral bar to the enclosure."),
-    say("The grounding electrode conductor runs from the neutral bar down to the electrodes."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("The neutral of the service comes from the utility and lands on the neutral bar."),
+    message("The main bonding jumper joins the neutral bar to the enclosure."),
+    message("The grounding electrode conductor runs from the neutral bar down to the electrodes."),
+    message(
         "Bonding jumpers join all the electrodes: two rods, the bar in the concrete footing, the steel column that "
         "stands deep in the earth, the metal water pipe that lies in earth, and the ring of bare wire."
     ),
-    say("None of them is left alone, and none has a way to the service apart from the others."),
-    say("They hold the neutral near the voltage of the earth. They are not the way back of a fault."),
+    message("None of them is left alone, and none has a way to the service apart from the others."),
+    message("They hold the neutral near the voltage of the earth. They are not the way back of a fault."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         420,
-        say("Grounding electrodes of a building"),
-        say(
+        message("Grounding electrodes of a building"),
+        message(
             "Rods, a bar in the concrete footing, a steel column, a water pipe and a ring are joined. One grounding "
             "electrode conductor runs from them to the neutral bar in the service enclosure."
         ),
@@ -60,40 +60,40 @@ def svg() -> str:
 
 
 def service():
-    """Give the service enclosure with its neutral bar and main bonding jumper."""
+    """Return the service enclosure with its neutral bar and main bonding jumper."""
     return [
         enclosure("service-enclosure", 94, 84, 162, 76),
-        label(say("service"), 206, 78, "middle"),
+        label(message("service"), 206, 78, "middle"),
         conductor("service-neutral", "grounded", (6, 60), (168, 60), (168, 92)),
-        label(say("neutral of\nthe service"), 6, 32),
+        label(message("neutral of\nthe service"), 6, 32),
         conductor("main-bonding-jumper", "bonding", (142, 100), (142, 160)),
         bar("neutral-bar", "grounded", 100, 92, 78),
-        label(say("neutral\nbar"), 184, 100),
-        label(say("main bonding\njumper"), 153, 134, kind="strong"),
+        label(message("neutral\nbar"), 184, 100),
+        label(message("main bonding\njumper"), 153, 134, kind="strong"),
     ]
 
 
 def electrodes():
-    """Give the electrodes."""
+    """Return the electrodes."""
     return [
         concrete("footing", 92, 246, 108, 44),
         buried_wire("footing-bar", (98, 268), (194, 268)),
-        label(say("bar in the\nconcrete footing"), 96, 306),
+        label(message("bar in the\nconcrete footing"), 96, 306),
         rod("first-rod", 38, 206, 318),
         rod("second-rod", 64, 206, 318),
-        label(say("rods"), 51, 334, "middle"),
+        label(message("rods"), 51, 334, "middle"),
         metal("column", 276, 116, 14, 214),
-        label(say("steel\ncolumn"), 284, 92, "middle"),
-        label(say("steel in\nthe earth"), 270, 262, "end"),
+        label(message("steel\ncolumn"), 284, 92, "middle"),
+        label(message("steel in\nthe earth"), 270, 262, "end"),
         pipe("water-pipe", "plain", 14, (316, 124), (316, 284), (354, 284)),
-        label(say("water\npipe"), 328, 308, "middle"),
+        label(message("water\npipe"), 328, 308, "middle"),
         ring("ring", 182, 366, 168),
-        label(say("ring of bare wire"), 182, 371, "middle"),
+        label(message("ring of bare wire"), 182, 371, "middle"),
     ]
 
 
 def joints():
-    """Give the grounding electrode conductor and the jumpers between the electrodes."""
+    """Return the grounding electrode conductor and the jumpers between the electrodes."""
     return [
         conductor("grounding-electrode-conductor", "electrode", (110, 106), (110, 196)),
         conductor("jumpers", "electrode", (14, 196), (316, 196)),
@@ -108,6 +108,6 @@ def joints():
         clamp("second-rod-clamp", 64, 218),
         clamp("column-clamp", 283, 196, 20),
         clamp("pipe-clamp", 316, 196, 20),
-        label(say("grounding electrode\nconductor"), 118, 176),
-        label(say("bonding jumpers\njoin them all"), 134, 216),
+        label(message("grounding electrode\nconductor"), 118, 176),
+        label(message("bonding jumpers\njoin them all"), 134, 216),
     ]

@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, ground_line, never, rod
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, ground_line, never, rod
 from site_assets.diagrams.symbols import bar, breaker, canvas, conductor, dot, enclosure, finished, label
 
 SLUG = "intersystem-bonding-termination"
-CAPTION = say(
+CAPTION = message(
     "One block of terminals at the service takes the bonding conductors of telephone, cable and antenna. It is joined "
     "to the grounding electrode conductor. A drawing only: never open a real bond to see."
 )
-TWIN = (
-    say("In the service enclosure, the main bonding jumper joins the neutral bar to the enclosure."),
-    say("The grounding electrode conductor runs from the neutral bar down to the rod."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("In the service enclosure, the main bonding jumper joins the neutral bar to the enclosure."),
+    message("The grounding electrode conductor runs from the neutral bar down to the rod."),
+    message(
         "The intersystem bonding termination is a small block with terminals, outside the enclosures where people can "
         "reach it. A bonding conductor joins it to the grounding electrode conductor."
     ),
-    say("Telephone, cable and antenna each have a bonding conductor of their own to this block."),
-    say(
+    message("Telephone, cable and antenna each have a bonding conductor of their own to this block."),
+    message(
         "None of them stands alone on a rod of its own: then lightning or a fault would put a voltage between it and "
         "the power system."
     ),
@@ -27,13 +27,13 @@ TWIN = (
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         400,
-        say("Intersystem bonding termination at a service"),
-        say(
+        message("Intersystem bonding termination at a service"),
+        message(
             "Telephone, cable and antenna are joined to one block of terminals, and the block is joined to the "
             "grounding electrode conductor of the service. A separate rod alone is crossed out."
         ),
@@ -43,35 +43,35 @@ def svg() -> str:
 
 
 def service():
-    """Give the service enclosure and its electrode."""
+    """Return the service enclosure and its electrode."""
     return [
         enclosure("service-enclosure", 14, 62, 150, 112),
-        label(say("service"), 22, 54),
+        label(message("service"), 22, 54),
         conductor("service-neutral", "grounded", (90, 10), (90, 84)),
-        label(say("neutral"), 100, 28),
+        label(message("neutral"), 100, 28),
         conductor("service-hot", "ungrounded", (150, 10), (150, 76)),
         breaker("service-disconnect", 150, 76),
         conductor("after-disconnect", "ungrounded", (150, 116), (150, 196)),
         conductor("main-bonding-jumper", "bonding", (62, 92), (62, 174)),
         bar("neutral-bar", "grounded", 24, 84, 78),
-        label(say("main\nbonding\njumper"), 72, 122, kind="strong"),
+        label(message("main\nbonding\njumper"), 72, 122, kind="strong"),
         conductor("grounding-electrode-conductor", "electrode", (34, 98), (34, 340)),
-        label(say("grounding\nelectrode\nconductor"), 44, 196),
+        label(message("grounding\nelectrode\nconductor"), 44, 196),
         rod("rod", 34, 334, 394),
         clamp("rod-clamp", 34, 344),
-        label(say("rod"), 48, 364),
+        label(message("rod"), 48, 364),
     ]
 
 
 def systems():
-    """Give the termination, and the systems joined to it."""
-    names = {"telephone": say("telephone"), "cable": say("cable"), "antenna": say("antenna")}
+    """Return the termination, and the systems joined to it."""
+    names = {"telephone": message("telephone"), "cable": message("cable"), "antenna": message("antenna")}
     made = [
         bar("termination", "equipment-grounding", 182, 256, 74),
         conductor("termination-bond", "equipment-grounding", (34, 263), (182, 263)),
         dot(34, 263),
-        label(say("bonding conductor"), 44, 282),
-        label(say("intersystem\nbonding termination"), 182, 288, kind="strong"),
+        label(message("bonding conductor"), 44, 282),
+        label(message("intersystem\nbonding termination"), 182, 288, kind="strong"),
     ]
     for number, (name, words) in enumerate(names.items()):
         x, y = 192 + 16 * number, 62 + 62 * number
@@ -84,5 +84,5 @@ def systems():
         *made,
         never("rod-alone", 338, 262, (338, 224), (338, 334)),
         rod("other-rod", 338, 334, 394),
-        label(say("never a rod\nof its own alone"), 326, 358, "end", "warning"),
+        label(message("never a rod\nof its own alone"), 326, 358, "end", "warning"),
     ]

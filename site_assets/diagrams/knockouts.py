@@ -2,58 +2,58 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, hole, metal, pipe, pointer, slit, solid
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, hole, metal, pipe, pointer, slit, solid
 from site_assets.diagrams.symbols import canvas, conductor, enclosure, finished, label
 
 SLUG = "knockouts"
-CAPTION = say(
+CAPTION = message(
     "The rings left around the hole hang on small ties. Where that is not enough, a jumper goes around them. A drawing "
     "only: never take a real bond off to see."
 )
-TWIN = (
-    say("Seen face-on: in the middle is the hole for the raceway. Around it two rings are left in the wall."),
-    say("A slit runs round each ring. Only two small ties hold each ring to the next metal."),
-    say("Cut through: the locknuts squeeze the inner ring, not the wall itself."),
-    say("A bonding bushing sits on the end of the raceway."),
-    say("A jumper runs from the lug of the bushing to the solid wall beyond the rings, and so around them."),
+TEXT_ALTERNATIVE = (
+    message("Seen face-on: in the middle is the hole for the raceway. Around it two rings are left in the wall."),
+    message("A slit runs round each ring. Only two small ties hold each ring to the next metal."),
+    message("Cut through: the locknuts squeeze the inner ring, not the wall itself."),
+    message("A bonding bushing sits on the end of the raceway."),
+    message("A jumper runs from the lug of the bushing to the solid wall beyond the rings, and so around them."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         480,
-        say("Knockout with rings left, and the jumper around them"),
-        say("Above, the rings seen face-on. Below, the wall cut through, with a bonding bushing and its jumper."),
+        message("Knockout with rings left, and the jumper around them"),
+        message("Above, the rings seen face-on. Below, the wall cut through, with a bonding bushing and its jumper."),
     )
     picture.extend([*face_on(), *cut_through()])
     return finished(picture, SLUG)
 
 
 def face_on():
-    """Give the wall seen face-on, with the hole and the rings left."""
+    """Return the wall seen face-on, with the hole and the rings left."""
     x, y = 128, 124
     return [
         enclosure("wall-face", 16, 24, 224, 200),
         slit("outer-slit", x, y, 84, 0),
         slit("inner-slit", x, y, 60, 90),
         hole("hole", x, y, 38),
-        label(say("Face-on"), 16, 16, kind="strong"),
-        label(say("hole"), x, y + 4, "middle"),
+        label(message("Face-on"), 16, 16, kind="strong"),
+        label(message("hole"), x, y + 4, "middle"),
         pointer("to-ring", (262, 70), (176, 76)),
-        label(say("rings left"), 256, 66),
+        label(message("rings left"), 256, 66),
         pointer("to-tie", (262, 128), (213, 124)),
-        label(say("small tie"), 266, 132),
+        label(message("small tie"), 266, 132),
         pointer("to-wall", (262, 196), (232, 196)),
-        label(say("solid wall"), 266, 200),
+        label(message("solid wall"), 266, 200),
     ]
 
 
 def cut_through():
-    """Give the wall cut through, with the raceway, its nuts, the bushing and the jumper."""
+    """Return the wall cut through, with the raceway, its nuts, the bushing and the jumper."""
     middle, top = 128, 392
     edges = (16, 43, 46, 67, 70, 92, 164, 186, 189, 210, 213, 240)
     pieces = zip(edges[::2], edges[1::2], strict=True)
@@ -71,15 +71,15 @@ def cut_through():
         conductor("jumper", "equipment-grounding", (184, 371), (184, 312), (227, 312), (227, 384)),
         clamp("bushing-lug", 180, 371),
         clamp("wall-lug", 227, 387),
-        label(say("Cut through"), 16, 280, kind="strong"),
-        label(say("raceway"), middle, 452, "middle"),
-        label(say("jumper around\nthe rings"), 238, 322, kind="strong"),
+        label(message("Cut through"), 16, 280, kind="strong"),
+        label(message("raceway"), middle, 452, "middle"),
+        label(message("jumper around\nthe rings"), 238, 322, kind="strong"),
         pointer("to-bushing", (66, 342), (80, 366)),
-        label(say("bonding\nbushing"), 16, 320),
+        label(message("bonding\nbushing"), 16, 320),
         pointer("to-nut", (62, 432), (82, 410)),
-        label(say("locknuts"), 16, 446),
+        label(message("locknuts"), 16, 446),
         pointer("to-rings", (214, 430), (177, 400)),
-        label(say("rings left"), 218, 438),
+        label(message("rings left"), 218, 438),
         pointer("to-solid-wall", (262, 386), (236, 397)),
-        label(say("solid wall"), 266, 386),
+        label(message("solid wall"), 266, 386),
     ]

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, pipe, pointer
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, pipe, pointer
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -20,32 +20,32 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "metal-raceways"
-CAPTION = say(
+CAPTION = message(
     "The steel raceway itself is the way back. Where a flexible piece may not be, a wire inside or a jumper outside "
     "takes over. A drawing only: never pull a real raceway apart to see."
 )
-TWIN = (
-    say("Source: the current goes out on the hot conductor and through the breaker in the service panel."),
-    say("Hot conductor: it runs inside the steel raceway, the box and the flexible raceway to the machine."),
-    say("Fault: inside the machine the hot conductor touches the metal case."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: the current goes out on the hot conductor and through the breaker in the service panel."),
+    message("Hot conductor: it runs inside the steel raceway, the box and the flexible raceway to the machine."),
+    message("Fault: inside the machine the hot conductor touches the metal case."),
+    message(
         "Return: the wire inside the flexible raceway carries the current from the machine to the box. A jumper "
         "outside can do it instead."
     ),
-    say("Return: the steel raceway and its fittings carry it from the box to the metal of the service panel."),
-    say("The main bonding jumper carries it over to the neutral bar."),
-    say("Source again: the neutral takes it back. The current is large, and the breaker opens."),
+    message("Return: the steel raceway and its fittings carry it from the box to the metal of the service panel."),
+    message("The main bonding jumper carries it over to the neutral bar."),
+    message("Source again: the neutral takes it back. The current is large, and the breaker opens."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         500,
-        say("Metal raceways from a panel to a machine"),
-        say(
+        message("Metal raceways from a panel to a machine"),
+        message(
             "A steel raceway runs from the service panel to a box, and a flexible raceway from the box to a machine. A "
             "fault in the machine goes back over a wire inside the flexible raceway and over the steel."
         ),
@@ -55,50 +55,50 @@ def svg() -> str:
 
 
 def panel():
-    """Give the source and the service panel."""
+    """Return the source and the service panel."""
     return [
         winding("source-winding", 80, 16, 4),
-        label(say("source"), 70, 50, "end"),
+        label(message("source"), 70, 50, "end"),
         conductor("service-hot", "ungrounded", (80, 16), (136, 16), (136, 128)),
         conductor("service-neutral", "grounded", (80, 80), (40, 80), (40, 146)),
-        label(say("neutral"), 52, 100),
+        label(message("neutral"), 52, 100),
         enclosure("service-panel", 14, 112, 142, 168),
-        label(say("service panel"), 162, 124),
+        label(message("service panel"), 162, 124),
         breaker("breaker", 136, 128),
         bar("neutral-bar", "grounded", 22, 146, 60),
         bar("grounding-bar", "equipment-grounding", 22, 226, 60),
         conductor("main-bonding-jumper", "bonding", (48, 160), (48, 226)),
-        label(say("main\nbonding\njumper"), 62, 182, kind="strong"),
+        label(message("main\nbonding\njumper"), 62, 182, kind="strong"),
         conductor("panel-bond", "equipment-grounding", (32, 240), (32, 280)),
-        label(say("grounding bar"), 42, 262),
+        label(message("grounding bar"), 42, 262),
     ]
 
 
 def run():
-    """Give the raceways, the box and the machine."""
+    """Return the raceways, the box and the machine."""
     return [
         pipe("steel-raceway", "steel", 28, (156, 210), (222, 210)),
-        label(say("steel\nraceway"), 189, 244, "middle"),
+        label(message("steel\nraceway"), 189, 244, "middle"),
         enclosure("box", 222, 176, 66, 70),
-        label(say("box"), 255, 168, "middle"),
+        label(message("box"), 255, 168, "middle"),
         pipe("flexible-raceway", "flexible", 34, (255, 246), (255, 400)),
-        label(say("flexible\nraceway"), 230, 296, "end"),
+        label(message("flexible\nraceway"), 230, 296, "end"),
         conductor("hot", "ungrounded", (136, 168), (136, 210), (262, 210), (262, 432)),
         fault("fault", 262, 432, 26),
         enclosure("machine", 188, 400, 100, 72),
-        label(say("machine"), 238, 490, "middle"),
+        label(message("machine"), 238, 490, "middle"),
         conductor("wire-inside", "equipment-grounding", (234, 234), (248, 234), (248, 424), (212, 424), (212, 400)),
         dot(212, 400),
         clamp("box-screw", 232, 234, 12),
         pointer("to-wire", (214, 348), (246, 348)),
-        label(say("wire inside"), 210, 352, "end"),
+        label(message("wire inside"), 210, 352, "end"),
         conductor("jumper-outside", "bonding", (288, 228), (297, 228), (297, 450), (288, 450)),
-        label(say("or a\njumper\noutside"), 305, 334),
+        label(message("or a\njumper\noutside"), 305, 334),
     ]
 
 
 def steps():
-    """Give the marks and stretches of the way round."""
+    """Return the marks and stretches of the way round."""
     return [
         path_step(1, (80, 16), (136, 16), (136, 168)),
         path_step(2, (136, 168), (136, 210), (262, 210), (262, 432)),

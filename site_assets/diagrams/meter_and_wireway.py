@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.apparatus import meter
-from site_assets.diagrams.surroundings import pointer
+from calc.messages import message
+from site_assets.diagrams.equipment import meter
+from site_assets.diagrams.scenery import pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -19,29 +19,29 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "meter-and-wireway"
-CAPTION = say(
+CAPTION = message(
     "Three disconnects in separate enclosures: each has its own main bonding jumper. Meter and wireway stand ahead "
     "of every breaker and are bonded to the neutral. Electrodes are left out."
 )
-TWIN = (
-    say("From above come the hot (ungrounded) service conductor and the neutral. One hot is drawn for all."),
-    say("In the meter enclosure a supply-side bonding jumper joins the metal to the neutral."),
-    say("Both conductors go on into the wireway. There they are tapped for three service disconnects."),
-    say("In the wireway another supply-side bonding jumper joins the metal to the neutral."),
-    say("Each disconnect gets a hot conductor and a neutral, even when its loads need no neutral."),
-    say("In each disconnect a main bonding jumper joins the neutral bar to the grounding bar and the enclosure."),
-    say("Each feeder leaves with its hot conductor and its equipment grounding conductor."),
+TEXT_ALTERNATIVE = (
+    message("From above come the hot (ungrounded) service conductor and the neutral. One hot is drawn for all."),
+    message("In the meter enclosure a supply-side bonding jumper joins the metal to the neutral."),
+    message("Both conductors go on into the wireway. There they are tapped for three service disconnects."),
+    message("In the wireway another supply-side bonding jumper joins the metal to the neutral."),
+    message("Each disconnect gets a hot conductor and a neutral, even when its loads need no neutral."),
+    message("In each disconnect a main bonding jumper joins the neutral bar to the grounding bar and the enclosure."),
+    message("Each feeder leaves with its hot conductor and its equipment grounding conductor."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         500,
-        say("Meter, wireway and three service disconnects"),
-        say(
+        message("Meter, wireway and three service disconnects"),
+        message(
             "The meter feeds a metal wireway. Three disconnects hang below it. Each has a neutral bar, a grounding "
             "bar and a main bonding jumper between them."
         ),
@@ -51,7 +51,7 @@ def svg() -> str:
 
 
 def meter_and_wireway():
-    """Give the meter, the wireway and the jumper in each."""
+    """Return the meter, the wireway and the jumper in each."""
     return [
         enclosure("meter-enclosure", 130, 34, 112, 92),
         raceway("nipple", "metal", 70, (180, 128), (180, 158)),
@@ -76,7 +76,7 @@ def meter_and_wireway():
 
 
 def disconnect(left: float):
-    """Give one service disconnect, its left wall at `left`."""
+    """Return one service disconnect, its left wall at `left`."""
     neutral, hot = left + 24, left + 88
     return [
         enclosure(f"disconnect-{left}", left, 282, 104, 156),
@@ -95,18 +95,18 @@ def disconnect(left: float):
 
 
 def names():
-    """Give the words."""
+    """Return the words."""
     return [
-        label(say("neutral"), 156, 22, "end"),
-        label(say("hot"), 206, 22),
-        label(say("meter"), 250, 84),
-        label(say("supply-side\nbonding jumper"), 8, 80),
+        label(message("neutral"), 156, 22, "end"),
+        label(message("hot"), 206, 22),
+        label(message("meter"), 250, 84),
+        label(message("supply-side\nbonding jumper"), 8, 80),
         pointer("meter-leader", (117, 94), (140, 94)),
         pointer("wireway-leader", (60, 102), (60, 224)),
-        label(say("wireway"), 222, 197),
-        label(say("main\nbonding\njumper"), 35, 354),
-        label(say("neutral\nbar"), 279, 299),
-        label(say("grounding bar"), 8, 490),
+        label(message("wireway"), 222, 197),
+        label(message("main\nbonding\njumper"), 35, 354),
+        label(message("neutral\nbar"), 279, 299),
+        label(message("grounding bar"), 8, 490),
         pointer("grounding-leader", (42, 478), (42, 402)),
-        label(say("to the loads"), 128, 490),
+        label(message("to the loads"), 128, 490),
     ]

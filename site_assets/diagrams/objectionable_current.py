@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.words import say
+from calc.messages import message
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -21,28 +21,28 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "objectionable-current"
-CAPTION = say(
+CAPTION = message(
     "Neutral and metal are joined a second time in the panel. In daily use, part of the load current now flows on "
     "metal. A drawing only: never open a real bond to see."
 )
-TWIN = (
-    say("Nothing is at fault. The load draws its normal current on the hot (ungrounded) conductor."),
-    say("The current leaves the load and reaches the neutral bar of the panel."),
-    say("One part goes on as it should, on the neutral of the feeder."),
-    say("The other part crosses the second joint to the grounding bar. This joint must not be there."),
-    say("That part flows on the equipment grounding conductor and the metal raceway to the service."),
-    say("There the main bonding jumper carries it to the neutral bar. Both parts go home to the source."),
+TEXT_ALTERNATIVE = (
+    message("Nothing is at fault. The load draws its normal current on the hot (ungrounded) conductor."),
+    message("The current leaves the load and reaches the neutral bar of the panel."),
+    message("One part goes on as it should, on the neutral of the feeder."),
+    message("The other part crosses the second joint to the grounding bar. This joint must not be there."),
+    message("That part flows on the equipment grounding conductor and the metal raceway to the service."),
+    message("There the main bonding jumper carries it to the neutral bar. Both parts go home to the source."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         520,
-        say("A second joint of neutral and metal puts load current on metal"),
-        say(
+        message("A second joint of neutral and metal puts load current on metal"),
+        message(
             "The service has its main bonding jumper. The panel beyond has a second joint between neutral bar and "
             "grounding bar. The current of a load returns to the service on both the neutral and the metal."
         ),
@@ -52,34 +52,34 @@ def svg() -> str:
 
 
 def service():
-    """Give the source and the service with its main bonding jumper."""
+    """Return the source and the service with its main bonding jumper."""
     return [
-        label(say("utility\ntransformer"), 70, 28),
+        label(message("utility\ntransformer"), 70, 28),
         winding("source-winding", 214, 14, 3),
         conductor("service-hot", "ungrounded", (214, 14), (284, 14), (284, 92)),
         conductor("service-neutral", "grounded", (214, 62), (186, 62), (186, 128)),
         enclosure("service", 24, 78, 284, 108),
-        label(say("service"), 36, 98),
+        label(message("service"), 36, 98),
         breaker("service-breaker", 284, 92),
         bar("service-neutral-bar", "grounded", 166, 128, 56),
         bar("service-grounding-bar", "equipment-grounding", 66, 128, 60),
         conductor("main-bonding-jumper", "bonding", (126, 135), (166, 135)),
-        label(say("main bonding\njumper"), 90, 107),
+        label(message("main bonding\njumper"), 90, 107),
         conductor("service-bond", "equipment-grounding", (76, 142), (76, 186)),
         joint("service-joint", 76, 186),
     ]
 
 
 def feeder():
-    """Give the feeder in its metal raceway."""
+    """Return the feeder in its metal raceway."""
     return [
         raceway("feeder-raceway", "metal", 40, (104, 187), (104, 315)),
         conductor("equipment-grounding-conductor", "equipment-grounding", (104, 142), (104, 366)),
         conductor("feeder-neutral", "grounded", (186, 142), (186, 366)),
         conductor("feeder-hot", "ungrounded", (284, 132), (284, 330)),
-        label(say("metal\nraceway"), 24, 218),
-        label(say("part of the\ncurrent,\non metal"), 78, 262, "end"),
-        label(say("the rest,\non the\nneutral"), 198, 240),
+        label(message("metal\nraceway"), 24, 218),
+        label(message("part of the\ncurrent,\non metal"), 78, 262, "end"),
+        label(message("the rest,\non the\nneutral"), 198, 240),
         arrow("metal-current", 104, 226, "up"),
         arrow("neutral-current", 186, 226, "up", 11),
         arrow("hot-current", 284, 236, "down", 13),
@@ -87,26 +87,26 @@ def feeder():
 
 
 def panel():
-    """Give the panel with the joint that must not be there, and the load."""
+    """Return the panel with the joint that must not be there, and the load."""
     return [
         enclosure("panel", 24, 316, 284, 116),
-        label(say("panel"), 36, 336),
+        label(message("panel"), 36, 336),
         breaker("panel-breaker", 284, 330),
         bar("panel-neutral-bar", "grounded", 166, 366, 56),
         bar("panel-grounding-bar", "equipment-grounding", 66, 366, 60),
         conductor("second-joint", "wrong", (126, 373), (166, 373)),
-        label(say("second joint:\nwrong"), 106, 402, kind="strong"),
+        label(message("second joint:\nwrong"), 106, 402, kind="strong"),
         conductor("panel-bond", "equipment-grounding", (76, 380), (76, 432)),
         joint("panel-joint", 76, 432),
         conductor("load-neutral", "grounded", (212, 380), (212, 480)),
         conductor("load-hot", "ungrounded", (284, 370), (284, 480)),
         load("load", (212, 480), (284, 480)),
-        label(say("load"), 248, 506, "middle"),
+        label(message("load"), 248, 506, "middle"),
     ]
 
 
 def current_way():
-    """Give the numbered way of the normal current."""
+    """Return the numbered way of the normal current."""
     return [
         path_step(1, (214, 62), (214, 14), (284, 14), (284, 480), (248, 480)),
         path_step(2, (248, 480), (212, 480), (212, 373)),

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import never
+from calc.messages import message
+from site_assets.diagrams.scenery import never
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -20,31 +20,33 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "panel"
-CAPTION = say(
+CAPTION = message(
     "In a panel beyond the service, the neutral bar stands apart from the metal. The bonding screw stays out. A "
     "drawing only: never take out a real screw on a live panel."
 )
-TWIN = (
-    say(
+TEXT_ALTERNATIVE = (
+    message(
         "The feeder from the service brings hot (ungrounded) conductors, a neutral and an equipment grounding "
         "conductor."
     ),
-    say("The neutral ends on the neutral bar. The bar stands on insulators, apart from the metal of the panel."),
-    say("The bonding screw that came with the panel is not put in. It would join the neutral bar to the metal."),
-    say("The equipment grounding conductor ends on the grounding bar. This bar is fastened to the metal of the panel."),
-    say("A branch circuit leaves with its hot conductor from a breaker and its neutral from the neutral bar."),
-    say("Its equipment grounding conductor starts at the grounding bar. The two kinds of bars are never mixed."),
+    message("The neutral ends on the neutral bar. The bar stands on insulators, apart from the metal of the panel."),
+    message("The bonding screw that came with the panel is not put in. It would join the neutral bar to the metal."),
+    message(
+        "The equipment grounding conductor ends on the grounding bar. This bar is fastened to the metal of the panel."
+    ),
+    message("A branch circuit leaves with its hot conductor from a breaker and its neutral from the neutral bar."),
+    message("Its equipment grounding conductor starts at the grounding bar. The two kinds of bars are never mixed."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         470,
-        say("A panel fed from the service"),
-        say(
+        message("A panel fed from the service"),
+        message(
             "The neutral bar stands on insulators and its bonding screw is crossed out. The grounding bar is joined "
             "to the enclosure and to the equipment grounding conductor of the feeder."
         ),
@@ -54,41 +56,41 @@ def svg() -> str:
 
 
 def feeder():
-    """Give the feeder and the panel."""
+    """Return the feeder and the panel."""
     return [
-        label(say("feeder from the service"), 186, 20, "middle"),
+        label(message("feeder from the service"), 186, 20, "middle"),
         enclosure("panel", 20, 70, 320, 290),
-        label(say("panel"), 30, 90),
+        label(message("panel"), 30, 90),
         conductor("feeder-grounding-conductor", "equipment-grounding", (86, 30), (86, 250)),
         conductor("feeder-neutral", "grounded", (176, 30), (176, 134)),
         conductor("feeder-hot-a", "ungrounded", (276, 30), (276, 196)),
         conductor("feeder-hot-b", "ungrounded", (312, 30), (312, 196)),
-        label(say("equipment\ngrounding\nconductor"), 78, 34, "end"),
-        label(say("neutral"), 168, 50, "end"),
-        label(say("hot"), 268, 50, "end"),
+        label(message("equipment\ngrounding\nconductor"), 78, 34, "end"),
+        label(message("neutral"), 168, 50, "end"),
+        label(message("hot"), 268, 50, "end"),
     ]
 
 
 def bars():
-    """Give both bars, the insulators of the one and the screw that stays out."""
+    """Return both bars, the insulators of the one and the screw that stays out."""
     return [
         insulator("insulator-1", 136, 148),
         insulator("insulator-2", 216, 148),
         bar("neutral-bar", "grounded", 120, 134, 132),
-        label(say("neutral bar"), 186, 126),
+        label(message("neutral bar"), 186, 126),
         screw("bonding-screw", 180, 172),
         never("no-screw", 180, 172),
-        label(say("bonding screw:\nleave it out"), 124, 202, kind="strong"),
+        label(message("bonding screw:\nleave it out"), 124, 202, kind="strong"),
         bar("grounding-bar", "equipment-grounding", 44, 250, 120),
-        label(say("grounding\nbar"), 62, 282),
+        label(message("grounding\nbar"), 62, 282),
         conductor("panel-bond", "equipment-grounding", (54, 264), (54, 360)),
         joint("panel-joint", 54, 360),
-        label(say("joined to\nthe metal"), 62, 334),
+        label(message("joined to\nthe metal"), 62, 334),
     ]
 
 
 def branches():
-    """Give the breakers and a branch circuit with a load."""
+    """Return the breakers and a branch circuit with a load."""
     return [
         *(breaker(f"breaker-{x}", x, 196) for x in (276, 312)),
         conductor("other-hot", "ungrounded", (312, 236), (312, 376)),
@@ -99,6 +101,6 @@ def branches():
         enclosure("machine", 180, 392, 110, 56),
         load("load", (244, 420), (276, 420)),
         joint("machine-joint", 180, 420),
-        label(say("machine"), 198, 464),
-        label(say("branch\ncircuit"), 92, 392),
+        label(message("machine"), 198, 464),
+        label(message("branch\ncircuit"), 92, 392),
     ]

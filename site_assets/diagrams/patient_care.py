@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import drawsvg
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, outline, pipe, pointer, receptacle, sleeve
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, outline, pipe, pointer, receptacle, sleeve
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -23,22 +23,24 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "patient-care"
-CAPTION = say(
+CAPTION = message(
     "Two ways back at once: the metal around the wires, and the green wire inside it. If one works loose, the other "
     "still carries the fault. A drawing only: never open a real path to see."
 )
-TWIN = (
-    say(
+TEXT_ALTERNATIVE = (
+    message(
         "Source: the feeder brings the current to the breaker. From there the hot (ungrounded) conductor runs to the "
         "receptacle."
     ),
-    say("Fault: in the box behind the receptacle, the hot conductor touches metal."),
-    say("First path: the box, the metal raceway and its fittings carry the current back to the metal of the panel."),
-    say(
+    message("Fault: in the box behind the receptacle, the hot conductor touches metal."),
+    message(
+        "First path: the box, the metal raceway and its fittings carry the current back to the metal of the panel."
+    ),
+    message(
         "Second path, at the same time: the insulated green wire, tied to the box and the receptacle, carries it to "
         "the grounding bar. Lose one path, and the other still works."
     ),
-    say(
+    message(
         "The feeder's equipment grounding conductor takes it on to the service. There the main bonding jumper leads "
         "it to the neutral and so to its source. The breaker opens."
     ),
@@ -46,13 +48,13 @@ TWIN = (
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         490,
-        say("Two fault paths at a patient's bed"),
-        say(
+        message("Two fault paths at a patient's bed"),
+        message(
             "A metal raceway runs from a branch panel to a metal box with a receptacle at a bed. An insulated green "
             "wire inside runs beside the circuit. A fault in the box has both ways back."
         ),
@@ -62,29 +64,29 @@ def svg() -> str:
 
 
 def panel():
-    """Give the feeder and the branch panel, its neutral bar apart from the metal."""
+    """Return the feeder and the branch panel, its neutral bar apart from the metal."""
     return [
-        label(say("feeder from the service"), 196, 20),
+        label(message("feeder from the service"), 196, 20),
         conductor("feeder-grounding-conductor", "equipment-grounding", (82, 8), (82, 182)),
-        label(say("equipment\ngrounding\nconductor"), 75, 22, "end"),
+        label(message("equipment\ngrounding\nconductor"), 75, 22, "end"),
         conductor("feeder-neutral", "grounded", (108, 8), (108, 108)),
         conductor("feeder-hot", "ungrounded", (184, 8), (184, 76)),
         enclosure("branch-panel", 14, 64, 196, 174),
-        label(say("branch panel"), 218, 78),
+        label(message("branch panel"), 218, 78),
         breaker("breaker", 184, 76),
         insulator("insulator-1", 110, 122),
         insulator("insulator-2", 138, 122),
         bar("neutral-bar", "grounded", 98, 108, 52),
-        label(say("neutral"), 116, 100),
+        label(message("neutral"), 116, 100),
         bar("grounding-bar", "equipment-grounding", 40, 182, 104),
-        label(say("grounding\nbar"), 58, 212),
+        label(message("grounding\nbar"), 58, 212),
         conductor("panel-bond", "equipment-grounding", (50, 196), (50, 238)),
         joint("panel-joint", 50, 238),
     ]
 
 
 def run():
-    """Give the raceway with its wires, the box and the receptacle."""
+    """Return the raceway with its wires, the box and the receptacle."""
     return [
         pipe("metal-raceway", "steel", 82, (154, 238), (154, 330)),
         *sleeve("upper-connector", 154, 246, 82),
@@ -98,16 +100,16 @@ def run():
         dot(130, 424),
         clamp("box-screw", 98, 424, 12),
         fault("fault", 206, 374, 17),
-        label(say("first path:\nmetal raceway,\nor armor that\ncounts as one"), 210, 262, kind="strong"),
-        label(say("second path:\ninsulated\ngreen wire"), 8, 276, kind="strong"),
+        label(message("first path:\nmetal raceway,\nor armor that\ncounts as one"), 210, 262, kind="strong"),
+        label(message("second path:\ninsulated\ngreen wire"), 8, 276, kind="strong"),
         pointer("to-green-wire", (84, 288), (128, 288)),
-        label(say("tied to the\nbox too"), 8, 420),
-        label(say("metal box"), 84, 486),
+        label(message("tied to the\nbox too"), 8, 420),
+        label(message("metal box"), 84, 486),
     ]
 
 
 def bed():
-    """Give the bed with a patient in it."""
+    """Return the bed with a patient in it."""
     frame = drawsvg.Group(id="bed", class_="surrounding")
     for line in ((252, 388, 252, 470), (346, 420, 346, 470), (252, 446, 346, 446)):
         frame.append(drawsvg.Line(*line, class_="edge"))
@@ -119,14 +121,14 @@ def bed():
         outline("floor", (234, 470), (356, 470), kind="faint"),
         frame,
         patient,
-        label(say("bed"), 299, 464, "middle"),
-        label(say("receptacle\nat the bed"), 240, 346),
+        label(message("bed"), 299, 464, "middle"),
+        label(message("receptacle\nat the bed"), 240, 346),
         pointer("to-receptacle", (236, 352), (194, 362)),
     ]
 
 
 def steps():
-    """Give the marks and stretches of the way round."""
+    """Return the marks and stretches of the way round."""
     return [
         path_step(1, (184, 8), (184, 340), (206, 340), (206, 374)),
         path_step(2, (206, 374), (224, 368)),

@@ -4,39 +4,39 @@ from __future__ import annotations
 
 import drawsvg
 
+from calc.messages import message
 from calc.rulebook import undated
-from calc.words import say
-from site_assets.diagrams.surroundings import buried_wire, concrete, mesh, metal, outline, pipe, pointer, water
+from site_assets.diagrams.scenery import buried_wire, concrete, mesh, metal, outline, pipe, pointer, water
 from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, finished, label
 
 SLUG = "pool"
 SIZE = undated("places/pool_bonding_conductor").value
-CAPTION = say(
+CAPTION = message(
     "Shell steel, deck, ladder, light, pump and water all have one voltage. A drawing only: never open a real bond at "
     "a pool."
 )
-TWIN = (
-    say("The pool is cut through. Steel bars in the concrete shell run up both sides and along the bottom."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("The pool is cut through. Steel bars in the concrete shell run up both sides and along the bottom."),
+    message(
         "The mesh in the deck on both sides of the pool is joined to the steel of the shell, at four points around the "
         "pool."
     ),
-    say("The ladder, the metal post and the pump are joined to the mesh in the deck."),
-    say("The metal niche of the underwater light is joined to them too."),
-    say("The water touches the metal ladder, and so it is joined."),
-    say("Solid copper of {size} AWG or larger joins the parts. It need not run to the panel.", size=SIZE),
-    say("Apart from that, an equipment grounding conductor runs from the panel to the pump."),
+    message("The ladder, the metal post and the pump are joined to the mesh in the deck."),
+    message("The metal niche of the underwater light is joined to them too."),
+    message("The water touches the metal ladder, and so it is joined."),
+    message("Solid copper of {size} AWG or larger joins the parts. It need not run to the panel.", size=SIZE),
+    message("Apart from that, an equipment grounding conductor runs from the panel to the pump."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         440,
-        say("Bonding at a pool"),
-        say(
+        message("Bonding at a pool"),
+        message(
             "A pool cut through. The steel of the shell, the mesh in the deck, a ladder, the niche of a light, a pump, "
             "a metal post and the water are all joined."
         ),
@@ -46,7 +46,7 @@ def svg() -> str:
 
 
 def basin():
-    """Give the shell with its steel, and the water in it."""
+    """Return the shell with its steel, and the water in it."""
     shell = drawsvg.Group(id="shell", class_="surrounding concrete")
     corners = (80, 172, 80, 352, 280, 352, 280, 172, 264, 172, 264, 336, 96, 336, 96, 172)
     shell.append(drawsvg.Lines(*corners, close=True, class_="edge"))
@@ -58,7 +58,7 @@ def basin():
 
 
 def deck():
-    """Give the deck on both sides of the pool, with the mesh in it."""
+    """Return the deck on both sides of the pool, with the mesh in it."""
     return [
         concrete("deck-left", 4, 172, 76, 28),
         concrete("deck-right", 280, 172, 76, 28),
@@ -68,7 +68,7 @@ def deck():
 
 
 def metal_parts():
-    """Give the ladder, the light niche, the pump, the post and the panel."""
+    """Return the ladder, the light niche, the pump, the post and the panel."""
     return [
         pipe("ladder", "plain", 8, (292, 172), (292, 132), (246, 132), (246, 276)),
         *(outline(f"rung-{number}", (250, y), (262, y)) for number, y in enumerate((228, 248, 268))),
@@ -80,7 +80,7 @@ def metal_parts():
 
 
 def bonds():
-    """Give the conductors that join the parts, and the equipment grounding conductor of the pump."""
+    """Return the conductors that join the parts, and the equipment grounding conductor of the pump."""
     return [
         conductor("shell-to-left-mesh", "equipment-grounding", (88, 187), (72, 187)),
         conductor("shell-to-right-mesh", "equipment-grounding", (272, 187), (290, 187)),
@@ -94,19 +94,19 @@ def bonds():
 
 
 def names():
-    """Give the words."""
+    """Return the words."""
     return [
-        label(say("metal\npost"), 46, 100),
-        label(say("ladder"), 240, 130, "end"),
-        label(say("pump"), 329, 154, "middle"),
-        label(say("panel"), 292, 34, "end"),
-        label(say("equipment\ngrounding\nconductor"), 322, 74, "end"),
-        label(say("water"), 168, 236, "middle"),
-        label(say("light niche"), 106, 266),
+        label(message("metal\npost"), 46, 100),
+        label(message("ladder"), 240, 130, "end"),
+        label(message("pump"), 329, 154, "middle"),
+        label(message("panel"), 292, 34, "end"),
+        label(message("equipment\ngrounding\nconductor"), 322, 74, "end"),
+        label(message("water"), 168, 236, "middle"),
+        label(message("light niche"), 106, 266),
         pointer("to-deck", (110, 146), (66, 184)),
-        label(say("mesh in\nthe deck"), 114, 140),
+        label(message("mesh in\nthe deck"), 114, 140),
         pointer("to-steel", (295, 318), (274, 318)),
-        label(say("steel of\nthe shell"), 298, 316),
-        label(say("solid copper, {size} AWG or larger,\njoins them all", size=SIZE), 180, 388, "middle", "strong"),
-        label(say("it need not run to the panel"), 180, 424, "middle"),
+        label(message("steel of\nthe shell"), 298, 316),
+        label(message("solid copper, {size} AWG or larger,\njoins them all", size=SIZE), 180, 388, "middle", "strong"),
+        label(message("it need not run to the panel"), 180, 424, "middle"),
     ]

@@ -2,40 +2,40 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.apparatus import building
-from site_assets.diagrams.surroundings import ground_line, never, rod
+from calc.messages import message
+from site_assets.diagrams.equipment import building
+from site_assets.diagrams.scenery import ground_line, never, rod
 from site_assets.diagrams.symbols import arrow, bar, breaker, canvas, conductor, enclosure, finished, joint, label
 
 SLUG = "separate-building"
-CAPTION = say(
+CAPTION = message(
     "Neutral and metal are joined in the first building only. The feeder brings an equipment grounding conductor "
     "along. The second building has an electrode of its own, tied to its grounding bar."
 )
-TWIN = (
-    say(
+TEXT_ALTERNATIVE = (
+    message(
         "In the first building stands the service. Its main bonding jumper joins the neutral bar to the grounding bar."
     ),
-    say("The neutral bar there is tied to the electrode of the first building."),
-    say(
+    message("The neutral bar there is tied to the electrode of the first building."),
+    message(
         "A feeder runs under the earth to the second building. It has a hot (ungrounded) conductor, a neutral and an "
         "equipment grounding conductor."
     ),
-    say("In the second building the hot conductor goes to the breaker that disconnects the building."),
-    say("The neutral ends on a neutral bar that stays apart from metal. No jumper joins it to the grounding bar."),
-    say("The equipment grounding conductor ends on the grounding bar, which is joined to the enclosure."),
-    say("The electrode of the second building is tied to that grounding bar, not to the neutral bar."),
+    message("In the second building the hot conductor goes to the breaker that disconnects the building."),
+    message("The neutral ends on a neutral bar that stays apart from metal. No jumper joins it to the grounding bar."),
+    message("The equipment grounding conductor ends on the grounding bar, which is joined to the enclosure."),
+    message("The electrode of the second building is tied to that grounding bar, not to the neutral bar."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         420,
-        say("A feeder to a separate building"),
-        say(
+        message("A feeder to a separate building"),
+        message(
             "Two buildings side by side, a feeder under the earth between them. The first has the main bonding "
             "jumper. In the second, a crossed-out link shows that neutral and metal stay apart."
         ),
@@ -45,57 +45,57 @@ def svg() -> str:
 
 
 def first_building():
-    """Give the first building with the service."""
+    """Return the first building with the service."""
     return [
-        label(say("first building"), 10, 22),
+        label(message("first building"), 10, 22),
         building("first-building", 8, 34, 158, 278),
         conductor("supply-hot", "ungrounded", (142, 28), (142, 96)),
         conductor("supply-neutral", "grounded", (64, 28), (64, 122)),
         enclosure("service", 18, 60, 138, 192),
-        label(say("service"), 74, 80),
+        label(message("service"), 74, 80),
         breaker("service-breaker", 142, 96),
         bar("service-neutral-bar", "grounded", 26, 122, 68),
         conductor("main-bonding-jumper", "bonding", (52, 136), (52, 196)),
-        label(say("main\nbonding\njumper"), 62, 156),
+        label(message("main\nbonding\njumper"), 62, 156),
         bar("service-grounding-bar", "equipment-grounding", 42, 196, 66),
         conductor("service-bond", "equipment-grounding", (56, 210), (56, 252)),
         joint("service-joint", 56, 252),
         conductor("first-electrode-conductor", "electrode", (36, 136), (36, 316)),
         rod("first-electrode", 36, 306, 372),
-        label(say("electrode"), 8, 392),
+        label(message("electrode"), 8, 392),
     ]
 
 
 def feeder():
-    """Give the feeder under the earth."""
+    """Return the feeder under the earth."""
     return [
         ground_line("earth-surface", 4, 356, 312),
         conductor("feeder-hot", "ungrounded", (142, 136), (142, 336), (212, 336), (212, 82), (334, 82), (334, 96)),
         conductor("feeder-neutral", "grounded", (94, 129), (122, 129), (122, 350), (232, 350), (232, 136)),
         conductor("feeder-grounding", "equipment-grounding", (98, 210), (98, 364), (252, 364), (252, 210)),
-        label(say("feeder with equipment\ngrounding conductor"), 92, 388),
+        label(message("feeder with equipment\ngrounding conductor"), 92, 388),
     ]
 
 
 def second_building():
-    """Give the second building, its bars apart."""
+    """Return the second building, its bars apart."""
     return [
-        label(say("second building"), 196, 22),
+        label(message("second building"), 196, 22),
         building("second-building", 194, 34, 160, 278),
         enclosure("second-disconnect", 202, 60, 144, 192),
-        label(say("disconnect"), 222, 76),
+        label(message("disconnect"), 222, 76),
         breaker("second-breaker", 334, 96),
         conductor("load-hot", "ungrounded", (334, 136), (334, 266)),
         arrow("to-loads", 334, 278, "down"),
-        label(say("loads"), 333, 296, "middle"),
+        label(message("loads"), 333, 296, "middle"),
         bar("second-neutral-bar", "grounded", 222, 122, 60),
-        label(say("neutral bar"), 226, 114),
+        label(message("neutral bar"), 226, 114),
         never("neutral-link-not-made", 266, 166, (266, 138), (266, 196)),
-        label(say("not\njoined"), 282, 162, kind="strong"),
+        label(message("not\njoined"), 282, 162, kind="strong"),
         bar("second-grounding-bar", "equipment-grounding", 242, 196, 76),
         conductor("second-bond", "equipment-grounding", (274, 210), (274, 252)),
         joint("second-joint", 274, 252),
         conductor("second-electrode-conductor", "electrode", (306, 210), (306, 316)),
         rod("second-electrode", 306, 306, 372),
-        label(say("its own\nelectrode"), 274, 392),
+        label(message("its own\nelectrode"), 274, 392),
     ]

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import pointer
+from calc.messages import message
+from site_assets.diagrams.scenery import pointer
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -20,29 +20,31 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "service-disconnect"
-CAPTION = say(
+CAPTION = message(
     "The line runs at the first overcurrent device. Above it, parts go by the size of the supply conductors. Below "
     "it, they go by the breaker ahead. Neutral and metal meet only above."
 )
-TWIN = (
-    say("From above come the service conductors, hot (ungrounded) and neutral, in a metal raceway."),
-    say("On the supply side a supply-side bonding jumper joins the bushing of that raceway to the enclosure."),
-    say("In the enclosure the neutral ends on the neutral bar. The main bonding jumper joins it to the grounding bar."),
-    say("The hot conductor passes the service disconnect, here a breaker: the first overcurrent device."),
-    say("Just below the breaker runs the line. From here down is the load side."),
-    say("The feeder leaves with a hot conductor, a neutral and an equipment grounding conductor."),
-    say("From here on, neutral and metal stay apart."),
+TEXT_ALTERNATIVE = (
+    message("From above come the service conductors, hot (ungrounded) and neutral, in a metal raceway."),
+    message("On the supply side a supply-side bonding jumper joins the bushing of that raceway to the enclosure."),
+    message(
+        "In the enclosure the neutral ends on the neutral bar. The main bonding jumper joins it to the grounding bar."
+    ),
+    message("The hot conductor passes the service disconnect, here a breaker: the first overcurrent device."),
+    message("Just below the breaker runs the line. From here down is the load side."),
+    message("The feeder leaves with a hot conductor, a neutral and an equipment grounding conductor."),
+    message("From here on, neutral and metal stay apart."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         470,
-        say("Service disconnect: the line between supply side and load side"),
-        say(
+        message("Service disconnect: the line between supply side and load side"),
+        message(
             "A thought line crosses the enclosure just below the breaker. The supply-side bonding jumper and the "
             "main bonding jumper stand above it. The equipment grounding conductor leaves below it."
         ),
@@ -52,10 +54,10 @@ def svg() -> str:
 
 
 def supply_side():
-    """Give the service raceway, the enclosure and what stands ahead of the breaker."""
+    """Return the service raceway, the enclosure and what stands ahead of the breaker."""
     return [
-        label(say("supply side"), 236, 24, kind="strong"),
-        label(say("size: by the\nsupply conductors"), 236, 44),
+        label(message("supply side"), 236, 24, kind="strong"),
+        label(message("size: by the\nsupply conductors"), 236, 44),
         raceway("service-raceway", "metal", 110, (80, 32), (80, 128)),
         enclosure("service-disconnect", 14, 128, 212, 238),
         bushing("bonding-bushing", 20, 124, 120),
@@ -64,21 +66,21 @@ def supply_side():
         conductor("supply-side-bonding-jumper", "bonding", (140, 146), (226, 146)),
         conductor("bushing-lug", "bonding", (135, 132), (135, 151)),
         joint("enclosure-lug", 226, 146),
-        label(say("service\nconductors"), 236, 92),
+        label(message("service\nconductors"), 236, 92),
         pointer("service-leader", (232, 92), (114, 92)),
-        label(say("supply-side\nbonding jumper"), 236, 148),
+        label(message("supply-side\nbonding jumper"), 236, 148),
         bar("neutral-bar", "grounded", 88, 196, 128),
-        label(say("neutral bar"), 116, 186),
+        label(message("neutral bar"), 116, 186),
         conductor("main-bonding-jumper", "bonding", (194, 210), (194, 246)),
-        label(say("main bonding\njumper"), 236, 222),
+        label(message("main bonding\njumper"), 236, 222),
         pointer("jumper-leader", (232, 226), (202, 226)),
-        label(say("first\novercurrent\ndevice"), 60, 232),
+        label(message("first\novercurrent\ndevice"), 60, 232),
         breaker("service-breaker", 50, 220),
     ]
 
 
 def load_side():
-    """Give the line, and what leaves beyond the breaker."""
+    """Return the line, and what leaves beyond the breaker."""
     return [
         border("line-between", (4, 278), (356, 278)),
         bar("grounding-bar", "equipment-grounding", 160, 246, 56),
@@ -88,12 +90,12 @@ def load_side():
         conductor("feeder-neutral", "grounded", (150, 210), (150, 410)),
         conductor("equipment-grounding-conductor", "equipment-grounding", (204, 260), (204, 410)),
         *(arrow(f"feeder-{x}", x, 424, "down") for x in (50, 150, 204)),
-        label(say("hot"), 50, 446, "middle"),
-        label(say("neutral"), 150, 446, "middle"),
-        label(say("to the loads"), 56, 464),
-        label(say("service\ndisconnect"), 62, 302),
-        label(say("load side"), 236, 302, kind="strong"),
-        label(say("size: by the\nbreaker ahead"), 236, 322),
-        label(say("equipment\ngrounding\nconductor"), 236, 372),
+        label(message("hot"), 50, 446, "middle"),
+        label(message("neutral"), 150, 446, "middle"),
+        label(message("to the loads"), 56, 464),
+        label(message("service\ndisconnect"), 62, 302),
+        label(message("load side"), 236, 302, kind="strong"),
+        label(message("size: by the\nbreaker ahead"), 236, 322),
+        label(message("equipment\ngrounding\nconductor"), 236, 372),
         pointer("grounding-leader", (232, 384), (208, 384)),
     ]

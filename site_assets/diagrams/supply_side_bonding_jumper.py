@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.words import say
+from calc.messages import message
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -22,31 +22,31 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "supply-side-bonding-jumper"
-CAPTION = say(
+CAPTION = message(
     "The metal wireway stands ahead of every breaker. Thick jumpers tie it and its raceway to the disconnect. The "
     "electrode is left out. A drawing only: never lift a real jumper to see."
 )
-TWIN = (
-    say("Source: the utility transformer pushes current out on the hot (ungrounded) service conductor."),
-    say("The hot conductor enters the wireway. No breaker of the building stands ahead of it."),
-    say("Fault: in the wireway the hot conductor touches the metal wall."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: the utility transformer pushes current out on the hot (ungrounded) service conductor."),
+    message("The hot conductor enters the wireway. No breaker of the building stands ahead of it."),
+    message("Fault: in the wireway the hot conductor touches the metal wall."),
+    message(
         "The supply-side bonding jumper carries the current from the wireway to the grounding bar of a disconnect. "
         "It goes by the size of the supply conductors, since no breaker here limits the current."
     ),
-    say("The main bonding jumper carries it over to the neutral bar."),
-    say("Source again: the neutral takes it back to the transformer. Only the device of the utility can open."),
+    message("The main bonding jumper carries it over to the neutral bar."),
+    message("Source again: the neutral takes it back to the transformer. Only the device of the utility can open."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         474,
-        say("Supply-side bonding jumpers at a metal wireway"),
-        say(
+        message("Supply-side bonding jumpers at a metal wireway"),
+        message(
             "One jumper joins the bushing of the metal raceway to the wireway. One joins the wireway to the "
             "grounding bar of the first service disconnect. Each disconnect has its own main bonding jumper."
         ),
@@ -56,48 +56,48 @@ def svg() -> str:
 
 
 def supply():
-    """Give the source, the raceway and the wireway with its jumpers."""
+    """Return the source, the raceway and the wireway with its jumpers."""
     return [
-        label(say("utility\ntransformer"), 18, 34),
+        label(message("utility\ntransformer"), 18, 34),
         winding("source-winding", 116, 12, 3),
         raceway("service-raceway", "metal", 76, (206, 84), (206, 146)),
-        label(say("metal\nraceway"), 252, 106),
+        label(message("metal\nraceway"), 252, 106),
         enclosure("wireway", 14, 146, 332, 72),
         conductor("service-hot", "ungrounded", (116, 12), (224, 12), (224, 198)),
         conductor("service-neutral", "grounded", (116, 60), (188, 60), (188, 178)),
-        label(say("hot conductor"), 232, 36),
-        label(say("neutral"), 124, 80),
+        label(message("hot conductor"), 232, 36),
+        label(message("neutral"), 124, 80),
         conductor("hot-bus", "ungrounded", (172, 198), (318, 198)),
         joint("hot-joint", 224, 198),
         joint("neutral-joint", 188, 178),
         conductor("neutral-bus", "grounded", (140, 178), (244, 178)),
-        label(say("wireway"), 252, 168),
+        label(message("wireway"), 252, 168),
         bushing("bonding-bushing", 164, 142, 84),
         conductor("bushing-jumper", "bonding", (164, 156), (112, 156), (112, 218)),
-        label(say("supply-side\nbonding\njumper"), 12, 238, kind="strong"),
+        label(message("supply-side\nbonding\njumper"), 12, 238, kind="strong"),
         joint("wireway-joint", 112, 218),
     ]
 
 
 def disconnects():
-    """Give both service disconnects, each with its main bonding jumper."""
+    """Return both service disconnects, each with its main bonding jumper."""
     return [
         enclosure("disconnect-1", 14, 284, 178, 150),
         enclosure("disconnect-2", 204, 284, 142, 150),
-        label(say("service\ndisconnect"), 8, 454),
-        label(say("service\ndisconnect"), 210, 454),
+        label(message("service\ndisconnect"), 8, 454),
+        label(message("service\ndisconnect"), 210, 454),
         *tap(1, 172, 140),
         *tap(2, 312, 244),
         conductor("supply-side-bonding-jumper", "bonding", (112, 218), (112, 392)),
         bar("grounding-bar-1", "equipment-grounding", 88, 392, 64),
         bar("grounding-bar-2", "equipment-grounding", 218, 392, 27),
-        label(say("grounding\nbar"), 22, 384),
-        label(say("main\nbonding\njumper"), 251, 361),
+        label(message("grounding\nbar"), 22, 384),
+        label(message("main\nbonding\njumper"), 251, 361),
     ]
 
 
 def tap(number: int, hot: float, neutral: float):
-    """Give what enters one disconnect, its main bonding jumper and what leaves to the loads."""
+    """Return what enters one disconnect, its main bonding jumper and what leaves to the loads."""
     jumper = neutral - 10
     return [
         conductor(f"tap-hot-{number}", "ungrounded", (hot, 198), (hot, 300)),
@@ -115,7 +115,7 @@ def tap(number: int, hot: float, neutral: float):
 
 
 def fault_way():
-    """Give the fault and its numbered way."""
+    """Return the fault and its numbered way."""
     return [
         fault("fault", 316, 198, 30),
         path_step(1, (116, 60), (116, 12), (224, 12), (224, 84)),

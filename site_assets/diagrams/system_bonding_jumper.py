@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.apparatus import delta, wye
-from site_assets.diagrams.surroundings import never
+from calc.messages import message
+from site_assets.diagrams.equipment import delta, wye
+from site_assets.diagrams.scenery import never
 from site_assets.diagrams.symbols import (
     arrow,
     bar,
@@ -22,32 +22,32 @@ from site_assets.diagrams.symbols import (
 )
 
 SLUG = "system-bonding-jumper"
-CAPTION = say(
+CAPTION = message(
     "The system bonding jumper joins neutral and metal once, here in the transformer. The supply-side bonding jumper "
     "ties the first disconnect to it. A drawing only: never lift a real jumper to see."
 )
-TWIN = (
-    say("Source: a secondary winding of the transformer pushes current out on its hot (ungrounded) conductor."),
-    say("The hot conductor runs through the breaker of the first disconnect to the machine."),
-    say("Fault: inside the machine the hot conductor touches the metal case."),
-    say("The equipment grounding conductor carries the current back to the grounding bar of the first disconnect."),
-    say("The supply-side bonding jumper carries it on to the grounding bar in the transformer."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("Source: a secondary winding of the transformer pushes current out on its hot (ungrounded) conductor."),
+    message("The hot conductor runs through the breaker of the first disconnect to the machine."),
+    message("Fault: inside the machine the hot conductor touches the metal case."),
+    message("The equipment grounding conductor carries the current back to the grounding bar of the first disconnect."),
+    message("The supply-side bonding jumper carries it on to the grounding bar in the transformer."),
+    message(
         "The system bonding jumper carries it over to the neutral bar. Without it the way ends here, and the breaker "
         "stays closed."
     ),
-    say("Source again: the neutral point takes the current back into the winding. The breaker opens."),
+    message("Source again: the neutral point takes the current back into the winding. The breaker opens."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         570,
-        say("System bonding jumper in a transformer"),
-        say(
+        message("System bonding jumper in a transformer"),
+        message(
             "The jumper joins the neutral bar and the grounding bar inside the transformer. In the first disconnect "
             "the neutral bar stays apart from metal. Numbers follow a fault from the winding to the machine and back."
         ),
@@ -57,12 +57,12 @@ def svg() -> str:
 
 
 def transformer_parts():
-    """Give the transformer: primary in delta, secondary in wye, its bars and jumpers."""
+    """Return the transformer: primary in delta, secondary in wye, its bars and jumpers."""
     return [
         *(conductor(f"primary-{x}", "ungrounded", (x, 6), (x, y)) for x, y in ((54, 86), (76, 48), (98, 86))),
         conductor("primary-equipment-grounding-conductor", "equipment-grounding", (36, 6), (36, 34)),
         joint("primary-joint", 36, 34),
-        label(say("feeder to the transformer"), 112, 24),
+        label(message("feeder to the transformer"), 112, 24),
         enclosure("transformer-enclosure", 24, 34, 324, 184),
         delta("primary-winding", 76, 48),
         wye("secondary-winding", 160, 58),
@@ -72,47 +72,47 @@ def transformer_parts():
         conductor("neutral-point", "grounded", (160, 102), (160, 130)),
         conductor("neutral", "grounded", (172, 137), (256, 137), (256, 384)),
         bar("neutral-bar", "grounded", 96, 130, 76),
-        label(say("neutral bar"), 168, 126),
+        label(message("neutral bar"), 168, 126),
         conductor("system-bonding-jumper", "bonding", (112, 144), (112, 184)),
-        label(say("system bonding\njumper"), 124, 162, kind="strong"),
+        label(message("system bonding\njumper"), 124, 162, kind="strong"),
         bar("transformer-grounding-bar", "equipment-grounding", 64, 184, 80),
         conductor("transformer-enclosure-bond", "equipment-grounding", (74, 198), (74, 218)),
         joint("transformer-joint", 74, 218),
-        label(say("transformer"), 160, 210),
+        label(message("transformer"), 160, 210),
         conductor("grounding-electrode-conductor", "electrode", (96, 137), (44, 137), (44, 246)),
         earth("grounding-electrode", 44, 246),
-        label(say("grounding\nelectrode"), 30, 277),
+        label(message("grounding\nelectrode"), 30, 277),
         conductor("supply-side-bonding-jumper", "bonding", (132, 198), (132, 384)),
-        label(say("supply-side\nbonding\njumper"), 144, 244),
+        label(message("supply-side\nbonding\njumper"), 144, 244),
     ]
 
 
 def disconnect_parts():
-    """Give the first disconnect, where the neutral bar stays apart from metal, and the machine."""
+    """Return the first disconnect, where the neutral bar stays apart from metal, and the machine."""
     return [
         enclosure("first-disconnect", 64, 304, 284, 128),
-        label(say("first\ndisconnect"), 144, 324),
+        label(message("first\ndisconnect"), 144, 324),
         *(breaker(f"pole-{x}", x, 318) for x in (280, 304, 328)),
         never("neutral-link-not-made", 172, 391, (146, 391), (198, 391)),
         bar("disconnect-neutral-bar", "grounded", 198, 384, 66),
         bar("disconnect-grounding-bar", "equipment-grounding", 76, 384, 70),
         conductor("disconnect-enclosure-bond", "equipment-grounding", (92, 398), (92, 432)),
         joint("disconnect-joint", 92, 432),
-        label(say("not joined here"), 146, 420),
+        label(message("not joined here"), 146, 420),
         conductor("hot-conductor", "ungrounded", (280, 358), (280, 516)),
         *(conductor(f"other-phase-{x}", "ungrounded", (x, 358), (x, 452)) for x in (304, 328)),
         *(arrow(f"other-load-{x}", x, 462, "down") for x in (304, 328)),
         conductor("equipment-grounding-conductor", "equipment-grounding", (116, 398), (116, 524), (176, 524)),
         joint("machine-joint", 176, 524),
-        label(say("equipment\ngrounding\nconductor"), 124, 456),
+        label(message("equipment\ngrounding\nconductor"), 124, 456),
         enclosure("machine", 176, 492, 136, 64),
         fault("fault", 280, 520, 32),
-        label(say("machine"), 186, 546),
+        label(message("machine"), 186, 546),
     ]
 
 
 def fault_way():
-    """Give the numbered way of the fault."""
+    """Return the numbered way of the fault."""
     return [
         path_step(1, (160, 102), (280, 102), (280, 318)),
         path_step(2, (280, 318), (280, 520)),

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from calc.catalogue import CALCULATORS
-from calc.fault.scene import PARTS
-from calc.words import say
+from calc.fault.scene.scene import PARTS
+from calc.messages import message
+from calc.registry import CALCULATORS
 from site_assets.diagrams.symbols import (
     bar,
     breaker,
@@ -24,7 +24,7 @@ from site_assets.diagrams.symbols import (
 )
 from site_assets.render.scene import SLUG, scene_parts
 
-CAPTION = say(
+CAPTION = message(
     "A drawing only: never lift a real bond to see. Press a bond: in place, missing, loose. Press a dotted line to "
     "add what should not be there. Press a part to put the fault on it. A heavier line carries ten times the current; "
     "a part's outline grows from a hundredth, a tenth and a half of the source's 120 V."
@@ -54,14 +54,14 @@ PRESSED_ADDED = {
 
 
 def svg() -> str:
-    """Give the drawing as SVG, as it stands before anything is pressed."""
+    """Return the drawing as SVG, as it stands before anything is pressed."""
     shown = scene_parts(CALCULATORS[SLUG]())
     picture = canvas(
         SLUG,
         360,
         800,
-        say("A source, a first disconnect, a panel and a machine with the bonds between them"),
-        say("Each bond and each part can be pressed. The list beside it tells what the drawing shows."),
+        message("A source, a first disconnect, a panel and a machine with the bonds between them"),
+        message("Each bond and each part can be pressed. The list beside it tells what the drawing shows."),
         pressed=True,
     )
     drawn = [*parts(), *wires(), *bonds(), *electrodes(), *faults(), *people()]
@@ -73,7 +73,7 @@ def svg() -> str:
 
 
 def parts():
-    """Give the metal parts and the bars inside them."""
+    """Return the metal parts and the bars inside them."""
     return [
         enclosure("supply-raceway", 150, 84, 158, 104),
         enclosure("service", 70, 206, 266, 130),
@@ -90,7 +90,7 @@ def parts():
 
 
 def wires():
-    """Give the conductors that carry current in use, their breakers and the loads."""
+    """Return the conductors that carry current in use, their breakers and the loads."""
     return [
         conductor("supply-hot-a", "ungrounded", (142, 44), (142, 14), (HOT_A, 14), (HOT_A, 214)),
         conductor("supply-hot-b", "ungrounded", (238, 44), (HOT_B, 44), (HOT_B, 214)),
@@ -112,7 +112,7 @@ def wires():
 
 
 def bonds():
-    """Give the bonds that can be missing or loose, and the one too many in the panel."""
+    """Return the bonds that can be missing or loose, and the one too many in the panel."""
     return [
         conductor("supply-side-bonding-jumper", "bonding", (150, 146), (METAL, 146), (METAL, 206)),
         conductor("service-enclosure-bond", "equipment-grounding", (84, 276), (84, 336)),
@@ -128,7 +128,7 @@ def bonds():
 
 
 def electrodes():
-    """Give the electrodes and the conductors to them."""
+    """Return the electrodes and the conductors to them."""
     return [
         conductor("source-electrode", "electrode", (NEUTRAL, 62), (34, 62)),
         earth("source-earth", 34, 62),
@@ -142,7 +142,7 @@ def electrodes():
 
 
 def faults():
-    """Give the place where a hot conductor touches each part."""
+    """Return the place where a hot conductor touches each part."""
     return [
         fault("fault-supply-raceway", HOT_A, 130, 18),
         fault("fault-service", HOT_A, 270, 46),
@@ -153,7 +153,7 @@ def faults():
 
 
 def people():
-    """Give someone who touches each part that can be reached."""
+    """Return someone who touches each part that can be reached."""
     return [
         person("person-supply-raceway", 340, 110, 310),
         person("person-service", 346, 232, 338),
@@ -163,31 +163,31 @@ def people():
 
 
 def names():
-    """Give the words that never change."""
+    """Return the words that never change."""
     return [
-        label(say("source"), 8, 20),
-        label(say("metal\nraceway"), 142, 94, "end"),
-        label(say("supply-side\njumper"), 8, 160),
-        label(say("100 A"), 234, 240, "end"),
-        label(say("60 A"), 234, 310, "end"),
-        label(say("20 A"), 298, 508),
-        label(say("main bonding\njumper"), 78, 243),
-        label(say("disconnect"), 104, 308),
-        label(say("rod"), 4, 314),
-        label(say("grounding\npath"), 4, 372),
-        label(say("neutral"), 199, 372),
-        label(say("neutral"), 199, 152),
-        label(say("neutral\nbond"), 112, 453),
-        label(say("panel"), 104, 530),
-        label(say("grounding\npath"), 4, 604),
-        label(say("buried\nelbow"), 312, 588),
-        label(say("machine"), 104, 704),
-        label(say("rod"), 114, 776),
+        label(message("source"), 8, 20),
+        label(message("metal\nraceway"), 142, 94, "end"),
+        label(message("supply-side\njumper"), 8, 160),
+        label(message("100 A"), 234, 240, "end"),
+        label(message("60 A"), 234, 310, "end"),
+        label(message("20 A"), 298, 508),
+        label(message("main bonding\njumper"), 78, 243),
+        label(message("disconnect"), 104, 308),
+        label(message("rod"), 4, 314),
+        label(message("grounding\npath"), 4, 372),
+        label(message("neutral"), 199, 372),
+        label(message("neutral"), 199, 152),
+        label(message("neutral\nbond"), 112, 453),
+        label(message("panel"), 104, 530),
+        label(message("grounding\npath"), 4, 604),
+        label(message("buried\nelbow"), 312, 588),
+        label(message("machine"), 104, 704),
+        label(message("rod"), 114, 776),
     ]
 
 
 def told(words: dict[str, str]):
-    """Give the words that change with the answer, as they stand first."""
+    """Return the words that change with the answer, as they stand first."""
     places = {
         "source-name": (8, 36, ""),
         "supply-raceway-volt": (142, 130, "volt before"),
@@ -222,7 +222,7 @@ def told(words: dict[str, str]):
 
 
 def areas(spoken: dict[str, str]):
-    """Give what can be pressed, the larger areas below the smaller ones."""
+    """Return what can be pressed, the larger areas below the smaller ones."""
     assert set(PRESSED_PARTS) == set(PARTS)
     kinds = (("part", PRESSED_PARTS), ("bond", PRESSED_BONDS), ("added", PRESSED_ADDED))
     return [pressed(kind, name, spoken[name], *place) for kind, places in kinds for name, place in places.items()]

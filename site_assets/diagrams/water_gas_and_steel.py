@@ -2,36 +2,36 @@
 
 from __future__ import annotations
 
-from calc.words import say
-from site_assets.diagrams.surroundings import clamp, ground_line, hole, metal, outline, pipe
+from calc.messages import message
+from site_assets.diagrams.scenery import clamp, ground_line, hole, metal, outline, pipe
 from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure, finished, label
 
 SLUG = "water-gas-and-steel"
-CAPTION = say(
+CAPTION = message(
     "Water and steel are bonded from the service, the gas pipe by the circuit of the furnace. A drawing only: never "
     "take a real bond off."
 )
-TWIN = (
-    say("The main bonding jumper joins the neutral bar of the service to the grounding bar and the enclosure."),
-    say("Water: a bonding jumper runs from the neutral bar to the metal water pipe, near where the pipe comes in."),
-    say("Another jumper goes around the water meter, so that taking the meter out does not part the pipe."),
-    say("Steel: a bonding jumper runs from the neutral bar to the steel column."),
-    say(
+TEXT_ALTERNATIVE = (
+    message("The main bonding jumper joins the neutral bar of the service to the grounding bar and the enclosure."),
+    message("Water: a bonding jumper runs from the neutral bar to the metal water pipe, near where the pipe comes in."),
+    message("Another jumper goes around the water meter, so that taking the meter out does not part the pipe."),
+    message("Steel: a bonding jumper runs from the neutral bar to the steel column."),
+    message(
         "Gas: the equipment grounding conductor of the circuit that feeds the furnace joins the furnace, and with it "
         "the gas pipe."
     ),
-    say("No gas pipe is used as an electrode."),
+    message("No gas pipe is used as an electrode."),
 )
 
 
 def svg() -> str:
-    """Give the drawing as SVG."""
+    """Return the drawing as SVG."""
     picture = canvas(
         SLUG,
         360,
         430,
-        say("Bonds of water pipe, gas pipe and steel"),
-        say(
+        message("Bonds of water pipe, gas pipe and steel"),
+        message(
             "The service has jumpers to the water pipe and to a steel column. A jumper goes around the water meter. "
             "The gas pipe is bonded by the equipment grounding conductor of the furnace circuit."
         ),
@@ -41,7 +41,7 @@ def svg() -> str:
 
 
 def building():
-    """Give the wall, the floor and the earth outside."""
+    """Return the wall, the floor and the earth outside."""
     return [
         outline("wall", (56, 26), (56, 334), kind="faint"),
         outline("floor", (56, 334), (356, 334), kind="faint"),
@@ -50,57 +50,57 @@ def building():
 
 
 def service():
-    """Give the service enclosure with its bars."""
+    """Return the service enclosure with its bars."""
     return [
         conductor("service-neutral", "grounded", (96, 10), (96, 66)),
-        label(say("neutral"), 104, 24),
+        label(message("neutral"), 104, 24),
         enclosure("service-enclosure", 64, 50, 178, 104),
-        label(say("service"), 182, 44),
+        label(message("service"), 182, 44),
         conductor("main-bonding-jumper", "bonding", (112, 74), (112, 128)),
         bar("neutral-bar", "grounded", 70, 66, 92),
         bar("grounding-bar", "equipment-grounding", 102, 128, 128),
         conductor("enclosure-bond", "equipment-grounding", (112, 142), (112, 154)),
-        label(say("main bonding\njumper"), 124, 100, kind="strong"),
+        label(message("main bonding\njumper"), 124, 100, kind="strong"),
     ]
 
 
 def water_pipe():
-    """Give the water pipe with its meter, its bond and the jumper around the meter."""
+    """Return the water pipe with its meter, its bond and the jumper around the meter."""
     return [
         pipe("water-pipe", "plain", 14, (6, 388), (104, 388), (104, 270), (242, 270)),
         hole("meter", 176, 270, 19),
-        label(say("water meter"), 176, 308, "middle"),
+        label(message("water meter"), 176, 308, "middle"),
         conductor("meter-jumper", "equipment-grounding", (136, 262), (136, 240), (216, 240), (216, 262)),
         clamp("meter-clamp-in", 136, 270, 12),
         clamp("meter-clamp-out", 216, 270, 12),
-        label(say("jumper around\nthe meter"), 122, 217, kind="strong"),
+        label(message("jumper around\nthe meter"), 122, 217, kind="strong"),
         conductor("water-bond", "equipment-grounding", (80, 80), (80, 308), (96, 308)),
         clamp("water-clamp", 104, 308, 20),
-        label(say("water pipe"), 120, 404),
-        label(say("bonding\njumper"), 88, 188),
+        label(message("water pipe"), 120, 404),
+        label(message("bonding\njumper"), 88, 188),
     ]
 
 
 def gas_pipe():
-    """Give the furnace with its gas pipe, and the equipment grounding conductor of its circuit."""
+    """Return the furnace with its gas pipe, and the equipment grounding conductor of its circuit."""
     return [
         enclosure("furnace", 254, 214, 62, 56),
-        label(say("furnace"), 285, 247, "middle"),
+        label(message("furnace"), 285, 247, "middle"),
         pipe("gas-pipe", "plain", 12, (285, 270), (285, 396), (354, 396)),
-        label(say("gas pipe"), 276, 366, "end"),
+        label(message("gas pipe"), 276, 366, "end"),
         conductor("circuit-grounding", "equipment-grounding", (230, 135), (285, 135), (285, 214)),
         dot(285, 214),
         dot(285, 270),
-        label(say("equipment grounding\nconductor of the\nfurnace circuit"), 276, 169, "end"),
+        label(message("equipment grounding\nconductor of the\nfurnace circuit"), 276, 169, "end"),
     ]
 
 
 def column():
-    """Give the steel column with its bond."""
+    """Return the steel column with its bond."""
     return [
         metal("column", 330, 40, 14, 294),
         conductor("column-bond", "equipment-grounding", (162, 73), (327, 73)),
         clamp("column-clamp", 337, 73, 20),
-        label(say("steel\ncolumn"), 324, 98, "end"),
-        label(say("bonding jumper"), 352, 24, "end"),
+        label(message("steel\ncolumn"), 324, 98, "end"),
+        label(message("bonding jumper"), 352, 24, "end"),
     ]

@@ -9,15 +9,15 @@ from urllib.parse import urlencode
 from calc import permalink
 from calc.address import page_address
 from calc.answer import Row, Table
-from calc.catalogue import CALCULATORS
-from calc.declare import Result
+from calc.calculator import Result
 from calc.editions import EDITIONS
 from calc.found.verdict import Verdict
+from calc.json_output import citation_to_dict, linked_answer
 from calc.margin.words import margin_line
-from calc.plain import plain_citation, said_before
+from calc.messages import CalculatorName, Message, message
+from calc.registry import CALCULATORS
 from calc.rulebook import Rule, rule
-from calc.words import CalculatorName, Sentence, say
-from calc.working import MARK_WORDS, Step, shown_of_model
+from calc.trace import MARK_WORDS, Step, shown_of_model
 from site_assets.render.chart import charts_html
 from site_assets.render.note import note_html
 from site_assets.render.open_inputs import assumed_html, depends_html, edition_html
@@ -31,7 +31,7 @@ PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 
 
 def result_html(result: Result, *, actions: bool = True) -> str:
-    """Give the HTML of a result: an answer, what it depends on, the fields to fix, or why the case is not covered.
+    """Return the HTML of a result: an answer, what it depends on, the fields to fix, or why the case is not covered.
 
     `actions`: with the buttons that copy its link or a note of it and print it.
     """
@@ -39,7 +39,7 @@ def result_html(result: Result, *, actions: bool = True) -> str:
         return _said_earlier(result) + _fix(result)
     buttons = _actions(result) if actions else ""
     if result.depends:
-        below = f"{_warnings(result)}{_list('answer-notes', result.working.notes)}{buttons}"
+        below = f"{_warnings(result)}{_list('answer-notes', result.trace.notes)}{buttons}"
         body = depends_html(result, f"{_entered(result)}{below}{_working(result)}{_citations(result)}")
     else:
         body = _answer(result, buttons) if result.outcome == "answer" else _not_covered(result, buttons)
@@ -47,14 +47,14 @@ def result_html(result: Result, *, actions: bool = True) -> str:
 
 
 def mark_html(mark: str) -> str:
-    """Give the badge that says how a figure was checked."""
+    """Return the badge that says how a figure was checked."""
     return f'<span class="mark" data-mark="{mark}">{text(MARK_WORDS[mark])}</span>'
 
 
-def linked(words: Sentence | str) -> str:
-    """Give words as HTML text; each calculator that they name becomes a link to its page."""
+def linked(words: Message | str) -> str:
+    """Return words as HTML text; each calculator that they name becomes a link to its page."""
     shown = text(words)
-    for named in words.values.values() if isinstance(words, Sentence) else ():
+    for named in words.values.values() if isinstance(words, Message) else ():
         if isinstance(named, CalculatorName):
             shown = shown.replace(text(named), f'<a href="{named.slug}.html">{text(named)}</a>', 1)
     return shown
@@ -63,7 +63,7 @@ def linked(words: Sentence | str) -> str:
 def _answer(result: Result, buttons: str) -> str:
     answer = result.answer
     kind = "size" if len(str(answer.headline)) <= SHORT_HEADLINE else "size words"
-    heading = text(answer.name if buttons else say("Example: {name}", name=answer.name))
+    heading = text(answer.name if buttons else message("Example: {name}", name=answer.name))
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
         f'<h2 class="answer-name">{heading}</h2>'
@@ -72,19 +72,19 @@ def _answer(result: Result, buttons: str) -> str:
         f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
         f'<p class="answer-basis">{_basis(result)}</p>{edition_html(result)}'
         f"{_entered(result)}{assumed_html(result) if buttons else ''}{_warnings(result)}{_table(answer.table)}"
-        f"{charts_html(answer.charts)}{_list('answer-notes', result.working.notes)}{_margin(result)}{buttons}"
+        f"{charts_html(answer.charts)}{_list('answer-notes', result.trace.notes)}{_margin(result)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"
     )
 
 
 def _margin(result: Result) -> str:
-    """Give where the answer changes, in one line."""
+    """Return where the answer changes, in one line."""
     line = margin_line(result, result.margin)
     return f'<p class="answer-margin">{_unbroken(text(line))}</p>' if line else ""
 
 
 def _found(verdict: Verdict | None) -> str:
-    """Give the verdict on what was found on site, before the size that it was held against."""
+    """Return the verdict on what was found on site, before the size that it was held against."""
     if verdict is None:
         return ""
     beside = " ".join(map(str, verdict.more))
@@ -93,12 +93,12 @@ def _found(verdict: Verdict | None) -> str:
 
 
 def _unbroken(html: str) -> str:
-    """Give words in which no number stands on one line and its unit on the next."""
+    """Return words in which no number stands on one line and its unit on the next."""
     return NUMBER_WITH_UNIT.sub(r'<span class="whole">\g<0></span>', html)
 
 
 def _basis(result: Result) -> str:
-    edition = text(say("{edition} edition", edition=result.edition))
+    edition = text(message("{edition} edition", edition=result.edition))
     if result.answer.basis is None:
         return edition
     basis = rule(result.answer.basis, result.edition)
@@ -106,7 +106,7 @@ def _basis(result: Result) -> str:
 
 
 def _table(table: Table | None) -> str:
-    """Give a list of parts; on a narrow screen each row becomes a card, so every cell carries its heading."""
+    """Return a list of parts; on a narrow screen each row becomes a card, so every cell carries its heading."""
     if table is None:
         return ""
     head = "".join(f'<th scope="col">{text(words)}</th>' for words in table.headings.values())
@@ -134,7 +134,7 @@ def _fix(result: Result) -> str:
         else f"<li>{text(each.label)}: {text(each.words)}</li>"
         for each in result.fix
     )
-    heading = text(say("Fix this first") if len(result.fix) == 1 else say("Fix these first"))
+    heading = text(message("Fix this first") if len(result.fix) == 1 else message("Fix these first"))
     return f'<section class="fix" data-outcome="fix" tabindex="-1"><h2>{heading}</h2><ul>{rows}</ul></section>'
 
 
@@ -142,37 +142,37 @@ def _not_covered(result: Result, buttons: str) -> str:
     outside = result.not_covered
     return (
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
-        f"<h2>{text(say('Not covered here'))}</h2>"
+        f"<h2>{text(message('Not covered here'))}</h2>"
         f'<p class="why">{text(outside.why)}</p><p class="look-in">{linked(outside.look_in)}</p>{_other_pages(result)}'
         f"{edition_html(result)}{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
     )
 
 
 def _other_pages(result: Result) -> str:
-    """Give links to the calculators that answer instead, but the one whose page this is."""
+    """Return links to the calculators that answer instead, but the one whose page this is."""
     named = [slug for slug in result.not_covered.calculators if slug != result.calculator.slug]
     links = "".join(f'<a class="button quiet" href="{slug}.html">{text(CALCULATORS[slug].name)}</a>' for slug in named)
     return f'<p class="answer-actions">{links}</p>' if links else ""
 
 
 def _said_earlier(result: Result) -> str:
-    earlier = said_before(result)
+    earlier = linked_answer(result)
     if not earlier:
         return ""
     now, unexplained = (
-        say("The answer now: {answer}", answer=earlier["now"]),
-        say(
+        message("The answer now: {answer}", answer=earlier["now"]),
+        message(
             "No recorded change of our rules explains it. Check what is entered, then the working below against the book."
         ),
     )
     if result.outcome == "fix":
-        now = say("There is no answer now until what stands below is mended. Do not rely on the one in the link.")
-        unexplained = say("No recorded change of our rules explains it. Check that the link is whole.")
+        now = message("There is no answer now until what stands below is mended. Do not rely on the one in the link.")
+        unexplained = message("No recorded change of our rules explains it. Check that the link is whole.")
     reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [unexplained]
     return (
         '<section class="said-earlier" tabindex="-1">'
-        f"<h2>{text(say('The answer differs from the one in the link'))}</h2>"
-        f"<p>{text(say('The link was made with: {answer}', answer=earlier['then']))}</p>"
+        f"<h2>{text(message('The answer differs from the one in the link'))}</h2>"
+        f"<p>{text(message('The link was made with: {answer}', answer=earlier['then']))}</p>"
         f"<p>{text(now)}</p>{_list('reasons', reasons)}</section>"
     )
 
@@ -187,8 +187,8 @@ def _warnings(result: Result) -> str:
 
 
 def _actions(result: Result) -> str:
-    copy, note, printed = text(say("Copy link")), text(say("Copy note")), text(say("Print"))
-    copied = text(say("Note copied"))
+    copy, note, printed = text(message("Copy link")), text(message("Copy note")), text(message("Print"))
+    copied = text(message("Note copied"))
     return (
         '<div class="answer-actions">'
         f'<button type="button" class="quiet" data-action="copy-link">{copy}</button>'
@@ -199,20 +199,22 @@ def _actions(result: Result) -> str:
 
 
 def _compare(result: Result) -> str:
-    """Give the link that opens the same case in two editions."""
+    """Return the link that opens the same case in two editions."""
     if result.depends or "case" in result.calculator.fields:
         return ""
     place = EDITIONS.index(result.edition)
     against = EDITIONS[place - 1 if place else 1]
     query = urlencode({"edition": result.edition, "against": against, "case": permalink.case(result)})
-    return f'<a class="button quiet" href="compare-editions.html?{escape(query)}">{text(say("Compare editions"))}</a>'
+    return (
+        f'<a class="button quiet" href="compare-editions.html?{escape(query)}">{text(message("Compare editions"))}</a>'
+    )
 
 
 def _working(result: Result) -> str:
-    if not result.working.steps:
+    if not result.trace.steps:
         return ""
-    rows = "".join(_step(step) for step in result.working.steps)
-    return f'<section class="working"><h3>{text(say("Working"))}</h3><ol class="steps">{rows}</ol></section>'
+    rows = "".join(_step(step) for step in result.trace.steps)
+    return f'<section class="working"><h3>{text(message("Working"))}</h3><ol class="steps">{rows}</ol></section>'
 
 
 def _step(step: Step) -> str:
@@ -231,10 +233,12 @@ def _step(step: Step) -> str:
 
 def _citations(result: Result) -> str:
     head = "".join(
-        f"<th>{text(words)}</th>" for words in (say("Section"), say("What it states"), say("How it was checked"))
+        f"<th>{text(words)}</th>" for words in (
+            message("Section"), message("What it states"), message("How it was checked")
+        )
     )
-    rows = "".join(_citation(cited) for cited in result.working.citations)
-    heading = text(say("Sections and sources, {edition} edition", edition=result.edition))
+    rows = "".join(_citation(cited) for cited in result.trace.citations)
+    heading = text(message("Sections and sources, {edition} edition", edition=result.edition))
     return (
         f'<details class="citations"><summary>{heading}</summary>'
         f'<table class="facts"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></details>'
@@ -242,7 +246,7 @@ def _citations(result: Result) -> str:
 
 
 def _citation(cited: Rule) -> str:
-    seen = "; ".join(plain_citation(cited)["sources"])
+    seen = "; ".join(citation_to_dict(cited)["sources"])
     checked = " ".join([mark_html(cited.mark), text(seen), text(cited.note)])
     return f"<tr><td>{text(cited.section)}</td><td>{text(cited.title)}</td><td>{checked}</td></tr>"
 

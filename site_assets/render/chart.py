@@ -6,24 +6,24 @@ import json
 from html import escape
 
 from calc.answer import Chart, Line
-from calc.words import Sentence, say
-from calc.working import shown_number
+from calc.messages import Message, message
+from calc.trace import shown_number
 
 # How lines differ without colour: the words that name a line begin with its stroke.
 STROKES = (
-    (say("Solid line: {words}.", words="{words}"), []),
-    (say("Dashed line: {words}.", words="{words}"), [8, 5]),
-    (say("Dotted line: {words}.", words="{words}"), [2, 4]),
-    (say("Dashes and dots: {words}.", words="{words}"), [10, 4, 2, 4]),
+    (message("Solid line: {words}.", words="{words}"), []),
+    (message("Dashed line: {words}.", words="{words}"), [8, 5]),
+    (message("Dotted line: {words}.", words="{words}"), [2, 4]),
+    (message("Dashes and dots: {words}.", words="{words}"), [10, 4, 2, 4]),
 )
 
 
 def charts_html(charts: tuple[Chart, ...]) -> str:
-    """Give every chart of an answer as a figure with its text twin."""
+    """Return every chart of an answer as a figure with its text twin."""
     return "".join(_chart(chart) for chart in charts)
 
 
-def _text(words: Sentence | str) -> str:
+def _text(words: Message | str) -> str:
     return escape(str(words))
 
 
@@ -52,14 +52,14 @@ def _twin(chart: Chart) -> str:
     return "".join(f"<li>{_text(words)}</li>" for words in rows)
 
 
-def _line(chart: Chart, place: int, line: Line) -> Sentence:
+def _line(chart: Chart, place: int, line: Line) -> Message:
     stroke = STROKES[place % len(STROKES)][0]
     points = "; ".join(str(_point(chart, _number(across), up)) for across, up in line.points)
-    return say("{stroke} {points}.", stroke=Sentence(stroke.template, {"words": line.words}), points=points)
+    return message("{stroke} {points}.", stroke=Message(stroke.template, {"words": line.words}), points=points)
 
 
-def _point(chart: Chart, across: object, up: float) -> Sentence:
-    return Sentence(chart.point.template, {"across": across, "up": _number(up)})
+def _point(chart: Chart, across: object, up: float) -> Message:
+    return Message(chart.point.template, {"across": across, "up": _number(up)})
 
 
 def _number(value: float) -> str:

@@ -5,74 +5,74 @@ from __future__ import annotations
 from html import escape
 
 from calc.answer import Row, Table
-from calc.declare import Result
+from calc.calculator import Result
+from calc.messages import Message, message
 from calc.rulebook import rule
+from calc.trace import MARK_WORDS
 from calc.unknown.assumed import assumed_words
-from calc.words import Sentence, say
-from calc.working import MARK_WORDS
 
 COLUMNS = ("part", "size", "section")  # of a list of parts; where each lands and why stands in the answer
 
 
 def note_html(result: Result) -> str:
-    """Give the note as a hidden text; the page's script copies it with the link."""
+    """Return the note as a hidden text; the page's script copies it with the link."""
     return f'<pre class="answer-note" data-answer-note hidden>{escape(note(result))}</pre>'
 
 
 def note(result: Result) -> str:
-    """Give the note of an answer, of one that depends, or of a case that is not covered, line by line."""
+    """Return the note of an answer, of one that depends, or of a case that is not covered, line by line."""
     found = result.found.note(result.edition) if result.found else []
     lines = [*found, *_outcome(result), _entered(result), *_assumed(result), *_basis(result), *_editions(result)]
     lines += result.warnings
     return "\n".join(map(str, lines))
 
 
-def _entered(result: Result) -> Sentence:
-    return say("Entered: {entered}.", entered=result.entered or say("nothing but what the form holds at first"))
+def _entered(result: Result) -> Message:
+    return message("Entered: {entered}.", entered=result.entered or message("nothing but what the form holds at first"))
 
 
-def _assumed(result: Result) -> list[Sentence]:
-    return [say("Assumed: {words}", words=words) for words in assumed_words(result)]
+def _assumed(result: Result) -> list[Message]:
+    return [message("Assumed: {words}", words=words) for words in assumed_words(result)]
 
 
-def _editions(result: Result) -> list[Sentence]:
+def _editions(result: Result) -> list[Message]:
     check = result.edition_check
     return [check.words] if check and check.same else []
 
 
-def _depends(result: Result) -> list[Sentence]:
+def _depends(result: Result) -> list[Message]:
     depends = result.depends
-    safe = say("{name}: it depends. On the safe side: {safe}", name=result.calculator.name, safe=depends.safe_words)
-    rows = [say("- {when}. Then: {answer}", when=each.when, answer=each.words) for each in depends.alternatives]
-    more = [say("- {count} more answers are possible.", count=depends.more)] if depends.more else []
-    return [safe, *rows, *more, say("To settle: {label}. {why}", label=depends.ask.label, why=depends.ask.why)]
+    safe = message("{name}: it depends. On the safe side: {safe}", name=result.calculator.name, safe=depends.safe_words)
+    rows = [message("- {when}. Then: {answer}", when=each.when, answer=each.words) for each in depends.alternatives]
+    more = [message("- {count} more answers are possible.", count=depends.more)] if depends.more else []
+    return [safe, *rows, *more, message("To settle: {label}. {why}", label=depends.ask.label, why=depends.ask.why)]
 
 
-def _outcome(result: Result) -> list[Sentence]:
+def _outcome(result: Result) -> list[Message]:
     answer, outside = result.answer, result.not_covered
     if result.depends:
         return _depends(result)
     if outside:
         name = result.calculator.name
-        return [say("{name}: not covered. {why} {look_in}", name=name, why=outside.why, look_in=outside.look_in)]
-    told = say("{name}: {answer}", name=answer.name, answer=answer.in_one_line)
+        return [message("{name}: not covered. {why} {look_in}", name=name, why=outside.why, look_in=outside.look_in)]
+    told = message("{name}: {answer}", name=answer.name, answer=answer.in_one_line)
     return [told, *(_row(answer.table, row) for row in (answer.table.rows if answer.table else ()))]
 
 
-def _row(table: Table, row: Row) -> Sentence:
+def _row(table: Table, row: Row) -> Message:
     if "size" in table.headings:
-        return say("- {cells}", cells="; ".join(str(row.cells[key]) for key in COLUMNS))
+        return message("- {cells}", cells="; ".join(str(row.cells[key]) for key in COLUMNS))
     first, *others = table.headings
-    cells = (say("{heading}: {cell}", heading=table.headings[key], cell=row.cells[key]) for key in others)
-    return say("- {what}; {cells}", what=row.cells[first], cells="; ".join(map(str, cells)))
+    cells = (message("{heading}: {cell}", heading=table.headings[key], cell=row.cells[key]) for key in others)
+    return message("- {what}; {cells}", what=row.cells[first], cells="; ".join(map(str, cells)))
 
 
-def _basis(result: Result) -> list[Sentence]:
+def _basis(result: Result) -> list[Message]:
     edition = result.edition
     if not result.answer or not result.answer.basis:
-        return [say("{edition} edition.", edition=edition)]
+        return [message("{edition} edition.", edition=edition)]
     stated = rule(result.answer.basis, edition)
     if stated.mark == "confirmed":
-        return [say("{section}, {edition} edition.", section=stated.section, edition=edition)]
+        return [message("{section}, {edition} edition.", section=stated.section, edition=edition)]
     mark = MARK_WORDS[stated.mark]
-    return [say("{section}, {edition} edition ({mark}).", section=stated.section, edition=edition, mark=mark)]
+    return [message("{section}, {edition} edition ({mark}).", section=stated.section, edition=edition, mark=mark)]

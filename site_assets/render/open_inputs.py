@@ -2,28 +2,29 @@
 
 from __future__ import annotations
 
-from calc.declare import Result
+from calc.calculator import Result
+from calc.messages import message
 from calc.unknown.assumed import assumed_words
 from calc.unknown.outcomes import Alternative
-from calc.words import say
 from site_assets.render.text import text
 
 
 def depends_html(result: Result, below: str) -> str:
-    """Give an answer that depends: the safe one first, the question that settles most, then each with its condition.
+    """Return an answer that depends: the safe one first, the question that settles most, then each with its condition.
 
     below: the HTML of what every answer has under it.
     """
     depends = result.depends
-    name = say("{name}: it depends", name=result.calculator.name)
-    over = f'<p class="safe-name">{text(say("On the safe side in every case:"))}</p>' if depends.safe else ""
-    more = f'<p>{text(say("{count} more answers are possible.", count=depends.more))}</p>' if depends.more else ""
+    name = message("{name}: it depends", name=result.calculator.name)
+    over = f'<p class="safe-name">{text(message("On the safe side in every case:"))}</p>' if depends.safe else ""
+    more = f'<p>{text(message("{count} more answers are possible.", count=depends.more))}</p>' if depends.more else ""
     return (
         '<section class="answer depends" data-outcome="depends" tabindex="-1">'
         f'<h2 class="answer-name">{text(name)}</h2>{over}'
         f'<p class="answer-size"><span class="size words">{text(depends.safe_words)}</span></p>'
-        f'<p class="answer-basis">{text(say("{edition} edition", edition=result.edition))}</p>{edition_html(result)}'
-        f'{_question(result)}<p class="what-decides">{text(say("What decides, and the answer then:"))}</p>'
+        f'<p class="answer-basis">{text(message("{edition} edition", edition=result.edition))}'
+        f'</p>{edition_html(result)}'
+        f'{_question(result)}<p class="what-decides">{text(message("What decides, and the answer then:"))}</p>'
         f'<ul class="alternatives">{"".join(map(_alternative, depends.alternatives))}</ul>{more}{below}</section>'
     )
 
@@ -31,23 +32,23 @@ def depends_html(result: Result, below: str) -> str:
 def _question(result: Result) -> str:
     ask = result.depends.ask
     link = f'<a href="#field-{text(ask.field)}">{text(ask.label)}</a>'
-    return f'<p class="one-question"><b>{text(say("One question settles most:"))}</b> {link}. {text(ask.why)}</p>'
+    return f'<p class="one-question"><b>{text(message("One question settles most:"))}</b> {link}. {text(ask.why)}</p>'
 
 
 def _alternative(each: Alternative) -> str:
-    return f'<li><b>{text(say("{condition}.", condition=each.when))}</b> {text(each.words)}</li>'
+    return f'<li><b>{text(message("{condition}.", condition=each.when))}</b> {text(each.words)}</li>'
 
 
 def edition_html(result: Result) -> str:
-    """Give that the answer is the same in all editions, where none was chosen and it is so."""
+    """Return that the answer is the same in all editions, where none was chosen and it is so."""
     check = result.edition_check
     return f'<p class="answer-editions">{text(check.words)}</p>' if check and check.same else ""
 
 
 def assumed_html(result: Result) -> str:
-    """Give the inputs that nobody entered and that decide the answer."""
+    """Return the inputs that nobody entered and that decide the answer."""
     words = assumed_words(result)
     if not words:
         return ""
     rows = "".join(f"<li>{text(each)}</li>" for each in words)
-    return f'<div class="assumed"><p>{text(say("Assumed, because not entered:"))}</p><ul>{rows}</ul></div>'
+    return f'<div class="assumed"><p>{text(message("Assumed, because not entered:"))}</p><ul>{rows}</ul></div>'

@@ -7,16 +7,16 @@ from __future__ import annotations
 
 import math
 
-from calc.declare import Result
-from calc.fault.scene import PARTS
-from calc.fault.scene_opening import shown
-from calc.fault.scene_words import ADDED_WORDS, BOND_WORDS, BRANCH_WORDS, PART_IN_SENTENCE, PART_WORDS
-from calc.words import Sentence, say
+from calc.calculator import Result
+from calc.fault.scene.scene import PARTS
+from calc.fault.scene.scene_opening import shown
+from calc.fault.scene.scene_words import ADDED_WORDS, BOND_WORDS, BRANCH_WORDS, PART_IN_SENTENCE, PART_WORDS
+from calc.messages import Message, message
 from site_assets.render.answer import text
 
 SLUG = "take-a-bond-away"
 # How the drawing shades, no limits of anything: a line grows with each tenfold current, a part by its share of 120 V.
-LEAST_AMPERE, MOST_FLOW = 0.01, 5
+MIN_AMPERE, MAX_FLOW = 0.01, 5
 LEVELS_VOLT = (1.2, 12, 60)
 
 PATHS = {
@@ -25,19 +25,19 @@ PATHS = {
 }
 PATH_FIELD = {"feeder-return": "feeder_path", "branch-return": "branch_path"}
 STATE_WORDS = {
-    "present": say("in place"),
-    "missing": say("missing"),
-    "loose": say("loose"),
-    "added": say("added"),
-    "offered": say("not there"),
+    "present": message("in place"),
+    "missing": message("missing"),
+    "loose": message("loose"),
+    "added": message("added"),
+    "offered": message("not there"),
 }
 SAID_IN_DRAWING = ("missing", "loose", "added")
-SOURCE_WORDS = {"utility": say("utility"), "transformer": say("transformer")}
+SOURCE_WORDS = {"utility": message("utility"), "transformer": message("transformer")}
 NOT_TOLD = ("supply-hot-b", "feeder-hot-a", "feeder-hot-b", "branch-hot", "load-a", "load-b", "fault")
 
 
 def scene_parts(result: Result) -> dict | None:
-    """Give what the drawing shows: `marks` and `words` by id, `names` to press, `twin`; None where none is drawn."""
+    """Return what the drawing shows: `marks` and `words` by id, `names` to press, `twin`; None where none is drawn."""
     if result.calculator.slug != SLUG or result.outcome != "answer":
         return None
     inputs, values = result.inputs, result.answer.values
@@ -52,15 +52,20 @@ def scene_parts(result: Result) -> dict | None:
         here = inputs["fault"] == part
         marks[part] = {"level": str(level(values["volts"][part]))}
         marks[f"fault-{part}"] = {"state": "present" if here else "absent"}
-        words[f"{part}-volt"] = str(say("{volt} V", volt=shown(values["volts"][part])))
-        words[f"{part}-ampere"] = str(say("{ampere} A", ampere=shown(values["fault_ampere"]))) if here else ""
+        words[f"{part}-volt"] = str(message("{volt} V", volt=shown(values["volts"][part])))
+        words[f"{part}-ampere"] = str(message("{ampere} A", ampere=shown(values["fault_ampere"]))) if here else ""
     for part in PARTS[:-1]:
         here = inputs["touched"] == part
         marks[f"person-{part}"] = {"state": "present" if here else "absent"}
         words[f"person-{part}-current"] = _milliampere(values) if here else ""
     words["verdict"] = str(result.answer.headline)
     words["source-name"] = str(SOURCE_WORDS[inputs["source"]])
-    return {"marks": marks, "words": words, "names": names(inputs, states, values), "twin": twin_html(result, states)}
+    return {
+        "marks": marks,
+        "words": words,
+        "names": names(inputs, states, values),
+        "twin": text_alternative_html(result, states),
+    }
 
 
 BRANCHES = (
@@ -72,18 +77,18 @@ BRANCHES = (
 
 
 def flow(ampere: float) -> int:
-    """Give the weight of a line, 0 to 5: one more with each tenfold current from a hundredth of an ampere.
+    """Return the weight of a line, 0 to 5: one more with each tenfold current from a hundredth of an ampere.
 
     >>> flow(0), flow(0.05), flow(275), flow(1e9)
     (0, 1, 5, 5)
     """
-    if ampere < LEAST_AMPERE:
+    if ampere < MIN_AMPERE:
         return 0
-    return min(MOST_FLOW, 1 + math.floor(math.log10(ampere / LEAST_AMPERE)))
+    return min(MAX_FLOW, 1 + math.floor(math.log10(ampere / MIN_AMPERE)))
 
 
 def level(volt: float) -> int:
-    """Give how a part is outlined, 0 to 3: from a hundredth, a tenth and a half of 120 V.
+    """Return how a part is outlined, 0 to 3: from a hundredth, a tenth and a half of 120 V.
 
     >>> level(0.5), level(1.2), level(59), level(120)
     (0, 1, 2, 3)
@@ -92,14 +97,14 @@ def level(volt: float) -> int:
 
 
 def bond_states(inputs) -> dict[str, str]:
-    """Give the state of each bond that can be pressed: present, missing, loose; added or offered."""
+    """Return the state of each bond that can be pressed: present, missing, loose; added or offered."""
     missing, loose, added = ((inputs[name] or "").split(",") for name in ("missing", "loose", "added"))
     states = {name: "missing" if name in missing else "loose" if name in loose else "present" for name in BOND_WORDS}
     return states | {name: "added" if name in added else "offered" for name in ADDED_WORDS}
 
 
 def branch_states(inputs, states: dict[str, str]) -> dict[str, str]:
-    """Give the state of each branch of a bond; one that this circuit does not have is absent."""
+    """Return the state of each branch of a bond; one that this circuit does not have is absent."""
     found = {name: state for name, state in states.items() if name not in PATHS}
     found["service-electrode"] = "absent" if states["electrode-on-enclosure"] == "added" else "present"
     found["source-electrode"] = "present"
@@ -116,33 +121,35 @@ def branch_states(inputs, states: dict[str, str]) -> dict[str, str]:
 
 
 def names(inputs, states: dict[str, str], values) -> dict[str, str]:
-    """Give the name of each bond and part to press, as screen readers say it."""
+    """Return the name of each bond and part to press, as screen readers say it."""
     words = BOND_WORDS | ADDED_WORDS
     named = {
-        name: say("{bond}: {state}. Press to change it.", bond=words[name], state=STATE_WORDS[state])
+        name: message("{bond}: {state}. Press to change it.", bond=words[name], state=STATE_WORDS[state])
         for name, state in states.items()
     }
     for part in PARTS:
         here = inputs["fault"] == part
-        press = say("The fault is here. Press to take it away.") if here else say("Press to put the fault here.")
+        press = (
+            message("The fault is here. Press to take it away.") if here else message("Press to put the fault here.")
+        )
         volt = shown(values["volts"][part])
-        named[part] = say("{part}: {volt} V to earth. {press}", part=PART_WORDS[part], volt=volt, press=press)
+        named[part] = message("{part}: {volt} V to earth. {press}", part=PART_WORDS[part], volt=volt, press=press)
     return {name: str(each) for name, each in named.items()}
 
 
-def twin_html(result: Result, states: dict[str, str]) -> str:
-    """Give the list that tells what the drawing shows."""
+def text_alternative_html(result: Result, states: dict[str, str]) -> str:
+    """Return the list that tells what the drawing shows."""
     rows = "".join(f"<li>{text(words)}</li>" for words in _told(result, states))
     return f"<ul>{rows}</ul>"
 
 
-def _told(result: Result, states: dict[str, str]) -> list[Sentence]:
+def _told(result: Result, states: dict[str, str]) -> list[Message]:
     inputs, values = result.inputs, result.answer.values
     fault = inputs["fault"]
     told = [
-        say("No hot conductor touches metal.")
+        message("No hot conductor touches metal.")
         if fault == "none"
-        else say(
+        else message(
             "A hot conductor touches {part}: {ampere} A.",
             part=PART_IN_SENTENCE[fault],
             ampere=shown(values["fault_ampere"]),
@@ -150,30 +157,34 @@ def _told(result: Result, states: dict[str, str]) -> list[Sentence]:
     ]
     words = BOND_WORDS | ADDED_WORDS
     told += [
-        say("{bond}: {state}.", bond=words[name], state=STATE_WORDS[state])
+        message("{bond}: {state}.", bond=words[name], state=STATE_WORDS[state])
         for name, state in states.items()
         if state in SAID_IN_DRAWING
     ]
     if len(told) == 1:
-        told.append(say("Every bond is in place."))
+        told.append(message("Every bond is in place."))
     told += [
-        say("{part}: {volt} V to earth.", part=PART_WORDS[part], volt=shown(values["volts"][part])) for part in PARTS
+        message(
+            "{part}: {volt} V to earth.", part=PART_WORDS[part], volt=shown(values["volts"][part])
+        ) for part in PARTS
     ]
     told += [
-        say("{branch}: {ampere} A.", branch=BRANCH_WORDS[name], ampere=shown(ampere))
+        message("{branch}: {ampere} A.", branch=BRANCH_WORDS[name], ampere=shown(ampere))
         for name, ampere in values["currents"].items()
-        if name not in (*NOT_TOLD, "person") and ampere >= LEAST_AMPERE
+        if name not in (*NOT_TOLD, "person") and ampere >= MIN_AMPERE
     ]
     if values["leg_volts"]:
         legs = {name: shown(volt) for name, volt in values["leg_volts"].items()}
         told.append(
-            say("With the loads on: {lighter} V on the lighter leg, {heavier} V on the heavier.", **legs)
+            message("With the loads on: {lighter} V on the lighter leg, {heavier} V on the heavier.", **legs)
         )
     if inputs["touched"] != "none":
         part = PART_IN_SENTENCE[inputs["touched"]]
-        told.append(say("Through the person who touches {part}: {current}.", part=part, current=_milliampere(values)))
+        told.append(
+            message("Through the person who touches {part}: {current}.", part=part, current=_milliampere(values))
+        )
     return told
 
 
 def _milliampere(values) -> str:
-    return str(say("{milliampere} mA", milliampere=shown(1000 * values["currents"]["person"])))
+    return str(message("{milliampere} mA", milliampere=shown(1000 * values["currents"]["person"])))

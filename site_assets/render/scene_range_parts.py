@@ -6,13 +6,13 @@ import json
 from collections.abc import Iterator
 
 from calc import permalink
-from calc.catalogue import CALCULATORS
-from calc.fault.scene_ranges import scene_ranges
+from calc.fault.scene.scene_ranges import scene_ranges
+from calc.registry import CALCULATORS
 from site_assets.render.answer import text
 
 
 def scene_range_parts(slug: str, query: str, at_once: int) -> Iterator[str]:
-    """Give JSON {"html": ""} after each `at_once` circuits, and the list of ranges last; nothing where none is due."""
+    """Yield JSON {"html": ""} after each `at_once` circuits, and the list of ranges last; nothing where none is due."""
     result = CALCULATORS[slug].run(permalink.read(query))
     if result.outcome != "answer":
         return

@@ -7,17 +7,17 @@ from collections import Counter
 from collections.abc import Iterator
 from io import BytesIO
 
-from calc.catalogue import CALCULATORS
-from calc.table import TableFault, answer_table, counted
-from calc.words import say
-from calc.working import shown_number
+from calc.batch import TableError, answer_table, counted
+from calc.messages import message
+from calc.registry import CALCULATORS
+from calc.trace import shown_number
 from site_assets.render.answer import mark_html, text
 
-MOST_SHOWN = 10
+MAX_SHOWN = 10
 
 
 def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iterator[str]:
-    """Give JSON for the page, once every `rows_at_once` rows and at the end.
+    """Yield JSON for the page, once every `rows_at_once` rows and at the end.
 
     edition: for rows that name none, "" for no choice. Each part: `text`, the next piece of the
     written table; `rows` in words; `part` of the table that is done, 0 to 1; `html`, what is shown
@@ -25,7 +25,7 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
     """
     try:
         table = answer_table(CALCULATORS[slug], BytesIO(data), [("edition", edition)] if edition else [])
-    except TableFault as fault:
+    except TableError as fault:
         yield json.dumps({"text": "", "rows": "", "part": 1, "html": _refused(fault)})
         return
     lines = bytes(data).count(b"\n") + 1
@@ -34,7 +34,7 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
     line = 0
 
     def part() -> str:
-        done = say("Rows done: {rows}", rows=shown_number(counts.total()))
+        done = message("Rows done: {rows}", rows=shown_number(counts.total()))
         shown = {"text": "".join(pieces), "rows": str(done), "part": min(1, line / lines)}
         pieces.clear()
         return json.dumps(shown | {"html": _shown(counts, first, to_fix)})
@@ -44,7 +44,7 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
         counts[row["outcome"]] += 1
         line = int(row["line"])
         for kept, wanted in ((first, row["outcome"] != "fix"), (to_fix, row["outcome"] == "fix")):
-            if wanted and len(kept) < MOST_SHOWN:
+            if wanted and len(kept) < MAX_SHOWN:
                 kept.append(row)
         if counts.total() % rows_at_once == 0:
             yield part()
@@ -52,9 +52,9 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
     yield part()
 
 
-def _refused(fault: TableFault) -> str:
+def _refused(fault: TableError) -> str:
     rows = "".join(f"<li>{text(each.label)}: {text(each.words)}</li>" for each in fault.fix)
-    heading = text(say("Mend the first row, then try again"))
+    heading = text(message("Mend the first row, then try again"))
     return f'<section class="fix" data-outcome="fix" tabindex="-1"><h2>{heading}</h2><ul>{rows}</ul></section>'
 
 
@@ -68,33 +68,35 @@ def _to_fix(counts: Counter, rows: list[dict[str, str]]) -> str:
         return ""
     listed = "".join(f"<li><b>{text(_name(row))}</b> {text(row['fix'])}</li>" for row in rows)
     more = _more(counts["fix"] - len(rows))
-    heading = text(say("Rows to fix"))
+    heading = text(message("Rows to fix"))
     return f'<section class="fix"><h2>{heading}</h2><ul>{listed}</ul>{more}</section>'
 
 
 def _first_rows(counts: Counter, rows: list[dict[str, str]]) -> str:
     if not rows:
         return ""
-    names = (say("Row"), say("Answer"), say("Sections"))
+    names = (message("Row"), message("Answer"), message("Sections"))
     head = "".join(f"<th>{text(name)}</th>" for name in names)
     body = "".join(_row(row) for row in rows)
     more = _more(counts["answer"] + counts["not_covered"] + counts["depends"] - len(rows))
     return (
-        f'<h2>{text(say("First rows"))}</h2><table class="facts"><thead><tr>{head}</tr></thead>'
+        f'<h2>{text(message("First rows"))}</h2><table class="facts"><thead><tr>{head}</tr></thead>'
         f"<tbody>{body}</tbody></table>{more}"
     )
 
 
 def _row(row: dict[str, str]) -> str:
     answer = (
-        f"<b>{text(row['answer'])}</b>" if row["answer"] else text(say("Not covered: {why}", why=row["not_covered"]))
+        f"<b>{text(row['answer'])}</b>" if row["answer"] else text(
+            message("Not covered: {why}", why=row["not_covered"])
+        )
     )
     if row["outcome"] == "depends":
-        answer = f"{text(say('It depends. {ask}', ask=row['ask']))} <b>{text(row['safe'])}</b>"
+        answer = f"{text(message('It depends. {ask}', ask=row['ask']))} <b>{text(row['safe'])}</b>"
     warnings = f'<p class="warning">{text(row["warnings"])}</p>' if row["warnings"] else ""
     # The page stands in the folder that the link names.
     address = text("?" + row["link"].partition("?")[2])
-    opened = f'<a href="{address}" target="_blank" rel="noopener">{text(say("Working of this row"))}</a>'
+    opened = f'<a href="{address}" target="_blank" rel="noopener">{text(message("Working of this row"))}</a>'
     mark = mark_html(row["mark"]) if row["mark"] else ""
     sections = f"{text(row['sections'])} {mark}<br>{opened}"
     return f"<tr><td>{text(_name(row))}</td><td>{answer}{warnings}</td><td>{sections}</td></tr>"
@@ -102,11 +104,11 @@ def _row(row: dict[str, str]) -> str:
 
 def _name(row: dict[str, str]) -> str:
     label = row.get("label", "").strip()
-    line = say("Line {line}", line=row["line"])
-    return str(say("{line}, {label}", line=line, label=label) if label else line)
+    line = message("Line {line}", line=row["line"])
+    return str(message("{line}, {label}", line=line, label=label) if label else line)
 
 
 def _more(count: int) -> str:
     if count <= 0:
         return ""
-    return f"<p>{text(say('And {count} more, in the file to keep.', count=shown_number(count)))}</p>"
+    return f"<p>{text(message('And {count} more, in the file to keep.', count=shown_number(count)))}</p>"

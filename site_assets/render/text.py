@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from html import escape
 
-from calc.words import Sentence
+from calc.messages import Message
 
 
-def text(words: Sentence | str) -> str:
-    """Give words as HTML text, whatever was typed into them."""
+def text(words: Message | str) -> str:
+    """Return words as HTML text, whatever was typed into them."""
     return escape(str(words))

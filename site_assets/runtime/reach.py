@@ -36,8 +36,8 @@ def calculators():
     """Ask as the page does: each calculator's example, its empty form and an input nobody expects."""
     from urllib.parse import urlencode
 
-    from calc.catalogue import CALCULATORS
-    from site_assets.render.reply import reply
+    from calc.registry import CALCULATORS
+    from site_assets.render.page_response import answer_request
 
     for slug, calculator in CALCULATORS.items():
         # A calculator that needs nothing answers an empty form.
@@ -47,7 +47,7 @@ def calculators():
             "edition=never&no-field=%E2%98%83": ("fix",),
         }
         for query, outcomes in asked.items():
-            got = json.loads(reply(slug, query))["outcome"]
+            got = json.loads(answer_request(slug, query))["outcome"]
             assert got in outcomes, f"{slug}?{query} ends as {got}, not {outcomes}"
 
 
@@ -61,8 +61,8 @@ def ranges():
 
 def tables():
     """Answer each calculator's example as a table in every encoding, and a table that cannot be used."""
-    from calc.catalogue import CALCULATORS
-    from calc.table import example_table
+    from calc.batch import example_table
+    from calc.registry import CALCULATORS
     from site_assets.render.table_parts import table_parts
 
     for slug, calculator in CALCULATORS.items():

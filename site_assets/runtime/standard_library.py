@@ -12,7 +12,7 @@ import tempfile
 from pathlib import Path
 
 from site_assets.build import runtime
-from site_assets.setup.places import PINS, node
+from site_assets.setup.paths import PINS, node
 
 
 def run(program, folder):

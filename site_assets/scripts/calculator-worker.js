@@ -39,7 +39,7 @@ async function start({ folder, library, total, lock }) {
     packageBaseUrl: folder,
     lockFileContents: lock,
   });
-  python = pyodide.pyimport("site_assets.render.reply");
+  python = pyodide.pyimport("site_assets.render.page_response");
 }
 
 async function answerTable({ id, slug, table }) {
@@ -93,7 +93,7 @@ self.onmessage = async ({ data }) => {
       await answerRanges(data);
     } else {
       await started;
-      postMessage({ id: data.id, reply: JSON.parse(python.reply(data.slug, data.query)) });
+      postMessage({ id: data.id, reply: JSON.parse(python.answer_request(data.slug, data.query)) });
     }
   } catch (error) {
     postMessage({ id: data.id, failed: String(error?.message ?? error) });

@@ -4,8 +4,8 @@ import os
 import shutil
 
 from site_assets.setup.debian import debian_command, installs
-from site_assets.setup.places import WINDOWS, environment_python
-from site_assets.setup.steps import is_root, printed, say, stop, succeeds, typed
+from site_assets.setup.paths import WINDOWS, environment_python
+from site_assets.setup.steps import is_root, printed, report, stop, succeeds, typed
 
 NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome", "msedge")
 FIXED_PLACES = (
@@ -52,7 +52,7 @@ def from_playwright():
     path = printed([environment_python(), "-c", asked])
     if path and starts(path):
         return path
-    say("Fetching Chromium for the tests ...")
+    report("Fetching Chromium for the tests ...")
     fetched = succeeds([environment_python(), "-m", "playwright", "install", "chromium"])
     return path if fetched and path and starts(path) else None
 

@@ -4,8 +4,8 @@ import hashlib
 import shutil
 
 from site_assets.setup.debian import debian_command
-from site_assets.setup.places import NODE_MODULES, PINS, ROOT, TOOLS, VENV, environment_python, node, python_version
-from site_assets.setup.steps import printed, say, stop, succeeds, typed
+from site_assets.setup.paths import NODE_MODULES, PINS, ROOT, TOOLS, VENV, environment_python, node, python_version
+from site_assets.setup.steps import printed, report, stop, succeeds, typed
 from site_assets.setup.uv import uv
 
 NPM_FILES = ("package.json", "package-lock.json", ".npmrc")
@@ -44,7 +44,7 @@ def make_environment(program):
     asked = "import sys; print('%d.%d' % sys.version_info[:2])"
     if printed([environment_python(), "-c", asked]) == python_version():
         return
-    say(f"Making the environment with Python {python_version()} ...")
+    report(f"Making the environment with Python {python_version()} ...")
     command = [program, "venv", "--quiet", "--clear", "--python", interpreter(program), VENV]
     if not succeeds(command):
         stop("the Python environment could not be made.", typed(command))
@@ -58,7 +58,7 @@ def interpreter(program):
     if found:
         return found
     install = [program, "python", "install", "--no-progress", "--no-bin", python_version()]
-    say(f"Fetching Python {python_version()} ...")
+    report(f"Fetching Python {python_version()} ...")
     if succeeds(install, **fetched):
         return printed(find, **fetched)
     stop(f"Python {python_version()} is not here and could not be fetched.", python_command(program))
@@ -80,7 +80,7 @@ def python_command(program):
 
 def install_packages(program, packages):
     """Exactly the pinned packages, each checked by its hash."""
-    say("Fetching the Python packages ...")
+    report("Fetching the Python packages ...")
     command = [
         program, "pip", "sync", "--quiet", "--python", environment_python(),
         "--require-hashes", "--no-build", *(PINS / name for name in packages),
@@ -91,7 +91,7 @@ def install_packages(program, packages):
 
 def install_node_packages():
     """Exactly the pinned Node packages, each checked by its hash."""
-    say("Fetching the Node packages ...")
+    report("Fetching the Node packages ...")
     folder = NODE_MODULES.parent
     folder.mkdir(parents=True, exist_ok=True)
     for name in NPM_FILES:

@@ -5,10 +5,10 @@ import shlex
 import subprocess
 import sys
 
-from site_assets.setup.places import ROOT, WINDOWS, variables
+from site_assets.setup.paths import ROOT, WINDOWS, variables
 
 
-def say(sentence):
+def report(sentence):
     """Tell the person waiting what is going on."""
     print(sentence, file=sys.stderr, flush=True)
 
@@ -40,7 +40,7 @@ def succeeds(arguments, **more_variables):
             stdout=sys.stderr,
         )
     except OSError as error:
-        say(str(error))
+        report(str(error))
         return False
     return done.returncode == 0
 

@@ -3,8 +3,8 @@
 import os
 
 from site_assets.setup.environment import interpreter
-from site_assets.setup.places import PINS, TOOLS, WINDOWS
-from site_assets.setup.steps import printed, say, stop, succeeds, typed
+from site_assets.setup.paths import PINS, TOOLS, WINDOWS
+from site_assets.setup.steps import printed, report, stop, succeeds, typed
 from site_assets.setup.uv import uv
 
 ENVIRONMENT = TOOLS / "successor"
@@ -35,7 +35,7 @@ def starts(python):
 
 def install(program, python):
     """Exactly the pinned packages, each checked by its hash."""
-    say("Fetching the generator that the long tests compare with ...")
+    report("Fetching the generator that the long tests compare with ...")
     make = [program, "venv", "--quiet", "--clear", "--python", interpreter(program), ENVIRONMENT]
     fill = [program, "pip", "sync", "--quiet", "--python", python, "--require-hashes", "--no-build", PINNED]
     for command in (make, fill):

@@ -5,8 +5,8 @@ import shutil
 import sys
 
 from site_assets.setup.debian import debian_command
-from site_assets.setup.places import PINS, TOOLS
-from site_assets.setup.steps import printed, say, stop, succeeds, typed
+from site_assets.setup.paths import PINS, TOOLS
+from site_assets.setup.steps import printed, report, stop, succeeds, typed
 
 # The first release with `uv venv --clear`.
 OLDEST_UV = (0, 8, 0)
@@ -40,7 +40,7 @@ def install():
     """Let pip put the pinned uv in .tools, checked by its hash."""
     if printed([sys.executable, "-m", "pip", "--version"]) is None:
         stop(f"{sys.executable} has no pip.", pip_command())
-    say("Fetching uv ...")
+    report("Fetching uv ...")
     shutil.rmtree(TOOLS / "uv", ignore_errors=True)
     command = [
         sys.executable, "-m", "pip",

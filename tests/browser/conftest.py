@@ -14,14 +14,14 @@ PHONE = {"width": 390, "height": 844}
 
 @pytest.fixture(scope="session")
 def site_folder() -> Path:
-    """Give the folder of the built site."""
+    """Return the folder of the built site."""
     assert (SITE / "index.html").is_file(), "build the site first: python3 -m site_assets build"
     return SITE
 
 
 @pytest.fixture(scope="session")
 def browser():
-    """Give a running Chromium."""
+    """Yield a running Chromium."""
     with sync_playwright() as playwright:
         chromium = playwright.chromium.launch(
             executable_path=os.environ["CHROMIUM"], args=os.environ.get("CHROMIUM_ARGS", "").split()
@@ -32,14 +32,14 @@ def browser():
 
 @pytest.fixture(scope="session")
 def site(site_folder):
-    """Give the address of the site, served under a sub-path."""
+    """Yield the address of the site, served under a sub-path."""
     with Server(site_folder, base="/handbook/here/") as server:
         yield server.address
 
 
 @pytest.fixture
 def page(browser):
-    """Give a phone-sized page of a new reader; it fails the test on any error or blocked load."""
+    """Yield a phone-sized page of a new reader; it fails the test on any error or blocked load."""
     context = browser.new_context(viewport=PHONE, service_workers="block")
     page = context.new_page()
     faults = watch(page)
@@ -49,7 +49,7 @@ def page(browser):
 
 
 def watch(page) -> list[str]:
-    """Give a list that fills with the page's errors: scripts, console, content policy."""
+    """Return a list that fills with the page's errors: scripts, console, content policy."""
     faults: list[str] = []
     page.on("pageerror", lambda error: faults.append(f"script: {error}"))
     page.on("console", lambda message: faults.append(f"console: {message.text}") if message.type == "error" else None)

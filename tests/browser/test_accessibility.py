@@ -6,7 +6,7 @@ Each run looks at every page in one of the four ways, and in each way at a quart
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.setup.places import NODE_MODULES
+from site_assets.setup.paths import NODE_MODULES
 from tests.browser.conftest import PHONE
 from tests.browser.test_every_page import LINKED, PATHS
 

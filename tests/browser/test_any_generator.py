@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 from site_assets.build.expand import EXPANDED
 from site_assets.build.finish import finish
 from site_assets.build.serve import Server
-from site_assets.setup.places import ROOT
+from site_assets.setup.paths import ROOT
 from tests.browser.conftest import watch
 from tests.browser.two_sites import differences
 from tests.site.pages import SITE, article, html_files
@@ -21,7 +21,7 @@ PAGE = '<h1 id="rod">Rod</h1><h2 id="test">Test it</h2><p>Lift no wire.</p>'
 
 @pytest.fixture(scope="module")
 def successor_site(tmp_path_factory):
-    """Give the folder of the handbook as the successor makes it, from the Markdown that `site` was made of."""
+    """Return the folder of the handbook as the successor makes it, from the Markdown that `site` was made of."""
     root = tmp_path_factory.mktemp("successor")
     for name in ("mkdocs.yml", "site_assets/templates", EXPANDED):
         whole = ROOT / name
@@ -83,5 +83,5 @@ def test_a_calculator_of_the_successors_site_answers(browser, successor_site):
 
 
 def frame(html: str) -> str:
-    """Give the foot of a page: safety, what is saved, what stands on paper."""
+    """Return the foot of a page: safety, what is saved, what stands on paper."""
     return html[html.index('<footer class="page-foot"') : html.index("</footer>")]

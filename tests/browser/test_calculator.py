@@ -6,8 +6,8 @@ import pytest
 from playwright.sync_api import expect
 
 from calc import EDITIONS, main_bonding_jumper, permalink
-from calc.catalogue import CALCULATORS
-from calc.plain import plain_result
+from calc.json_output import result_to_dict
+from calc.registry import CALCULATORS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
 from tests.cases.read import cases
@@ -329,7 +329,7 @@ def test_the_worked_example_is_what_the_command_line_gives(page, site):
     """The example stands in the page before any Python starts."""
     open_form(page, site)
     for edition in EDITIONS:
-        given = plain_result(main_bonding_jumper(**(dict(main_bonding_jumper.example) | {"edition": edition})))
+        given = result_to_dict(main_bonding_jumper(**(dict(main_bonding_jumper.example) | {"edition": edition})))
         shown = page.locator(f".example [data-edition~='{edition}'] .answer-size").first.text_content()
         assert shown == given["answer"]["headline"]
 
@@ -405,7 +405,7 @@ def test_no_word_of_an_answer_breaks_on_a_phone(page, site, width):
     open_form(page, site)
     named = CALCULATORS["conductor-name"]
     results = [each(**each.example) for each in CALCULATORS.values()]
-    results += [named(**({"edition": edition} | case["inputs"])) for edition, case in cases("naming/conductor_name")]
+    results += [named(**({"edition": edition} | case["inputs"])) for edition, case in cases("identify/conductor_name")]
     shown = {str(each.answer.headline): result_html(each) for each in results if each.answer}
     assert len(shown) > 30
     for headline, html in shown.items():

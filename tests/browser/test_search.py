@@ -20,7 +20,7 @@ FIRST = 3
 
 
 def found(page, typed: str) -> list[str]:
-    """Give the pages that a search finds, best first, without their ending."""
+    """Return the pages that a search finds, best first, without their ending."""
     meta = page.locator(SEARCH_STATUS)
     box = page.locator("input[name=query]")
     box.fill("")

@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import expect
 
 from calc import CALCULATORS
-from calc.table import example_table
+from calc.batch import example_table
 from tests.browser.conftest import PHONE
 from tests.browser.test_accessibility import AXE
 

@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import expect
 
 from calc import take_a_bond_away
-from site_assets.build.scene_figure import PRESETS
+from site_assets.build.scene_svg import PRESETS
 from site_assets.render.answer import result_html
 from site_assets.render.scene import scene_parts
 from site_assets.render.scene_range_parts import scene_range_parts
@@ -51,7 +51,7 @@ def test_every_case_is_shown_without_a_reload_and_reads_as_in_cpython(page, site
     for number, preset in enumerate(PRESETS):
         links.nth(number).click()
         here = in_cpython(preset.inputs)
-        expect(page).to_have_url(re.compile(f"said={re.escape(here.said)}$"))
+        expect(page).to_have_url(re.compile(f"said={re.escape(here.answer_code)}$"))
         parts = scene_parts(here)
         page.locator("figure.scene:not([data-outdated])").wait_for()
         assert page.evaluate(

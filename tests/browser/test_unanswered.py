@@ -15,7 +15,7 @@ SUBMIT = "form.calculator button[type=submit]"
 
 @pytest.fixture
 def visitor(browser):
-    """Give a page whose faults a test expects."""
+    """Yield a page whose faults a test expects."""
     context = browser.new_context(viewport=PHONE, service_workers="block")
     yield context.new_page()
     context.close()

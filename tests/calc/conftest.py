@@ -2,7 +2,7 @@
 
 import pytest
 
-from calc.declare import Calculator
+from calc.calculator import Calculator
 from calc.unknown.states import Open
 from tests.calc.declared import faults
 

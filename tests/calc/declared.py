@@ -4,9 +4,9 @@ import math
 from collections.abc import Mapping
 
 from calc.conductors.area import listed_sizes
-from calc.editions import SHOWN_UNTIL_CHOSEN
+from calc.editions import DEFAULT_EDITION
 
-SIZES = set(listed_sizes(SHOWN_UNTIL_CHOSEN))
+SIZES = set(listed_sizes(DEFAULT_EDITION))
 
 
 def faults(outputs, values: Mapping) -> list[str]:

@@ -9,14 +9,14 @@ from functools import cache
 from hypothesis import strategies as st
 
 from calc import permalink
-from calc.catalogue import CALCULATORS
+from calc.calculator import Calculator
 from calc.conductors.area import listed_sizes
 from calc.conductors.size import read_size
-from calc.declare import Calculator
-from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
+from calc.editions import DEFAULT_EDITION, EDITIONS
 from calc.field import Field, read_field
+from calc.registry import CALCULATORS
 
-SIZES = tuple(listed_sizes(SHOWN_UNTIL_CHOSEN))
+SIZES = tuple(listed_sizes(DEFAULT_EDITION))
 AMPERE = ("15", "20", "30", "40", "60", "70", "100", "110", "150", "200", "225", "300", "400", "500", "600", "601",
           "800", "1000", "1200", "1600", "2000", "2500", "3000", "4000", "5000", "6000", "6001", "10000")  # fmt: skip
 FEET = ("0.5", "1", "2", "4", "5", "6", "6.5", "10", "100", "1000")
@@ -59,7 +59,7 @@ HOSTILE = (
 
 @cache
 def kind_of(calculator: str, name: str) -> str:
-    """Give what a field asks for: several, choice, whole, size, or a key of `PROBES`."""
+    """Return what a field asks for: several, choice, whole, size, or a key of `PROBES`."""
     asked = CALCULATORS[calculator].fields[name]
     if asked.several or asked.choices:
         return "several" if asked.several else "choice"
@@ -83,7 +83,7 @@ def reads(asked: Field, text: str) -> bool:
 
 @cache
 def texts(calculator: str, name: str) -> tuple[str, ...]:
-    """Give texts that a field takes, from the smallest value to the largest where its values have an order."""
+    """Return texts that a field takes, from the smallest value to the largest where its values have an order."""
     asked, kind = CALCULATORS[calculator].fields[name], kind_of(calculator, name)
     if kind in ("several", "choice"):
         values = [choice.value for choice in asked.choices]
@@ -102,12 +102,12 @@ def texts(calculator: str, name: str) -> tuple[str, ...]:
 
 
 def others() -> list[Calculator]:
-    """Give every calculator that runs no other one's link."""
+    """Return every calculator that runs no other one's link."""
     return [each for each in CALCULATORS.values() if each.slug != "compare-editions"]
 
 
 def spellings(kind: str, text: str) -> tuple[str, ...]:
-    """Give other ways to write a size, a rating in ampere, a length in feet, a number or a list of them."""
+    """Return other ways to write a size, a rating in ampere, a length in feet, a number or a list of them."""
     if kind == "size":
         return size_spellings(text)
     if kind == "ampere":
@@ -132,7 +132,7 @@ def spellings(kind: str, text: str) -> tuple[str, ...]:
 
 
 def size_spellings(label: str) -> tuple[str, ...]:
-    """Give the usual spellings of a size label."""
+    """Return the usual spellings of a size label."""
     if label.endswith("kcmil"):
         number = label.removesuffix("kcmil")
         return (number, label, f"{number} kcmil", f" {number}MCM", f"{number} Kcmil ", f"#{number}")
@@ -144,7 +144,7 @@ def size_spellings(label: str) -> tuple[str, ...]:
 
 
 def values(calculator: str, name: str) -> st.SearchStrategy[str]:
-    """Give texts that a field takes, in any of their spellings."""
+    """Return texts that a field takes, in any of their spellings."""
     kind = kind_of(calculator, name)
     if kind == "case":
         return st.sampled_from(others()).flatmap(
@@ -157,7 +157,7 @@ def values(calculator: str, name: str) -> st.SearchStrategy[str]:
 
 @cache
 def inputs(calculator: str) -> st.SearchStrategy[dict[str, str]]:
-    """Give inputs of a calculator: half of them its example with a few fields changed, half all fields freely."""
+    """Return inputs of a calculator: half of them its example with a few fields changed, half all fields freely."""
     declared = CALCULATORS[calculator]
     fields = {name: values(calculator, name) for name in declared.fields}
     edition = st.sampled_from(EDITIONS)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from calc.catalogue import CALCULATORS
+from calc.registry import CALCULATORS
 from tests.speed.crash_campaign import CHUNK, CHUNKS, ends_of, figures
 
 SLICES = 10_000

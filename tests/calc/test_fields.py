@@ -5,13 +5,13 @@ from fractions import Fraction
 
 import pytest
 
-from calc.catalogue import CALCULATORS
 from calc.conductors.area import area
 from calc.editions import EDITIONS
 from calc.field import read_field
 from calc.found.declared import FOUND
+from calc.registry import CALCULATORS
 from calc.unit_names import meanings
-from calc.written import FINEST, plain_number
+from calc.written import DECIMALS, plain_number
 from tests.calc.strategies import reads
 
 FIELDS = [(slug, name, asked) for slug, each in CALCULATORS.items() for name, asked in each.fields.items()]
@@ -45,13 +45,13 @@ def test_every_amount_has_a_unit_unless_it_is_a_ratio():
 
 
 def typed(value):
-    return plain_number(round(value, FINEST))
+    return plain_number(round(value, DECIMALS))
 
 
 @pytest.mark.parametrize("kind", ["quantity", "whole number"])
 def test_a_field_takes_its_ends_and_nothing_beyond_them(kind):
     for slug, name, asked in of_kind(kind):
-        step = 1 if kind == "whole number" else 10**-FINEST
+        step = 1 if kind == "whole number" else 10**-DECIMALS
         assert asked.minimum < asked.maximum, (slug, name)
         for end in (asked.minimum, asked.maximum):
             assert read_field(asked, typed(end)) == end, (slug, name)

@@ -6,9 +6,9 @@ from io import BytesIO
 import pytest
 
 from calc import CALCULATORS, main_bonding_jumper, permalink
+from calc.batch import answer_table, value_columns
 from calc.field import read_field
-from calc.plain import said_before
-from calc.table import answer_table, value_columns
+from calc.json_output import linked_answer
 from site_assets.build.form import form_html
 
 # As if `sets` had been called `runs`, and "aluminum" "aluminium".
@@ -105,10 +105,10 @@ def test_a_choice_of_several_is_read_under_its_old_value():
 def test_a_recorded_change_that_names_the_old_value_still_explains(monkeypatch):
     when = {"runs": ["2"], "conductor_metal": ["aluminium"]}
     row = {"calculator": "main-bonding-jumper", "editions": ["2023"], "when": when}
-    monkeypatch.setattr("calc.plain.changes", lambda: {"version": 2, "change": [row]})
-    assert said_before(RENAMED.run(permalink.read(f"{OLD}&said=9-copper")))["changes"] == [row]
+    monkeypatch.setattr("calc.json_output.changes", lambda: {"version": 2, "change": [row]})
+    assert linked_answer(RENAMED.run(permalink.read(f"{OLD}&said=9-copper")))["changes"] == [row]
     other = NEW.replace("sets=2", "sets=3")
-    assert said_before(RENAMED.run(permalink.read(f"{other}&said=9-copper")))["changes"] == []
+    assert linked_answer(RENAMED.run(permalink.read(f"{other}&said=9-copper")))["changes"] == []
 
 
 def test_the_form_knows_the_old_names_so_that_an_old_link_fills_it():

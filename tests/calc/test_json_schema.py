@@ -9,11 +9,11 @@ from jsonschema import Draft202012Validator
 
 from calc import CALCULATORS
 from calc.field import read_field
+from calc.json_output import result_to_dict
 from calc.json_schema import DIALECT, calculator_schema, field_schema, output_schema
+from calc.messages import message
 from calc.output import Output
-from calc.plain import plain_result
-from calc.vocabulary import quantity
-from calc.words import say
+from calc.shared_fields import quantity
 from tests.calc.worked import results
 
 JUMPER = CALCULATORS["main-bonding-jumper"]
@@ -30,7 +30,7 @@ def of_inputs(calculator) -> Draft202012Validator:
 
 
 def document(result) -> dict:
-    return json.loads(json.dumps(plain_result(result)))
+    return json.loads(json.dumps(result_to_dict(result)))
 
 
 @pytest.mark.parametrize("slug", CALCULATORS)
@@ -142,7 +142,7 @@ def test_inputs_that_end_as_fix_for_their_form_are_refused_by_the_schema(inputs)
     assert of_inputs(JUMPER).is_valid({"conductor": "3/0"})
 
 
-LENGTH = quantity(say("Length"), say("One way."), "ft", 1, 100, example="40 ft")
+LENGTH = quantity(message("Length"), message("One way."), "ft", 1, 100, example="40 ft")
 
 
 @pytest.mark.parametrize("feet", [0.999, 1, 100, 100.001])
@@ -167,16 +167,20 @@ def test_an_input_that_may_be_left_out_takes_null_and_one_with_a_default_names_i
 @pytest.mark.parametrize(
     ("output", "fits", "fits_not"),
     [
-        (Output("size", say("Size"), "size"), ["3/0"], [3, None]),
-        (Output("size", say("Size"), "size", when=say("where a wire is required")), ["3/0", None], [3]),
-        (Output("need", say("Need"), "choice", choices=("a", "b")), ["a"], ["c", None]),
-        (Output("need", say("Need"), "choice", choices=("a",), when=say("where any")), ["a", None], ["c"]),
-        (Output("count", say("Count"), "whole-number"), [2], [2.5, True, "2"]),
-        (Output("volts", say("Volts"), "number", "V", shape="by-name"), [{"panel": 1.5}, {}], [{"panel": "1"}, [1]]),
-        (Output("taps", say("Taps"), "size", shape="list"), [[], ["4"]], ["4", [4]]),
-        (Output("points", say("Points"), "point", shape="list"), [[[1, 2.5]]], [[[1]], [[1, 2, 3]], [1, 2]]),
+        (Output("size", message("Size"), "size"), ["3/0"], [3, None]),
+        (Output("size", message("Size"), "size", when=message("where a wire is required")), ["3/0", None], [3]),
+        (Output("need", message("Need"), "choice", choices=("a", "b")), ["a"], ["c", None]),
+        (Output("need", message("Need"), "choice", choices=("a",), when=message("where any")), ["a", None], ["c"]),
+        (Output("count", message("Count"), "whole-number"), [2], [2.5, True, "2"]),
         (
-            Output("rows", say("Rows"), "record", shape="list", parts=(Output("key", say("Key"), "text"),)),
+            Output("volts", message("Volts"), "number", "V", shape="by-name"),
+            [{"panel": 1.5}, {}],
+            [{"panel": "1"}, [1]],
+        ),
+        (Output("taps", message("Taps"), "size", shape="list"), [[], ["4"]], ["4", [4]]),
+        (Output("points", message("Points"), "point", shape="list"), [[[1, 2.5]]], [[[1]], [[1, 2, 3]], [1, 2]]),
+        (
+            Output("rows", message("Rows"), "record", shape="list", parts=(Output("key", message("Key"), "text"),)),
             [[{"key": "a"}]],
             [[{}], [{"key": 1}], {"key": "a"}],
         ),

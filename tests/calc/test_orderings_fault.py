@@ -15,8 +15,8 @@ from calc import (
     stray_neutral_current,
     take_a_bond_away,
 )
-from calc.fault.device import VERDICTS, opening
-from calc.fault.device_limits import BREAKER, FUSE
+from calc.fault.device.device import VERDICTS, opening
+from calc.fault.device.device_limits import BREAKER, FUSE
 
 SIZES = ("14", "12", "10", "8", "6", "4", "3", "2", "1", "1/0", "2/0", "3/0", "4/0", "250kcmil", "500kcmil")
 STEEL = dict(raceway="electrical-metallic-tubing", trade_size="1")
@@ -28,7 +28,7 @@ source = some.sampled_from([None, 150, 1000, 20_000])
 
 
 def few(examples):
-    """Give the settings of a test: a few examples, the same on every machine."""
+    """Return the settings of a test: a few examples, the same on every machine."""
     return settings(max_examples=examples, derandomize=True, deadline=None, database=None)
 
 
@@ -156,10 +156,12 @@ def test_a_higher_interrupting_rating_is_never_worse_and_more_current_available_
     ampere, one, other, device
 ):
     typed = dict(edition="2023", device=device, fault_current=f"{ampere:.2f}")
-    weak, strong = (device_clearing(**typed, interrupting_rating=f"{each:.2f}").said for each in sorted((one, other)))
+    weak, strong = (
+        device_clearing(**typed, interrupting_rating=f"{each:.2f}").answer_code for each in sorted((one, other))
+    )
     assert weak == "beyond-rating" or strong != "beyond-rating"
     near, far = (
-        device_clearing(**typed, interrupting_rating=20_000, available=f"{each:.2f}").said
+        device_clearing(**typed, interrupting_rating=20_000, available=f"{each:.2f}").answer_code
         for each in sorted((one, other))
     )
     assert far == "beyond-rating" or near != "beyond-rating"

@@ -8,9 +8,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as draw
 
 from calc import bond_measurement, clamp_reading
-from calc.planes.livestock_equipotential_plane import livestock_equipotential_plane
-from calc.planes.pool_bonding_plan import pool_bonding_plan
-from calc.planes.waterside_equipotential_plane import waterside_equipotential_plane
+from calc.equipotential.livestock_equipotential_plane import livestock_equipotential_plane
+from calc.equipotential.pool_bonding_plan import pool_bonding_plan
+from calc.equipotential.waterside_equipotential_plane import waterside_equipotential_plane
 
 drawn = settings(max_examples=25, derandomize=True, deadline=None, database=None)
 BOND = {"method": "bond-tester", "dead": "yes", "conductor": "10", "length": "10", "current": "25", "beside": "no"}

@@ -13,8 +13,8 @@ from itertools import pairwise, product
 import pytest
 
 from calc import EDITIONS
-from calc.catalogue import CALCULATORS
-from tests.oracles.jumper_size import AREAS, hot_sizes
+from calc.registry import CALCULATORS
+from tests.independent.jumper_size import AREAS, hot_sizes
 
 METALS = ("copper", "aluminum")
 DEVICES = (15, 20, 25, 30, 40, 50, 60, 70, 100, 110, 200, 225, 400, 600, 800, 1000, 1600, 2500, 4000, 6000)
@@ -44,7 +44,8 @@ BY_DEVICE = {
 
 
 def cmil(name, key="size", **inputs):
-    """Give the area of what a calculator asks for, and None beyond its tables; nothing else ends without an answer."""
+    """Return the area of what a calculator asks for, and None beyond its tables; nothing else ends without an answer.
+    """
     result = CALCULATORS[name.split()[0]](**inputs)
     assert result.answer or result.not_covered, (name, inputs, result.fix)
     return result.answer and AREAS[result.answer.values[key]]

@@ -6,9 +6,9 @@ import re
 import pytest
 
 from calc import CALCULATORS
+from calc.messages import message
 from calc.output import Output
 from calc.shared_outputs import wire
-from calc.words import say
 from tests.calc.declared import faults
 from tests.calc.worked import results
 
@@ -88,7 +88,7 @@ def test_a_number_has_the_unit_that_its_name_says(slug):
 def test_a_number_that_a_step_of_the_working_gives_has_the_unit_of_that_step(slug):
     steps = {}
     for result in results(slug):
-        shown = {step.value: step.unit for step in result.working.steps if isinstance(step.value, int | float)}
+        shown = {step.value: step.unit for step in result.trace.steps if isinstance(step.value, int | float)}
         for output in CALCULATORS[slug].outputs if result.answer else ():
             value = result.answer.values.get(output.name)
             if output.unit and (slug, output.name) not in OF_ANOTHER_UNIT and isinstance(value, int | float):
@@ -116,9 +116,9 @@ SIZED = {"size": "3/0", "metal": "copper", "area_cmil": 167800}
 
 
 def test_an_answer_that_is_as_declared_has_no_fault():
-    outputs = (*wire(say("Size")), Output("volts", say("Volts"), "number", "V", shape="by-name"))
+    outputs = (*wire(message("Size")), Output("volts", message("Volts"), "number", "V", shape="by-name"))
     assert faults(outputs, SIZED | {"volts": {"panel": 120.0, "service": 0}}) == []
-    loose = (Output("taps", say("Taps"), "size", shape="list", when=say("where there are taps")),)
+    loose = (Output("taps", message("Taps"), "size", shape="list", when=message("where there are taps")),)
     assert faults(loose, {}) == faults(loose, {"taps": None}) == faults(loose, {"taps": ["4", "2/0"]}) == []
 
 
@@ -135,18 +135,21 @@ def test_an_answer_that_is_as_declared_has_no_fault():
     ],
 )
 def test_an_answer_that_is_not_as_declared_is_named(broken, name):
-    (fault,) = faults(wire(say("Size")), SIZED | broken)
+    (fault,) = faults(wire(message("Size")), SIZED | broken)
     assert fault.startswith(name)
 
 
 @pytest.mark.parametrize(
     ("output", "value"),
     [
-        (Output("volts", say("Volts"), "number", "V", shape="list"), [1.0, float("inf")]),
-        (Output("volts", say("Volts"), "number", "V", shape="by-name"), [1.0]),
-        (Output("points", say("Points"), "point", shape="list"), [[1, 2, 3]]),
-        (Output("may", say("May it"), "yes-no"), "yes"),
-        (Output("lines", say("Lines"), "record", shape="list", parts=(Output("key", say("Key"), "text"),)), [{}]),
+        (Output("volts", message("Volts"), "number", "V", shape="list"), [1.0, float("inf")]),
+        (Output("volts", message("Volts"), "number", "V", shape="by-name"), [1.0]),
+        (Output("points", message("Points"), "point", shape="list"), [[1, 2, 3]]),
+        (Output("may", message("May it"), "yes-no"), "yes"),
+        (
+            Output("lines", message("Lines"), "record", shape="list", parts=(Output("key", message("Key"), "text"),)),
+            [{}],
+        ),
     ],
 )
 def test_a_list_a_map_a_point_and_a_record_are_looked_into(output, value):

@@ -5,9 +5,9 @@ import re
 import pytest
 
 from calc import EDITIONS, main_bonding_jumper, permalink, rulebook
-from calc.catalogue import CALCULATORS
 from calc.field import read_field
-from calc.plain import said_before
+from calc.json_output import linked_answer
+from calc.registry import CALCULATORS
 from tests.cases.read import cases, named
 
 
@@ -17,13 +17,13 @@ def test_a_link_gives_the_same_inputs_and_answer_again(pair):
     first = main_bonding_jumper(edition=edition, **case["inputs"])
     query = permalink.write(first).partition("?")[2]
     again = main_bonding_jumper.run(permalink.read(query))
-    assert (again.edition, again.inputs, again.outcome, again.said) == (
+    assert (again.edition, again.inputs, again.outcome, again.answer_code) == (
         edition,
         first.inputs,
         first.outcome,
-        first.said,
+        first.answer_code,
     )
-    assert again.said_before == again.said and said_before(again) is None
+    assert again.linked_answer == again.answer_code and linked_answer(again) is None
 
 
 def test_a_link_always_carries_its_edition_and_what_was_answered():
@@ -49,7 +49,7 @@ def test_a_link_with_spaces_or_plus_signs_reads_the_same():
 
 
 def test_a_link_that_was_answered_otherwise_shows_both_answers():
-    earlier = said_before(main_bonding_jumper(edition="2023", conductor="500kcmil", sets=2, said="1/0-copper"))
+    earlier = linked_answer(main_bonding_jumper(edition="2023", conductor="500kcmil", sets=2, said="1/0-copper"))
     assert (earlier["then"], earlier["now"]) == ("1/0-copper", "2/0-copper")
 
 
@@ -57,9 +57,9 @@ def test_a_link_that_must_be_mended_now_tells_what_it_was_answered():
     link = "edition=2023&conductor=3/0+AL&said=4-copper"
     result = main_bonding_jumper.run(permalink.read(link))
     assert result.outcome == "fix"
-    assert said_before(result) == {"then": "4-copper", "now": "fix", "changes": []}
-    assert said_before(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0+AL"))) is None
-    assert said_before(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0&said=4-copper"))) is None
+    assert linked_answer(result) == {"then": "4-copper", "now": "fix", "changes": []}
+    assert linked_answer(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0+AL"))) is None
+    assert linked_answer(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0&said=4-copper"))) is None
 
 
 def test_a_recorded_change_of_that_edition_explains_the_difference(monkeypatch):
@@ -72,17 +72,17 @@ def test_a_recorded_change_of_that_edition_explains_the_difference(monkeypatch):
         "now": "2/0-copper",
         "why": "A row was read one line too high.",
     }
-    monkeypatch.setattr("calc.plain.changes", lambda: {"version": 2, "change": [row]})
+    monkeypatch.setattr("calc.json_output.changes", lambda: {"version": 2, "change": [row]})
     for edition in EDITIONS:
-        earlier = said_before(main_bonding_jumper(edition=edition, conductor="500kcmil", sets=2, said="1/0-copper"))
+        earlier = linked_answer(main_bonding_jumper(edition=edition, conductor="500kcmil", sets=2, said="1/0-copper"))
         assert earlier["changes"] == ([row] if edition == "2023" else [])
 
 
 def test_a_change_that_speaks_of_some_inputs_explains_only_those(monkeypatch):
     row = {"calculator": "main-bonding-jumper", "editions": ["2023"], "when": {"sets": ["2", "3"]}}
-    monkeypatch.setattr("calc.plain.changes", lambda: {"version": 2, "change": [row]})
+    monkeypatch.setattr("calc.json_output.changes", lambda: {"version": 2, "change": [row]})
     for sets in range(1, 5):
-        earlier = said_before(main_bonding_jumper(edition="2023", conductor="500kcmil", sets=sets, said="6-copper"))
+        earlier = linked_answer(main_bonding_jumper(edition="2023", conductor="500kcmil", sets=sets, said="6-copper"))
         assert earlier["changes"] == ([row] if sets in (2, 3) else [])
 
 

@@ -10,17 +10,17 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc import EDITIONS, permalink
-from calc.catalogue import CALCULATORS
 from calc.conductors.area import area
-from calc.field import LONGEST_ECHO, echo, read_field
-from calc.link_fields import SAID_FIELD
-from calc.plain import plain_result, said_before
+from calc.field import LONGEST_ECHO, read_field, truncate
+from calc.json_output import linked_answer, result_to_dict
+from calc.link_fields import ANSWER_CODE_FIELD
+from calc.registry import CALCULATORS
 from tests.calc.strategies import AMPERE, HOSTILE, SIZES, inputs, kind_of, reads, spellings, texts
 
 SLUGS = tuple(CALCULATORS)
 NOTATIONS = ("size", "ampere", "length", "whole", "devices", "conductors", "several")
 LONGEST_QUESTION = 160  # why a text is unclear, and what to write instead
-LEAST_ANSWERED = 0.15  # lists of unlike length, and plates that belong to no system, are mostly to be mended
+MIN_ANSWERED = 0.15  # lists of unlike length, and plates that belong to no system, are mostly to be mended
 OF_THE_CODE = re.compile(r"\d|Table|Chapter|Article")  # other standards and physics do not change with it
 BROKEN = re.compile(r"[{}]|\bNone\b(?!: leave it out)|\d\.(?= (ft|A|in|kVA|V|cmil)\b)|  ")
 ORDERED = {"size": SIZES, "ampere": AMPERE, "whole": tuple(str(number) for number in range(1, 31))}
@@ -29,14 +29,14 @@ every_calculator = pytest.mark.parametrize("slug", SLUGS)
 
 
 def drawn(examples):
-    """Give the settings of a test: the same `examples` on every machine."""
+    """Return the settings of a test: the same `examples` on every machine."""
     return settings(max_examples=examples, derandomize=True, deadline=None, database=None)
 
 
 def sentences(result):
-    """Give every sentence that a result shows."""
-    working, answer, outside = result.working, result.answer, result.not_covered
-    shown = [step.words for step in working.steps] + working.notes + working.warnings
+    """Return every sentence that a result shows."""
+    trace, answer, outside = result.trace, result.answer, result.not_covered
+    shown = [step.words for step in trace.steps] + trace.notes + trace.warnings
     shown += [each.words for each in result.fix] + ([outside.why, outside.look_in] if outside else [])
     if answer:
         shown += [answer.name, answer.headline, answer.detail]
@@ -45,11 +45,11 @@ def sentences(result):
                 *answer.table.headings.values(),
                 *(cell for row in answer.table.rows for cell in row.cells.values()),
             ]
-    return [str(words) for words in shown] + [step.numbers for step in working.steps]
+    return [str(words) for words in shown] + [step.numbers for step in trace.steps]
 
 
 def opened(slug, link):
-    """Give the result of a link, as a page reads it."""
+    """Return the result of a link, as a page reads it."""
     path, _, query = link.partition("?")
     assert path == slug
     return CALCULATORS[slug].run(permalink.read(query))
@@ -57,7 +57,7 @@ def opened(slug, link):
 
 @cache
 def named(kind):
-    """Give every (slug, field) of a kind."""
+    """Return every (slug, field) of a kind."""
     return tuple((slug, name) for slug in SLUGS for name in CALCULATORS[slug].fields if kind_of(slug, name) == kind)
 
 
@@ -75,12 +75,12 @@ def test_a_run_ends_in_one_of_three_ways_with_words_and_json(slug):
             assert not BROKEN.search(words), words
         if result.answer:
             assert str(result.answer.headline).strip() and str(result.answer.detail).strip()
-            assert read_field(SAID_FIELD, result.answer.said) == result.answer.said
-            assert result.working.citations or slug == "compare-editions"
+            assert read_field(ANSWER_CODE_FIELD, result.answer.answer_code) == result.answer.answer_code
+            assert result.trace.citations or slug == "compare-editions"
         if result.not_covered:
             assert str(result.not_covered.why).strip() and str(result.not_covered.look_in).strip()
-        shown = json.dumps(plain_result(result), allow_nan=False)
-        assert shown == json.dumps(plain_result(CALCULATORS[slug](**typed)), allow_nan=False)
+        shown = json.dumps(result_to_dict(result), allow_nan=False)
+        assert shown == json.dumps(result_to_dict(CALCULATORS[slug](**typed)), allow_nan=False)
 
     check()
 
@@ -95,7 +95,7 @@ def test_enough_of_the_inputs_drawn_are_answered(slug):
         ends.append(CALCULATORS[slug](**typed).outcome)
 
     check()
-    assert ends.count("answer") >= LEAST_ANSWERED * len(ends)
+    assert ends.count("answer") >= MIN_ANSWERED * len(ends)
 
 
 @every_calculator
@@ -110,8 +110,8 @@ def test_a_link_gives_the_same_answer_again(slug):
         path, _, query = link.partition("?")
         for again in (opened(slug, link), opened(slug, f"{path}?{urlencode(permalink.read(query))}")):
             assert (again.edition, again.inputs, again.outcome) == (result.edition, result.inputs, result.outcome)
-            assert again.answer == result.answer and again.said_before == result.said
-            assert said_before(again) is None and permalink.write(again) == link
+            assert again.answer == result.answer and again.linked_answer == result.answer_code
+            assert linked_answer(again) is None and permalink.write(again) == link
 
     check()
 
@@ -137,8 +137,8 @@ def test_the_newest_edition_says_that_it_is_not_verified_wherever_no_text_on_it_
         result = CALCULATORS[slug](**(typed | {"edition": EDITIONS[-1]}))
         if result.outcome != "fix":
             begins = f"Not verified for the {EDITIONS[-1]} edition:"
-            said = any(str(words).startswith(begins) for words in result.working.warnings)
-            cited = [each for each in result.working.citations if OF_THE_CODE.match(each.section)]
+            said = any(str(words).startswith(begins) for words in result.trace.warnings)
+            cited = [each for each in result.trace.citations if OF_THE_CODE.match(each.section)]
             assert said or all(each.mark != "memory" for each in cited)
 
     check()
@@ -174,7 +174,7 @@ def test_the_usual_spellings_of_one_size_one_device_and_one_length_are_read_alik
 
 
 def parts(result):
-    """Give the area in cmil of each part that a result sizes, by name and metal."""
+    """Return the area in cmil of each part that a result sizes, by name and metal."""
     if not result.answer:
         return {}
     found = {}
@@ -280,7 +280,7 @@ def test_what_no_field_can_read_names_the_field_and_echoes_it_short(slug):
             if blank:
                 assert words == str(asked.enter) or (asked.choices and words == "Choose one of those listed.")
                 continue
-            assert str(asked.enter) in words and echo(text) in words
+            assert str(asked.enter) in words and truncate(text) in words
             assert len(words) <= LONGEST_ECHO + len(str(asked.enter)) + LONGEST_QUESTION
 
 
@@ -294,7 +294,7 @@ def test_any_text_at_all_ends_in_one_of_three_ways(slug):
         pairs = [*CALCULATORS[slug].example.items(), *pairs] if with_example else pairs
         result = CALCULATORS[slug].run(pairs)
         assert result.outcome in ("answer", "fix", "not_covered")
-        assert len(json.dumps(plain_result(result), allow_nan=False)) < 60_000
+        assert len(json.dumps(result_to_dict(result), allow_nan=False)) < 60_000
 
     check()
 
@@ -305,7 +305,7 @@ def test_a_name_that_is_no_field_and_a_name_given_twice_are_told(slug):
     example = list(calculator.example.items())
     for name in HOSTILE:
         (told,) = calculator.run([*example, (name, "1")]).fix
-        assert told.field == echo(name) and "There is no field of this name." in str(told.words)
+        assert told.field == truncate(name) and "There is no field of this name." in str(told.words)
     for name, text in example:
         (told,) = calculator.run([*example, (name, text)]).fix
         assert told.field == name and str(told.words) == "This is given twice. Give it once."

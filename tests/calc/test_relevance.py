@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
+from calc.registry import CALCULATORS
 from calc.relevance import REFUSED, RELEVANT_WHEN
 from tests.calc.strategies import texts
 
@@ -31,7 +31,9 @@ def told(slug, case):
     result = CALCULATORS[slug].work([(name, str(value)) for name, value in case.items() if value is not None])
     answer = result.answer and (result.answer.values, str(result.answer.headline))
     outside = result.not_covered and (str(result.not_covered.why), str(result.not_covered.look_in))
-    return result, (result.outcome, result.said, answer, outside, [(each.field, str(each.words)) for each in result.fix])
+    return result, (
+        result.outcome, result.answer_code, answer, outside, [(each.field, str(each.words)) for each in result.fix]
+    )
 
 
 @cache

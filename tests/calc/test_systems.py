@@ -5,10 +5,10 @@ from io import BytesIO
 import pytest
 
 from calc.__main__ import main
-from calc.catalogue import CALCULATORS
+from calc.batch import answer_table
 from calc.field import read_field
+from calc.registry import CALCULATORS
 from calc.systems import OTHER_SYSTEMS, SYSTEMS, system_called
-from calc.table import answer_table
 
 BY_SYSTEM = [(slug, each.fields["system"]) for slug, each in CALCULATORS.items() if "system" in each.fields]
 LOOP = dict(edition="2023", device="20", conductor="12", return_conductor="12")
@@ -48,7 +48,7 @@ def test_the_name_that_another_calculator_has_for_a_system_gives_the_same_answer
     rest = {key: each for key, each in rest.items() if key != name}
     written, called = single(**rest, **{name: own}), single(**rest, **{name: other})
     assert written.inputs == called.inputs and called.inputs[name] == own
-    assert (written.outcome, written.said) == (called.outcome, called.said) and written.outcome != "fix"
+    assert (written.outcome, written.answer_code) == (called.outcome, called.answer_code) and written.outcome != "fix"
     printed = []
     for value in (own, other):
         main([slug, f"{name}={value}", *(f"{key}={each}" for key, each in rest.items())])

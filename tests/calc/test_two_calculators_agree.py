@@ -6,8 +6,8 @@ from itertools import product
 import pytest
 
 from calc import EDITIONS
-from calc.catalogue import CALCULATORS
-from tests.oracles.jumper_size import hot_sizes
+from calc.registry import CALCULATORS
+from tests.independent.jumper_size import hot_sizes
 
 METALS = ("copper", "aluminum")
 DEVICES = (15, 20, 30, 50, 60, 100, 110, 200, 225, 400, 800, 1200, 2000)
@@ -24,7 +24,7 @@ def size(slug, **inputs):
 
 
 def drawn(seed):
-    """Give the same random circuits on every machine."""
+    """Yield the same random circuits on every machine."""
     pick = random.Random(seed)
     for _ in range(CASES):
         metal = pick.choice(METALS)
@@ -53,7 +53,7 @@ def test_an_entry_and_a_raceway_that_is_the_jumper_agree_on_bridging(raceway):
     for edition in EDITIONS:
         jumper = run("supply-side-bonding-jumper", edition=edition, raceway=raceway, **derived)
         is_jumper = not jumper.answer.values["wire_needed"]
-        assert is_jumper == any("bridge oversized knockouts, and rings unless" in str(n) for n in jumper.working.notes)
+        assert is_jumper == any("bridge oversized knockouts, and rings unless" in str(n) for n in jumper.trace.notes)
         for system, (knockout, enclosure) in product(SYSTEMS, HOLES):
             entry = run(
                 "knockouts-over-250-volts",
@@ -82,7 +82,7 @@ def test_at_a_service_no_entry_is_ordinary_and_the_jumper_says_so_too():
         hole = dict(knockout=knockout, enclosure=enclosure, raceway="electrical-metallic-tubing")
         entry = run("knockouts-over-250-volts", edition="2023", place="service", fitting="two-locknuts", **hole)
         assert entry.answer.values["need"] != "ordinary" and entry.answer.values["enough"] == "no"
-    notes = " ".join(map(str, run("supply-side-bonding-jumper", edition="2023", conductor="3/0").working.notes))
+    notes = " ".join(map(str, run("supply-side-bonding-jumper", edition="2023", conductor="3/0").trace.notes))
     assert "Ordinary locknuts and bushings alone do not count" in notes
 
 

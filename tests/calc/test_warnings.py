@@ -2,7 +2,7 @@
 
 from statistics import median
 
-from calc.catalogue import CALCULATORS
+from calc.registry import CALCULATORS
 from tests.cases.read import FOLDER, cases
 
 MEDIAN = 1
@@ -10,15 +10,15 @@ MOST = 8
 
 
 def warnings_by_case() -> dict[str, int]:
-    """Give the number of warnings of every worked case that a calculator answers, its edition given."""
+    """Return the number of warnings of every worked case that a calculator answers, its edition given."""
     counts = {}
-    for file in sorted(FOLDER.glob("*/*.toml")):
+    for file in sorted(FOLDER.glob("**/*.toml")):
         calculator = CALCULATORS.get(file.stem.replace("_", "-"))
-        for edition, case in cases(f"{file.parent.name}/{file.stem}") if calculator else ():
+        for edition, case in cases(file.relative_to(FOLDER).with_suffix("").as_posix()) if calculator else ():
             inputs = {name: value for name, value in case.get("inputs", {}).items() if name in calculator.fields}
             result = calculator(edition=edition, **inputs)
             if result.outcome == "answer":
-                counts[f"{calculator.slug} {case['id']} {edition}"] = len(result.working.warnings)
+                counts[f"{calculator.slug} {case['id']} {edition}"] = len(result.trace.warnings)
     return counts
 
 

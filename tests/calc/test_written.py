@@ -5,9 +5,9 @@ import math
 import pytest
 
 from calc import permalink
-from calc.catalogue import CALCULATORS
-from calc.field import Unclear, read_field
-from calc.written import FINEST, plain_number, read_list, read_quantity, read_within
+from calc.field import UnclearError, read_field
+from calc.registry import CALCULATORS
+from calc.written import DECIMALS, plain_number, read_list, read_quantity, read_within
 from tests.calc.strategies import reads, texts
 
 OHM, MICRO, MU, OMEGA = "\N{OHM SIGN}", "\N{MICRO SIGN}", "\N{GREEK SMALL LETTER MU}", "\N{GREEK CAPITAL LETTER OMEGA}"
@@ -137,14 +137,14 @@ def test_what_is_no_such_quantity_is_refused(written, unit):
     ],
 )
 def test_what_can_mean_two_things_is_asked(written, unit, says):
-    with pytest.raises(Unclear, match=says):
+    with pytest.raises(UnclearError, match=says):
         read_quantity(written, unit)
 
 
 def test_a_milliohm_in_small_letters_is_asked_only_where_megohms_are_possible():
     assert read_within("0.8 mohm", "ohm", 0, 1000) == 0.0008
     assert read_within("2 mΩ", "ohm", 0, 10_000_000) == 0.002
-    with pytest.raises(Unclear, match="megohm"):
+    with pytest.raises(UnclearError, match="megohm"):
         read_within("2 mohm", "ohm", 0, 10_000_000)
     with pytest.raises(ValueError):
         read_within("2 MOhm", "ohm", 0, 1000)
@@ -157,7 +157,7 @@ def test_a_unit_at_the_end_of_a_list_counts_for_all_and_a_mixture_is_asked():
     for mixed in ("40, 15.24 m, 58", "12 m, 15, 18", "40, 50, 5 ft 10 in"):
         with pytest.raises(ValueError):
             read_list(mixed, "ft")
-    with pytest.raises(Unclear, match="point for decimals"):
+    with pytest.raises(UnclearError, match="point for decimals"):
         read_list("2,4; 2,5; 2,6", "ohm")
 
 
@@ -235,7 +235,7 @@ def test_every_spelling_gives_the_same_value_in_every_field_of_its_unit(unit):
         for text in {several[0], several[len(several) // 2], several[-1]}:
             value = read_field(asked, text)
             for spelled, factor in SPELLINGS[unit].items():
-                written = plain_number(round(value / factor, FINEST))
+                written = plain_number(round(value / factor, DECIMALS))
                 same = math.isclose(float(written) * factor, value, rel_tol=1e-6)
                 if same and spelled not in ("'", "’"):  # 0.5' is no way to write six inches, but it is read as that
                     again = read_field(asked, f"{written} {spelled}")

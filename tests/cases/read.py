@@ -7,12 +7,12 @@ FOLDER = Path(__file__).parent
 
 
 def cases(name: str) -> list[tuple[str, dict]]:
-    """Give (edition, case) for every case of a file and every edition it speaks for."""
+    """Return (edition, case) for every case of a file and every edition it speaks for."""
     read = tomllib.loads((FOLDER / f"{name}.toml").read_text(encoding="utf-8"))["case"]
     return [(edition, case) for case in read for edition in case["editions"]]
 
 
 def named(pair: tuple[str, dict]) -> str:
-    """Give the name of a case in test reports."""
+    """Return the name of a case in test reports."""
     edition, case = pair
     return f"{case['id']}-{edition}"

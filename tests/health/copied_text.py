@@ -28,13 +28,13 @@ UNREAD = re.compile(r"<[a-z/!][^>]*>|\]\([^)]*\)")
 
 
 def words(text: str) -> list[str]:
-    """Give the words of `text`, lower case, a word broken at the end of a line made whole."""
+    """Return the words of `text`, lower case, a word broken at the end of a line made whole."""
     whole = re.sub(r"(?<=[a-z])-\n(?=[a-z])", "", text)
     return WORD.findall(re.sub(r"['’]", "", whole).lower())
 
 
 def strings_of_data(value: object) -> Iterator[str]:
-    """Give every string inside what a TOML file holds."""
+    """Yield every string inside what a TOML file holds."""
     if isinstance(value, str):
         yield value
     elif isinstance(value, dict | list):
@@ -43,7 +43,7 @@ def strings_of_data(value: object) -> Iterator[str]:
 
 
 def texts_of(path: Path) -> Iterator[str]:
-    """Give the texts of one of our files that a reader can meet."""
+    """Yield the texts of one of our files that a reader can meet."""
     text = path.read_text(encoding="utf-8")
     if path.suffix == ".toml":
         yield from strings_of_data(tomllib.loads(text))
@@ -56,7 +56,7 @@ def texts_of(path: Path) -> Iterator[str]:
 
 
 def our_pieces() -> Iterator[tuple[str, list[str]]]:
-    """Give each piece of our text that no placeholder interrupts: its file and its words."""
+    """Yield each piece of our text that no placeholder interrupts: its file and its words."""
     for folder in FOLDERS:
         for path in sorted((ROOT / folder).rglob("*")):
             if path.suffix in {".md", ".toml", ".py"}:
@@ -66,7 +66,7 @@ def our_pieces() -> Iterator[tuple[str, list[str]]]:
 
 
 def runs(text: list[str], length: int) -> list[tuple[str, ...]]:
-    """Give every run of `length` words, each starting one word after the last."""
+    """Return every run of `length` words, each starting one word after the last."""
     return [tuple(text[start : start + length]) for start in range(len(text) - length + 1)]
 
 

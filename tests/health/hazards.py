@@ -77,7 +77,7 @@ def mutated(file: Path, hazard: Hazard) -> Iterator[None]:
 
 @contextlib.contextmanager
 def copy_of_the_code() -> Iterator[Path]:
-    """Give a temporary copy of all that tests read."""
+    """Yield a temporary copy of all that tests read."""
     with tempfile.TemporaryDirectory(prefix="hazards-") as folder:
         copy = Path(folder)
         for name in COPIED:

@@ -9,7 +9,7 @@ import sys
 import pytest
 
 from site_assets.setup.environment import FOR_THE_TESTS
-from site_assets.setup.places import NODE_MODULES, PINS, ROOT, node, python_version
+from site_assets.setup.paths import NODE_MODULES, PINS, ROOT, node, python_version
 
 PIN = re.compile(r"^([a-z0-9-]+)==(\S+)( ; [^\\]+)? \\$")
 HASH = re.compile(r"^    --hash=sha256:[0-9a-f]{64}( \\)?$")

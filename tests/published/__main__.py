@@ -8,9 +8,9 @@ import json
 import sys
 
 from calc import CALCULATORS, EDITIONS, permalink
-from calc.declare import Result
+from calc.batch import value_columns
+from calc.calculator import Result
 from calc.rulebook import aliases, rule_keys
-from calc.table import value_columns
 from tests.published.anchors import new_anchors
 from tests.published.registry import FOLDER, LISTS, document, names_in, opened, swept
 from tests.site.pages import SITE

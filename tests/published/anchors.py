@@ -2,7 +2,7 @@
 
 from functools import cache
 
-from site_assets.build.figures import anchor as rule_anchor
+from site_assets.build.rule_values_page import anchor as rule_anchor
 from tests.published.registry import document, rows
 from tests.site.pages import SITE, Page, html_files
 

@@ -12,9 +12,9 @@ from functools import cache
 from pathlib import Path
 
 from calc import CALCULATORS, permalink
-from calc.catalogue import LISTED
-from calc.declare import Calculator, Result
+from calc.calculator import Calculator, Result
 from calc.field import Field
+from calc.registry import REGISTERED
 from tests.cases.read import cases
 
 FOLDER = Path(__file__).parents[2] / "site_assets" / "published"
@@ -77,8 +77,8 @@ def forms(result: Result) -> set[str]:
     """Return the forms of an answer as a link carries it: sizes and numbers are left open, a list is cut into parts."""
     if "case" in result.calculator.fields:  # it holds two answers of any other calculator
         both = f"{result.answer.values['one']}_{result.answer.values['other']}"
-        return {"{said}_{said}"} if result.said == both else {result.said}
-    return {form for item in result.said.split(",") for form in forms_of(item)}
+        return {"{said}_{said}"} if result.answer_code == both else {result.answer_code}
+    return {form for item in result.answer_code.split(",") for form in forms_of(item)}
 
 
 def forms_of(item: str) -> set[str]:
@@ -104,7 +104,7 @@ def swept(slug: str, editions: Iterable[str], mixed: int = 20) -> Iterable[Resul
     They are the worked cases, the example with each choice of each field, and `mixed` times with choices by chance.
     """
     calculator = CALCULATORS[slug]
-    (listed,) = (each for each in LISTED if each.endswith(f"/{slug}"))
+    (listed,) = (each for each in REGISTERED if each.endswith(f"/{slug}"))
     for edition, case in cases(listed.replace("-", "_")):
         if edition in editions:
             yield calculator(edition=edition, **case["inputs"])

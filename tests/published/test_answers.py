@@ -5,9 +5,9 @@ from functools import cache
 import pytest
 
 from calc import CALCULATORS, EDITIONS
-from calc.declare import Result
-from calc.plain import said_before
-from calc.table import column_of, value_columns
+from calc.batch import column_of, value_columns
+from calc.calculator import Result
+from calc.json_output import linked_answer
 from tests.published.registry import LISTS, answers, names_in, opened, swept
 
 PAIRS = [(slug, edition) for slug in CALCULATORS for edition in EDITIONS]
@@ -33,7 +33,7 @@ def opened_links(slug: str) -> dict[str, Result]:
 def test_every_published_link_is_answered_as_it_says_or_a_recorded_change_explains_it(slug):
     assert len(opened_links(slug)) >= len(EDITIONS)
     for link, result in opened_links(slug).items():
-        earlier = said_before(result)
+        earlier = linked_answer(result)
         assert earlier is None or earlier["changes"], (
             f"{slug}?{link}: answered {earlier['now']!r} now; state the change in calc/rules/changes.toml"
         )

@@ -7,18 +7,18 @@ import pytest
 
 from calc import CALCULATORS
 from calc.__main__ import main
+from calc.batch import ANSWERED, LABEL, answer_table, example_table, value_columns
 from calc.found.shown import COLUMNS
 from calc.found.verdict import ENOUGH, NOT_PERMITTED, SHORT, UNKNOWN
+from calc.json_output import result_to_dict
 from calc.permalink import RESERVED
-from calc.plain import plain_result
 from calc.rulebook import MARKS, changes
-from calc.table import ANSWERED, LABEL, answer_table, example_table, value_columns
 from tests.published.registry import document
 
 JSON, TABLE = document("formats")["json"], document("formats")["table"]
 SIZE, JOB = CALCULATORS["main-bonding-jumper"], CALCULATORS["service-schedule"]
 RESULTS = [
-    plain_result(result)
+    result_to_dict(result)
     for result in (
         SIZE(**SIZE.example, said="1-copper"),
         JOB(**JOB.example),
@@ -26,7 +26,7 @@ RESULTS = [
         SIZE(conductor="3/0", place="feeder-panel"),
     )
 ]
-OPEN = plain_result(SIZE(conductor="3/0", sets="unknown"))
+OPEN = result_to_dict(SIZE(conductor="3/0", sets="unknown"))
 
 
 def union(documents) -> set[str]:
@@ -34,7 +34,7 @@ def union(documents) -> set[str]:
 
 
 def parts(name: str) -> list[dict]:
-    """Give one part of every result that has it; of a list, each member."""
+    """Return one part of every result that has it; of a list, each member."""
     found = [result[name] for result in RESULTS if result[name]]
     return [each for part in found for each in (part if isinstance(part, list) else [part])]
 
@@ -90,7 +90,7 @@ def test_the_command_adds_the_published_keys(capsys):
 
 
 def test_what_was_found_on_site_has_the_published_keys_and_columns():
-    checked = plain_result(SIZE(conductor="3/0", found="6 copper"))["answer"]
+    checked = result_to_dict(SIZE(conductor="3/0", found="6 copper"))["answer"]
     hold("found", set(checked["found"]), JSON["found"])
     hold("columns of what was found", set(COLUMNS), TABLE["found"])
 

@@ -6,7 +6,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from calc.editions import EDITIONS, SHOWN_UNTIL_CHOSEN
+from calc.editions import DEFAULT_EDITION, EDITIONS
 
 ROOT = Path(__file__).parents[2]
 READ = "import json\nfrom calc import CALCULATORS, rulebook\nread, document = [], rulebook._document\n" + (
@@ -56,4 +56,4 @@ def test_no_rule_is_read_until_a_calculator_is_asked_for_and_then_few():
 
 
 def test_the_edition_shown_is_one_of_those_known_and_they_stand_in_order():
-    assert SHOWN_UNTIL_CHOSEN in EDITIONS and list(EDITIONS) == sorted(set(EDITIONS))
+    assert DEFAULT_EDITION in EDITIONS and list(EDITIONS) == sorted(set(EDITIONS))

@@ -5,8 +5,8 @@ The mutation test runs every test of this file, so each must fail when its figur
 
 from calc.editions import EDITIONS
 from calc.rulebook import rule
-from tests.oracles.jumper_size import AMPACITY, JUMPER, THROUGH
-from tests.oracles.wire_gauge import listed_areas
+from tests.independent.jumper_size import AMPACITY, JUMPER, THROUGH
+from tests.independent.wire_gauge import listed_areas
 
 
 def test_areas_follow_the_definition_of_the_wire_gauge_in_every_edition():

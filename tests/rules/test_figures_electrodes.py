@@ -1,7 +1,7 @@
 """The figures of electrodes against texts and second routes read or run apart from the rules.
 
 Soil: US Bureau of Standards Report 108 as a booklet quotes it. Rods: IEEE 142 as an engineers' list quotes it. The
-limits of the formulas: method of moments and Love's equation (tests/oracles/electrode_pieces.py).
+limits of the formulas: method of moments and Love's equation (tests/independent/electrode_pieces.py).
 """
 
 import math
@@ -11,7 +11,7 @@ import pytest
 from calc.editions import EDITIONS
 from calc.electrodes import shape
 from calc.rulebook import rule
-from tests.oracles.electrode_pieces import buried_disc, rod_in_pieces
+from tests.independent.electrode_pieces import buried_disc, rod_in_pieces
 
 
 def rows(name):

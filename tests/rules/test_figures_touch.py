@@ -4,7 +4,7 @@ import pytest
 
 from calc.editions import EDITIONS
 from calc.rulebook import rule
-from tests.oracles import buried_metal as skin
+from tests.independent import buried_metal as skin
 
 
 def rows(name):
@@ -83,7 +83,7 @@ SALT = DRY | {
 
 
 def test_bodies_have_the_impedances_remembered_of_the_newer_tables_and_say_so():
-    """From memory. The 1994 table, which was seen, brackets them: tests/calc/touch/test_shock_limits.py."""
+    """From memory. The 1994 table, which was seen, brackets them: tests/calc/touch/shock/test_shock_limits.py."""
     for condition, expected in (("dry", DRY), ("water-wet", WATER), ("salt-water-wet", SALT)):
         found = {
             row["volt"]: (row["five"], row["fifty"], row["ninety_five"])

@@ -16,12 +16,12 @@ ROOT = Path(__file__).parents[2]
 SEEN = """
 import json
 from calc import CALCULATORS
-from calc.plain import plain_result
+from calc.json_output import result_to_dict
 from calc.rulebook import rule_keys
-from site_assets.build.figures import figures_table
+from site_assets.build.rule_values_page import figures_table
 from site_assets.build.runtime import own
 slugs = ("pool-bonding-plan", "main-bonding-jumper", "raceway-as-grounding-path")
-answers = [plain_result(CALCULATORS[slug](**CALCULATORS[slug].example)) for slug in slugs]
+answers = [result_to_dict(CALCULATORS[slug](**CALCULATORS[slug].example)) for slug in slugs]
 files = sorted(name for name in own() if name.startswith("calc/rules/"))
 seen = json.dumps({"answers": answers, "keys": rule_keys(), "page": figures_table(), "files": files})
 """

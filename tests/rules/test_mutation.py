@@ -25,7 +25,7 @@ CHECKS = [
 
 
 def figures(node, path=()):
-    """Give the path of every figure: numbers, sizes and sections, not words, marks or sources."""
+    """Yield the path of every figure: numbers, sizes and sections, not words, marks or sources."""
     if isinstance(node, dict):
         for key, value in node.items():
             if key not in ("title", "kind", "unit", "applies", "mark", "sources", "note", "same_as"):
@@ -38,7 +38,7 @@ def figures(node, path=()):
 
 
 def mutated(value):
-    """Give the nearest other figure: one more, a hair more, the next letter or digit, another word."""
+    """Return the nearest other figure: one more, a hair more, the next letter or digit, another word."""
     if isinstance(value, int):
         return value + 1
     if isinstance(value, float):

@@ -9,13 +9,13 @@ from calc.rulebook import (
     RuleError,
     _document,
     aliases,
-    check,
     every_edition,
     rule,
     rule_keys,
     sources,
     statements,
     undated,
+    validate,
 )
 
 GOOD = _document("conductors/parallel_minimum")
@@ -29,7 +29,7 @@ def broken(change) -> dict:
 
 @pytest.mark.parametrize("key", rule_keys())
 def test_every_rule_in_the_book_keeps_the_schema(key):
-    check(key, _document(key))
+    validate(key, _document(key))
 
 
 @pytest.mark.parametrize(
@@ -52,7 +52,7 @@ def test_every_rule_in_the_book_keeps_the_schema(key):
 )
 def test_a_rule_that_breaks_the_schema_is_refused_by_name(change, complaint):
     with pytest.raises(RuleError, match="conductors/parallel_minimum: ") as refused:
-        check("conductors/parallel_minimum", broken(change))
+        validate("conductors/parallel_minimum", broken(change))
     assert complaint in str(refused.value)
 
 

@@ -10,14 +10,14 @@ VOID = {"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "met
 
 
 def html_files() -> list[Path]:
-    """Give every built page."""
+    """Return every built page."""
     pages = sorted(SITE.rglob("*.html"))
     assert pages, "build the site first: python3 -m site_assets build"
     return pages
 
 
 def article(html: str) -> str:
-    """Give the part of a page between its frame: what its own Markdown became."""
+    """Return the part of a page between its frame: what its own Markdown became."""
     return html[html.index("<article") : html.index("</article>")]
 
 

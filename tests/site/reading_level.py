@@ -79,7 +79,7 @@ def _is_other_edition(attrs: dict) -> bool:
 
 
 def prose(html: str) -> list[str]:
-    """Give the sentences of a page."""
+    """Return the sentences of a page."""
     reader = _Prose()
     reader.feed(html)
     blocks = [" ".join(block.split()) for block in reader.blocks]
@@ -89,7 +89,7 @@ def prose(html: str) -> list[str]:
 
 
 def data_prose(page: str) -> list[str]:
-    """Give the sentences of a page's checks and exercise, which are folded on the page."""
+    """Return the sentences of a page's checks and exercise, which are folded on the page."""
     data = page_data(page)
     told = [
         words
@@ -112,20 +112,20 @@ def data_prose(page: str) -> list[str]:
 
 
 def hazard_prose() -> list[str]:
-    """Give the sentences of the hazards, which are folded on their page."""
+    """Return the sentences of the hazards, which are folded on their page."""
     told = [words for hazard in hazards() for words in (hazard.harm, hazard.stop)]
     return [sentence for words in told for sentence in SENTENCE.split(words)]
 
 
 def grade(sentences: list[str]) -> float:
-    """Give the grade of school that reads these sentences with ease."""
+    """Return the grade of school that reads these sentences with ease."""
     plain = [_exempted(sentence) for sentence in sentences]
     words = [word for sentence in plain for word in WORD.findall(sentence)]
     return 0.39 * len(words) / len(plain) + 11.8 * sum(map(syllables, words)) / len(words) - 15.59
 
 
 def syllables(word: str) -> int:
-    """Give how many syllables a word has."""
+    """Return how many syllables a word has."""
     spoken = _pronunciations().get(word.lower().replace("’", "'"))
     if spoken:
         return min(sum(sound[-1].isdigit() for sound in sounds) for sounds in spoken)

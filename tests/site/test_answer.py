@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from calc.catalogue import CALCULATORS
+from calc.registry import CALCULATORS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
 

@@ -11,7 +11,7 @@ from site_assets.build.frame import FrameError, Place, with_frame
 from site_assets.build.front_matter import joined, parted
 from site_assets.build.page_data import DOCS, page_data, pages
 from site_assets.build.settings import Settings, settings
-from site_assets.setup.places import ROOT
+from site_assets.setup.paths import ROOT
 
 EXPANDED_PAGES = ROOT / EXPANDED / PAGES
 PLACES = "".join(f"<!-- place: {name} -->" for name in ("first-scripts", "styles", "scripts", "top", "foot"))

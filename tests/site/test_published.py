@@ -52,6 +52,6 @@ def test_a_published_link_opens_a_page_whose_form_takes_each_of_its_parameters(s
 
 
 def named(path: str, attribute: str) -> set[str]:
-    """Give the names that elements of a page have in an attribute, and those they had."""
+    """Return the names that elements of a page have in an attribute, and those they had."""
     elements = [attributes for _, attributes in page(path).elements if attribute in attributes]
     return {name for each in elements for name in (each[attribute], *each.get("data-formerly", "").split())}

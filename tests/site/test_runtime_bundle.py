@@ -8,10 +8,10 @@ import brotli
 import pytest
 
 from calc import CALCULATORS, EDITIONS, rulebook
-from calc.plain import plain_result
+from calc.json_output import result_to_dict
 from site_assets.build import runtime
 from site_assets.runtime import standard_library
-from site_assets.setup.places import CACHE
+from site_assets.setup.paths import CACHE
 
 WIRE_BUDGET = 4_200_000  # bytes, brotli 11
 
@@ -98,7 +98,7 @@ def rules_read(monkeypatch):
     for slug, calculator in CALCULATORS.items():
         for edition in EDITIONS:
             for inputs in (dict(calculator.example), *worked_inputs(slug)):
-                plain_result(calculator(**{**inputs, "edition": edition}))
+                result_to_dict(calculator(**{**inputs, "edition": edition}))
     rulebook.forget()
     return read
 
@@ -132,7 +132,7 @@ def test_bundle_carries_the_licence_of_every_package_in_it(bundle):
 
 def test_everything_a_page_can_reach_imports_in_the_bundle(bundle):
     reached = standard_library.reach(bundle[0], runtime.contents()["extras"])
-    assert {"calc.catalogue", "site_assets.render.reply", "pint"} <= set(reached["imported"])
+    assert {"calc.registry", "site_assets.render.page_response", "pint"} <= set(reached["imported"])
     assert reached["missing"] == {}, "python -m site_assets.runtime.standard_library records anew what is reached"
 
 

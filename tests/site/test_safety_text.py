@@ -21,7 +21,7 @@ COMMANDS = (
 
 def rendered(name: str) -> str:
     environment = jinja2.Environment(loader=jinja2.FileSystemLoader(ASSETS / "frame"))
-    return environment.get_template(name).render(say=lambda words, **_: words, cautions=CAUTIONS)
+    return environment.get_template(name).render(message=lambda words, **_: words, cautions=CAUTIONS)
 
 
 def test_the_safety_text_gives_every_command():

@@ -16,7 +16,7 @@ TRADE_WORDS = Path(__file__).with_name("trade_words.txt")
 
 
 def written() -> Counter:
-    """Give every word of the prose of all pages, and of their checks and exercises, in lower case."""
+    """Return every word of the prose of all pages, and of their checks and exercises, in lower case."""
     told = []
     for path in sorted(SITE.rglob("*.html")):
         html = path.read_text(encoding="utf-8")
@@ -32,7 +32,7 @@ def written() -> Counter:
 
 
 def unknown(words) -> list[str]:
-    """Give the words that neither the dictionary nor the trade knows."""
+    """Return the words that neither the dictionary nor the trade knows."""
     trade = set(TRADE_WORDS.read_text(encoding="utf-8").split())
     spanish = {word for each in terms() for word in re.findall(r"[^\W\d_]+", each.spanish.lower())}
     left = {word for word in words if len(word) > 2} - trade - spanish

@@ -18,7 +18,7 @@ async function ours() {
   const pyodide = await loadPyodide({
     indexURL: folder, stdLibURL: `${folder}handbook.zip`, packageBaseUrl: folder, lockFileContents: lock,
   });
-  const python = pyodide.pyimport("site_assets.render.reply");
+  const python = pyodide.pyimport("site_assets.render.page_response");
   return () => python.reply("main-bonding-jumper", "edition=2023&conductor=500kcmil&sets=2&form=busbar");
 }
 

@@ -10,7 +10,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from site_assets.setup.places import ROOT, variables
+from site_assets.setup.paths import ROOT, variables
 
 TIMES = 10
 BUDGET = 11
@@ -61,7 +61,7 @@ def copy_pages(project: Path, number: int) -> None:
 
 
 def count(project: Path) -> int:
-    """Give how many pages a project has."""
+    """Return how many pages a project has."""
     return sum(1 for _ in (project / "docs").rglob("*.md"))
 
 

@@ -15,10 +15,10 @@ from collections import Counter
 from concurrent.futures import ProcessPoolExecutor
 
 from calc import permalink
-from calc.catalogue import CALCULATORS
-from calc.declare import Calculator, Result
+from calc.calculator import Calculator, Result
 from calc.editions import EDITIONS
-from calc.plain import plain_result
+from calc.json_output import result_to_dict
+from calc.registry import CALCULATORS
 from tests.calc.strategies import HOSTILE, kind_of, others, spellings, texts
 
 CHUNK, CHUNKS = 5_000, 20
@@ -52,7 +52,7 @@ def main(first: int, last: int, slugs: list[str]) -> int:
 
 
 def ends_of(slug: str, chunk: int, count: int) -> Counter:
-    """Give how many of `count` runs of a calculator ended in each way; print the first inputs that crashed."""
+    """Return how many of `count` runs of a calculator ended in each way; print the first inputs that crashed."""
     ends = Counter()
     chance = random.Random(f"{slug} {chunk}")
     for number in range(count):
@@ -67,15 +67,15 @@ def ends_of(slug: str, chunk: int, count: int) -> Counter:
 
 
 def run(calculator: Calculator, pairs: list[tuple[str, str]]) -> str:
-    """Give the outcome of one run, shown as JSON and as the link that restores it, as a page shows it."""
+    """Return the outcome of one run, shown as JSON and as the link that restores it, as a page shows it."""
     result = calculator.run(pairs)
     assert result.outcome in OUTCOMES
-    document = plain_result(result)
+    document = result_to_dict(result)
     shown = json.dumps(document, allow_nan=False)
     assert len(shown) < 100_000, "the result grows with what was typed"
     if result.outcome != "fix":
         again = calculator.run(permalink.read(permalink.write(result).partition("?")[2]))
-        assert (again.outcome, again.said, again.inputs) == (result.outcome, result.said, result.inputs)
+        assert (again.outcome, again.answer_code, again.inputs) == (result.outcome, result.answer_code, result.inputs)
         for words in words_of(document | {"said": None}):  # what a link said is shown as it came
             assert not BROKEN.search(words), f"no reader should see: {words}"
     if result.answer:
@@ -85,7 +85,7 @@ def run(calculator: Calculator, pairs: list[tuple[str, str]]) -> str:
 
 
 def words_of(document: object) -> list[str]:
-    """Give every sentence and number that a result shows, in whatever part of it; no keys, no links, no inputs."""
+    """Return every sentence and number that a result shows, in whatever part of it; no keys, no links, no inputs."""
     if isinstance(document, dict):
         hidden = ("inputs", "permalink", "formula")
         return [each for key, part in document.items() if key not in hidden for each in words_of(part)]
@@ -95,7 +95,7 @@ def words_of(document: object) -> list[str]:
 
 
 def figures_too_many(result: Result) -> list[str]:
-    """Give the numbers of a model's headline with more than three figures that nobody entered."""
+    """Return the numbers of a model's headline with more than three figures that nobody entered."""
     room = result.calculator.function.__module__.split(".")[1]
     if room not in MODELS or result.calculator.slug in FINER:
         return []
@@ -105,14 +105,14 @@ def figures_too_many(result: Result) -> list[str]:
 
 
 def figures(number: str) -> int:
-    """Give how many figures a written number has: 3 in 0.0125, in 12,500 and in 1.25."""
+    """Return how many figures a written number has: 3 in 0.0125, in 12,500 and in 1.25."""
     if "." not in number:
         return len(number.strip("0"))
     return len(number.replace(".", "").lstrip("0"))
 
 
 def random_pairs(calculator: Calculator, chance: random.Random, *, hostile: bool) -> list[tuple[str, str]]:
-    """Give names and texts: valid ones, in hostile runs with one or more of them spoilt, doubled or unknown."""
+    """Return names and texts: valid ones, in hostile runs with one or more of them spoilt, doubled or unknown."""
     pairs = [("edition", chance.choice(EDITIONS))]
     if chance.random() < 0.5:
         changed = chance.sample(sorted(calculator.fields), min(len(calculator.fields), chance.randint(0, 4)))
@@ -129,7 +129,7 @@ def random_pairs(calculator: Calculator, chance: random.Random, *, hostile: bool
 
 
 def valid_text(calculator: Calculator, name: str, chance: random.Random) -> str:
-    """Give a text that the field takes, in any of its spellings."""
+    """Return a text that the field takes, in any of its spellings."""
     if kind_of(calculator.slug, name) == "case":
         single = chance.choice(others())
         pairs = random_pairs(single, chance, hostile=chance.random() < 0.1)
@@ -164,7 +164,7 @@ def spoil(pairs: list[tuple[str, str]], calculator: Calculator, chance: random.R
 
 
 def mangled(text: str, chance: random.Random) -> str:
-    """Give a text with one letter put in, taken out or written anew."""
+    """Return a text with one letter put in, taken out or written anew."""
     spot = chance.randrange(len(text) + 1)
     return text[:spot] + chance.choice(("", chance.choice(LETTERS))) + text[spot + chance.randint(0, 1) :]
 

@@ -7,14 +7,14 @@ import statistics
 import time
 import tracemalloc
 
-from calc.fault.network import solve
+from calc.fault.circuit.network import solve
 
 SHORTEST, LONGER = 500, (1000, 2000, 4000)
 ROUNDS = 3
 
 
 def ladder(nodes: int):
-    """Give branches and sources of a ladder fed at one end: a rail of impedances, a rung to earth at each node."""
+    """Return branches and sources of a ladder fed at one end: a rail of impedances, a rung to earth at each node."""
     rail = [(f"rail {each}", f"n{each}", f"n{each + 1}", 0.1 + 0.05j) for each in range(nodes - 1)]
     rungs = [(f"rung {each}", f"n{each}", "E", 25 + each % 7) for each in range(nodes)]
     return [*rail, *rungs], [("supply", "n0", "E", 120, 0.01)]
@@ -32,7 +32,7 @@ def seconds(nodes: int) -> float:
 
 
 def bytes_at_most(nodes: int) -> int:
-    """Give the most memory that one solution holds at a time, beside the circuit itself."""
+    """Return the most memory that one solution holds at a time, beside the circuit itself."""
     circuit = ladder(nodes)
     tracemalloc.start()
     solve(*circuit)
@@ -42,7 +42,7 @@ def bytes_at_most(nodes: int) -> int:
 
 
 def ladders():
-    """Give time and memory a node of long ladders as ratios to those of the shortest."""
+    """Yield time and memory a node of long ladders as ratios to those of the shortest."""
     second, memory = seconds(SHORTEST) / SHORTEST, bytes_at_most(SHORTEST) / SHORTEST
     for nodes in LONGER:
         name = f"a node of a circuit, ladder of {nodes:,} / {SHORTEST} nodes"

@@ -26,7 +26,7 @@ from playwright.sync_api import sync_playwright
 from site_assets.build.runtime import empty_lock
 from site_assets.build.serve import Server
 from site_assets.setup.browser import chromium
-from site_assets.setup.places import NODE_MODULES, SITE
+from site_assets.setup.paths import NODE_MODULES, SITE
 from tests.speed.ladder import ladders
 
 HERE = Path(__file__).parent
@@ -177,7 +177,7 @@ def tables():
 
 
 def growth(where: str, seconds, counts: tuple[int, ...]):
-    """Give the time of a row in tables of so many rows as a ratio to its time in one of 1,000."""
+    """Yield the time of a row in tables of so many rows as a ratio to its time in one of 1,000."""
     seconds(1_000)
     short = statistics.median(seconds(1_000) for _ in range(ROUNDS)) / 1_000
     for count in counts:
@@ -187,7 +187,7 @@ def growth(where: str, seconds, counts: tuple[int, ...]):
 
 
 def table_of(count: int) -> str:
-    """Give a table in which no row is the same as the one before."""
+    """Return a table in which no row is the same as the one before."""
     sizes = ("4", "3/0", "500 kcmil", "250kcmil", "2000kcmil")
     metals = ("copper", "aluminum")
     rows = (f"Panel {each},{sizes[each % 5]},{each % 7 + 1},{metals[each % 2]}" for each in range(count))
@@ -197,7 +197,7 @@ def table_of(count: int) -> str:
 def seconds_here(count: int) -> float:
     """Time a whole table in CPython, from its bytes to its written rows."""
     from calc import main_bonding_jumper
-    from calc.table import answer_table
+    from calc.batch import answer_table
 
     stream = BytesIO(table_of(count).encode())
     started = time.perf_counter()
@@ -228,7 +228,7 @@ def page_for_tables():
 
 
 def browser_arguments() -> list[str]:
-    """Give what the browser must be started with."""
+    """Return what the browser must be started with."""
     return ["--no-sandbox"] if hasattr(os, "geteuid") and os.geteuid() == 0 else []
 
 

@@ -6,9 +6,9 @@ import pytest
 
 from calc import permalink
 from calc.address import page_address
-from calc.catalogue import CALCULATORS
 from calc.comparison.compare_editions import compare_editions
 from calc.editions import EDITIONS
+from calc.registry import CALCULATORS
 from calc.rulebook import rule
 from tests.cases.read import cases, named
 
@@ -35,8 +35,8 @@ def test_each_side_is_what_the_calculator_itself_answers(slug):
         for against in set(EDITIONS) - {edition}:
             values = compare_editions(edition=edition, against=against, case=case).answer.values
             one, other = (CALCULATORS[slug](edition=each, **inputs) for each in (edition, against))
-            assert (values["one"], values["other"]) == (one.said, other.said)
-            assert values["same"] == (one.said == other.said)
+            assert (values["one"], values["other"]) == (one.answer_code, other.answer_code)
+            assert values["same"] == (one.answer_code == other.answer_code)
 
 
 def test_turning_the_editions_round_turns_the_columns_round():
@@ -70,7 +70,7 @@ def test_an_edition_from_memory_is_warned_of_on_either_side(marked):
     case = "main-bonding-jumper?conductor=3/0"
     marked("jumpers/supply_side_size", "2026", "memory")
     for edition, against in (("2026", "2023"), ("2023", "2026")):
-        warnings = map(str, compare_editions(edition=edition, against=against, case=case).working.warnings)
+        warnings = map(str, compare_editions(edition=edition, against=against, case=case).trace.warnings)
         assert any(words.startswith("Not verified for the 2026 edition") for words in warnings)
 
 
@@ -140,9 +140,9 @@ def test_the_link_of_the_longest_list_is_read_back():
         "&piping_device=1000&ring=250"
     )
     result = compare_editions(edition="2017", against="2020", case=case)
-    assert len(result.said) > 1000
+    assert len(result.answer_code) > 1000
     again = compare_editions.run(permalink.read(permalink.write(result).partition("?")[2]))
-    assert again.answer == result.answer and again.said_before == result.said
+    assert again.answer == result.answer and again.linked_answer == result.answer_code
 
 
 def test_the_longest_link_of_the_handbook_can_be_compared():

@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from calc.conductors.area import area, next_listed_size
-from tests.oracles.wire_gauge import listed_areas
+from tests.independent.wire_gauge import listed_areas
 
 
 def test_the_next_listed_size_is_the_size_itself_up_to_its_area_and_the_next_above_it():

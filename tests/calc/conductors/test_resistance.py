@@ -6,7 +6,7 @@ import math
 import pytest
 
 from calc.conductors.resistance import dc_resistance, gauge_area, skin_effect, temperature_factor
-from tests.oracles.wire_gauge import listed_areas
+from tests.independent.wire_gauge import listed_areas
 
 # NBS Handbook 100, ohm per 1000 ft at 20 °C, solid copper; the same on a university's wire table page.
 AT_20 = {

@@ -27,7 +27,7 @@ HOW_TO = "Add a row to calc/rules/changes.toml for each, then: python -m calc ch
 
 @pytest.fixture
 def change_a_figure(monkeypatch):
-    """Give a function that makes the row of 60 A ask for 8 AWG copper in 2023, where the table has 10 AWG."""
+    """Yield a function that makes the row of 60 A ask for 8 AWG copper in 2023, where the table has 10 AWG."""
     key = "grounding/equipment_grounding_size"
     document = copy.deepcopy(rulebook._document(key))
     stated = document["editions"][EDITION]
@@ -46,7 +46,7 @@ def change_a_figure(monkeypatch):
 
 
 def said_to(grids):
-    return [CALCULATORS[SLUG](edition=EDITION, **inputs).said for inputs in grids]
+    return [CALCULATORS[SLUG](edition=EDITION, **inputs).answer_code for inputs in grids]
 
 
 def test_a_changed_figure_gives_the_list_that_brute_force_gives(change_a_figure):

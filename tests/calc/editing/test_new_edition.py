@@ -9,23 +9,23 @@ import pytest
 from calc import CALCULATORS
 from calc.editing.new_edition import new_edition
 from calc.editing.statements import with_figures, with_statement
-from calc.editing.tree import RULES, SECTIONS, Refused, copy_with, text_of
+from calc.editing.tree import RULES, SECTIONS, RefusedError, copy_with, text_of
 from calc.editions import EDITIONS
-from calc.rulebook import DATED, KINDS, RuleError, _document, check, rule, rule_keys
+from calc.rulebook import DATED, KINDS, RuleError, _document, rule, rule_keys, validate
 
 NEW = str(int(EDITIONS[-1]) + 3)
 LATER = "2099"  # stands for it where it answers, so that no year of a tree is meant by it
 ANSWER_ALL = f"""
 from calc import CALCULATORS
-from calc.rulebook import _document, check, rule_keys
+from calc.rulebook import _document, rule_keys, validate
 for key in rule_keys():
-    check(key, _document(key))
+    validate(key, _document(key))
 for slug, calculator in CALCULATORS.items():
     before = calculator(**calculator.example | {{"edition": "{EDITIONS[-1]}"}})
     result = calculator(**calculator.example | {{"edition": "{LATER}"}})
-    cited = [each.mark for each in result.working.citations]
-    warned = any(str(words).startswith("Not verified for the {LATER} edition: ") for words in result.working.warnings)
-    print(slug, result.said == before.said, "memory" in cited, warned)
+    cited = [each.mark for each in result.trace.citations]
+    warned = any(str(words).startswith("Not verified for the {LATER} edition: ") for words in result.trace.warnings)
+    print(slug, result.answer_code == before.answer_code, "memory" in cited, warned)
 """
 
 
@@ -80,7 +80,7 @@ def test_in_a_new_edition_every_calculator_answers_as_before_and_says_what_is_no
 
 @pytest.mark.parametrize(("new", "taken_from"), [("29", "2026"), (EDITIONS[0], EDITIONS[-1]), ("2029", "1896")])
 def test_an_edition_that_is_none_or_is_there_or_is_taken_from_none_is_refused(new, taken_from):
-    with pytest.raises(Refused):
+    with pytest.raises(RefusedError):
         new_edition(new, taken_from)
 
 
@@ -98,7 +98,7 @@ def test_figures_that_others_take_stay_theirs_when_an_edition_gets_its_own():
     for edition, each in stated.items():
         text = with_statement(text, edition, each)
     changed = tomllib.loads(text)
-    check(key, changed)
+    validate(key, changed)
     assert changed[DATED][first]["rows"] == [{"through_copper": "2", "copper": "6"}]
     assert changed[DATED][others[0]]["rows"] == document[DATED][first]["rows"]
     assert all(changed[DATED][each]["same_as"] == others[0] for each in others[1:])
@@ -107,4 +107,4 @@ def test_figures_that_others_take_stay_theirs_when_an_edition_gets_its_own():
 def test_a_rule_that_forgets_the_new_edition_is_refused_by_name():
     document = _document("jumpers/supply_side_size")
     with pytest.raises(RuleError, match="jumpers/supply_side_size: states the editions"):
-        check("jumpers/supply_side_size", document | {DATED: {EDITIONS[0]: document[DATED][EDITIONS[0]]}})
+        validate("jumpers/supply_side_size", document | {DATED: {EDITIONS[0]: document[DATED][EDITIONS[0]]}})

@@ -15,7 +15,7 @@ from calc.editing.review import Reading, book_order, dated_rules
 from calc.editing.review_page import review_page
 from calc.editing.review_shown import csv_text, listing
 from calc.editing.take_in import taken_in
-from calc.editing.tree import RULES, SECTIONS, Refused, write_whole
+from calc.editing.tree import RULES, SECTIONS, RefusedError, write_whole
 from calc.editing.weight import Weight, keys_read
 from calc.rulebook import rule
 
@@ -122,7 +122,7 @@ def test_what_is_not_ticked_stays_as_it_is(table):
 def test_a_row_that_cannot_be_taken_in_is_refused_by_its_number(table, change, source, complaint):
     rows = corrected(table)[:1]
     rows[0].update(change)
-    with pytest.raises(Refused, match="^Row 2: ") as refused:
+    with pytest.raises(RefusedError, match="^Row 2: ") as refused:
         read_table(written(rows), EDITION, source)
     assert complaint in str(refused.value)
 
@@ -131,7 +131,7 @@ def test_a_word_among_numbers_is_refused_and_a_size_stays_a_text():
     stated = rule("grounding/equipment_grounding_size", EDITION)
     cell = figures_cell(stated)
     assert read_figures(cell, stated) == list(stated.rows)
-    with pytest.raises(Refused, match="sixty"):
+    with pytest.raises(RefusedError, match="sixty"):
         read_figures(cell.replace("through_ampere = 60", "through_ampere = sixty"), stated)
 
 
@@ -189,5 +189,5 @@ def test_a_source_told_in_two_ways_is_refused(table):
     rows = corrected(table)[:2]
     for row, seen in zip(rows, ("this", "that"), strict=True):
         row.update(SOURCE | {"source_seen": seen})
-    with pytest.raises(Refused, match="two ways"):
+    with pytest.raises(RefusedError, match="two ways"):
         take_in.taken_in(read_table(written(rows), EDITION, {}))

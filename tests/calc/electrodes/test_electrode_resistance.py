@@ -11,7 +11,7 @@ from calc import EDITIONS, electrode_resistance
 from calc.electrodes import shape
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.electrode_pieces import buried_disc, rod_in_pieces
+from tests.independent.electrode_pieces import buried_disc, rod_in_pieces
 
 CASES = "electrodes/electrode_resistance"
 FOOT, INCH = 0.3048, 0.0254
@@ -29,7 +29,7 @@ def likely(**inputs):
 
 
 def words(result):
-    spoken = [*(step.words for step in result.working.steps), *result.working.notes, *result.working.warnings]
+    spoken = [*(step.words for step in result.trace.steps), *result.trace.notes, *result.trace.warnings]
     return " ".join(map(str, spoken))
 
 
@@ -44,7 +44,7 @@ def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
     result = electrode(edition, **case["inputs"])
     if "said" in case:
-        assert result.said == case["said"], case["reason"]
+        assert result.answer_code == case["said"], case["reason"]
     else:
         assert result.answer.values["ohm_likely"] == pytest.approx(case["ohm"], rel=case["relative"]), case["reason"]
 
@@ -151,7 +151,7 @@ def test_a_kind_of_soil_gives_its_whole_range(soil, low, typical, high):
 def test_a_known_soil_is_that_of_one_day_and_season_moves_it_up_to_tenfold():
     result = electrode(**ROD)
     assert str(result.answer.headline) == "About 40 ohm in the soil as entered, up to 400 ohm when it is dry or frozen"
-    assert result.said == "39.9-ohm" and result.answer.values["ohm_low"] == result.answer.values["ohm_likely"]
+    assert result.answer_code == "39.9-ohm" and result.answer.values["ohm_low"] == result.answer.values["ohm_likely"]
     assert result.answer.values["ohm_high"] == pytest.approx(10 * 39.915, rel=1e-3)
 
 
@@ -270,12 +270,12 @@ def test_what_is_missing_or_cannot_be_is_named(inputs, field):
 
 @pytest.mark.parametrize("written", ["100", "100 ohm·m", "100ohm-m", "100 Ωm", "10000 ohm-cm", "10,000ohmcm"])
 def test_resistivity_is_read_in_any_usual_spelling(written):
-    assert electrode(**(ROD | {"resistivity": written})).said == "39.9-ohm"
+    assert electrode(**(ROD | {"resistivity": written})).answer_code == "39.9-ohm"
 
 
 @pytest.mark.parametrize("written", ["5/8", "5/8 in", "0.625", '5/8"', "15.875mm"])
 def test_a_diameter_is_read_in_any_usual_spelling(written):
-    assert electrode(**(ROD | {"diameter": written})).said == "39.9-ohm"
+    assert electrode(**(ROD | {"diameter": written})).answer_code == "39.9-ohm"
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -296,7 +296,7 @@ def test_every_answer_says_that_it_is_a_model_and_clears_no_fault():
 def test_a_link_restores_the_answer():
     result = electrode(**FOOTING)
     again = electrode_resistance.run(read(write(result).partition("?")[2]))
-    assert again.said == result.said == again.said_before
+    assert again.answer_code == result.answer_code == again.linked_answer
 
 
 METRES = draw.floats(0.5, 50)
@@ -345,7 +345,7 @@ def test_no_input_crashes():
         outcomes.add(result.outcome)
         if result.answer:
             assert 0 < result.answer.values["ohm_likely"] < math.inf
-            assert electrode_resistance.run([("said", result.said), ("soil", "clay")]).fix[0].field != "said"
+            assert electrode_resistance.run([("said", result.answer_code), ("soil", "clay")]).fix[0].field != "said"
     assert outcomes == {"answer", "fix", "not_covered"}
 
 

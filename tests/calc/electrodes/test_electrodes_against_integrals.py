@@ -10,7 +10,7 @@ from scipy.integrate import dblquad
 
 from calc import electrode_resistance
 from calc.electrodes import shape
-from tests.oracles import electrode_integrals as integral
+from tests.independent import electrode_integrals as integral
 
 FOOT, INCH = 0.3048, 0.0254
 RODS = [(8, 0.5), (8, 0.625), (10, 0.75), (20, 1), (4, 2)]  # ft, in
@@ -25,7 +25,7 @@ def upright(length, places):
 
 
 def standing(spacing, count, layout):
-    """Give where rods stand, worked out here: in a row, or at the corners of a figure of equal sides."""
+    """Return where rods stand, worked out here: in a row, or at the corners of a figure of equal sides."""
     if layout == "line":
         return [(step * spacing, 0) for step in range(count)]
     around = [(math.cos(2 * math.pi * step / count), math.sin(2 * math.pi * step / count)) for step in range(count)]

@@ -7,7 +7,7 @@ from hypothesis import strategies as draw
 from calc import EDITIONS, measured_electrode
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.electrode_pieces import three_point_reading
+from tests.independent.electrode_pieces import three_point_reading
 
 CASES = "electrodes/measured_electrode"
 LEVEL = {"isolated": "yes", "dimension": "8", "probe": "100", "distances": "50,61.8,70", "readings": "20,20.5,21"}
@@ -36,7 +36,7 @@ def to_mend(**changed):
 @pytest.mark.parametrize("pair", cases(CASES), ids=named)
 def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
-    assert measured_electrode(edition=edition, **case["inputs"]).said == case["said"], case["reason"]
+    assert measured_electrode(edition=edition, **case["inputs"]).answer_code == case["said"], case["reason"]
 
 
 def test_every_worked_case_names_its_source_and_mark():
@@ -85,7 +85,7 @@ def test_the_current_probe_stands_at_least_5_times_the_electrode_away(dimension,
 
 @pytest.mark.parametrize(("dimension", "told"), [("10.1", True), ("10", False), ("9.9", False)])
 def test_below_10_times_it_says_to_move_the_probe_and_look_again(dimension, told):
-    spoken = " ".join(map(str, measured(dimension=dimension).working.notes))
+    spoken = " ".join(map(str, measured(dimension=dimension).trace.notes))
     assert ("Move it out" in spoken) == told
 
 
@@ -114,8 +114,8 @@ def test_25_ohm_decides_whether_a_single_rod_stands_alone(edition, ohm, words):
 def test_no_reading_over_25_ohm_is_rounded_to_25(ohm, headline, words):
     result = measured(readings=f"{ohm},{ohm},{ohm}")
     assert str(result.answer.headline) == headline and str(result.answer.detail).startswith(words)
-    assert result.said == f"plateau-{headline.removesuffix(' ohm')}-ohm"
-    assert measured_electrode.run(read(write(result).partition("?")[2])).said_before == result.said
+    assert result.answer_code == f"plateau-{headline.removesuffix(' ohm')}-ohm"
+    assert measured_electrode.run(read(write(result).partition("?")[2])).linked_answer == result.answer_code
 
 
 @pytest.mark.parametrize(
@@ -169,16 +169,18 @@ def test_no_electrode_in_even_soil_is_called_too_flat(ohms, multiple, near, far)
 
 def test_an_electrode_still_connected_is_never_proven_however_level():
     answer = measured(isolated="no", readings="0.4,0.4,0.4").answer
-    assert answer.said == "not-isolated" and answer.values["ohm"] is None
+    assert answer.answer_code == "not-isolated" and answer.values["ohm"] is None
     assert str(answer.headline) == "Not proven" and "utility" in str(answer.detail)
     assert (
-        measured_electrode(**{key: value for key, value in LEVEL.items() if key != "isolated"}).said == "not-isolated"
+        measured_electrode(
+            **{key: value for key, value in LEVEL.items() if key != "isolated"}
+        ).answer_code == "not-isolated"
     )
 
 
 @pytest.mark.parametrize("changed", [{}, {"isolated": "no"}, {"dimension": "60"}, {"readings": "1,20,40"}])
 def test_every_answer_says_first_how_an_electrode_may_be_isolated(changed):
-    first = str(measured(**changed).working.warnings[0])
+    first = str(measured(**changed).trace.warnings[0])
     assert "only with the service de-energized" in first and "free of current" in first
     assert "de-energized" in str(measured_electrode.purpose)
 
@@ -220,10 +222,10 @@ def test_probes_at_50_60_70_and_at_52_62_72_percent_are_enough():
 
 
 def test_readings_in_any_order_and_unit_are_the_same_test():
-    assert measured(distances="70,50,61.8", readings="21,20,20.5").said == "plateau-20.5-ohm"
+    assert measured(distances="70,50,61.8", readings="21,20,20.5").answer_code == "plateau-20.5-ohm"
     metric = measured(distances="15.24m,18.83664m,21.336m", probe="30.48m", dimension="2.4384m")
-    assert metric.said == "plateau-20.5-ohm"
-    assert measured(distances="50; 61.8; 70", readings="20 ohm, 20.5 ohm, 21 ohm").said == "plateau-20.5-ohm"
+    assert metric.answer_code == "plateau-20.5-ohm"
+    assert measured(distances="50; 61.8; 70", readings="20 ohm, 20.5 ohm, 21 ohm").answer_code == "plateau-20.5-ohm"
 
 
 def test_the_series_hold_the_readings_the_level_and_the_place():
@@ -235,13 +237,13 @@ def test_the_series_hold_the_readings_the_level_and_the_place():
 
 
 def test_a_good_reading_is_said_to_prove_nothing_of_clearing():
-    assert "says nothing of clearing a fault" in " ".join(map(str, measured().working.notes))
+    assert "says nothing of clearing a fault" in " ".join(map(str, measured().trace.notes))
 
 
 def test_a_link_restores_the_answer():
     result = measured()
     again = measured_electrode.run(read(write(result).partition("?")[2]))
-    assert again.said == result.said == again.said_before
+    assert again.answer_code == result.answer_code == again.linked_answer
 
 
 AMOUNT = draw.floats(0.001, 9999).map(lambda value: f"{value:.3f}")

@@ -16,11 +16,11 @@ from calc import (
     system_bonding_jumper,
     water_pipe_bonding,
 )
-from calc.catalogue import CALCULATORS
+from calc.batch import answer_table
 from calc.conductors.area import area, listed_sizes
 from calc.editions import EDITIONS
-from calc.plain import plain_result
-from calc.table import answer_table
+from calc.json_output import result_to_dict
+from calc.registry import CALCULATORS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
 
@@ -28,8 +28,8 @@ CHECKED = [slug for slug, each in CALCULATORS.items() if "found" in each.fields]
 
 
 def found(calculator, **inputs):
-    """Give the verdict of a case, in plain data."""
-    return plain_result(calculator(**({"edition": "2023"} | inputs)))["answer"]["found"]
+    """Return the verdict of a case, in plain data."""
+    return result_to_dict(calculator(**({"edition": "2023"} | inputs)))["answer"]["found"]
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -60,7 +60,7 @@ def test_the_metal_found_is_sized_by_its_own_rule_whatever_metal_the_answer_is_f
     told = found(main_bonding_jumper, conductor="3/0", metal="copper", found="4 aluminum")
     assert (told["required_size"], told["required_metal"]) == ("2", "aluminum")
     result = main_bonding_jumper(edition="2023", conductor="3/0", metal="copper", found="4 aluminum")
-    assert result.said == "4-copper"
+    assert result.answer_code == "4-copper"
     # With conductors over the table the metals change places: 600 kcmil x 2 copper carries 2 x 420 A, which aluminum
     # of 900 kcmil does (425 A): 12.5 % of 1,800,000 is 225,000 cmil, so 250 kcmil. Copper: 150,000, so 3/0.
     told = found(main_bonding_jumper, conductor="600", sets="2", found="4/0 aluminum")
@@ -70,9 +70,9 @@ def test_the_metal_found_is_sized_by_its_own_rule_whatever_metal_the_answer_is_f
 
 def test_a_metal_that_the_edition_does_not_name_is_warned_of_when_it_is_found():
     old = main_bonding_jumper(edition="2017", conductor="3/0", found="2 aluminum")
-    assert any("not aluminum" in str(words) for words in old.working.warnings)
+    assert any("not aluminum" in str(words) for words in old.trace.warnings)
     copper = main_bonding_jumper(edition="2017", conductor="3/0", found="4 copper")
-    assert copper.working.warnings == []
+    assert copper.trace.warnings == []
 
 
 @pytest.mark.parametrize("typed", ["6", "6 AWG", "1/0", "350 kcmil"])
@@ -103,7 +103,7 @@ def test_a_size_and_its_metal_are_read_as_people_write_them(typed):
 def test_a_part_that_nobody_saw_never_passes(slug):
     calculator = CALCULATORS[slug]
     told = found(calculator, **calculator.example, found="unknown")
-    assert told["verdict"] == "unknown" and told["required_size"] == plain_result(
+    assert told["verdict"] == "unknown" and told["required_size"] == result_to_dict(
         calculator(**calculator.example)
     )["answer"]["size"]
 
@@ -229,7 +229,7 @@ def test_the_page_puts_the_verdict_before_the_size():
 
 
 def table(text):
-    """Give the columns and the rows of an answered table of main bonding jumpers."""
+    """Return the columns and the rows of an answered table of main bonding jumpers."""
     answered = answer_table(main_bonding_jumper, BytesIO(text.encode()), [("edition", "2023")])
     return answered.columns, list(answered.rows)
 
@@ -244,4 +244,4 @@ def test_a_table_has_the_columns_of_a_verdict_only_where_it_has_what_was_found()
 
 
 def test_an_answer_without_what_was_found_has_no_key_for_it():
-    assert "found" not in plain_result(main_bonding_jumper(edition="2023", conductor="3/0"))["answer"]
+    assert "found" not in result_to_dict(main_bonding_jumper(edition="2023", conductor="3/0"))["answer"]

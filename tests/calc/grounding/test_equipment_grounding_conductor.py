@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, equipment_grounding_conductor
 from calc.rulebook import rule
 from tests.cases.read import cases, named
-from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, increased, limited, on_a_feeder
+from tests.independent.equipment_grounding_size import AREAS, ROWS, by_device, increased, limited, on_a_feeder
 from tests.rules.by_edition import since
 
 METALS = ("copper", "aluminum")
@@ -25,7 +25,7 @@ def unless_increased(**inputs):
 
 
 def own_warnings(result):
-    return [str(words) for words in result.working.warnings if not str(words).startswith("Not verified for")]
+    return [str(words) for words in result.trace.warnings if not str(words).startswith("Not verified for")]
 
 
 def wires(metal):
@@ -33,11 +33,11 @@ def wires(metal):
 
 
 def warnings(**inputs):
-    return [str(words) for words in equipment_grounding_conductor(**inputs).working.warnings]
+    return [str(words) for words in equipment_grounding_conductor(**inputs).trace.warnings]
 
 
 def notes(**inputs):
-    return [str(words) for words in equipment_grounding_conductor(**inputs).working.notes]
+    return [str(words) for words in equipment_grounding_conductor(**inputs).trace.notes]
 
 
 @pytest.mark.parametrize("pair", cases("grounding/equipment_grounding_conductor"), ids=named)
@@ -116,7 +116,7 @@ def test_hot_conductors_that_the_device_does_not_protect_are_no_plain_reason_for
     assert result.answer.values["size"] == result.answer.values["size_unless_increased"] == by_table
     said = f"{installed} AWG copper only where a rule, as for motors, allows {installed} AWG behind this device"
     assert said in str(result.answer.in_one_line)
-    assert any("asks for" in str(step.words) and "Check both" in str(step.words) for step in result.working.steps)
+    assert any("asks for" in str(step.words) and "Check both" in str(step.words) for step in result.trace.steps)
 
 
 def test_where_the_circuit_is_one_that_allows_small_conductors_and_where_they_are_ordinary_the_answer_stays_plain():
@@ -165,7 +165,7 @@ def test_ambient_and_bundling_do_not_count(edition):
     # From 2026 on its letter was not seen.
     part = {"2017": "250.122(B)", "2020": "250.122(B) with 310.15(B) and (C)", "2026": "250.122 with 310.15(B) and (C)"}
     section = since(part)[edition]
-    assert section in [cited.section for step in given.working.steps for cited in step.citations]
+    assert section in [cited.section for step in given.trace.steps for cited in step.citations]
 
 
 def test_the_qualified_person_came_in_2020():
@@ -263,7 +263,7 @@ def test_parallel_sets_say_how_many_of_full_size_and_where_it_stands(inputs, cou
     for edition in ("2017", "2020", "2023"):
         result = equipment_grounding_conductor(edition=edition, device=400, **inputs)
         assert (result.answer.values["size"], result.answer.values["count"]) == ("3", count)
-        assert section in [cited.section for step in result.working.steps for cited in step.citations]
+        assert section in [cited.section for step in result.trace.steps for cited in step.citations]
 
 
 def test_a_single_wire_in_a_cable_tray_is_never_smaller_than_4_awg():
@@ -278,12 +278,12 @@ def test_a_single_wire_in_a_cable_tray_is_never_smaller_than_4_awg():
 def test_circuits_that_share_one_conductor_are_not_limited_by_one_circuit():
     result = equipment_grounding_conductor(edition="2023", device=60, circuits=3, installed_conductor="12")
     assert result.answer.values["size"] == "10"
-    assert "250.122(C)" in [cited.section for step in result.working.steps for cited in step.citations]
+    assert "250.122(C)" in [cited.section for step in result.trace.steps for cited in step.citations]
 
 
 def test_the_2017_row_of_1200_kcmil_gives_a_listed_size_and_shows_both():
     result = equipment_grounding_conductor(edition="2017", device=5000, metal="aluminum")
-    words = [str(step.words) for step in result.working.steps]
+    words = [str(step.words) for step in result.trace.steps]
     assert "1200 kcmil aluminum" in words[0] and "1250 kcmil" in words[1]
 
 
@@ -351,7 +351,7 @@ def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers(
     assert (values["size"], values["size_unless_increased"]) == (larger, smaller)
     shown = str(result.answer.in_one_line)
     assert "made larger than the load needs" in shown and f"{smaller} AWG" in shown.partition(". ")[2]
-    (asked,) = [str(words) for words in result.working.notes if "Were the hot conductors made larger" in str(words)]
+    (asked,) = [str(words) for words in result.trace.notes if "Were the hot conductors made larger" in str(words)]
     assert "(250.122" in asked and ("metal" in other or own_warnings(result) == [])
 
 

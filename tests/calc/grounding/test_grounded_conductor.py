@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, grounded_conductor
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AMPACITY, AREAS, THROUGH, hot_sizes, jumper_size
+from tests.independent.jumper_size import AMPACITY, AREAS, THROUGH, hot_sizes, jumper_size
 
 METALS = ("copper", "aluminum")
 BOTH_METALS = list(itertools.product(METALS, METALS))
@@ -16,12 +16,12 @@ CASES = "grounding/grounded_conductor"
 
 
 def larger(*sizes):
-    """Give the largest of some size labels by area."""
+    """Return the largest of some size labels by area."""
     return max(sizes, key=AREAS.get)
 
 
 def expected_size(conductor, sets, raceways, conductor_metal, metal):
-    """Give the size by the second route: the table for one raceway, and 1/0 or larger in several."""
+    """Return the size by the second route: the table for one raceway, and 1/0 or larger in several."""
     size = jumper_size(conductor, sets // raceways, conductor_metal, metal)
     return larger(size, "1/0") if size and raceways > 1 else size
 
@@ -32,7 +32,7 @@ def size_of(**inputs):
 
 
 def words_of(kind, **inputs):
-    return [str(words) for words in getattr(grounded_conductor(**({"edition": "2023"} | inputs)).working, kind)]
+    return [str(words) for words in getattr(grounded_conductor(**({"edition": "2023"} | inputs)).trace, kind)]
 
 
 @pytest.mark.parametrize("pair", cases(CASES), ids=named)
@@ -51,7 +51,7 @@ def test_every_worked_case_names_its_source_and_mark():
 
 
 def around(limit):
-    """Give conductors and sets just below, at (where there are such) and just above a limit of the table."""
+    """Return conductors and sets just below, at (where there are such) and just above a limit of the table."""
     area = AREAS.get(limit) or int(limit.removesuffix("kcmil")) * 1000
     totals = {AREAS[size] * sets: (size, sets) for size, sets in itertools.product(AREAS, range(1, 13))}
     below = max(total for total in totals if total < area)
@@ -196,7 +196,7 @@ def test_the_answer_says_how_many_there_are(inputs, says):
 
 
 def test_each_of_several_enclosures_has_its_own():
-    step = grounded_conductor(edition="2023", conductor="3/0", enclosures=3).working.steps[0]
+    step = grounded_conductor(edition="2023", conductor="3/0", enclosures=3).trace.steps[0]
     assert str(step.words).startswith("3 enclosures, each with its own grounded conductor")
     assert step.citations[0].section == "250.24(D)"
     assert grounded_conductor(edition="2023", conductor="3/0", enclosures=7).outcome == "fix"
@@ -223,8 +223,8 @@ def test_bad_input_names_the_field_to_mend(field, value):
 def test_an_empty_load_counts_as_left_out_and_the_link_carries_no_none():
     result = grounded_conductor.run([("edition", "2023"), ("conductor", "3/0"), ("load_size", " ")])
     link = write(result)
-    assert result.said == "4-copper" and "None" not in link
-    assert grounded_conductor.run(read(link.partition("?")[2])).said == "4-copper"
+    assert result.answer_code == "4-copper" and "None" not in link
+    assert grounded_conductor.run(read(link.partition("?")[2])).answer_code == "4-copper"
 
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])

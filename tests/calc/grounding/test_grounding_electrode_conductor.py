@@ -6,8 +6,8 @@ import pytest
 
 from calc import EDITIONS, grounding_electrode_conductor
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import hot_sizes
-from tests.oracles.wire_gauge import listed_areas
+from tests.independent.jumper_size import hot_sizes
+from tests.independent.wire_gauge import listed_areas
 
 AREAS = listed_areas()
 METALS = ("copper", "aluminum")
@@ -24,7 +24,7 @@ ROD = {"copper": "6", "aluminum": "4"}
 
 
 def from_print(total: int, conductor_metal: str, metal: str) -> str:
-    """Give the printed size for a total in cmil."""
+    """Return the printed size for a total in cmil."""
     return SIZES[metal][sum(limit * 1000 < total for limit in LIMITS[conductor_metal])]
 
 
@@ -37,7 +37,7 @@ def size(edition="2023", **inputs) -> str:
 
 
 def warnings(edition="2023", **inputs) -> str:
-    return " | ".join(str(words) for words in run(edition, **inputs).working.warnings)
+    return " | ".join(str(words) for words in run(edition, **inputs).trace.warnings)
 
 
 @pytest.mark.parametrize("pair", cases("grounding/grounding_electrode_conductor"), ids=named)
@@ -47,7 +47,7 @@ def test_worked_cases_give_the_size_of_their_source(pair):
     if "size" in case:
         assert result.answer.values["size"] == case["size"], case["reason"]
         assert result.answer.values["taps"] == case.get("taps", [])
-        assert result.said == f"{case['size']}-copper"
+        assert result.answer_code == f"{case['size']}-copper"
     else:
         assert case["not_covered"] in f"{result.not_covered.why} {result.not_covered.look_in}"
 
@@ -58,7 +58,7 @@ def test_every_worked_case_names_its_source_and_mark():
 
 
 def near(limit: float) -> list[tuple[int, str]]:
-    """Give sets of equal conductors just below, at and just above a limit in kcmil."""
+    """Return sets of equal conductors just below, at and just above a limit in kcmil."""
     totals = {}
     for label, sets in itertools.product(AREAS, range(1, 13)):
         totals.setdefault(AREAS[label] * sets, (sets, label))
@@ -125,7 +125,7 @@ def test_a_rod_pipe_or_plate_alone_asks_for_no_more_than_6_copper_or_4_aluminum(
 def test_a_conductor_that_runs_on_has_the_largest_size_asked_for(electrode, continues_to, expected):
     result = run(conductor="500kcmil", sets=4, electrode=electrode, continues_to=continues_to, ring="2")
     assert result.answer.values["size"] == expected
-    assert "250.64(F)" in [rule.section for rule in result.working.citations]
+    assert "250.64(F)" in [rule.section for rule in result.trace.citations]
 
 
 def test_the_ring_s_own_size_is_the_limit_and_the_table_where_it_is_smaller():
@@ -250,7 +250,7 @@ def test_aluminum_is_warned_of_earth_masonry_and_corrosion_with_the_section(edit
 
 def test_a_conductor_smaller_than_6_is_protected_and_6_is_not_spoken_of():
     def notes(conductor):
-        return " ".join(str(words) for words in run(conductor=conductor).working.notes)
+        return " ".join(str(words) for words in run(conductor=conductor).trace.notes)
 
     assert "raceway or armor (250.64(B)(3))" in notes("2")
     assert "raceway or armor" not in notes("1")
@@ -268,7 +268,7 @@ def test_a_conductor_smaller_than_6_is_protected_and_6_is_not_spoken_of():
 )
 def test_the_section_that_asks_for_it_is_that_of_the_place_and_edition(place, grounding, in_2020, in_2023):
     for edition, section in (("2017", in_2020), ("2020", in_2020), ("2023", in_2023)):
-        cited = run(edition, conductor="3/0", place=place, system_grounding=grounding).working.citations
+        cited = run(edition, conductor="3/0", place=place, system_grounding=grounding).trace.citations
         assert section in [rule.section for rule in cited]
 
 

@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, structural_metal_bonding
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
+from tests.independent.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
 
 METALS = ("copper", "aluminum")
 CAP = {"copper": "3/0", "aluminum": "250kcmil"}
@@ -17,7 +17,7 @@ DERIVED = "separately-derived-system"
 
 
 def bond_size(edition, conductor, sets, conductor_metal, metal):
-    """Give the size by the second route: the table, and from 2020 no larger than the cap."""
+    """Return the size by the second route: the table, and from 2020 no larger than the cap."""
     size = jumper_size(conductor, sets, conductor_metal, metal)
     if edition == "2017" or (size and AREAS[size] <= AREAS[CAP[metal]]):
         return size
@@ -33,7 +33,7 @@ def answer(**inputs):
     return structural_metal_bonding(**{"edition": "2023", "conductor": "3/0"} | inputs)
 
 
-def needed(**inputs):
+def require(**inputs):
     return answer(**inputs).answer.values["needed"]
 
 
@@ -44,7 +44,7 @@ def test_worked_cases_give_what_their_source_says(pair):
     if "size" in case:
         assert result.answer.values["size"] == case["size"], case["reason"]
     elif "no_bond" in case:
-        assert str(result.answer.headline) == "No bond needed" and result.said == "no-bond"
+        assert str(result.answer.headline) == "No bond needed" and result.answer_code == "no-bond"
         assert case["no_bond"] in str(result.answer.detail)
     else:
         assert case["not_covered"] in f"{result.not_covered.why} {result.not_covered.look_in}"
@@ -56,7 +56,7 @@ def test_every_worked_case_names_its_source_and_mark():
 
 
 def around(limit):
-    """Give conductors and sets just below, at (where there are such) and just above a limit of the table."""
+    """Return conductors and sets just below, at (where there are such) and just above a limit of the table."""
     area = AREAS.get(limit) or int(limit.removesuffix("kcmil")) * 1000
     totals = {AREAS[size] * sets: (size, sets) for size, sets in itertools.product(AREAS, range(1, 13))}
     below = max(total for total in totals if total < area)
@@ -103,17 +103,17 @@ def test_every_listed_conductor_equals_the_second_route_and_a_larger_one_never_g
 @pytest.mark.parametrize("supply", BUILDINGS)
 def test_a_building_is_bonded_only_where_all_four_conditions_hold(edition, supply):
     inputs = dict(edition=edition, supply=supply)
-    assert needed(**inputs)
+    assert require(**inputs)
     for spared in ({"frame": "not-interconnected"}, {"exposed": "no"}, {"bonded": "yes"}, {"energized": "no"}):
-        assert not needed(**inputs, **spared)
+        assert not require(**inputs, **spared)
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_a_source_of_its_own_is_bonded_even_where_the_frame_is_bonded_or_no_fault_is_likely(edition):
     inputs = dict(edition=edition, supply=DERIVED)
-    assert needed(**inputs) and needed(**inputs, bonded="yes") and needed(**inputs, energized="no")
-    assert not needed(**inputs, frame="not-interconnected") and not needed(**inputs, exposed="no")
-    words = [str(step.words) for step in answer(**inputs, bonded="yes").working.steps]
+    assert require(**inputs) and require(**inputs, bonded="yes") and require(**inputs, energized="no")
+    assert not require(**inputs, frame="not-interconnected") and not require(**inputs, exposed="no")
+    words = [str(step.words) for step in answer(**inputs, bonded="yes").trace.steps]
     assert any("not a source of its own" in each for each in words)
 
 
@@ -121,15 +121,15 @@ def test_a_source_of_its_own_is_bonded_even_where_the_frame_is_bonded_or_no_faul
 @pytest.mark.parametrize("metal", ["structural-metal", "water-pipe"])
 def test_what_grounds_the_source_spares_its_bond_and_the_conductor_to_it_from_2023_on(edition, metal):
     inputs = dict(edition=edition, supply=DERIVED)
-    assert not needed(**inputs, electrode=metal)
+    assert not require(**inputs, electrode=metal)
     result = answer(**inputs, electrode=f"{metal}-as-conductor")
     early = edition in ("2017", "2020")
     assert result.answer.values["needed"] == early
-    assert any("Ask the authority" in str(words) for words in result.working.warnings) == early
+    assert any("Ask the authority" in str(words) for words in result.trace.warnings) == early
 
 
 def test_what_grounds_another_source_spares_no_building():
-    assert needed(electrode="structural-metal") and needed(electrode="water-pipe")
+    assert require(electrode="structural-metal") and require(electrode="water-pipe")
 
 
 def test_every_reason_is_given():
@@ -140,7 +140,7 @@ def test_every_reason_is_given():
 def test_the_common_conductor_of_several_sources_is_not_guessed_at():
     result = answer(supply="common-electrode-conductor")
     assert result.outcome == "not_covered" and "(250.104(D)(3))" in str(result.not_covered.why)
-    assert not needed(supply="common-electrode-conductor", exposed="no")
+    assert not require(supply="common-electrode-conductor", exposed="no")
 
 
 @pytest.mark.parametrize("supply", SIZED)
@@ -179,13 +179,13 @@ def test_bad_input_is_sent_back_for_its_field(inputs):
     ],
 )
 def test_each_bond_says_where_it_lands(supply, says):
-    assert says in str(answer(supply=supply).working.notes[0])
+    assert says in str(answer(supply=supply).trace.notes[0])
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_a_building_fed_by_a_feeder_is_warned_off_the_neutral(edition):
     def warned(supply):
-        warnings = answer(edition=edition, supply=supply).working.warnings
+        warnings = answer(edition=edition, supply=supply).trace.warnings
         return any("Not on the neutral" in str(words) for words in warnings)
 
     assert warned("feeder-or-branch") and not warned("service") and not warned(DERIVED)
@@ -195,23 +195,23 @@ def test_a_building_fed_by_a_feeder_is_warned_off_the_neutral(edition):
     ("edition", "says"), [("2017", "large enough"), ("2020", "large enough"), ("2023", "no smaller")]
 )
 def test_an_electrode_conductor_to_land_on_is_measured_as_the_edition_says(edition, says):
-    notes = [str(words) for words in answer(edition=edition).working.notes]
+    notes = [str(words) for words in answer(edition=edition).trace.notes]
     assert says in next(words for words in notes if "(250.104(C)(4))" in words)
 
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
 def test_only_aluminum_is_warned_of_near_earth_and_masonry(edition):
     def warned(metal):
-        return ["250.64(A)" in str(words) for words in answer(edition=edition, metal=metal).working.warnings]
+        return ["250.64(A)" in str(words) for words in answer(edition=edition, metal=metal).trace.warnings]
 
     assert warned("copper") == [] and warned("aluminum") == [True] and warned("copper-clad-aluminum") == [True]
 
 
 def test_a_link_gives_the_same_answer_and_leaves_out_what_was_left_out():
     bonded, spared = answer(), structural_metal_bonding(edition="2023", exposed="no")
-    assert bonded.said == "4-copper" and spared.said == "no-bond"
+    assert bonded.answer_code == "4-copper" and spared.answer_code == "no-bond"
     for result in (bonded, spared):
-        assert structural_metal_bonding.run(read(write(result).partition("?")[2])).said == result.said
+        assert structural_metal_bonding.run(read(write(result).partition("?")[2])).answer_code == result.answer_code
     assert "conductor=" not in write(spared).replace("conductor_metal=", "")
 
 

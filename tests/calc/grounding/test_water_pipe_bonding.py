@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, water_pipe_bonding
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
+from tests.independent.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
 from tests.rules.test_figures_by_device import ALUMINUM, COPPER, DEVICE
 
 METALS = ("copper", "aluminum")
@@ -17,7 +17,7 @@ BY_DEVICE = {"copper": COPPER.split(), "aluminum": ALUMINUM.split()}
 
 
 def bond_size(edition, conductor, sets, conductor_metal, metal):
-    """Give the size by the second route: the table, and from 2020 no larger than the cap."""
+    """Return the size by the second route: the table, and from 2020 no larger than the cap."""
     size = jumper_size(conductor, sets, conductor_metal, metal)
     if edition == "2017" or (size and AREAS[size] <= AREAS[CAP[metal]]):
         return size
@@ -45,7 +45,7 @@ def test_every_worked_case_names_its_source_and_mark():
 
 
 def around(limit):
-    """Give conductors and sets just below, at (where there are such) and just above a limit of the table."""
+    """Return conductors and sets just below, at (where there are such) and just above a limit of the table."""
     area = AREAS.get(limit) or int(limit.removesuffix("kcmil")) * 1000
     totals = {AREAS[size] * sets: (size, sets) for size, sets in itertools.product(AREAS, range(1, 13))}
     below = max(total for total in totals if total < area)
@@ -113,7 +113,7 @@ def test_a_bond_smaller_than_6_says_that_it_runs_in_a_raceway_or_armor(inputs, s
     """250.102(E)(3) sends to 250.64(B). Other piping may be bonded by the circuit's own equipment conductor."""
     result = water_pipe_bonding(edition="2023", **inputs)
     assert str(result.answer.in_one_line) == says
-    noted = any("in a raceway or armor (250.102(E)(3)" in str(words) for words in result.working.notes)
+    noted = any("in a raceway or armor (250.102(E)(3)" in str(words) for words in result.trace.notes)
     assert noted is ("armor" in says)
 
 
@@ -125,15 +125,15 @@ def test_a_feeder_conductor_too_small_for_its_device_is_no_plain_reason_for_a_th
         for conductor in ("10", "3")
     )
     assert small.answer.values["size"] == ordinary.answer.values["size"] == "8"
-    assert any("10 AWG is small for this device: check both" in str(words) for words in small.working.notes)
-    assert not any("small for this device" in str(words) for words in ordinary.working.notes)
+    assert any("10 AWG is small for this device: check both" in str(words) for words in small.trace.notes)
+    assert not any("small for this device" in str(words) for words in ordinary.trace.notes)
 
 
 def test_the_bond_of_a_separate_building_in_aluminum_says_why_it_keeps_its_size():
     inputs = dict(edition="2023", piping="water-separate-building", device=100)
     kept = water_pipe_bonding(**inputs, conductor="10", metal="aluminum")
     assert kept.answer.values["size"] == "6"
-    assert any("do not conduct alike" in str(words) for words in kept.working.warnings)
+    assert any("do not conduct alike" in str(words) for words in kept.trace.warnings)
     assert size_of(**inputs) == "8"
 
 
@@ -164,7 +164,7 @@ def test_a_link_leaves_out_what_was_left_out_and_gives_the_same_answer():
     result = water_pipe_bonding(edition="2023", piping="other-metal", device=15)
     link = write(result)
     assert "conductor=" not in link.replace("conductor_metal=", "") and "None" not in link
-    assert water_pipe_bonding.run(read(link.partition("?")[2])).said == "14-copper"
+    assert water_pipe_bonding.run(read(link.partition("?")[2])).answer_code == "14-copper"
 
 
 @pytest.mark.parametrize(
@@ -178,14 +178,14 @@ def test_a_link_leaves_out_what_was_left_out_and_gives_the_same_answer():
     ],
 )
 def test_each_piping_says_where_its_bond_lands(piping, inputs, says):
-    notes = [str(words) for words in water_pipe_bonding(edition="2023", piping=piping, **inputs).working.notes]
+    notes = [str(words) for words in water_pipe_bonding(edition="2023", piping=piping, **inputs).trace.notes]
     assert says in notes[0]
 
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
 def test_only_aluminum_is_warned_of_near_earth_and_masonry(edition):
     def warned(metal):
-        warnings = water_pipe_bonding(edition=edition, conductor="3/0", metal=metal).working.warnings
+        warnings = water_pipe_bonding(edition=edition, conductor="3/0", metal=metal).trace.warnings
         return ["250.64(A)" in str(words) for words in warnings]
 
     assert warned("copper") == [] and warned("aluminum") == [True] and warned("copper-clad-aluminum") == [True]

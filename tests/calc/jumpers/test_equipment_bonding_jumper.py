@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, equipment_bonding_jumper
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.equipment_grounding_size import AREAS, ROWS, by_device, increased, on_a_feeder
+from tests.independent.equipment_grounding_size import AREAS, ROWS, by_device, increased, on_a_feeder
 
 CASES = "jumpers/equipment_bonding_jumper"
 METALS = ("copper", "aluminum")
@@ -29,11 +29,11 @@ def size(**inputs):
 
 
 def notes(**inputs):
-    return " ".join(str(words) for words in jumper(**inputs).working.notes)
+    return " ".join(str(words) for words in jumper(**inputs).trace.notes)
 
 
 def warnings(**inputs):
-    return " ".join(str(words) for words in jumper(**inputs).working.warnings)
+    return " ".join(str(words) for words in jumper(**inputs).trace.warnings)
 
 
 @pytest.mark.parametrize("pair", cases(CASES), ids=named)
@@ -41,7 +41,7 @@ def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
     result = jumper(edition, **case["inputs"])
     if "said" in case:
-        assert result.said == case["said"], case["reason"]
+        assert result.answer_code == case["said"], case["reason"]
     else:
         assert case["not_covered"] in f"{result.not_covered.why} {result.not_covered.look_in}"
 
@@ -94,15 +94,15 @@ def test_a_common_jumper_goes_by_the_largest_device_wherever_it_stands_in_the_li
 def test_the_length_outside_just_below_at_and_just_above_six_feet(edition, length, fits):
     result = jumper(edition, device=200, routing="outside", length=length)
     assert result.answer.values["fits"] == fits
-    assert result.said == ("6-copper" if fits else "not-outside-6-copper")
+    assert result.answer_code == ("6-copper" if fits else "not-outside-6-copper")
     assert ("Not outside" in str(result.answer.headline)) != fits
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_inside_and_at_a_pole_neither_length_nor_path_counts(edition):
     for routing in ("inside", "outside-at-pole"):
-        assert jumper(edition, device=200, routing=routing, length="50ft", along="no").said == "6-copper"
-        assert jumper(edition, device=200, routing=routing).said == "6-copper"
+        assert jumper(edition, device=200, routing=routing, length="50ft", along="no").answer_code == "6-copper"
+        assert jumper(edition, device=200, routing=routing).answer_code == "6-copper"
 
 
 def test_every_reason_against_a_route_is_told_with_the_size_that_would_do():
@@ -253,7 +253,7 @@ def test_a_smallest_conductor_alone_asks_for_the_installed_one():
 def test_a_link_gives_the_same_answer_again(others):
     result = jumper(device="100A", other_devices=others, routing="outside", length="4'")
     again = equipment_bonding_jumper.run(read(write(result).partition("?")[2]))
-    assert again.said == result.said and again.inputs == result.inputs
+    assert again.answer_code == result.answer_code and again.inputs == result.inputs
 
 
 def test_a_thousand_in_a_list_is_never_read_as_two_devices():

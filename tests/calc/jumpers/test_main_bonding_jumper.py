@@ -6,7 +6,7 @@ import pytest
 
 from calc import EDITIONS, main_bonding_jumper
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
+from tests.independent.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
 
 METALS = ("copper", "aluminum")
 
@@ -29,7 +29,7 @@ def test_every_worked_case_names_its_source_and_mark():
 
 
 def boundary(metal: str, limit: str) -> list[tuple[str, int]]:
-    """Give conductors and sets of equal size just below, at and just above a limit of the table, up to 12 sets."""
+    """Return conductors and sets of equal size just below, at and just above a limit of the table, up to 12 sets."""
     area = AREAS.get(limit) or int(limit.removesuffix("kcmil")) * 1000
     totals = {}
     for size, sets in itertools.product(AREAS, range(1, 13)):
@@ -89,14 +89,14 @@ def test_every_listed_conductor_up_to_thirty_sets_equals_the_second_route(editio
 def test_working_shows_the_area_before_it_is_rounded_up():
     """6 x 350 = 2100 kcmil, an eighth is 262.5 kcmil, the next listed size 300."""
     result = main_bonding_jumper(edition="2023", conductor="350kcmil", sets=6)
-    numbers = [step.numbers for step in result.working.steps]
+    numbers = [step.numbers for step in result.trace.steps]
     assert "0.125 × 2,100,000 = 262,500 cmil" in numbers
-    assert str(result.working.steps[-1].words) == "Next listed size up: 300 kcmil, 300,000 cmil."
+    assert str(result.trace.steps[-1].words) == "Next listed size up: 300 kcmil, 300,000 cmil."
 
 
 def test_every_step_that_uses_a_rule_names_its_section_and_mark():
     result = main_bonding_jumper(edition="2020", conductor="600kcmil", sets=3, conductor_metal="aluminum")
-    cited = {rule.section for step in result.working.steps for rule in step.citations}
+    cited = {rule.section for step in result.trace.steps for rule in step.citations}
     assert cited == {
         "Chapter 9, Table 8",
         "Table 250.102(C)(1)",
@@ -108,16 +108,16 @@ def test_every_step_that_uses_a_rule_names_its_section_and_mark():
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
 def test_an_ordinary_answer_of_an_edition_that_was_read_warns_of_nothing(edition):
-    assert main_bonding_jumper(edition=edition, conductor="3/0").working.warnings == []
+    assert main_bonding_jumper(edition=edition, conductor="3/0").trace.warnings == []
 
 
 def test_an_aluminum_wire_under_the_2017_edition_needs_the_authority():
     """250.28(A) of 2017 names copper or other corrosion-resistant material; later editions name aluminum."""
     assert any(
         "not aluminum" in str(words)
-        for words in main_bonding_jumper(edition="2017", conductor="3/0", metal="aluminum").working.warnings
+        for words in main_bonding_jumper(edition="2017", conductor="3/0", metal="aluminum").trace.warnings
     )
-    assert not main_bonding_jumper(edition="2020", conductor="3/0", metal="aluminum").working.warnings
+    assert not main_bonding_jumper(edition="2020", conductor="3/0", metal="aluminum").trace.warnings
 
 
 @pytest.mark.parametrize(("metal", "least", "smaller"), [("copper", "8", "10"), ("aluminum", "6", "10")])
@@ -125,13 +125,13 @@ def test_a_small_service_keeps_the_least_size_of_the_table_and_the_other_reading
     """250.28(D)(1) names the table and no limit; the limit stands in the note on conductors past its end."""
     for edition in EDITIONS:
         result = main_bonding_jumper(edition=edition, conductor="10", conductor_metal=metal, metal=metal)
-        assert result.said == f"{least}-{metal}"
-        (note,) = [str(words) for words in result.working.notes if "Some read it here too" in str(words)]
+        assert result.answer_code == f"{least}-{metal}"
+        (note,) = [str(words) for words in result.trace.notes if "Some read it here too" in str(words)]
         assert f"{smaller} AWG {metal}" in note and "(Table 250.102(C)(1) note 1)" in note
-        assert any("single branch circuit" in str(words) for words in result.working.notes)
+        assert any("single branch circuit" in str(words) for words in result.trace.notes)
     ordinary = main_bonding_jumper(edition="2023", conductor="4", conductor_metal=metal, metal=metal)
-    assert ordinary.said == f"{least}-{metal}" and ordinary.working.warnings == []
-    assert not any("Some read it here too" in str(words) for words in ordinary.working.notes)
+    assert ordinary.answer_code == f"{least}-{metal}" and ordinary.trace.warnings == []
+    assert not any("Some read it here too" in str(words) for words in ordinary.trace.notes)
 
 
 @pytest.mark.parametrize(("metal", "least"), [("copper", "12"), ("aluminum", "10"), ("copper-clad-aluminum", "10")])
@@ -141,12 +141,12 @@ def test_a_size_that_no_service_has_is_to_be_fixed_and_the_next_is_answered(meta
     for conductor in sizes[: sizes.index(least)]:
         (fix,) = main_bonding_jumper(edition="2023", conductor=conductor, conductor_metal=metal).fix
         assert fix.field == "conductor" and "or larger" in str(fix.words)
-    assert main_bonding_jumper(edition="2023", conductor=least, conductor_metal=metal).said == "8-copper"
+    assert main_bonding_jumper(edition="2023", conductor=least, conductor_metal=metal).answer_code == "8-copper"
 
 
 def test_parallel_conductors_under_1_0_are_questioned_and_1_0_are_not():
     def questioned(conductor):
-        return [str(w) for w in main_bonding_jumper(edition="2023", conductor=conductor, sets=2).working.warnings]
+        return [str(w) for w in main_bonding_jumper(edition="2023", conductor=conductor, sets=2).trace.warnings]
 
     assert "310.10(G)(1)" in questioned("1")[0]
     assert questioned("1/0") == []
@@ -164,7 +164,7 @@ def test_parallel_conductors_under_1_0_are_questioned_and_1_0_are_not():
     ],
 )
 def test_each_form_says_what_it_implies(form, says):
-    notes = [str(words) for words in main_bonding_jumper(edition="2023", conductor="3/0", form=form).working.notes]
+    notes = [str(words) for words in main_bonding_jumper(edition="2023", conductor="3/0", form=form).trace.notes]
     assert any(says in words for words in notes)
 
 
@@ -183,7 +183,7 @@ def test_a_bus_has_the_area_of_the_wire_rounded_up():
 
 def test_several_enclosures_each_have_a_jumper_of_their_own_conductors():
     steps = [
-        str(step.words) for step in main_bonding_jumper(edition="2023", conductor="3/0", enclosures=6).working.steps
+        str(step.words) for step in main_bonding_jumper(edition="2023", conductor="3/0", enclosures=6).trace.steps
     ]
     assert steps[0].startswith("6 enclosures, each with its own jumper")
     assert main_bonding_jumper(edition="2023", conductor="3/0", enclosures=7).outcome == "fix"
@@ -193,12 +193,12 @@ def test_without_service_conductors_the_note_of_the_edition_is_cited():
     """Note 4 in 2017 and 2020; note 3 in 2023, which dropped the note on several sets."""
     for edition, note in {"2017": "note 4", "2020": "note 4", "2023": "note 3"}.items():
         result = main_bonding_jumper(edition=edition, conductor="3/0", conductor_basis="needed-for-load")
-        assert result.working.steps[0].citations[0].section.endswith(note)
+        assert result.trace.steps[0].citations[0].section.endswith(note)
 
 
 @pytest.mark.parametrize(("edition", "section"), [("2017", "250.24(B)"), ("2020", "250.24(B)"), ("2023", "250.24(C)")])
 def test_the_section_that_requires_the_jumper_moves_in_2023(edition, section):
-    cited = [rule.section for rule in main_bonding_jumper(edition=edition, conductor="3/0").working.citations]
+    cited = [rule.section for rule in main_bonding_jumper(edition=edition, conductor="3/0").trace.citations]
     assert section in cited
 
 

@@ -7,7 +7,7 @@ import pytest
 from calc import EDITIONS, equipment_grounding_conductor, supply_side_bonding_jumper
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
+from tests.independent.jumper_size import AREAS, THROUGH, hot_sizes, jumper_size
 
 METALS = ("copper", "aluminum")
 PLACES = ("service-raceway", "ahead-of-service-disconnects", "separately-derived-system", "generator-joined-neutral")
@@ -25,11 +25,11 @@ def size_of(**inputs):
 
 
 def notes(**inputs):
-    return " ".join(str(words) for words in answer(**inputs).working.notes)
+    return " ".join(str(words) for words in answer(**inputs).trace.notes)
 
 
 def warnings(**inputs):
-    return [str(words) for words in answer(**inputs).working.warnings]
+    return [str(words) for words in answer(**inputs).trace.warnings]
 
 
 @pytest.mark.parametrize("pair", cases("jumpers/supply_side_bonding_jumper"), ids=named)
@@ -49,7 +49,7 @@ def test_every_worked_case_names_its_source_and_mark():
 
 
 def around(limit):
-    """Give conductors and sets just below, at (where there are such) and just above a limit of the table."""
+    """Return conductors and sets just below, at (where there are such) and just above a limit of the table."""
     area = AREAS.get(limit) or int(limit.removesuffix("kcmil")) * 1000
     totals = {AREAS[size] * sets: (size, sets) for size, sets in itertools.product(AREAS, range(1, 13))}
     below = max(total for total in totals if total < area)
@@ -128,7 +128,7 @@ def test_a_raceway_as_the_jumper_needs_its_kind():
 @pytest.mark.parametrize("raceway", RIGID)
 def test_a_nonflexible_metal_raceway_may_be_the_jumper(edition, place, raceway):
     result = answer(edition=edition, place=place, form="raceway", raceway=raceway)
-    assert str(result.answer.headline) == "No wire needed" and result.said == "raceway"
+    assert str(result.answer.headline) == "No wire needed" and result.answer_code == "raceway"
     assert "A wire in its place: 4 AWG copper" in str(result.answer.detail)
 
 
@@ -137,7 +137,7 @@ def test_a_nonflexible_metal_raceway_may_be_the_jumper(edition, place, raceway):
 @pytest.mark.parametrize("raceway", [*FLEXIBLE, "nonmetallic-raceway"])
 def test_a_flexible_or_nonmetallic_raceway_needs_a_wire(edition, place, raceway):
     result = answer(edition=edition, place=place, form="raceway", raceway=raceway)
-    assert result.answer.values["wire_needed"] and result.said == "4-copper"
+    assert result.answer.values["wire_needed"] and result.answer_code == "4-copper"
     assert "wire" in str(result.answer.detail).split(". ", 1)[1]
 
 
@@ -165,11 +165,11 @@ def test_the_length_counts_in_any_unit_and_only_where_there_is_a_wire():
 def test_a_small_derived_conductor_is_the_limit_without_a_doubt_and_at_a_service_with_one():
     """The table begins with 8 AWG; 12 AWG is smaller. 250.30(A)(2) says so outright, the note of the table does not."""
     derived = answer(conductor="12", place="separately-derived-system")
-    assert derived.answer.values["size"] == "12" and derived.working.warnings == []
-    assert "250.30(A)(2)" in {rule.section for rule in derived.working.citations}
+    assert derived.answer.values["size"] == "12" and derived.trace.warnings == []
+    assert "250.30(A)(2)" in {rule.section for rule in derived.trace.citations}
     service = answer(conductor="12")
     assert service.answer.values["size"] == "8"
-    assert "Some read it here too: 12 AWG copper. Ask the authority" in " ".join(map(str, service.working.notes))
+    assert "Some read it here too: 12 AWG copper. Ask the authority" in " ".join(map(str, service.trace.notes))
 
 
 def test_parallel_sets_without_a_number_of_raceways_give_both_sizes():
@@ -183,7 +183,7 @@ def test_parallel_sets_without_a_number_of_raceways_give_both_sizes():
 def test_an_aluminum_jumper_to_small_copper_keeps_the_size_of_the_table():
     result = answer(conductor="10", metal="aluminum", place="separately-derived-system")
     assert result.answer.values["size"] == "6"
-    assert "(250.30(A)(2))" in str(result.working.warnings[0])
+    assert "(250.30(A)(2))" in str(result.trace.warnings[0])
 
 
 def test_past_a_breaker_at_the_generator_the_device_gives_the_size():
@@ -200,7 +200,7 @@ def test_a_bus_has_the_area_of_the_wire_rounded_up(place, section):
     """2/0 AWG is 133,100 cmil; x pi/4 x 1e-6 in² = 0.10454 in² = 67.44 mm² (25.4 mm an inch)."""
     result = answer(conductor="500kcmil", sets=2, raceways=1, form="busbar", place=place)
     assert str(result.answer.detail).endswith("0.105 in² (68 mm²)")
-    assert any(rule.section.startswith(section) for rule in result.working.citations)
+    assert any(rule.section.startswith(section) for rule in result.trace.citations)
 
 
 @pytest.mark.parametrize(
@@ -229,7 +229,7 @@ def test_the_notes_say_what_the_case_implies_on_site(inputs, says):
     [("2", "outside", True), ("2", "outside-at-pole", True), ("2", "inside", False), ("1", "outside", False)],
 )
 def test_a_wire_outside_smaller_than_6_runs_in_a_raceway_or_armor(conductor, run, named):
-    notes = [str(note) for note in answer(conductor=conductor, run=run).working.notes]
+    notes = [str(note) for note in answer(conductor=conductor, run=run).trace.notes]
     assert any("in a raceway or armor" in note and "250.64(B)(3)" in note for note in notes) == named
 
 
@@ -256,5 +256,5 @@ def test_an_ordinary_answer_of_an_edition_that_was_read_warns_of_nothing(edition
 def test_a_link_gives_the_same_answer_and_leaves_out_what_was_left_out():
     result = answer(conductor="400kcmil", sets=3, raceways=3)
     link = write(result)
-    assert result.said == "1/0-copper" and "length" not in link
-    assert supply_side_bonding_jumper.run(read(link.partition("?")[2])).said == result.said
+    assert result.answer_code == "1/0-copper" and "length" not in link
+    assert supply_side_bonding_jumper.run(read(link.partition("?")[2])).answer_code == result.answer_code

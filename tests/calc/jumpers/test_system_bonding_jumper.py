@@ -6,7 +6,7 @@ import pytest
 
 from calc import EDITIONS, system_bonding_jumper
 from tests.cases.read import cases, named
-from tests.oracles.jumper_size import AREAS, THROUGH, jumper_size
+from tests.independent.jumper_size import AREAS, THROUGH, jumper_size
 
 METALS = ("copper", "aluminum")
 
@@ -29,7 +29,7 @@ def test_every_worked_case_names_its_source_and_mark():
 
 
 def boundary(limit: str) -> list[tuple[str, int]]:
-    """Give conductors and sets of equal size just below, at and just above a limit of the table, up to 12 sets."""
+    """Return conductors and sets of equal size just below, at and just above a limit of the table, up to 12 sets."""
     area = AREAS.get(limit) or int(limit.removesuffix("kcmil")) * 1000
     totals = {}
     for size, sets in itertools.product(AREAS, range(1, 13)):
@@ -93,14 +93,14 @@ def test_bad_input_names_the_field_to_mend(field, value):
 
 @pytest.mark.parametrize(("place", "section"), [("source", "(a)"), ("first-disconnect", "(b)")])
 def test_the_note_says_what_it_joins_where_it_stands(place, section):
-    notes = [str(words) for words in system_bonding_jumper(edition="2023", conductor="3/0", place=place).working.notes]
+    notes = [str(words) for words in system_bonding_jumper(edition="2023", conductor="3/0", place=place).trace.notes]
     assert any(f"(250.30(A)(1){section})" in words for words in notes)
 
 
 @pytest.mark.parametrize("form", ["wire", "busbar", "strap", "screw"])
 def test_the_landing_of_the_electrode_conductor_is_that_of_a_derived_system(form):
     result = system_bonding_jumper(edition="2023", conductor="3/0", form=form)
-    cited = {rule.section for rule in result.working.citations}
+    cited = {rule.section for rule in result.trace.citations}
     assert "250.30(A)(5) Exception No. 1" in cited and "250.24(A)(4)" not in cited
 
 
@@ -113,7 +113,7 @@ def test_a_bus_has_the_area_of_the_wire_rounded_up():
 def test_fewer_sets_than_enclosures_at_the_source_are_questioned():
     def warnings(sets, place):
         result = system_bonding_jumper(edition="2023", conductor="3/0", sets=sets, enclosures=3, place=place)
-        return [str(words) for words in result.working.warnings]
+        return [str(words) for words in result.trace.warnings]
 
     assert "250.28(D)(3)" in warnings(2, "source")[0]
     assert warnings(3, "source") == [] and warnings(1, "first-disconnect") == []
@@ -122,16 +122,16 @@ def test_fewer_sets_than_enclosures_at_the_source_are_questioned():
 def test_an_aluminum_jumper_under_the_2017_edition_needs_the_authority():
     def warnings(edition):
         result = system_bonding_jumper(edition=edition, conductor="3/0", metal="aluminum")
-        return [str(words) for words in result.working.warnings]
+        return [str(words) for words in result.trace.warnings]
 
     assert "not aluminum" in warnings("2017")[0] and warnings("2020") == []
 
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
 def test_an_ordinary_answer_of_an_edition_that_was_read_warns_of_nothing(edition):
-    assert system_bonding_jumper(edition=edition, conductor="3/0").working.warnings == []
+    assert system_bonding_jumper(edition=edition, conductor="3/0").trace.warnings == []
 
 
 def test_the_answer_as_links_carry_it():
     result = system_bonding_jumper(edition="2023", conductor="400kcmil", sets=3)
-    assert result.said == "3/0-copper"
+    assert result.answer_code == "3/0-copper"

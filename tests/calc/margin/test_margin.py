@@ -15,13 +15,13 @@ from calc import (
     longest_return_path,
     main_bonding_jumper,
 )
-from calc.catalogue import CALCULATORS
+from calc.calculator import Result
 from calc.conductors.area import area, listed_sizes
-from calc.declare import Result
 from calc.editions import EDITIONS
+from calc.json_output import result_to_dict
 from calc.margin.search import DOWN, UP, Turn
 from calc.margin.words import margin_line
-from calc.plain import plain_result
+from calc.registry import CALCULATORS
 from calc.written import plain_number
 from site_assets.render.answer import result_html
 from tests.calc.strategies import texts
@@ -44,20 +44,20 @@ METALS = ("copper", "aluminum")
 
 
 def turns(calculator, **inputs) -> dict[tuple[str, int], tuple[object, bool, str]]:
-    """Give where each field turns a case, up and down: the place, whether it turns there itself, the other answer."""
+    """Return where each field turns a case, up and down: the place, whether it turns there itself, the other answer."""
     result = calculator(**({"edition": "2023"} | inputs))
     return {(each.field if not each.area else "area", each.direction): place(each) for each in result.margin}
 
 
 def place(turn: Turn) -> tuple[object, bool, str]:
-    """Give where a turn is, whether that itself turns, and to what."""
+    """Return where a turn is, whether that itself turns, and to what."""
     return turn.turns_at, turn.included, turn.becomes
 
 
 def code(result: Result) -> str:
-    """Give what a margin compares."""
+    """Return what a margin compares."""
     named = result.calculator.margin.verdict
-    return str(result.answer.values[named]) if named and result.answer else result.said
+    return str(result.answer.values[named]) if named and result.answer else result.answer_code
 
 
 def test_two_3_0_are_335_600_cmil_in_the_row_through_350_kcmil():
@@ -143,10 +143,10 @@ def test_what_was_found_on_site_has_no_part_in_the_margin():
 
 def test_the_margin_is_in_the_json_of_the_command_line_alone():
     result = main_bonding_jumper(edition="2023", conductor="3/0")
-    first, *_ = plain_result(result, margin=True)["margin"]
+    first, *_ = result_to_dict(result, margin=True)["margin"]
     assert first == {"field": "conductor", "unit": "size", "value": "3/0", "turns_at": "4/0", "direction": "up",
                      "included": True, "becomes": "2-copper"}  # fmt: skip
-    assert "margin" not in plain_result(result)
+    assert "margin" not in result_to_dict(result)
 
 
 def is_at_the_nearest(result: Result, field: str, domain: list[str], value: str) -> None:
@@ -155,7 +155,7 @@ def is_at_the_nearest(result: Result, field: str, domain: list[str], value: str)
     typed = {name: value for name, value in result.inputs.items() if value is not None}
     for direction, others in ((UP, domain[domain.index(value) + 1 :]), (DOWN, domain[: domain.index(value)][::-1])):
         ends = ((each, result.calculator(edition=result.edition, **typed | {field: each})) for each in others)
-        nearest = next((each for each, end in ends if end.answer and end.said != result.said), None)
+        nearest = next((each for each, end in ends if end.answer and end.answer_code != result.answer_code), None)
         assert found.get(direction) == nearest, (result.inputs, field, direction)
 
 
@@ -197,9 +197,9 @@ def is_the_end_of_the_row(result: Result, turn: Turn, sets: int, sizes: dict[str
             turn.turns_at < sets * cmil <= turn.value)  # fmt: skip
         other = result.calculator(edition="2023", conductor=label, sets=sets)
         if within:
-            assert other.said == result.said, (label, turn)
+            assert other.answer_code == result.answer_code, (label, turn)
         elif other.answer and (cmil * sets > turn.turns_at) == (turn.direction == UP):
-            assert other.said != result.said, (label, turn)
+            assert other.answer_code != result.answer_code, (label, turn)
 
 
 @pytest.mark.slices(40)
@@ -229,7 +229,7 @@ def test_no_amount_within_the_margin_turns_an_answer_and_those_just_past_it_do(s
 
 
 def drawn(slug: str, chance: random.Random, **typed: str) -> Result:
-    """Give the result of the example of a calculator with some of its fields changed at random."""
+    """Return the result of the example of a calculator with some of its fields changed at random."""
     calculator = CALCULATORS[slug]
     names = chance.sample([name for name in calculator.fields if name != "found"], 3)
     changed = {name: chance.choice(texts(slug, name)) for name in names}

@@ -10,7 +10,7 @@ from hypothesis import strategies as draw
 from calc import EDITIONS, bond_measurement
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.circuit_simulator import simulated_voltages
+from tests.independent.circuit_simulator import simulated_voltages
 
 CASES = "measure/bond_measurement"
 EXACT = {"meter_percent": "0.000000001"}  # a meter whose error moves no boundary
@@ -39,13 +39,13 @@ def to_mend(base=TESTER, **changed):
 
 
 def spoken(result):
-    return " ".join(map(str, [*result.working.warnings, *result.working.notes]))
+    return " ".join(map(str, [*result.trace.warnings, *result.trace.notes]))
 
 
 @pytest.mark.parametrize("pair", cases(CASES), ids=named)
 def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
-    assert bond_measurement(edition=edition, **case["inputs"]).said == case["said"], case["reason"]
+    assert bond_measurement(edition=edition, **case["inputs"]).answer_code == case["said"], case["reason"]
 
 
 def test_every_worked_case_names_its_source_and_mark():
@@ -66,7 +66,7 @@ def test_reversal_finds_the_bond_that_a_circuit_simulator_measured(milliohm, mic
     forward, reverse = (abs(volts["a"] - volts["b"]) / 10 for volts in both)
     result = judged(FOUR, reading=f"{forward:.9f}", reverse_reading=f"{reverse:.9f}", current="10")
     assert result.answer.values["milliohm"] == pytest.approx(milliohm, rel=1e-5)
-    emf = next(step.value for step in result.working.steps if step.unit == "microvolt")
+    emf = next(step.value for step in result.trace.steps if step.unit == "microvolt")
     assert emf == pytest.approx(abs(microvolt), rel=0.01)
     assert abs(both[0]["clip"] - both[0]["E"]) / 10 == pytest.approx(0.2 + milliohm / 1000, rel=1e-3)
 
@@ -161,7 +161,7 @@ def test_less_than_the_wire_alone_is_no_better_bond(reading, expected):
 @pytest.mark.parametrize("base", [TESTER, TWO, FOUR, DROP])
 def test_every_answer_says_first_dead_isolated_proven_dead(base):
     for dead in ("yes", "no"):
-        first, second = map(str, judged(base, dead=dead).working.warnings[:2])
+        first, second = map(str, judged(base, dead=dead).trace.warnings[:2])
         assert first.startswith("First: dead, isolated, proven dead.") and "tingle" in first
         assert "only with the service de-energized" in second and "free of current" in second
     assert "dead, isolated, proven dead" in str(bond_measurement.purpose)
@@ -169,8 +169,8 @@ def test_every_answer_says_first_dead_isolated_proven_dead(base):
 
 def test_what_nobody_proved_dead_is_not_judged():
     answer = judged(dead="no").answer
-    assert answer.said == "stop" and str(answer.headline) == "Not judged: make it dead first"
-    assert bond_measurement(**{key: each for key, each in TESTER.items() if key != "dead"}).said == "stop"
+    assert answer.answer_code == "stop" and str(answer.headline) == "Not judged: make it dead first"
+    assert bond_measurement(**{key: each for key, each in TESTER.items() if key != "dead"}).answer_code == "stop"
 
 
 @pytest.mark.parametrize(("current", "told"), [("0.2", True), ("9.9", True), ("10", False), ("25", False)])
@@ -184,7 +184,7 @@ def test_two_leads_of_unknown_current_are_blind_to_one_strand():
 
 def test_one_strand_of_seven_over_an_inch_adds_a_fifth_of_a_milliohm_to_6_awg():
     """0.3951 × 1.02 / 12 milliohm an inch, six times more of it: 0.2015."""
-    steps = judged(conductor="6", length="20", reading="0.01").working.steps
+    steps = judged(conductor="6", length="20", reading="0.01").trace.steps
     added = next(step.value for step in steps if "all strands" in str(step.words))
     assert added == pytest.approx(0.3951 * 1.02 / 12 * 6, rel=0.001)
 
@@ -233,7 +233,7 @@ def test_the_meters_own_error_widens_the_range():
 def test_a_link_restores_the_answer_of_a_tiny_reading():
     result = judged(reading="50 uohm", meter_percent="1")
     again = bond_measurement.run(read(write(result).partition("?")[2]))
-    assert again.answer == result.answer and again.said == "pass-0.05-milliohm"
+    assert again.answer == result.answer and again.answer_code == "pass-0.05-milliohm"
 
 
 SMALL = draw.floats(0, 0.05).map(lambda ohm: f"{ohm:.9f}")
@@ -272,7 +272,7 @@ def test_no_meter_is_taken_as_perfect(base):
     for percent, counted in (("0", 5), ("1", 1), ("5", 5)):
         result = judged(base, meter_percent=percent)
         values = result.answer.values
-        steps = [step for step in result.working.steps if "reading × percent" in step.formula]
+        steps = [step for step in result.trace.steps if "reading × percent" in step.formula]
         reading = {"two-wire": 1, "voltage-drop": 0.8}.get(base["method"], 1)
         assert steps[-1].value == pytest.approx(reading * counted / 100)
         assert values["milliohm_low"] < values["milliohm"] < values["milliohm_high"]

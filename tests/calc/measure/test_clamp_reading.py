@@ -8,7 +8,7 @@ from calc import EDITIONS, clamp_reading
 from calc.measure.clamp_causes import CAUSES, USUAL_ORDER
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.circuit_simulator import simulated_voltages
+from tests.independent.circuit_simulator import simulated_voltages
 
 CASES = "measure/clamp_reading"
 PLACES = tuple(USUAL_ORDER)
@@ -27,13 +27,13 @@ def causes(base=SERVICE, **changed):
 
 
 def spoken(result):
-    return " ".join(map(str, [*result.working.warnings, *result.working.notes]))
+    return " ".join(map(str, [*result.trace.warnings, *result.trace.notes]))
 
 
 @pytest.mark.parametrize("pair", cases(CASES), ids=named)
 def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
-    assert clamp_reading(edition=edition, **case["inputs"]).said == case["said"], case["reason"]
+    assert clamp_reading(edition=edition, **case["inputs"]).answer_code == case["said"], case["reason"]
 
 
 def test_every_worked_case_names_its_source_and_mark():
@@ -98,7 +98,9 @@ def test_in_a_circuit_with_a_second_bond_feeder_and_grounding_conductor_show_the
     assert abs(grounding) == pytest.approx(5.62, rel=0.002)
     assert abs(hot - neutral) == pytest.approx(abs(grounding), rel=1e-6)
     for where, ampere in (("feeder-together", hot - neutral), ("equipment-grounding-conductor", grounding)):
-        assert told(where=where, ampere=f"{abs(ampere):.4f}", follows_load="yes", off_ampere="0").said.startswith(
+        assert told(
+            where=where, ampere=f"{abs(ampere):.4f}", follows_load="yes", off_ampere="0"
+        ).answer_code.startswith(
             "second-bond-5.6"
         )
 
@@ -226,7 +228,7 @@ def test_what_stays_with_a_feeder_off_is_put_there_by_others():
 @pytest.mark.parametrize("where", PLACES)
 @pytest.mark.parametrize("off", [None, "0", "5"])
 def test_every_answer_says_first_never_to_open_it_and_what_a_tingle_means(where, off):
-    first = str(told(where=where, off_ampere=off).working.warnings[0])
+    first = str(told(where=where, off_ampere=off).trace.warnings[0])
     assert first.startswith("Never open this conductor") and "tingle" in first and "call the utility" in first
     assert "power off from a dry place" in first
 
@@ -256,7 +258,7 @@ def test_what_cannot_be_is_named(changed, field):
 def test_a_link_restores_the_answer_of_a_small_current():
     result = told(CIRCUIT, ampere="12 mA", empty="50 uA", off_ampere="0")
     again = clamp_reading.run(read(write(result).partition("?")[2]))
-    assert again.answer == result.answer and result.said.endswith("-0.012-ampere")
+    assert again.answer == result.answer and result.answer_code.endswith("-0.012-ampere")
 
 
 @settings(deadline=None, derandomize=True)

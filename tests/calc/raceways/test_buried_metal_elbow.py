@@ -7,8 +7,8 @@ import pytest
 from calc import EDITIONS, buried_metal_elbow
 from calc.permalink import read, write
 from tests.cases.read import cases, named
-from tests.oracles.equipment_grounding_size import ROWS, by_device
-from tests.oracles.jumper_size import AREAS, THROUGH, jumper_size
+from tests.independent.equipment_grounding_size import ROWS, by_device
+from tests.independent.jumper_size import AREAS, THROUGH, jumper_size
 
 CASES = "raceways/buried_metal_elbow"
 METALS = ("copper", "aluminum")
@@ -21,17 +21,17 @@ def elbow(edition="2023", **inputs):
 
 
 def notes(**inputs):
-    return " ".join(str(words) for words in elbow(**inputs).working.notes)
+    return " ".join(str(words) for words in elbow(**inputs).trace.notes)
 
 
 def warnings(**inputs):
-    return " ".join(str(words) for words in elbow(**inputs).working.warnings)
+    return " ".join(str(words) for words in elbow(**inputs).trace.warnings)
 
 
 @pytest.mark.parametrize("pair", cases(CASES), ids=named)
 def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
-    assert elbow(edition, **case["inputs"]).said == case["said"], case["reason"]
+    assert elbow(edition, **case["inputs"]).answer_code == case["said"], case["reason"]
 
 
 def test_every_worked_case_names_its_source_and_mark():
@@ -64,7 +64,7 @@ def test_every_worked_case_names_its_source_and_mark():
 )
 def test_the_cover_just_below_at_and_just_above_18_inches_in_any_unit(edition, circuit, cover, said):
     result = elbow(edition, circuit=circuit, cover=cover)
-    assert result.said == said and result.answer.values["bond"] == (said == "bond")
+    assert result.answer_code == said and result.answer.values["bond"] == (said == "bond")
     assert str(result.answer.headline) == ("Bond it" if said == "bond" else "No bond needed")
 
 
@@ -77,16 +77,16 @@ def test_concrete_just_below_at_and_just_above_2_inches_counts_for_others_but_ne
     edition, concrete, said
 ):
     for circuit in OTHERS:
-        assert elbow(edition, circuit=circuit, cover="6in", concrete=concrete).said == said
+        assert elbow(edition, circuit=circuit, cover="6in", concrete=concrete).answer_code == said
     service = elbow(edition, circuit="service", cover="6in", concrete=concrete)
-    assert service.said == "bond"
-    assert any("does not count" in str(step.words) for step in service.working.steps)
+    assert service.answer_code == "bond"
+    assert any("does not count" in str(step.words) for step in service.trace.steps)
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_each_exception_is_cited_for_its_own_conductors(edition):
     def sections(**inputs):
-        return {cited.section for cited in elbow(edition, **inputs).working.citations}
+        return {cited.section for cited in elbow(edition, **inputs).trace.citations}
 
     assert "250.80 Exception" in sections(circuit="service", cover="20in")
     assert "250.86 Exception No. 3(1)" not in sections(circuit="service", cover="20in")
@@ -100,17 +100,17 @@ def test_each_exception_is_cited_for_its_own_conductors(edition):
 @pytest.mark.parametrize("circuit", CIRCUITS)
 def test_an_elbow_joined_to_metal_is_bonded_however_deep(edition, circuit):
     result = elbow(edition, circuit=circuit, cover="48in", concrete="6in", joined="metal")
-    assert result.said == "bond" and "leaves the ground" in str(result.answer.detail)
-    assert elbow(edition, circuit=circuit, joined="metal").said == "bond"
+    assert result.answer_code == "bond" and "leaves the ground" in str(result.answer.detail)
+    assert elbow(edition, circuit=circuit, joined="metal").answer_code == "bond"
 
 
 @pytest.mark.parametrize("circuit", CIRCUITS)
 def test_more_cover_or_more_concrete_never_makes_a_bond_needed(circuit):
     depths = [0, 1, 1.99, 2, 5, 17.9, 18, 18.1, 40]
     for (cover, deeper), (concrete, thicker) in itertools.product(itertools.pairwise(depths), repeat=2):
-        if elbow(circuit=circuit, cover=cover, concrete=concrete).said == "no-bond":
-            assert elbow(circuit=circuit, cover=deeper, concrete=concrete).said == "no-bond"
-            assert elbow(circuit=circuit, cover=cover, concrete=thicker).said == "no-bond"
+        if elbow(circuit=circuit, cover=cover, concrete=concrete).answer_code == "no-bond":
+            assert elbow(circuit=circuit, cover=deeper, concrete=concrete).answer_code == "no-bond"
+            assert elbow(circuit=circuit, cover=cover, concrete=thicker).answer_code == "no-bond"
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -214,7 +214,7 @@ def test_bad_input_names_the_field_to_mend(inputs):
 def test_a_link_gives_the_same_answer_again(cover):
     result = elbow(cover=cover, conductor="3/0")
     again = buried_metal_elbow.run(read(write(result).partition("?")[2]))
-    assert again.said == result.said and again.inputs == result.inputs
+    assert again.answer_code == result.answer_code and again.inputs == result.inputs
 
 
 def test_where_the_bond_lands_is_told_for_each_kind_of_conductors():

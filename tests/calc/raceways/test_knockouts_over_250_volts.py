@@ -29,7 +29,7 @@ def entry(**changed):
 
 
 def expected(place, over, raceway, fitting, knockout, enclosure):
-    """Give the answer by 250.92(B), 250.97 and its exception as read, written a second time.
+    """Return the answer by 250.92(B), 250.97 and its exception as read, written a second time.
 
     A raceway that may be the supply-side bonding jumper (250.30(A)(2)) is bridged at any voltage: common practice.
     """
@@ -53,7 +53,7 @@ def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
     result = check(edition, **case["inputs"])
     if "said" in case:
-        assert result.said == case["said"], case["reason"]
+        assert result.answer_code == case["said"], case["reason"]
     else:
         assert case["not_covered"] in str(result.not_covered.look_in)
 
@@ -71,8 +71,8 @@ def test_every_mix_just_below_at_and_just_above_250_volts_equals_the_second_rout
         mixed = dict(raceway=raceway, fitting=fitting, knockout=knockout, enclosure=enclosure)
         result = check(edition, place=place, voltage_to_ground=volt, **mixed)
         over = volt == "250.1"
-        assert result.said == expected(place, over, **mixed), mixed
-        assert result.answer.values["enough"] == ("yes" if result.said in ("ordinary", "enough") else "no")
+        assert result.answer_code == expected(place, over, **mixed), mixed
+        assert result.answer.values["enough"] == ("yes" if result.answer_code in ("ordinary", "enough") else "no")
 
 
 @pytest.mark.parametrize(
@@ -93,19 +93,19 @@ def test_a_system_gives_its_voltage_to_ground(system, volt):
     """To the grounded point of a wye or midpoint; to the grounded corner or, ungrounded, to another wire: full."""
     result = check(**entry(voltage_to_ground=None, system=system))
     assert result.answer.values["voltage_to_ground"] == volt
-    assert result.said == ("jumper" if volt > 250 else "ordinary")
+    assert result.answer_code == ("jumper" if volt > 250 else "ordinary")
 
 
 def test_a_voltage_that_differs_from_the_system_counts_and_is_told():
     result = check(**entry(voltage_to_ground=120, system="480Y/277"))
-    assert result.said == "ordinary"
-    assert any("480Y/277 V 3Ø 4W has 277 V to ground" in str(words) for words in result.working.warnings)
-    assert check(**entry(system="480Y/277")).working.warnings == []
+    assert result.answer_code == "ordinary"
+    assert any("480Y/277 V 3Ø 4W has 277 V to ground" in str(words) for words in result.trace.warnings)
+    assert check(**entry(system="480Y/277")).trace.warnings == []
 
 
 @pytest.mark.parametrize(("written", "said"), [("0.25kV", "ordinary"), ("251 V", "jumper"), ("1,000", "jumper")])
 def test_the_voltage_is_read_in_any_usual_spelling(written, said):
-    assert check(**entry(voltage_to_ground=written)).said == said
+    assert check(**entry(voltage_to_ground=written)).answer_code == said
 
 
 def test_a_higher_voltage_never_asks_for_less():
@@ -123,7 +123,7 @@ def test_a_higher_voltage_never_asks_for_less():
 def test_the_voltage_is_asked_for_except_at_a_service():
     left_out = check(**entry(voltage_to_ground=None))
     assert left_out.outcome == "fix" and [each.field for each in left_out.fix] == ["voltage_to_ground"]
-    assert check(**entry(voltage_to_ground=None, place="service")).said == "jumper"
+    assert check(**entry(voltage_to_ground=None, place="service")).answer_code == "jumper"
 
 
 @pytest.mark.parametrize("place", ["load-side", "service"])
@@ -160,14 +160,14 @@ def test_a_nonmetallic_raceway_is_sent_to_the_wire():
 def test_each_answer_says_what_goes_with_it(inputs, says):
     for edition in ("2017", "2020", "2023"):
         result = check(edition, **entry(**inputs))
-        assert any(says in str(words) for words in result.working.notes)
-        assert result.working.warnings == []
+        assert any(says in str(words) for words in result.trace.notes)
+        assert result.trace.warnings == []
 
 
 def test_a_connector_with_an_ordinary_locknut_at_a_service_is_read_both_ways():
     result = check(**entry(raceway=EMT, fitting="shoulder-connector", knockout="right-size", place="service"))
-    assert result.said == "bonding-fitting"
-    assert "stricter reading. Ask the authority." in str(result.working.warnings[0])
+    assert result.answer_code == "bonding-fitting"
+    assert "stricter reading. Ask the authority." in str(result.trace.warnings[0])
 
 
 @pytest.mark.parametrize(
@@ -200,7 +200,7 @@ def test_the_link_of_an_answer_gives_it_again():
     result = check(**entry(voltage_to_ground=None, system="480Y/277"))
     link = write(result)
     assert "None" not in link
-    assert knockouts_over_250_volts.run(read(link.partition("?")[2])).said == "jumper"
+    assert knockouts_over_250_volts.run(read(link.partition("?")[2])).answer_code == "jumper"
 
 
 @pytest.mark.parametrize(
@@ -214,7 +214,7 @@ def test_the_link_of_an_answer_gives_it_again():
     ],
 )
 def test_the_steps_say_why(inputs, says):
-    assert any(says in str(step.words) for step in check(**entry(**inputs)).working.steps)
+    assert any(says in str(step.words) for step in check(**entry(**inputs)).trace.steps)
 
 
 @pytest.mark.parametrize(
@@ -228,7 +228,7 @@ def test_the_steps_say_why(inputs, says):
     ],
 )
 def test_what_holds_it_need_not_be_told_where_the_entry_decides(inputs, said):
-    assert check(**entry(**inputs, fitting=None)).said == said
+    assert check(**entry(**inputs, fitting=None)).answer_code == said
 
 
 @pytest.mark.parametrize("inputs", [{"knockout": "right-size"}, {"enclosure": "outlet-box"}])

@@ -34,7 +34,7 @@ def test_worked_cases_give_the_answer_of_their_source(pair):
     edition, case = pair
     result = check(edition, **case["inputs"])
     if "said" in case:
-        assert result.said == case["said"], case["reason"]
+        assert result.answer_code == case["said"], case["reason"]
     else:
         assert case["not_covered"] in str(result.not_covered.look_in)
 
@@ -52,7 +52,7 @@ def test_every_flexible_kind_and_size_at_each_device_limit(edition):
         if raceway == FMT and size not in SIZES[:3]:
             continue
         result = check(edition, **flexible(raceway=raceway, trade_size=size, device=device))
-        assert result.said == ("may" if float(device) <= LARGEST.get((raceway, size), 0) else "may-not")
+        assert result.answer_code == ("may" if float(device) <= LARGEST.get((raceway, size), 0) else "may-not")
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -61,8 +61,8 @@ def test_flexible_metallic_tubing_has_three_trade_sizes_and_the_smallest_by_exce
     for size in SIZES[3:]:
         (fix,) = check(edition, **flexible(raceway=FMT, trade_size=size)).fix
         assert fix.field == "trade_size" and "3/8, 1/2, 3/4 (360.20)" in str(fix.words)
-    small = [str(words) for words in check(edition, **flexible(raceway=FMT, trade_size="3/8")).working.notes]
-    plain = [str(words) for words in check(edition, **flexible(raceway=FMT, trade_size="1/2")).working.notes]
+    small = [str(words) for words in check(edition, **flexible(raceway=FMT, trade_size="3/8")).trace.notes]
+    plain = [str(words) for words in check(edition, **flexible(raceway=FMT, trade_size="1/2")).trace.notes]
     assert any("to a luminaire (360.20)" in words for words in small)
     assert not any("360.20" in words for words in plain)
 
@@ -74,7 +74,7 @@ def test_flexible_metallic_tubing_has_three_trade_sizes_and_the_smallest_by_exce
     [("5.99ft", "may"), ("6ft", "may"), ("72in", "may"), ("1.8m", "may"), ("6.01ft", "may-not"), ("1.83m", "may-not")],
 )
 def test_the_flexible_length_just_below_at_and_just_above_six_feet(edition, raceway, length, said):
-    assert check(edition, **flexible(raceway=raceway, length=length)).said == said
+    assert check(edition, **flexible(raceway=raceway, length=length)).answer_code == said
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -90,9 +90,9 @@ def test_the_flexible_length_just_below_at_and_just_above_six_feet(edition, race
     ],
 )
 def test_any_one_condition_of_flexible_metal_conduit_that_fails_makes_it_a_no(edition, broken):
-    assert check(edition, **flexible()).said == "may"
+    assert check(edition, **flexible()).answer_code == "may"
     result = check(edition, **flexible(**broken))
-    assert result.said == "may-not" and len(result.answer.values["reasons"]) == 1
+    assert result.answer_code == "may-not" and len(result.answer.values["reasons"]) == 1
 
 
 def test_every_reason_against_is_told_at_once():
@@ -102,8 +102,8 @@ def test_every_reason_against_is_told_at_once():
 
 @pytest.mark.parametrize(("size", "said"), [("1/2", "may"), ("3/4", "may-not"), ("1-1/4", "may-not")])
 def test_a_small_flexible_piece_in_the_path_counts_for_larger_liquidtight_conduit_only(size, said):
-    assert check(**flexible(raceway=LFMC, trade_size=size, small_flexible="yes")).said == said
-    assert check(**flexible(small_flexible="yes")).said == "may"
+    assert check(**flexible(raceway=LFMC, trade_size=size, small_flexible="yes")).answer_code == said
+    assert check(**flexible(small_flexible="yes")).answer_code == "may"
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -111,13 +111,13 @@ def test_a_small_flexible_piece_in_the_path_counts_for_larger_liquidtight_condui
 def test_stainless_steel_fails_from_2023_and_warns_before(edition, raceway):
     result = check(edition, **flexible(raceway=raceway, stainless="yes"))
     early = edition in ("2017", "2020")
-    assert result.said == ("may" if early else "may-not")
-    assert any("does not name stainless" in str(words) for words in result.working.warnings) == early
+    assert result.answer_code == ("may" if early else "may-not")
+    assert any("does not name stainless" in str(words) for words in result.trace.warnings) == early
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_where_it_moves_the_jumper_outside_is_offered_from_2023_only(edition):
-    notes = " ".join(map(str, check(edition, **flexible(flexibility="needed")).working.notes))
+    notes = " ".join(map(str, check(edition, **flexible(flexibility="needed")).trace.notes))
     early = edition in ("2017", "2020")
     assert ("names a wire, not a jumper" in notes) == early
     assert ("at most 6 ft long (250.102(E)(2))" in notes) == (not early)
@@ -125,24 +125,24 @@ def test_where_it_moves_the_jumper_outside_is_offered_from_2023_only(edition):
 
 def test_tubing_that_moves_is_warned_of():
     result = check(**flexible(raceway=FMT, flexibility="needed"))
-    assert result.said == "may" and any("Install a wire anyway" in str(words) for words in result.working.warnings)
+    assert result.answer_code == "may" and any("Install a wire anyway" in str(words) for words in result.trace.warnings)
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
 @pytest.mark.parametrize("raceway", [*RIGID, "mineral-insulated-copper", "cablebus"])
 @pytest.mark.parametrize("device", ["1", "20", "60.1", "6000", "10000"])
 def test_rigid_kinds_have_no_limit_on_the_device_but_need_their_fittings(edition, raceway, device):
-    assert check(edition, raceway=raceway, device=device, length="50ft", flexibility="needed").said == "may"
+    assert check(edition, raceway=raceway, device=device, length="50ft", flexibility="needed").answer_code == "may"
     if device != "10000":
-        assert check(edition, raceway=raceway, device=device, fittings="not-listed").said == "may-not"
+        assert check(edition, raceway=raceway, device=device, fittings="not-listed").answer_code == "may-not"
 
 
 @pytest.mark.parametrize(
     "raceway", ["armored-cable", "metal-clad-cable", "metal-wireway", "auxiliary-gutter", "surface-metal-raceway"]
 )
 def test_kinds_that_need_a_listing_or_strip_fail_without_it(raceway):
-    assert check(raceway=raceway, device="20", listed="yes").said == "may"
-    assert check(raceway=raceway, device="20", listed="no").said == "may-not"
+    assert check(raceway=raceway, device="20", listed="yes").answer_code == "may"
+    assert check(raceway=raceway, device="20", listed="no").answer_code == "may-not"
 
 
 def test_metal_clad_cable_is_never_taken_as_identified_and_other_kinds_say_that_they_are():
@@ -150,7 +150,7 @@ def test_metal_clad_cable_is_never_taken_as_identified_and_other_kinds_say_that_
         (fix,) = check(edition, raceway="metal-clad-cable", device="20").fix
         assert fix.field == "listed" and "interlocked armor is not identified" in str(fix.words)
     for inputs, noted in ((dict(), True), (dict(listed="yes"), False)):
-        notes = check(raceway="surface-metal-raceway", device="20", **inputs).working.notes
+        notes = check(raceway="surface-metal-raceway", device="20", **inputs).trace.notes
         assert any("taken as listed" in str(words) for words in notes) == noted
 
 
@@ -179,7 +179,7 @@ def test_a_no_opens_with_the_wire_that_is_needed():
 
 @pytest.mark.parametrize("raceway", ["nonmetallic-raceway", "mineral-insulated-steel"])
 def test_kinds_that_are_never_the_path(raceway):
-    assert check(raceway=raceway, device="20").said == "may-not"
+    assert check(raceway=raceway, device="20").answer_code == "may-not"
 
 
 @pytest.mark.parametrize(("device", "copper", "aluminum"), WIRES)
@@ -202,14 +202,14 @@ AREAS += [("1600.1", "aluminum", 2.0), ("2000", "aluminum", 2.0)]
 def test_a_tray_needs_its_metal_area(edition, device, metal, least):
     for tray_area, said in ((least - 0.01, "may-not"), (least, "may"), (least + 0.01, "may")):
         result = check(edition, **TRAY, device=device, tray_metal=metal, tray_area=f"{tray_area:.2f}")
-        assert result.said == said
+        assert result.answer_code == said
 
 
 def test_a_tray_above_its_table_or_without_supervision_or_marks_fails():
-    assert check(**TRAY, device="600.1", tray_area="9").said == "may-not"
-    assert check(**TRAY, device="2000.1", tray_metal="aluminum", tray_area="9").said == "may-not"
+    assert check(**TRAY, device="600.1", tray_area="9").answer_code == "may-not"
+    assert check(**TRAY, device="2000.1", tray_metal="aluminum", tray_area="9").answer_code == "may-not"
     for changed in (dict(qualified="no"), dict(listed="no"), dict(fittings="not-listed")):
-        assert check(**(TRAY | dict(device="60", tray_area="1") | changed)).said == "may-not"
+        assert check(**(TRAY | dict(device="60", tray_area="1") | changed)).answer_code == "may-not"
 
 
 def test_a_wire_laid_in_a_tray_is_4_awg_at_least():
@@ -218,7 +218,7 @@ def test_a_wire_laid_in_a_tray_is_4_awg_at_least():
     shown = str(result.answer.detail)
     assert "4 AWG copper as a single conductor in the tray, 10 AWG in a multiconductor cable" in shown
     assert result.answer.values["size"] == "4"
-    assert "392.10(B)(1)(c)" in [rule.section for rule in result.working.citations]
+    assert "392.10(B)(1)(c)" in [rule.section for rule in result.trace.citations]
     large = check(raceway="cable-tray", device="400", tray_area="2")
     assert "Wire needed: 3 AWG copper. " in str(large.answer.detail)
 
@@ -263,17 +263,17 @@ def test_bad_input_is_sent_back_with_its_field(broken):
 def test_a_yes_notes_the_ordinance_and_from_2026_on_it_warns_of_voltage_limits_where_they_are_told(edition):
     for inputs in (flexible(), flexible(device="30"), dict(raceway="electrical-metallic-tubing", device="20")):
         result = check(edition, **inputs)
-        working = result.working
-        assert any("ordinance may forbid" in str(words) for words in working.notes) == (result.said == "may")
+        trace = result.trace
+        assert any("ordinance may forbid" in str(words) for words in trace.notes) == (result.answer_code == "may")
         # A course page on 250.118(A) of 2026 lists the kinds they touch and begins at (7), flexible metallic tubing.
-        assert not any("voltage limits" in str(words) for words in working.warnings)
-    tubing = check(edition, **flexible(raceway=FMT)).working.warnings
+        assert not any("voltage limits" in str(words) for words in trace.warnings)
+    tubing = check(edition, **flexible(raceway=FMT)).trace.warnings
     assert any("voltage limits" in str(words) for words in tubing) == since({"2017": False, "2026": True})[edition]
 
 
 def test_the_list_gains_its_letter_in_2023():
     for edition, section in (("2017", "250.118(5)"), ("2020", "250.118(5)"), ("2023", "250.118(A)(5)")):
-        assert check(edition, **flexible()).working.steps[0].citations[0].section == section
+        assert check(edition, **flexible()).trace.steps[0].citations[0].section == section
 
 
 def test_a_larger_device_or_length_never_turns_a_no_into_a_yes_or_the_wire_smaller():

@@ -7,7 +7,7 @@ import math
 import pytest
 
 from calc.conductors.impedance import impedance
-from calc.fault.network import solve
+from calc.fault.circuit.network import solve
 from calc.raceways.return_impedance import return_impedance, tube_impedance
 
 EMT, IMC, RMC = "electrical-metallic-tubing", "intermediate-metal-conduit", "rigid-metal-conduit"

@@ -53,13 +53,13 @@ def test_with_a_breaker_on_the_set_the_neutral_is_bonded_at_the_set():
         )
         row = next(row for row in result.answer.table.rows if str(row.cells["part"]) == "System bonding jumper")
         assert str(row.cells["from"]).startswith("Generator")
-        warned = [str(words) for words in result.working.warnings if "bond is at the generator" in str(words)]
+        warned = [str(words) for words in result.trace.warnings if "bond is at the generator" in str(words)]
         assert bool(warned) is (place == "first-disconnect")
 
 
 def test_the_practice_behind_a_breaker_on_the_set_is_cited_as_practice():
     result = generator_schedule(edition="2023", neutral="joined", breaker="yes", conductor="3/0", device="200")
-    assert [cited.mark for cited in result.working.citations if cited.key == "grounding/generator_with_device"] == [
+    assert [cited.mark for cited in result.trace.citations if cited.key == "grounding/generator_with_device"] == [
         "practice"
     ]
 
@@ -84,7 +84,7 @@ def test_steel_that_is_the_electrode_of_the_generator_needs_no_further_bond():
 def test_with_a_joined_neutral_the_bonds_at_the_service_serve():
     result = generator(neutral="joined", metal_parts="water-pipe")
     assert "water-pipe-bonding" not in result.answer.values["sizes"]
-    assert any("serve here too" in str(words) for words in result.working.notes)
+    assert any("serve here too" in str(words) for words in result.trace.notes)
 
 
 def test_a_joined_neutral_without_a_device_carries_the_fault_and_is_asked_about():

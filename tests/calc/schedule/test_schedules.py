@@ -5,8 +5,8 @@ import random
 import pytest
 
 from calc import permalink
-from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
+from calc.registry import CALCULATORS
 
 SLUGS = ("service-schedule", "transformer-schedule", "generator-schedule", "separate-building-schedule")
 
@@ -22,7 +22,7 @@ def single(link):
 
 
 def jobs(slug, seed, count):
-    """Give `count` random inputs of a schedule, every choice among them."""
+    """Yield `count` random inputs of a schedule, every choice among them."""
     chance, years = random.Random(seed), random.Random(seed)  # apart: one more edition draws no other jobs
     declared = CALCULATORS[slug]
     texts = {"kva": ["9", "75", "112.5"], "device": ["15", "100", "225", "800", "4000"],
@@ -58,7 +58,7 @@ def test_every_row_is_what_its_own_calculator_answers(slug):
                 assert said == "none" or (said, str(row.cells["size"])) == ("not-judged", "Not judged")
                 continue
             alone = single(row.link)
-            assert alone.said == said
+            assert alone.answer_code == said
             if alone.answer and "size" not in alone.answer.values:
                 assert str(row.cells["size"]) == str(alone.answer.headline)
                 assert str(row.cells["why"]) == str(alone.answer.detail)
@@ -122,12 +122,12 @@ def test_what_nothing_entered_decides_stands_last_as_a_question(slug):
                 asked += 1
                 assert "?" in str(row.cells["why"]) and str(row.cells["section"])
         if rows:
-            assert "not-judged" not in result.said
+            assert "not-judged" not in result.answer_code
     assert asked > 50
 
 
 def rows_of(slug, **inputs):
-    """Give the words of each row by its key in the values."""
+    """Return the words of each row by its key in the values."""
     result = CALCULATORS[slug](edition="2023", **inputs)
     return dict(zip(sizes(result), ([str(cell) for cell in row.cells.values()] for row in result.answer.table.rows)))
 

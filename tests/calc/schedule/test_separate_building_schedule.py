@@ -46,7 +46,7 @@ OLD = dict(device="100", conductor="3", wires="existing-without", metal_path="no
 def warnings(**inputs):
     result = separate_building_schedule(edition="2023", **inputs)
     assert result.outcome == "answer"
-    return [str(words) for words in result.working.warnings]
+    return [str(words) for words in result.trace.warnings]
 
 
 def test_the_old_way_is_refused_with_metal_between_the_buildings_or_ground_fault_protection():
@@ -121,7 +121,7 @@ def test_a_building_spared_an_electrode_is_not_told_that_it_needs_one(edition):
     """250.32(A) Exception: one branch circuit with an equipment grounding conductor. A feeder has no such exception."""
     inputs = dict(edition=edition, device="20", conductor="12", electrodes="no-other", metal_parts="no-other")
     spared, fed = (separate_building_schedule(supply=each, **inputs) for each in ("single-branch-circuit", "feeder"))
-    assert any("no grounding electrode is required here" in str(words) for words in spared.working.notes)
+    assert any("no grounding electrode is required here" in str(words) for words in spared.trace.notes)
     assert "grounding-electrode-conductor" not in spared.answer.values["sizes"]
     assert fed.answer.values["sizes"]["grounding-electrode-conductor"] == "not-judged"
 

@@ -37,7 +37,7 @@ def test_what_is_missing_or_unreadable_is_asked_for_by_name(inputs, field):
 def warnings(**inputs):
     result = service_schedule(edition="2023", ring="2", **inputs)
     assert result.outcome == "answer"
-    return [str(words) for words in result.working.warnings]
+    return [str(words) for words in result.trace.warnings]
 
 
 def test_one_rod_is_warned_of_alone_and_beside_a_water_pipe():
@@ -115,7 +115,7 @@ def test_the_grounded_phase_of_a_corner_grounded_delta_is_as_large_as_a_hot_cond
     (row,) = (row for row in corner.answer.table.rows if "Grounded phase conductor" in str(row.cells["part"]))
     assert "eutral" not in " ".join(map(str, row.cells.values()))
     assert sizes(**job)["grounded-conductor"] == "8-copper"
-    said = [str(words) for words in service_schedule(edition="2023", **job).working.notes]
+    said = [str(words) for words in service_schedule(edition="2023", **job).trace.notes]
     assert any("corner-grounded" in words and "250.24(D)(3)" in words for words in said)
 
 

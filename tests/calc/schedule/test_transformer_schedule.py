@@ -38,7 +38,7 @@ def schedule(**inputs):
 def warnings(**inputs):
     result = schedule(**inputs)
     assert result.outcome == "answer"
-    return [str(words) for words in result.working.warnings]
+    return [str(words) for words in result.trace.warnings]
 
 
 def test_a_secondary_conductor_just_under_its_device_is_warned_of_and_at_it_is_not():
@@ -94,9 +94,9 @@ def test_a_second_neutral_bond_is_listed_as_to_be_left_out_wherever_the_first_is
 def test_the_secondary_current_is_that_of_the_source():
     """The currents of the worked cases: kVA x 1000 / (1.732 x V), or / V in single phase."""
     for edition, case in cases("schedule/transformer_schedule"):
-        step = transformer_schedule(edition=edition, **case["inputs"]).working.steps[0]
+        step = transformer_schedule(edition=edition, **case["inputs"]).trace.steps[0]
         assert step.unit == "A" and round(step.value, 1) == case["current"]
-    assert transformer_schedule(kva="25", system="120/240", device="100").working.steps[0].value == pytest.approx(
+    assert transformer_schedule(kva="25", system="120/240", device="100").trace.steps[0].value == pytest.approx(
         104.17, abs=0.005
     )
 

@@ -4,8 +4,8 @@ import random
 
 import pytest
 
-from calc.catalogue import CALCULATORS
 from calc.editions import EDITIONS
+from calc.registry import CALCULATORS
 
 SIZES = ("6", "4", "2", "1/0", "3/0", "250kcmil", "500kcmil", "750kcmil")  # no smaller ones: services lack them
 METALS = ("copper", "aluminum")
@@ -13,7 +13,7 @@ ELECTRODES = ("water-pipe", "structural-metal", "concrete-encased", "rod", "othe
 
 
 def supplies(seed, count):
-    """Give `count` random edition and supply: conductor, sets, raceways, conductor_metal, metal."""
+    """Yield `count` random edition and supply: conductor, sets, raceways, conductor_metal, metal."""
     chance = random.Random(seed)
     for _ in range(count):
         raceways = chance.choice((1, 1, 2, 3))
@@ -27,10 +27,10 @@ def supplies(seed, count):
 
 
 def single(slug, edition, *inputs):
-    """Give what a calculator says, as links carry it, for inputs of which it takes those that it asks for."""
+    """Return what a calculator says, as links carry it, for inputs of which it takes those that it asks for."""
     given = {name: value for each in inputs for name, value in each.items()}
     asked = {name: value for name, value in given.items() if name in CALCULATORS[slug].fields}
-    return CALCULATORS[slug](edition=edition, **asked).said
+    return CALCULATORS[slug](edition=edition, **asked).answer_code
 
 
 def compare(schedule, edition, inputs, singles):

@@ -2,7 +2,7 @@
 
 The true exceptions stand beside them: past the edge of a mesh the step is larger than with nothing in the deck, and a
 grid laid deeper leaves more between a hand on bonded metal and the deck, as it lifts the ground less.
-More limbs, wetter skin, more volts and more time: tests/calc/touch/test_shock_limits.py.
+More limbs, wetter skin, more volts and more time: tests/calc/touch/shock/test_shock_limits.py.
 """
 
 from functools import cache

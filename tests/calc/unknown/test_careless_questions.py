@@ -68,14 +68,14 @@ def test_at_most_half_of_twenty_depend():
 @pytest.mark.parametrize(("slug", "inputs", "said", "why"), PLAIN, ids=lambda value: str(value)[:40])
 def test_what_does_not_decide_leaves_a_plain_answer(slug, inputs, said, why):
     result = CALCULATORS[slug](edition="2023", **inputs)
-    assert (result.outcome, result.said) == ("answer", said), why
+    assert (result.outcome, result.answer_code) == ("answer", said), why
 
 
 @pytest.mark.parametrize(("slug", "inputs", "safe", "ask", "why"), DEPENDS, ids=lambda value: str(value)[:40])
 def test_what_decides_is_told_with_the_safe_answer_and_the_question(slug, inputs, safe, ask, why):
     result = CALCULATORS[slug](edition="2023", **inputs)
     assert result.outcome == "depends", why
-    assert (result.depends.safe and result.depends.safe.said, result.depends.ask.field) == (safe, ask), why
+    assert (result.depends.safe and result.depends.safe.answer_code, result.depends.ask.field) == (safe, ask), why
     assert str(result.depends.ask.why).startswith("It settles the answer."), "one thing is open, so its answer ends it"
 
 
@@ -108,7 +108,7 @@ def test_a_short_stretch_near_zero_is_not_stepped_over():
     result = CALCULATORS["raceway-as-grounding-path"](
         edition="2023", raceway="flexible-metal-conduit", device="20", trade_size="1/2", length="unknown"
     )
-    assert result.outcome == "depends" and result.depends.safe.said == "may-not"
+    assert result.outcome == "depends" and result.depends.safe.answer_code == "may-not"
     assert turns(result.depends) == ["6.01 ft or more", "up to 6 ft"]
 
 
@@ -117,4 +117,4 @@ def test_what_the_calculator_answers_without_is_left_out_when_it_is_unknown():
     asked = CALCULATORS["equipment-grounding-conductor"]
     unknown = asked(edition="2023", device="40", installed_conductor="unknown")
     without = asked(edition="2023", device="40")
-    assert (unknown.said, unknown.inputs) == (without.said, without.inputs)
+    assert (unknown.answer_code, unknown.inputs) == (without.answer_code, without.inputs)

@@ -5,8 +5,8 @@ import io
 import pytest
 
 from calc import CALCULATORS, main_bonding_jumper, permalink
-from calc.plain import plain_left_out, plain_result
-from calc.table import answer_table
+from calc.batch import answer_table
+from calc.json_output import left_out_to_dict, result_to_dict
 
 PUBLISHED = (
     ("livestock-equipotential-plane", "plane"),
@@ -28,7 +28,9 @@ def test_the_five_published_choices_of_this_name_keep_their_meaning(slug, field)
     """Left out, each stands at this choice: the same inputs and the same answer, and nothing is open."""
     example = {name: value for name, value in CALCULATORS[slug].example.items() if name != field}
     written, left_out = CALCULATORS[slug](**example, **{field: "unknown"}), CALCULATORS[slug](**example)
-    assert (written.inputs, written.said, written.outcome) == (left_out.inputs, left_out.said, left_out.outcome)
+    assert (written.inputs, written.answer_code, written.outcome) == (
+        left_out.inputs, left_out.answer_code, left_out.outcome
+    )
     assert type(written.inputs[field]) is str and written.depends is None
 
 
@@ -84,7 +86,7 @@ def test_a_link_carries_what_is_open_and_opens_the_same_again():
         first = main_bonding_jumper(edition="2023", **inputs)
         link = permalink.write(first)
         again = main_bonding_jumper.run(permalink.read(link.partition("?")[2]))
-        assert again.outcome == "depends" and again.said_before == first.said == again.said
+        assert again.outcome == "depends" and again.linked_answer == first.answer_code == again.answer_code
         assert again.inputs == first.inputs and again.left_out == first.left_out and permalink.write(again) == link
 
 
@@ -108,19 +110,19 @@ def test_a_table_that_was_answered_before_open_inputs_is_still_read():
 
 
 def test_json_keeps_its_keys_and_adds_those_of_an_answer_that_depends():
-    plain = plain_result(main_bonding_jumper(edition="2023", conductor="500kcmil"))
+    plain = result_to_dict(main_bonding_jumper(edition="2023", conductor="500kcmil"))
     result = main_bonding_jumper(conductor="500kcmil", conductor_metal="unknown")
-    depends = plain_result(result)
+    depends = result_to_dict(result)
     assert set(depends) - set(plain) == {"safe", "alternatives", "more_alternatives", "ask", "depends_on"}
     assert depends["answer"] is None and depends["safe"]["size"] == "1/0" and depends["outcome"] == "depends"
     assert [set(each) for each in depends["alternatives"]] == [{"when", "answer", "outcome", "say"}] * 2
     assert set(depends["ask"]) == {"field", "label", "why"} and depends["inputs"]["conductor_metal"] == "unknown"
-    assert set(plain_left_out(result)) == {"assumed", "editions"}
+    assert set(left_out_to_dict(result)) == {"assumed", "editions"}
 
 
 def test_an_edition_that_is_unknown_is_one_that_was_not_chosen():
     result = main_bonding_jumper(edition="unknown", conductor="3/0")
-    assert (result.edition, result.edition_chosen, result.said) == ("2023", False, "4-copper")
+    assert (result.edition, result.edition_chosen, result.answer_code) == ("2023", False, "4-copper")
 
 
 def test_a_field_that_cannot_be_bounded_is_asked_for_by_name():

@@ -1,0 +1,236 @@
+"""How a calculator is declared: once, by the annotated signature of one function.
+
+From the declaration come the Python call, the command line, the form, the link and
+the tests. How a run may end stands in `calc.result`.
+"""
+
+from __future__ import annotations
+
+import inspect
+import typing
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field, replace
+from functools import cached_property
+
+from calc.answer import Answer, round_to_12_digits
+from calc.editions import DEFAULT_EDITION, EDITIONS, is_default_edition
+from calc.field import Choice, Field, read_field, truncate, what_to_enter
+from calc.found.declared import FOUND, SiteCheck
+from calc.link_fields import ANSWER_CODE_FIELD, ASSUMED_FIELD, EDITION_FIELD
+from calc.margin.declared import Margin
+from calc.messages import Message, message
+from calc.output import Output
+from calc.relevance import RELEVANT_WHEN
+from calc.result import Correction, FieldError, NotCovered, Result, require
+from calc.trace import Trace
+from calc.unknown.states import WORD, Open, is_left_out, read_open
+
+MAX_UNKNOWN = 5
+
+__all__ = [
+    "Answer", "Calculator", "Choice", "Correction", "Field", "FieldError", "NotCovered", "Result",
+    "calculator", "require", "truncate", "unverified", "what_to_enter",
+]  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Calculator:
+    """A declared calculator. Call it with keyword inputs, typed or written, None for one left out."""
+
+    slug: str
+    name: Message
+    purpose: Message
+    submit: Message
+    example: Mapping[str, str]
+    fields: Mapping[str, Field]
+    defaults: Mapping[str, object]
+    outputs: tuple[Output, ...]
+    function: Callable[..., Answer] = field(repr=False)
+    site_check: SiteCheck | None = None
+    margin: Margin | None = None
+
+    @cached_property
+    def names(self) -> Mapping[str, str]:
+        """The name of each input as it is now, by every name it has or had."""
+        former = {old: name for name, field in self.fields.items() for old in field.formerly}
+        return former | {name: name for name in ("edition", *self.fields)}
+
+    def name_now(self, name: str) -> str:
+        """Return what an input written as `name` is called now; a name that no input ever had stays as it is."""
+        return self.names.get(name, name)
+
+    def __call__(self, **inputs: object) -> Result:
+        return self.run([(name, str(value)) for name, value in inputs.items() if value is not None])
+
+    def run(self, pairs: Iterable[tuple[str, str]]) -> Result:
+        """Run on written inputs, as a link or the command line gives them."""
+        result = self.work(pairs)
+        result.trace.warnings.extend(unverified(result.trace))
+        return result
+
+    def work(self, pairs: Iterable[tuple[str, str]]) -> Result:
+        """Run as `run` does, for another calculator: without its warning of sections not verified."""
+        entered, fix = self._read(list(pairs))
+        edition, inputs = entered["edition"], entered["inputs"]
+        if fix:
+            return Result(self, outcome="fix", fix=tuple(fix), trace=Trace(edition), **entered)
+        if any(isinstance(value, Open) for value in inputs.values()):
+            from calc.unknown.outcomes import resolved
+
+            return replace(resolved(self, edition, inputs), **entered)
+        return replace(self.settled(edition, inputs), **entered)
+
+    def settled(self, edition: str, inputs: Mapping[str, object]) -> Result:
+        """Return what the function gives for values that are read and settled, every field among them."""
+        trace = Trace(edition)
+        result = dict(calculator=self, edition=edition, inputs=inputs, trace=trace)
+        try:
+            answer = self.function(trace=trace, **self._of_the_case(inputs))
+            answered = Result(
+                outcome="answer", answer=replace(answer, values=round_to_12_digits(answer.values)), **result
+            )
+            return self._with_what_was_found(answered)
+        except FieldError as error:
+            field = self.fields[error.field]
+            fix = Correction(error.field, field.label, error.words or field.enter)
+            return Result(outcome="fix", fix=(fix,), **result)
+        except NotCovered as outside:
+            return Result(outcome="not_covered", not_covered=outside, **result)
+
+    def _of_the_case(self, inputs: Mapping[str, object]) -> Mapping[str, object]:
+        """Return the inputs that decide the answer: all but what was found on site."""
+        return {name: value for name, value in inputs.items() if name != FOUND or not self.site_check}
+
+    def _with_what_was_found(self, answered: Result) -> Result:
+        if self.site_check is None or answered.inputs[FOUND] is None:
+            return answered
+        return replace(answered, found=self.site_check.judge(answered))
+
+    def _read(self, pairs: list[tuple[str, str]]):
+        readable = {"edition": EDITION_FIELD, "said": ANSWER_CODE_FIELD, "assumed": ASSUMED_FIELD} | dict(self.fields)
+        values: dict[str, object] = {}
+        fix: dict[str, Correction] = {}
+        for name, text in pairs:
+            name = self.name_now(name)
+            if name not in readable:
+                fix[name] = Correction(
+                    truncate(name),
+                    truncate(name),
+                    message(
+                        "There is no field of this name. The fields are {names}.",
+                        names=", ".join(["edition", *self.fields]),
+                    ),
+                )
+            elif name in values or name in fix:
+                fix[name] = Correction(name, readable[name].label, message("This is given twice. Give it once."))
+            elif not text.strip() and self.defaults.get(name, "") is None:
+                values[name] = None  # a form sends its empty fields too
+            else:
+                try:
+                    values[name] = self._value(name, readable[name], text)
+                except ValueError as fault:
+                    fix[name] = Correction(name, readable[name].label, what_to_enter(readable[name], text, fault))
+        for name, field in self.fields.items():
+            if name not in values and name not in fix:
+                if name in self.defaults:
+                    values[name] = self.defaults[name]
+                else:
+                    fix[name] = Correction(name, field.label, field.enter)
+        fix = _few_unknown(fix, readable)
+        order = list(readable)
+        corrections = sorted(
+            fix.values(), key=lambda each: order.index(each.field) if each.field in order else len(order)
+        )
+        return self._entered(values, {self.name_now(name) for name, _ in pairs}), corrections
+
+    def _value(self, name: str, field: Field, text: str) -> object:
+        """Return the value or the open state that a text means. Raises: ValueError."""
+        state = read_open(field, text)
+        if state is not None and name in self.defaults and is_left_out(name, field, state):
+            return self.defaults[name]
+        return read_field(field, text) if state is None else state
+
+    def _entered(self, values: dict[str, object], given: set[str]) -> dict[str, object]:
+        """Return what a result keeps of what was read: its edition, inputs, and which of them nobody gave."""
+        edition = values.pop("edition", WORD)
+        chosen = edition in EDITIONS
+        assumed = values.pop("assumed", "").split(",")
+        linked_answer = values.pop("said", "")
+        at_default = [name for name, value in self.defaults.items() if value is not None and values.get(name) == value]
+        return {
+            "edition": edition if chosen else DEFAULT_EDITION,
+            "edition_chosen": chosen and not ("edition" in assumed and is_default_edition(edition)),
+            "inputs": values,
+            "linked_answer": linked_answer,
+            "left_out": tuple(name for name in at_default if name not in given or name in assumed),
+        }
+
+
+def calculator(
+    slug: str,
+    *,
+    name: Message,
+    purpose: Message,
+    submit: Message,
+    example: Mapping[str, str],
+    outputs: tuple[Output, ...],
+    site_check: SiteCheck | None = None,
+    margin: Margin | None = None,
+):
+    """Declare the decorated function as the calculator `slug`.
+
+    outputs: the values of its answers, in the order of a table's columns; every value it gives is one of them.
+
+    Every parameter but `trace` is annotated `Annotated[type, Field]`; a default makes it
+    optional; the default None stands for a field left out. The function gives an `Answer`
+    or raises `NotCovered`, or `FieldError` for a field that only this case needs. `site_check` adds the
+    field `found`, which the function does not see; `margin` says which inputs may turn the answer.
+    """
+
+    def declare(function: Callable[..., Answer]) -> Calculator:
+        hints = typing.get_type_hints(function, include_extras=True)
+        parameters = {key: each for key, each in inspect.signature(function).parameters.items() if key != "trace"}
+        relevant_when = RELEVANT_WHEN.get(slug, {})
+        fields = {
+            key: replace(hints[key].__metadata__[0], relevant_when=relevant_when.get(key, {})) for key in parameters
+        }
+        defaults = {key: each.default for key, each in parameters.items() if each.default is not each.empty}
+        if site_check:
+            fields, defaults = fields | {FOUND: site_check.field}, defaults | {FOUND: None}
+        declared = Calculator(
+            slug=slug,
+            name=name,
+            purpose=purpose,
+            submit=submit,
+            example=example,
+            outputs=outputs,
+            function=function,
+            fields=fields,
+            defaults=defaults,
+            site_check=site_check,
+            margin=margin,
+        )
+        object.__setattr__(declared, "__doc__", function.__doc__)
+        return declared
+
+    return declare
+
+
+def _few_unknown(fix: dict[str, Correction], readable: Mapping[str, Field]) -> dict[str, Correction]:
+    """Keep the first unknown names; thousands of them would bury the rest."""
+    buried = set([name for name in fix if name not in readable][MAX_UNKNOWN:])
+    return {name: each for name, each in fix.items() if name not in buried}
+
+
+def unverified(trace: Trace) -> list[Message]:
+    """Return the warning that sections cited are not verified in this edition, if any are not."""
+    sections = trace.unverified()
+    if not sections:
+        return []
+    return [
+        message(
+            "Not verified for the {edition} edition: {sections}. Read the book before you rely on it.",
+            edition=trace.edition,
+            sections="; ".join(dict.fromkeys(sections)),
+        )
+    ]

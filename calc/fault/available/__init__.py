@@ -1,0 +1,1 @@
+"""The available fault current, for the interrupting ratings of equipment."""

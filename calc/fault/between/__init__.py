@@ -1,0 +1,1 @@
+"""The voltage between two metal parts, bonded and apart."""

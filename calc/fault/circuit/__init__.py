@@ -1,0 +1,1 @@
+"""A circuit of impedances and sources, solved, and what comes of ranges."""

@@ -1,0 +1,1 @@
+"""Whether an overcurrent device opens on a fault, and how long it may take."""

@@ -1,0 +1,1 @@
+"""The earth as the only way back for a fault."""

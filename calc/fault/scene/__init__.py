@@ -1,0 +1,1 @@
+"""A drawn source, service, panel and machine, whose bonds can be taken away."""

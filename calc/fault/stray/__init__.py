@@ -1,0 +1,1 @@
+"""Neutral current that runs over metal."""

@@ -1,0 +1,73 @@
+"""What is to be done about neutral current on metal, and in which order: opened live, a bond can kill."""
+
+from __future__ import annotations
+
+from calc.fault.stray.stray_circuit import VOLT, Stray
+from calc.messages import message
+from calc.trace import Trace, three_figures
+
+NO_SECOND_BOND = "grounding/no_neutral_bond_on_load_side"
+
+
+def say_what_to_do(broken: bool, houses: bool, stray: Stray, trace: Trace) -> None:
+    """Warn of what stands across a gap, and note the order of work; nothing is opened beside a broken neutral."""
+    if broken:
+        _neutral_first(houses, stray, trace)
+    elif houses:
+        trace.warn(
+            message(
+                "Whoever opens this water main may stand between its two ends, at {gap} V, and {volt} V where the "
+                "neutral is loose. Measure the current first, and bridge the gap before the pipe is cut.",
+                gap=three_figures(stray.gap),
+                volt=VOLT,
+            )
+        )
+    if not houses:
+        _second_bond_last(broken, stray, trace)
+    trace.note(
+        message(
+            "A clamp meter around the pipe or the grounding conductor shows this current, also where a voltmeter "
+            "shows next to nothing."
+        )
+    )
+
+
+def _neutral_first(houses: bool, stray: Stray, trace: Trace) -> None:
+    what = message("the water main") if houses else message("the second bond")
+    trace.warn(
+        message(
+            "Do not open {what}: it carries all of the load's current now. Opened live, {gap} V stands across the gap, "
+            "and loads on the other leg of a 120/240 V supply get up to {both} V.",
+            what=what,
+            gap=three_figures(stray.gap),
+            both=2 * VOLT,
+        )
+    )
+    trace.note(
+        message(
+            "Turn the supply off, lock it out and test that it is dead. Mend the neutral; ahead of the service that is "
+            "the utility's work. Then see to {what}.",
+            what=what,
+        )
+    )
+
+
+def _second_bond_last(broken: bool, stray: Stray, trace: Trace) -> None:
+    """Say when the second bond comes out, and that this is work on dead parts: it carries current."""
+    if broken:
+        first = message("Only with the neutral mended and the supply still off, take the second bond out")
+    else:
+        first = message(
+            "Take the second bond out with the supply off, locked out and tested dead: it carries {ampere} A, and if "
+            "the neutral is loose {volt} V stands across the gap",
+            ampere=three_figures(stray.currents["bond"]),
+            volt=VOLT,
+        )
+    trace.note(
+        message(
+            "{first}. Past the service the neutral stays apart from metal ({section}). Check the grounding conductor "
+            "before: alone, it may let metal rise to twice the voltage in a fault.",
+            first=first,
+            section=trace.section(NO_SECOND_BOND),
+        )
+    )

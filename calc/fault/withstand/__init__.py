@@ -1,0 +1,1 @@
+"""Whether a bonding jumper survives a fault until the device opens."""

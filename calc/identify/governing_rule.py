@@ -1,0 +1,177 @@
+"""The rule that asks for a part, what sizes it, and which calculator of the handbook does."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from calc.identify import classify as name
+from calc.identify.names import Name
+from calc.identify.supply_or_load_side import BUILDING, DERIVED, JOINED_GENERATOR, LOAD, SERVICE_DISCONNECT, Side
+from calc.messages import CalculatorName, Message, message
+from calc.rulebook import rule
+from calc.trace import Trace
+
+CONDUCTORS, DEVICE, ELECTRODE_TABLE = "conductors", "device", "electrode-table"
+LOAD_CARRIED, SAME_AS_ON_PIPE, OWN_ARTICLE, NOTHING = (
+    "load",
+    "conductor-on-the-pipe",
+    "communications-article",
+    "nothing",
+)
+SIZED_BY = (CONDUCTORS, DEVICE, ELECTRODE_TABLE, LOAD_CARRIED, SAME_AS_ON_PIPE, OWN_ARTICLE, NOTHING)
+
+CALCULATOR_WORDS = {
+    "main-bonding-jumper": message("main bonding jumper"),
+    "system-bonding-jumper": message("system bonding jumper"),
+    "supply-side-bonding-jumper": message("supply-side bonding jumper"),
+    "equipment-bonding-jumper": message("equipment bonding jumper"),
+    "equipment-grounding-conductor": message("equipment grounding conductor"),
+    "grounding-electrode-conductor": message("grounding electrode conductor"),
+    "grounded-conductor": message("grounded conductor"),
+    "water-pipe-bonding": message("bond of water and other piping"),
+    "structural-metal-bonding": message("bond of building steel"),
+}
+
+
+class OwnRule(NamedTuple):
+    """The rule that asks for the part, what sizes it, the rule of the size, and the calculator or None."""
+
+    asked: str
+    sized_by: str
+    size: str
+    calculator: str | None
+
+
+def own_rule(given: str, pair: frozenset[str], side: Side, edition: str) -> OwnRule:
+    """Return the rule of a named part between `pair` on one side, as `edition` states it."""
+    if given == name.NO_CONDUCTOR:
+        return OwnRule(_kept_apart(side), NOTHING, _kept_apart(side), None)
+    if given == name.MAIN:
+        asked, size = "jumpers/main_bonding_jumper_required", "jumpers/main_bonding_jumper_size"
+        return OwnRule(asked, CONDUCTORS, size, "main-bonding-jumper")
+    if given == name.SYSTEM:
+        size = "jumpers/main_bonding_jumper_size"
+        return OwnRule("naming/system_bonding_jumper", CONDUCTORS, size, "system-bonding-jumper")
+    if given == name.SUPPLY_SIDE:
+        size = "naming/supply_side_bonding_jumper"
+        return OwnRule(_asks_for_supply_side(side), CONDUCTORS, size, "supply-side-bonding-jumper")
+    if given == name.EQUIPMENT_JUMPER:
+        asked = "naming/receptacle_to_box" if pair == {"receptacle", "equipment"} else "raceways/continuity"
+        return OwnRule(asked, DEVICE, "raceways/jumper_size", "equipment-bonding-jumper")
+    if given == name.EQUIPMENT_CONDUCTOR:
+        asked = "naming/separate_building" if side.place == BUILDING else "naming/equipment_conductor_types"
+        size = "naming/equipment_grounding_conductor_size"
+        return OwnRule(asked, DEVICE, size, "equipment-grounding-conductor")
+    if given in (name.ELECTRODE_CONDUCTOR, name.ELECTRODE_JUMPER):
+        asked = _asks_for_electrode_conductor(side) if given == name.ELECTRODE_CONDUCTOR else _joins_electrodes(pair)
+        size = "grounding/electrode_conductor_size"
+        return OwnRule(asked, ELECTRODE_TABLE, size, "grounding-electrode-conductor")
+    if given == name.METER_JUMPER:
+        return OwnRule("naming/around_water_meter", SAME_AS_ON_PIPE, "naming/around_water_meter", None)
+    if given == name.INTERSYSTEM:
+        return OwnRule("naming/intersystem_bonding", OWN_ARTICLE, "naming/intersystem_bonding", None)
+    if given == name.GROUNDED:
+        return _grounded_conductor(side)
+    return _piping_or_steel(pair, side, edition)
+
+
+def _kept_apart(side: Side) -> str:
+    if side.place == BUILDING:
+        return "naming/separate_building"
+    return "grounding/no_neutral_bond_on_load_side"
+
+
+def _asks_for_supply_side(side: Side) -> str:
+    if side.place == DERIVED:
+        return "jumpers/derived_supply_side_jumper"
+    if side.place == JOINED_GENERATOR:
+        return "jumpers/generator_supply_side_jumper"
+    return "naming/service_metal_bonded"
+
+
+def _asks_for_electrode_conductor(side: Side) -> str:
+    if side.place == DERIVED:
+        return "grounding/electrode_conductor_of_derived_system"
+    if side.place == BUILDING:
+        return "grounding/electrode_conductor_at_separate_building"
+    return "grounding/electrode_conductor_at_service"
+
+
+def _joins_electrodes(pair: frozenset[str]) -> str:
+    return "naming/supplemental_electrode" if "raceway" in pair else "naming/electrode_bonding_jumper"
+
+
+def _grounded_conductor(side: Side) -> OwnRule:
+    if side.place == DERIVED:
+        asked = "naming/grounded_conductor_of_derived_system"
+    elif side.place in ("service", SERVICE_DISCONNECT):
+        asked = "grounding/grounded_conductor_at_service"
+    else:
+        asked = "naming/defined_grounded_conductor"
+        return OwnRule(asked, LOAD_CARRIED, asked, None)
+    return OwnRule(asked, CONDUCTORS, asked, "grounded-conductor")
+
+
+def _piping_or_steel(pair: frozenset[str], side: Side, edition: str) -> OwnRule:
+    if "other-piping" in pair:
+        asked = "grounding/other_metal_piping_bond"
+        return OwnRule(asked, DEVICE, asked, "water-pipe-bonding")
+    if "water-pipe" not in pair:
+        place = "_derived" if side.place == DERIVED else ""
+        asked = f"grounding/structural_metal_bond{place}"
+        return OwnRule(asked, CONDUCTORS, asked, "structural-metal-bonding")
+    sized_by = CONDUCTORS
+    if side.place == DERIVED:
+        asked = "grounding/water_pipe_bond_derived_system"
+    elif side.place == BUILDING:
+        asked = "grounding/water_pipe_bond_separate_building"
+        sized_by = rule(asked, edition).rows[0]["goes_by"]
+    elif side.place == LOAD and "enclosure" in pair:
+        asked, sized_by = "grounding/water_pipe_bond_isolated_unit", DEVICE
+    else:
+        asked = "grounding/water_pipe_bond"
+    return OwnRule(asked, sized_by, asked, "water-pipe-bonding")
+
+
+def sized_by_words(own: OwnRule, trace: Trace) -> Message:
+    """Return the sentence that says what sizes the part."""
+    section = trace.section(own.size)
+    if own.calculator == "grounded-conductor":
+        return message(
+            "The load that it carries sizes it, and the area of the hot conductors sets the least ({section}).",
+            section=section,
+        )
+    if own.sized_by == CONDUCTORS:
+        return message("The area of the ungrounded (hot) conductors sizes it ({section}).", section=section)
+    if own.sized_by == DEVICE:
+        return message("The rating of the overcurrent device ahead sizes it ({section}).", section=section)
+    if own.sized_by == ELECTRODE_TABLE:
+        return message("The hot conductors and the kind of electrode size it ({section}).", section=section)
+    if own.sized_by == LOAD_CARRIED:
+        return message("The load that it carries sizes it, as for any circuit conductor.")
+    if own.sized_by == SAME_AS_ON_PIPE:
+        return message(
+            "The section gives no size ({section}). Common practice: as large as the conductor that lands on the pipe.",
+            section=section,
+        )
+    return message(
+        "The article of the communications system sizes it; {section} gives the termination.", section=section
+    )
+
+
+def where_stated(found: Name, own: OwnRule, trace: Trace) -> Message:
+    """Return the sentence that says where the part is defined and where its own rule stands."""
+    if own.asked == found.defined:
+        return message("Defined in {defined}.", defined=trace.section(found.defined))
+    return message(
+        "Defined in {defined}; its own rule is {asked}.",
+        defined=trace.section(found.defined),
+        asked=trace.section(own.asked),
+    )
+
+
+def note_calculator(own: OwnRule, trace: Trace) -> None:
+    """Note which calculator of the handbook sizes the part, if one does."""
+    if own.calculator:
+        named = CalculatorName(own.calculator, CALCULATOR_WORDS[own.calculator])
+        trace.note(message("Calculator of this handbook: {calculator}.", calculator=named))

@@ -1,0 +1,99 @@
+"""The form never changes a name; some forms will not do for it, and then the reader is warned."""
+
+from __future__ import annotations
+
+from calc.identify import classify as name
+from calc.identify.supply_or_load_side import DERIVED, JOINED_GENERATOR, Side
+from calc.messages import message
+from calc.trace import Trace
+
+_NEUTRAL_BONDS = (name.MAIN, name.SYSTEM)
+_SHORT_JUMPERS = (*_NEUTRAL_BONDS, name.SUPPLY_SIDE, name.EQUIPMENT_JUMPER)
+
+
+def check_form(given: str, form: str, side: Side, trace: Trace) -> None:
+    """Note what a form means for a name, or warn that this form will not do."""
+    if given == name.NO_CONDUCTOR:
+        return
+    if form == "raceway":
+        _metal_raceway(given, side, trace)
+    elif form == "screw" and given not in _SHORT_JUMPERS:
+        trace.warn(message("A screw joins only parts that touch. Look again at what this one joins."))
+    elif given in _NEUTRAL_BONDS:
+        trace.note(
+            message(
+                "A wire, a bus, a strap or a screw has the same name: the place decides ({section}).",
+                section=trace.section("jumpers/main_bonding_jumper_material"),
+            )
+        )
+        if form == "screw":
+            trace.note(
+                message(
+                    "A screw that is the whole jumper is green, and the green shows ({section}).",
+                    section=trace.section("jumpers/screw_identification"),
+                )
+            )
+
+
+def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
+    section = trace.section
+    if given in (name.EQUIPMENT_CONDUCTOR, name.EQUIPMENT_JUMPER):
+        trace.note(
+            message(
+                "The metal raceway may itself be the path, if its kind, length and fittings qualify ({section}). "
+                "Check it under raceway as grounding path.",
+                section=section("naming/equipment_conductor_types"),
+            )
+        )
+    elif given == name.SUPPLY_SIDE and side.place == DERIVED:
+        trace.note(
+            message(
+                "At a derived system a nonflexible metal raceway may be this jumper. A flexible one may not "
+                "({section}).",
+                section=section("jumpers/derived_supply_side_jumper"),
+            )
+        )
+    elif given == name.SUPPLY_SIDE and side.place == JOINED_GENERATOR:
+        trace.warn(
+            message(
+                "The rule for this generator sizes a jumper by its conductors ({section}). Ask the authority before "
+                "you rely on the raceway alone.",
+                section=section("jumpers/generator_supply_side_jumper"),
+            )
+        )
+    elif given == name.SUPPLY_SIDE:
+        trace.note(
+            message(
+                "A metal service raceway carries the bond through listed or tight fittings. Plain locknuts alone do "
+                "not count ({section}).",
+                section=section("naming/service_metal_bonded"),
+            )
+        )
+    elif given == name.ELECTRODE_CONDUCTOR:
+        trace.warn(
+            message(
+                "A metal raceway is not this conductor ({section}). It only protects one.",
+                section=section("naming/electrode_conductor_material"),
+            )
+        )
+    elif given == name.GROUNDED:
+        trace.warn(
+            message(
+                "A metal raceway is never the neutral: the neutral is a circuit conductor ({section}).",
+                section=section("naming/defined_grounded_conductor"),
+            )
+        )
+    elif given in _NEUTRAL_BONDS:
+        trace.warn(
+            message(
+                "A raceway is none of its forms: a wire, a bus, a screw or the like ({section}).",
+                section=section("jumpers/main_bonding_jumper_material"),
+            )
+        )
+    else:
+        trace.warn(
+            message(
+                "A raceway is none of the forms of a bonding jumper: a wire, a bus, a screw or the like ({section}).",
+                section=section("naming/jumper_forms"),
+            )
+        )

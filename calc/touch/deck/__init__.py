@@ -1,0 +1,1 @@
+"""The voltage that a bonded pool leaves on its deck."""

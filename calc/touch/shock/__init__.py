@@ -1,0 +1,1 @@
+"""What current a voltage drives through a body, and what that does."""

@@ -1,0 +1,1 @@
+"""The voltage that buried live metal gives the ground above it."""

@@ -1,0 +1,52 @@
+"""What the page's worker asks of Python: a calculator and a query in, HTML and the new link out."""
+
+from __future__ import annotations
+
+import json
+
+from calc import permalink
+from calc.calculator import Result
+from calc.json_output import linked_answer
+from calc.messages import Message, message
+from calc.registry import CALCULATORS
+from site_assets.render.answer import result_html
+
+DRAWN = "take-a-bond-away"
+
+
+def answer_request(slug: str, query: str) -> str:
+    """Return JSON for the page: outcome, html, words for each field to fix, the query that restores it, and more.
+
+    updated: what to say beside the form when the answer changed out of sight. scene: what the drawing shows, null
+    where there is no drawing.
+    """
+    result = CALCULATORS[slug].run(permalink.read(query))
+    return json.dumps(
+        {
+            "outcome": result.outcome,
+            "html": result_html(result),
+            "fix": {each.field: str(each.words) for each in result.fix},
+            "updated": str(_updated(result)),
+            "scene": _scene(result),
+            "differs": linked_answer(result) is not None,
+            "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
+        }
+    )
+
+
+def _updated(result: Result) -> Message:
+    if result.outcome == "fix":
+        return message("Updated: something is to be fixed.")
+    if result.outcome == "not_covered":
+        return message("Updated: not covered here.")
+    if result.depends:
+        return message("Updated: it depends. {safe}", safe=result.depends.safe_words)
+    return message("Updated: {headline}", headline=(result.found or result.answer).headline)
+
+
+def _scene(result: Result) -> dict | None:
+    if result.calculator.slug != DRAWN:
+        return None
+    from site_assets.render.scene import scene_parts  # no other page needs its circuit
+
+    return scene_parts(result)
