@@ -92,7 +92,7 @@ def compare_editions(
     """
     if against == trace.edition:
         raise FieldError("against", message("Both are the {edition} edition. Choose another one.", edition=against))
-    _stay_with_the_edition_of_the_link(case, against, trace)
+    _require_edition_of_the_link(case, against, trace)
     one, other = (_answered(case, edition) for edition in (trace.edition, against))
     for cited in one.trace.citations:
         trace.cite(cited.key)
@@ -125,7 +125,7 @@ def compare_editions(
     )
 
 
-def _stay_with_the_edition_of_the_link(case: str, against: str, trace: Trace) -> None:
+def _require_edition_of_the_link(case: str, against: str, trace: Trace) -> None:
     """Raise FieldError where the link is of a third edition: two others may agree where its own does not."""
     own = permalink.edition_of(case)
     if own in (None, trace.edition, against):

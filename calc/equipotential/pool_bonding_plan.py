@@ -7,7 +7,7 @@ from typing import Annotated
 from calc.calculator import Answer, FieldError, calculator
 from calc.equipotential import pool_fields as ask
 from calc.equipotential import pool_parts as pool
-from calc.equipotential.not_a_pool import stay_with_pools
+from calc.equipotential.not_a_pool import OUT_OF_SCOPE
 from calc.equipotential.other_waters import FOUNTAIN_GROUNDING, add_fountain, add_tub
 from calc.equipotential.plan import ASK, BOND, CHANGE, Plan
 from calc.equipotential.plan_outputs import POOL
@@ -24,6 +24,7 @@ from calc.equipotential.pool_perimeter import (
 )
 from calc.messages import message
 from calc.rulebook import rule
+from calc.scope import require_scope
 from calc.trace import Trace
 
 NAME = message("Pool bonding plan")
@@ -104,7 +105,7 @@ def pool_bonding_plan(
     ('bond', 'bond')
     """
     _warn(kind, amendment, trace)
-    stay_with_pools(kind, trace)
+    require_scope(OUT_OF_SCOPE, trace, kind=kind)
     _both_or_none(pool_length, pool_width)
     plan, there, behind = Plan(trace), _listed(parts), _listed(barrier)
     near = {ask.FENCE: fence, ask.DOOR: door, ask.PIPING: piping, ask.RACEWAY: raceway, ask.OTHER_METAL: other_metal}

@@ -13,15 +13,16 @@ from calc.grounding import circuit_fields as fields
 from calc.grounding.aluminum_near_earth import OF_EQUIPMENT_CONDUCTORS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import ask_for_the_smallest, words_of
 from calc.grounding.equipment_grounding_scope import (
+    OUT_OF_SCOPE,
     device_that_counts,
-    stay_with_the_load_side,
-    stay_with_whole_answers,
+    require_whole_conductors,
 )
 from calc.grounding.parallel_runs import count_of_conductors, size_in_tray
 from calc.grounding.size_for_circuit import BREAKS, HotConductors, Sized, size_for_circuit
 from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.output import Output
+from calc.scope import require_scope
 from calc.shared_fields import METAL_WORDS, SETS
 from calc.shared_outputs import how_many, unless_increased, wire
 from calc.trace import Trace
@@ -99,8 +100,8 @@ def equipment_grounding_conductor(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('8', 16510)
     """
-    stay_with_the_load_side(circuit, trace)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, raceways, trace)
+    require_scope(OUT_OF_SCOPE, trace, circuit=circuit)
+    require_whole_conductors(installed_conductor, minimum_conductor, conductor_metal, sets, raceways, trace)
     device = device_that_counts(device, circuit, motor, motor_current, trace)
     if circuits > 1:
         trace.step(

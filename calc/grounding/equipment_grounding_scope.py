@@ -6,33 +6,36 @@ from calc.calculator import NotCovered, require
 from calc.conductors.least import refuse_below_wiring
 from calc.grounding.motor_device import largest_dual_element_fuse
 from calc.messages import message
+from calc.scope import OutOfScope, SectionOf
 from calc.trace import Trace
 
 
-def stay_with_the_load_side(circuit: str, trace: Trace) -> None:
-    """Raise NotCovered, with the name to look under, where no overcurrent device is ahead or another rule holds."""
-    if circuit == "service":
-        raise NotCovered(
-            message(
-                "Service conductors have no overcurrent device ahead, so no equipment grounding conductor goes by one."
-            ),
-            message(
-                "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
-                section=trace.section("naming/supply_side_bonding_jumper"),
-            ),
-            "supply-side-bonding-jumper",
-        )
-    if circuit == "flexible-cord":
-        raise NotCovered(
-            message("Flexible cords and fixture wires have a rule of their own."),
-            message(
-                "Look into {section}, item (E).",
-                section=trace.section("naming/equipment_grounding_conductor_size"),
-            ),
-        )
+OUT_OF_SCOPE = (
+    OutOfScope(
+        "circuit",
+        "service",
+        message(
+            "Service conductors have no overcurrent device ahead, so no equipment grounding conductor goes by one."
+        ),
+        message(
+            "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
+            section=SectionOf("naming/supply_side_bonding_jumper"),
+        ),
+        ("supply-side-bonding-jumper",),
+    ),
+    OutOfScope(
+        "circuit",
+        "flexible-cord",
+        message("Flexible cords and fixture wires have a rule of their own."),
+        message(
+            "Look into {section}, item (E).",
+            section=SectionOf("naming/equipment_grounding_conductor_size"),
+        ),
+    ),
+)
 
 
-def stay_with_whole_answers(
+def require_whole_conductors(
     installed: str | None, minimum: str | None, metal: str, sets: int, raceways: int | None, trace: Trace
 ) -> None:
     """Raise FieldError or NotCovered where the conductors make no whole: one size alone, none that is made, broken

@@ -11,16 +11,17 @@ from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
 from calc.found.verdict import SIZE
 from calc.grounding.grounded_conductor_place import (
+    OUT_OF_SCOPE,
     PLACE,
     RULES,
     SYSTEM_GROUNDING,
-    stay_with_equal_raceways,
-    stay_with_fault_paths,
+    require_equal_raceways,
 )
 from calc.grounding.grounded_conductor_size import larger_for_load, size_for_fault
 from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.rulebook import every_edition
+from calc.scope import require_scope
 from calc.shared_fields import MAX_SETS, METAL_WORDS, conductor_size, metal_of, whole_number
 from calc.shared_outputs import how_many, wire
 from calc.trace import Trace
@@ -106,8 +107,8 @@ def grounded_conductor(
     >>> result.answer.values["size"], result.answer.values["count"]
     ('1/0', 2)
     """
-    stay_with_fault_paths(place, system_grounding, trace)
-    stay_with_equal_raceways(sets, raceways, trace)
+    require_scope(OUT_OF_SCOPE, trace, place=place, system_grounding=system_grounding)
+    require_equal_raceways(sets, raceways, trace)
     refuse = refuse_below_service if place == "service-disconnect" else refuse_below_wiring
     refuse(conductor, conductor_metal, trace)
     if enclosures > 1:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from calc.calculator import Choice, NotCovered
 from calc.messages import message
+from calc.scope import FigureOf, OutOfScope, SectionOf
 from calc.shared_fields import one_of
 from calc.trace import Trace
 
@@ -49,66 +50,68 @@ RULES = {
 UNGROUNDED = {"service-disconnect": "naming/ungrounded_service", "first-disconnect": "naming/ungrounded_derived_system"}
 
 
-def stay_with_fault_paths(place: str, system_grounding: str, trace: Trace) -> None:
-    """Raise NotCovered, with where to look, where this grounded conductor is not sized as the way back for a fault.
+IMPEDANCE = {place: rules["impedance"] for place, rules in RULES.items()}
 
-    place, system_grounding: values of `PLACE` and `SYSTEM_GROUNDING`.
-    """
-    section = trace.section
-    if place == "feeder-panel":
-        raise NotCovered(
-            message("In a feeder the neutral is not the way back for a fault. Another rule sets its least size."),
-            message(
-                "Look under grounded conductor of a feeder ({section}): no smaller than the equipment grounding "
-                "conductor would be, and the load counts ({load}). In parallel, {least} or larger ({parallel}).",
-                section=section("naming/feeder_grounded_conductor"),
-                load=section("naming/neutral_load"),
-                least=f"{trace.cite('conductors/parallel_minimum').value} AWG",
-                parallel=section("conductors/parallel_minimum"),
-            ),
-            "equipment-grounding-conductor",
-        )
-    if place == "source":
-        raise NotCovered(
-            message(
-                "With the bond at the source, the fault comes back on the supply-side bonding jumper. The neutral past "
-                "it goes by its load; {section} sizes it only where the bond is not at the source.",
-                section=section("grounding/derived_grounded_conductor"),
-            ),
-            message(
-                "Look under neutral load ({load}) and supply-side bonding jumper ({jumper}). With a bond at both "
-                "places, look under {both}.",
-                load=section("naming/neutral_load"),
-                jumper=section("naming/supply_side_bonding_jumper"),
-                both=section("jumpers/system_jumper_at_two_places"),
-            ),
-            "supply-side-bonding-jumper",
-        )
-    if system_grounding == "ungrounded":
-        raise NotCovered(
-            message("An ungrounded system has no grounded conductor."),
-            message(
-                "Look under ungrounded system ({section}): its metal is still bonded together and connected to the "
-                "electrodes.",
-                section=section(UNGROUNDED[place]),
-            ),
-        )
-    if system_grounding == "impedance-grounded":
-        raise NotCovered(
-            message(
-                "In an impedance-grounded system the fault current is limited, and other rules size the conductor "
-                "({section}).",
-                section=section(RULES[place]["impedance"]),
-            ),
-            message(
-                "Look under impedance-grounded system ({section}); over 1000 V under {over}.",
-                section=section("naming/impedance_grounding"),
-                over=section("naming/impedance_grounding_over_1000_volts"),
-            ),
-        )
+OUT_OF_SCOPE = (
+    OutOfScope(
+        "place",
+        "feeder-panel",
+        message("In a feeder the neutral is not the way back for a fault. Another rule sets its least size."),
+        message(
+            "Look under grounded conductor of a feeder ({section}): no smaller than the equipment grounding "
+            "conductor would be, and the load counts ({load}). In parallel, {least} or larger ({parallel}).",
+            section=SectionOf("naming/feeder_grounded_conductor"),
+            load=SectionOf("naming/neutral_load"),
+            least=FigureOf("conductors/parallel_minimum", "AWG"),
+            parallel=SectionOf("conductors/parallel_minimum"),
+        ),
+        ("equipment-grounding-conductor",),
+    ),
+    OutOfScope(
+        "place",
+        "source",
+        message(
+            "With the bond at the source, the fault comes back on the supply-side bonding jumper. The neutral past "
+            "it goes by its load; {section} sizes it only where the bond is not at the source.",
+            section=SectionOf("grounding/derived_grounded_conductor"),
+        ),
+        message(
+            "Look under neutral load ({load}) and supply-side bonding jumper ({jumper}). With a bond at both "
+            "places, look under {both}.",
+            load=SectionOf("naming/neutral_load"),
+            jumper=SectionOf("naming/supply_side_bonding_jumper"),
+            both=SectionOf("jumpers/system_jumper_at_two_places"),
+        ),
+        ("supply-side-bonding-jumper",),
+    ),
+    OutOfScope(
+        "system_grounding",
+        "ungrounded",
+        message("An ungrounded system has no grounded conductor."),
+        message(
+            "Look under ungrounded system ({section}): its metal is still bonded together and connected to the "
+            "electrodes.",
+            section=SectionOf(UNGROUNDED, "place"),
+        ),
+    ),
+    OutOfScope(
+        "system_grounding",
+        "impedance-grounded",
+        message(
+            "In an impedance-grounded system the fault current is limited, and other rules size the conductor "
+            "({section}).",
+            section=SectionOf(IMPEDANCE, "place"),
+        ),
+        message(
+            "Look under impedance-grounded system ({section}); over 1000 V under {over}.",
+            section=SectionOf("naming/impedance_grounding"),
+            over=SectionOf("naming/impedance_grounding_over_1000_volts"),
+        ),
+    ),
+)
 
 
-def stay_with_equal_raceways(sets: int, raceways: int | None, trace: Trace) -> None:
+def require_equal_raceways(sets: int, raceways: int | None, trace: Trace) -> None:
     """Raise NotCovered where `sets` conductors a phase do not share `raceways` raceways equally."""
     if raceways and sets % raceways:
         raise NotCovered(

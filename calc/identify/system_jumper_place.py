@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from calc.calculator import Choice, NotCovered
+from calc.calculator import Choice
 from calc.messages import message
+from calc.scope import OutOfScope, SectionOf
 from calc.shared_fields import one_of
-from calc.trace import Trace
 
 SYSTEM_JUMPER_PLACE = one_of(
     message("Where the jumper is"),
@@ -31,76 +31,76 @@ DERIVED_SYSTEM_GROUNDING = one_of(
 )
 
 
-def stay_with_system_bonding_jumpers(place: str, system_grounding: str, trace: Trace) -> None:
-    """Raise NotCovered, with the name to look under, where the part is no system bonding jumper.
-
-    place, system_grounding: values of `SYSTEM_JUMPER_PLACE` and `DERIVED_SYSTEM_GROUNDING`.
-    """
-    section = trace.section
-    if place == "service-disconnect":
-        raise NotCovered(
-            message("In a service disconnect enclosure this jumper has another name."),
-            message(
-                "Look under main bonding jumper ({section}). It goes by the service conductors.",
-                section=section("jumpers/main_bonding_jumper_required"),
-            ),
-            "main-bonding-jumper",
-        )
-    if place == "feeder-panel":
-        raise NotCovered(
-            message(
-                "Past the system bonding jumper the neutral stays apart from metal ({section}). There is no jumper.",
-                section=section("grounding/no_neutral_bond_past_system_jumper"),
-            ),
-            message(
-                "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
-                section=section("naming/equipment_grounding_conductor_size"),
-            ),
-            "equipment-grounding-conductor",
-        )
-    if place == "unswitched-neutral":
-        raise NotCovered(
-            message(
-                "A source whose neutral stays joined to that of the service is not separately derived ({section}). "
-                "Do not join neutral and metal at the generator.",
-                section=section("naming/same_system_as_service"),
-            ),
-            message(
-                "Look under main bonding jumper ({main}). With an overcurrent device at the generator, look also "
-                "under equipment grounding conductor ({equipment}); without one, under supply-side "
-                "bonding jumper ({supply}).",
-                main=section("jumpers/main_bonding_jumper_required"),
-                equipment=section("naming/equipment_grounding_conductor_size"),
-                supply=section("naming/supply_side_bonding_jumper"),
-            ),
-            "main-bonding-jumper",
-            "equipment-grounding-conductor",
-            "supply-side-bonding-jumper",
-        )
-    if system_grounding == "ungrounded":
-        raise NotCovered(
-            message("An ungrounded system has no grounded conductor for a system bonding jumper to join."),
-            message(
-                "Look under ungrounded separately derived system ({section}): its metal is still bonded together "
-                "and connected to the electrodes.",
-                section=section("naming/ungrounded_derived_system"),
-            ),
-        )
-    if system_grounding == "impedance-grounded":
-        raise NotCovered(
-            message("In an impedance-grounded system the impedance stands where a system bonding jumper would."),
-            message("Look under impedance-grounded system ({section}).", section=section("naming/impedance_grounding")),
-        )
-    if place == "both":
-        raise NotCovered(
-            message(
-                "A system bonding jumper stands at one place ({section}). At two places, neutral current runs over "
-                "metal.",
-                section=section("naming/system_bonding_jumper"),
-            ),
-            message(
-                "Keep one. Only a feeder from an outdoor source may have both, where no parallel path arises: "
-                "look under {section}.",
-                section=section("jumpers/system_jumper_at_two_places"),
-            ),
-        )
+OUT_OF_SCOPE = (
+    OutOfScope(
+        "place",
+        "service-disconnect",
+        message("In a service disconnect enclosure this jumper has another name."),
+        message(
+            "Look under main bonding jumper ({section}). It goes by the service conductors.",
+            section=SectionOf("jumpers/main_bonding_jumper_required"),
+        ),
+        ("main-bonding-jumper",),
+    ),
+    OutOfScope(
+        "place",
+        "feeder-panel",
+        message(
+            "Past the system bonding jumper the neutral stays apart from metal ({section}). There is no jumper.",
+            section=SectionOf("grounding/no_neutral_bond_past_system_jumper"),
+        ),
+        message(
+            "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
+            section=SectionOf("naming/equipment_grounding_conductor_size"),
+        ),
+        ("equipment-grounding-conductor",),
+    ),
+    OutOfScope(
+        "place",
+        "unswitched-neutral",
+        message(
+            "A source whose neutral stays joined to that of the service is not separately derived ({section}). "
+            "Do not join neutral and metal at the generator.",
+            section=SectionOf("naming/same_system_as_service"),
+        ),
+        message(
+            "Look under main bonding jumper ({main}). With an overcurrent device at the generator, look also "
+            "under equipment grounding conductor ({equipment}); without one, under supply-side "
+            "bonding jumper ({supply}).",
+            main=SectionOf("jumpers/main_bonding_jumper_required"),
+            equipment=SectionOf("naming/equipment_grounding_conductor_size"),
+            supply=SectionOf("naming/supply_side_bonding_jumper"),
+        ),
+        ("main-bonding-jumper", "equipment-grounding-conductor", "supply-side-bonding-jumper"),
+    ),
+    OutOfScope(
+        "system_grounding",
+        "ungrounded",
+        message("An ungrounded system has no grounded conductor for a system bonding jumper to join."),
+        message(
+            "Look under ungrounded separately derived system ({section}): its metal is still bonded together "
+            "and connected to the electrodes.",
+            section=SectionOf("naming/ungrounded_derived_system"),
+        ),
+    ),
+    OutOfScope(
+        "system_grounding",
+        "impedance-grounded",
+        message("In an impedance-grounded system the impedance stands where a system bonding jumper would."),
+        message("Look under impedance-grounded system ({section}).", section=SectionOf("naming/impedance_grounding")),
+    ),
+    OutOfScope(
+        "place",
+        "both",
+        message(
+            "A system bonding jumper stands at one place ({section}). At two places, neutral current runs over "
+            "metal.",
+            section=SectionOf("naming/system_bonding_jumper"),
+        ),
+        message(
+            "Keep one. Only a feeder from an outdoor source may have both, where no parallel path arises: "
+            "look under {section}.",
+            section=SectionOf("jumpers/system_jumper_at_two_places"),
+        ),
+    ),
+)

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.calculator import Answer, NotCovered, calculator
+from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import ask_for_the_smallest, words_of
-from calc.grounding.equipment_grounding_scope import stay_with_whole_answers
+from calc.grounding.equipment_grounding_scope import require_whole_conductors
 from calc.grounding.size_by_device import TABLE
 from calc.grounding.size_for_circuit import BREAKS, HotConductors, size_for_circuit
 from calc.jumpers import load_side_fields as ask
@@ -19,9 +19,23 @@ from calc.jumpers.jumper_route import note_the_route, reasons_against_route
 from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.output import Output
+from calc.scope import OutOfScope, SectionOf, require_scope
 from calc.shared_fields import METAL_WORDS
 from calc.shared_outputs import reasons, unless_increased, wire
 from calc.trace import Trace, shown_number
+
+OUT_OF_SCOPE = (
+    OutOfScope(
+        "side",
+        "supply-side",
+        message("Ahead of the first overcurrent device no device sizes the jumper."),
+        message(
+            "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
+            section=SectionOf("naming/supply_side_bonding_jumper"),
+        ),
+        ("supply-side-bonding-jumper",),
+    ),
+)
 
 
 @calculator(
@@ -89,8 +103,9 @@ def equipment_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["device"]
     ('3', 400)
     """
-    _stay_with_the_load_side(side, trace)
-    stay_with_whole_answers(installed_conductor, minimum_conductor, conductor_metal, sets, 1, trace)
+    require_scope(OUT_OF_SCOPE, trace, side=side)
+    trace.step(message("Past an overcurrent device: the device sizes the jumper."), cites=("raceways/jumper_size",))
+    require_whole_conductors(installed_conductor, minimum_conductor, conductor_metal, sets, 1, trace)
     counted = _device_that_counts(device, other_devices, trace)
     hot = HotConductors(
         installed_conductor,
@@ -124,19 +139,6 @@ def equipment_bonding_jumper(
         return Answer(name, *_not_like_this(against, words), TABLE, f"not-outside-{size}-{metal}", values)
     detail = words_of(sized, metal, hot, message("{metal} wire or larger", metal=METAL_WORDS[metal]), trace)
     return Answer(name, message("{size}", size=shown_size(size)), detail, TABLE, f"{size}-{metal}", values)
-
-
-def _stay_with_the_load_side(side: str, trace: Trace) -> None:
-    if side == "supply-side":
-        raise NotCovered(
-            message("Ahead of the first overcurrent device no device sizes the jumper."),
-            message(
-                "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
-                section=trace.section("naming/supply_side_bonding_jumper"),
-            ),
-            "supply-side-bonding-jumper",
-        )
-    trace.step(message("Past an overcurrent device: the device sizes the jumper."), cites=("raceways/jumper_size",))
 
 
 def _device_that_counts(device: float, other_devices: str | None, trace: Trace) -> float:

@@ -9,13 +9,14 @@ from calc.conductors.area import area
 from calc.conductors.least import refuse_below_service
 from calc.conductors.size import shown_size
 from calc.found.verdict import size_or_listed
-from calc.identify.jumper_place import PLACE, SYSTEM_GROUNDING, stay_with_main_bonding_jumpers
+from calc.identify.jumper_place import OUT_OF_SCOPE, PLACE, SYSTEM_GROUNDING
 from calc.jumpers.jumper_form import FORM, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.margin.declared import Margin
 from calc.messages import message
 from calc.output import as_entered
 from calc.rulebook import every_edition
+from calc.scope import require_scope
 from calc.shared_fields import SETS, conductor_size, metal_of, one_of, whole_number
 from calc.shared_outputs import wire
 from calc.trace import Trace
@@ -101,7 +102,7 @@ def main_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('2/0', 133100)
     """
-    stay_with_main_bonding_jumpers(place, system_grounding, trace)
+    require_scope(OUT_OF_SCOPE, trace, place=place, system_grounding=system_grounding)
     refuse_below_service(conductor, conductor_metal, trace)
     trace.cite("jumpers/main_bonding_jumper_required")
     if conductor_basis == "needed-for-load":

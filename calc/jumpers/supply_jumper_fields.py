@@ -63,7 +63,7 @@ LENGTH = quantity(
 )
 
 
-def stay_with_whole_sets(sets: int, raceways: int, trace: Trace) -> None:
+def require_whole_sets(sets: int, raceways: int, trace: Trace) -> None:
     """Raise NotCovered where the sets do not divide evenly into the raceways."""
     if sets % raceways:
         raise NotCovered(
@@ -77,7 +77,7 @@ def stay_with_whole_sets(sets: int, raceways: int, trace: Trace) -> None:
         )
 
 
-def stay_within_the_length(run: str, length: float | None, trace: Trace) -> None:
+def require_length_within_limit(run: str, length: float | None, trace: Trace) -> None:
     """Raise NotCovered where a jumper outside its raceway is longer than the edition allows."""
     if run != "outside":
         return

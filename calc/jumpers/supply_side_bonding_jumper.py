@@ -12,7 +12,7 @@ from calc.conductors.size import shown_size
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.identify.jumper_place import SYSTEM_GROUNDING
-from calc.identify.supply_jumper_place import AT_SERVICE, SUPPLY_JUMPER_PLACE, stay_with_the_supply_side
+from calc.identify.supply_jumper_place import AT_SERVICE, OUT_OF_SCOPE, SUPPLY_JUMPER_PLACE
 from calc.jumpers import supply_jumper_fields as ask
 from calc.jumpers.bus_area import bus_of_equal_area
 from calc.jumpers.supply_jumper_notes import note_raceway_as_jumper, note_run, note_what_it_joins
@@ -21,6 +21,7 @@ from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.output import Output, as_entered, values_of
 from calc.raceways.kind import KIND_WORDS
+from calc.scope import require_scope
 from calc.shared_fields import METAL_WORDS, SETS, conductor_size, metal_of
 from calc.shared_outputs import wire
 from calc.trace import Trace
@@ -95,7 +96,7 @@ def supply_side_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('1/0', 105600)
     """
-    stay_with_the_supply_side(place, system_grounding, trace)
+    require_scope(OUT_OF_SCOPE, trace, place=place, system_grounding=system_grounding)
     refuse = refuse_below_service if place in AT_SERVICE else refuse_below_wiring
     refuse(conductor, conductor_metal, trace)
     trace.cite("naming/supply_side_bonding_jumper")
@@ -104,7 +105,7 @@ def supply_side_bonding_jumper(
     if against:
         trace.step(message("Against the raceway: {reason}", reason=against))
     if wire_needed:
-        ask.stay_within_the_length(run, length, trace)
+        ask.require_length_within_limit(run, length, trace)
     first, *others = (raceways,) if arrangement == "single" else arrangements(sets, raceways)
     counted = _sets_that_count(sets, first, arrangement, trace)
     limit_rule = DERIVED_CAP if place == "separately-derived-system" else CAP
@@ -162,7 +163,7 @@ def _sets_that_count(sets: int, raceways: int | None, arrangement: str, trace: T
             message("It joins the ends of all {raceways} raceways, bushing to bushing, in one run.", raceways=raceways)
         )
         return sets
-    ask.stay_with_whole_sets(sets, raceways, trace)
+    ask.require_whole_sets(sets, raceways, trace)
     in_each = sets // raceways
     trace.step(
         message(

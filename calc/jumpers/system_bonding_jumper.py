@@ -10,14 +10,15 @@ from calc.conductors.least import refuse_below_wiring
 from calc.found.verdict import SIZE
 from calc.identify.system_jumper_place import (
     DERIVED_SYSTEM_GROUNDING,
+    OUT_OF_SCOPE,
     SYSTEM_JUMPER_PLACE,
-    stay_with_system_bonding_jumpers,
 )
 from calc.jumpers.jumper_form import FORM_OF_SYSTEM_JUMPER, jumper_form
 from calc.jumpers.supply_side_size import supply_side_size
 from calc.margin.declared import Margin
 from calc.messages import message
 from calc.output import Output, as_entered
+from calc.scope import require_scope
 from calc.shared_fields import MAX_SETS, conductor_size, metal_of, whole_number
 from calc.shared_outputs import wire
 from calc.trace import Trace
@@ -105,7 +106,7 @@ def system_bonding_jumper(
     >>> result.answer.values["size"], result.answer.values["area_cmil"]
     ('3/0', 167800)
     """
-    stay_with_system_bonding_jumpers(place, system_grounding, trace)
+    require_scope(OUT_OF_SCOPE, trace, place=place, system_grounding=system_grounding)
     refuse_below_wiring(conductor, conductor_metal, trace)
     trace.cite("naming/system_bonding_jumper")
     if enclosures > 1:

@@ -28,7 +28,7 @@ def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) 
     """Return the reasons against, from the device (A) and the trade size. Raises: FieldError when the size is missing.
     """
     if raceway == "flexible-metallic-tubing" and trade_size != NOT_GIVEN:
-        _stay_with_sizes_that_are_made(trade_size, trace)
+        _require_made_size(trade_size, trace)
     rows = [row for row in trace.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
     if "largest" in rows[0]:
         if trade_size == NOT_GIVEN:
@@ -52,7 +52,7 @@ def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) 
     return [message("The device is {device} A, more than {most} A.", device=given, most=most)]
 
 
-def _stay_with_sizes_that_are_made(trade_size: str, trace: Trace) -> None:
+def _require_made_size(trade_size: str, trace: Trace) -> None:
     """Raise FieldError for a trade size that flexible metallic tubing does not have; note where the smallest may be
     used.
     """

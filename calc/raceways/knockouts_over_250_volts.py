@@ -24,6 +24,7 @@ from calc.raceways.entry_bonding import (
     voltage_of_entry,
 )
 from calc.raceways.entry_notes import notes_on_entry
+from calc.scope import OutOfScope, SectionOf, require_scope
 from calc.trace import Trace, shown_number
 
 JUMPERS = (JUMPER, JUMPER_IF_PATH)
@@ -33,6 +34,28 @@ WHERE = {
 }
 MAX_VOLT = 1000  # a limit of this calculator
 _VOLTAGE_KNOWN = message("where it was entered or its system is known")
+
+OUT_OF_SCOPE = (
+    OutOfScope(
+        "raceway",
+        ask.NONMETALLIC,
+        message("A nonmetallic raceway has no metal to bond where it enters."),
+        message(
+            "Look under equipment grounding conductor ({section}): a wire bonds the enclosure.",
+            section=SectionOf("naming/equipment_grounding_conductor_size"),
+        ),
+        ("equipment-grounding-conductor",),
+    ),
+    OutOfScope(
+        "location",
+        "hazardous",
+        message("In a hazardous location the bonding of services is needed at every voltage, and more with it."),
+        message(
+            "Look under bonding in hazardous locations ({section}) and the article of the class or zone.",
+            section=SectionOf("raceways/hazardous_location"),
+        ),
+    ),
+)
 
 
 @calculator(
@@ -91,7 +114,7 @@ def knockouts_over_250_volts(
     >>> knockouts_over_250_volts(edition="2023", system="480Y/277", **entry).answer_code
     'jumper'
     """
-    _stay_with_ordinary_metal(raceway, location, trace)
+    require_scope(OUT_OF_SCOPE, trace, raceway=raceway, location=location)
     volt = voltage_to_ground
     if place != "service":
         volt = voltage_of_entry(system, voltage_to_ground, trace)
@@ -113,26 +136,6 @@ def knockouts_over_250_volts(
         answer_code=need if need == ORDINARY else "enough" if enough else need if need in JUMPERS else BONDING_FITTING,
         values={"need": need, "enough": "yes" if enough else "no", "voltage_to_ground": volt},
     )
-
-
-def _stay_with_ordinary_metal(raceway: str, location: str, trace: Trace) -> None:
-    if raceway == ask.NONMETALLIC:
-        raise NotCovered(
-            message("A nonmetallic raceway has no metal to bond where it enters."),
-            message(
-                "Look under equipment grounding conductor ({section}): a wire bonds the enclosure.",
-                section=trace.section("naming/equipment_grounding_conductor_size"),
-            ),
-            "equipment-grounding-conductor",
-        )
-    if location == "hazardous":
-        raise NotCovered(
-            message("In a hazardous location the bonding of services is needed at every voltage, and more with it."),
-            message(
-                "Look under bonding in hazardous locations ({section}) and the article of the class or zone.",
-                section=trace.section("raceways/hazardous_location"),
-            ),
-        )
 
 
 def _stay_under_1000_volts(volt: float | None, trace: Trace) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from calc.calculator import Answer, NotCovered, calculator
+from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
 from calc.grounding.parallel_runs import size_in_tray
@@ -18,11 +18,42 @@ from calc.raceways.kind import CABLES, FLEXIBLE, KIND_WORDS, NOT_LISTED, RACEWAY
 from calc.raceways.listed import listing
 from calc.raceways.path_notes import conditions_of_path, notes_on_metal, notes_on_path, notes_on_wire
 from calc.raceways.tray_path import tray
+from calc.scope import OutOfScope, SectionOf, require_scope
 from calc.shared_fields import METAL_WORDS, metal_of
 from calc.shared_outputs import reasons, wire
 from calc.trace import Trace
 
 METAL = metal_of(message("Metal of a wire or jumper"))
+
+OUT_OF_SCOPE = (
+    OutOfScope(
+        "side",
+        "supply-side",
+        message("Ahead of the first overcurrent device this part is not an equipment grounding conductor."),
+        message(
+            "Look under supply-side bonding jumper ({section}). A derived system may use a nonflexible metal "
+            "raceway ({raceway}); a flexible one needs a wire.",
+            section=SectionOf("naming/supply_side_bonding_jumper"),
+            raceway=SectionOf("raceways/supply_side_raceway"),
+        ),
+        ("supply-side-bonding-jumper",),
+    ),
+    OutOfScope(
+        "location",
+        "hazardous",
+        message("In a hazardous location more is asked of every raceway and fitting."),
+        message(
+            "Look under bonding in hazardous locations ({section}) and the article of the class.",
+            section=SectionOf("raceways/hazardous_location"),
+        ),
+    ),
+    OutOfScope(
+        "location",
+        "patient-care",
+        message("A patient care space needs a raceway that is a path and an insulated copper wire too."),
+        message("Look under patient care spaces ({section}).", section=SectionOf("raceways/patient_care_space")),
+    ),
+)
 
 
 @calculator(
@@ -88,7 +119,7 @@ def raceway_as_grounding_path(
     >>> result.answer_code, result.answer.values["size"]
     ('may-not', '10')
     """
-    _stay_with_ordinary_load_side(side, location, trace)
+    require_scope(OUT_OF_SCOPE, trace, side=side, location=location)
     basis = named_in(raceway)
     trace.step(message("{kind}: what the list says of it.", kind=KIND_WORDS[raceway]), cites=(basis,))
     against = []
@@ -153,29 +184,3 @@ def _joined(sentences: list[Message]) -> Message:
     return message("{first} {rest}", first=first, rest=_joined(rest)) if rest else first
 
 
-def _stay_with_ordinary_load_side(side: str, location: str, trace: Trace) -> None:
-    section = trace.section
-    if side == "supply-side":
-        raise NotCovered(
-            message("Ahead of the first overcurrent device this part is not an equipment grounding conductor."),
-            message(
-                "Look under supply-side bonding jumper ({section}). A derived system may use a nonflexible metal "
-                "raceway ({raceway}); a flexible one needs a wire.",
-                section=section("naming/supply_side_bonding_jumper"),
-                raceway=section("raceways/supply_side_raceway"),
-            ),
-            "supply-side-bonding-jumper",
-        )
-    if location == "hazardous":
-        raise NotCovered(
-            message("In a hazardous location more is asked of every raceway and fitting."),
-            message(
-                "Look under bonding in hazardous locations ({section}) and the article of the class.",
-                section=section("raceways/hazardous_location"),
-            ),
-        )
-    if location == "patient-care":
-        raise NotCovered(
-            message("A patient care space needs a raceway that is a path and an insulated copper wire too."),
-            message("Look under patient care spaces ({section}).", section=section("raceways/patient_care_space")),
-        )

@@ -107,7 +107,7 @@ def available_fault_current(
     >>> result.answer_code, result.answer.values["three_phase"]
     ('12100A', 12028.13)
     """
-    _stay_with_solid_systems(system, source, trace)
+    _require_solid_system(system, source, trace)
     run = run_entered(conductor, conductor_metal, sets, raceway, length, return_conductor, temperature, trace)
     entered = SourceEntered(
         system=system,
@@ -208,7 +208,7 @@ def _rounded_up(ampere: float, trace: Trace) -> float:
     return rounded
 
 
-def _stay_with_solid_systems(system: str, source: str, trace: Trace) -> None:
+def _require_solid_system(system: str, source: str, trace: Trace) -> None:
     if system in LOOK_UNDER:
         raise NotCovered(
             message("The currents here are for alternating current up to 1000 V, solidly grounded or ungrounded."),

@@ -25,7 +25,7 @@ from calc.fault.device.device_limits import (
     rows,
     sure_multiple,
 )
-from calc.fault.device.device_notes import note_the_device, stay_with_one_device
+from calc.fault.device.device_notes import note_the_device, require_one_device
 from calc.fault.device.device_outputs import OUTPUTS
 from calc.fault.device.device_words import HEADLINES, in_short
 from calc.fault.device.interrupting import beyond_interrupter, beyond_interrupting
@@ -89,7 +89,7 @@ def device_clearing(
     """
     rating = trace.cite(INTERRUPTER_RULE).rows[0]["opens"] / 1000 if device_kind == INTERRUPTER else None
     rating = rating or require(device, "device")
-    stay_with_one_device(device_kind, rating, instantaneous_multiple, fuse_class, trace)
+    require_one_device(device_kind, rating, instantaneous_multiple, fuse_class, trace)
     if device_kind == INTERRUPTER:
         beyond = beyond_interrupter(fault_current, device, voltage_to_ground, trace)
     else:

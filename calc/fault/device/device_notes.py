@@ -24,7 +24,7 @@ CLASS_LARGEST, CLASS_CC_LARGEST = "fault/fuse_class_largest", "fault/fuse_class_
 HOUSEHOLD_OPENS = "fault/household_breaker_opens"
 
 
-def stay_with_one_device(
+def require_one_device(
     device_kind: str, device: float, instantaneous_multiple: float | None, fuse_class: str, trace: Trace
 ) -> None:
     """Raise FieldError for inputs that do not go together, NotCovered for a device outside its standard."""
@@ -44,7 +44,7 @@ def stay_with_one_device(
             ),
         )
     if device_kind in FUSES:
-        _stay_in_class(device, fuse_class, trace)
+        _require_class(device, fuse_class, trace)
     last = rows(HOUSEHOLD_OPENS)[-1]["through_ampere"]
     if device_kind in HOUSEHOLD and device > last:
         raise NotCovered(
@@ -101,7 +101,7 @@ def note_the_device(device_kind: str, device: float, fuse_class: str, trace: Tra
         )
 
 
-def _stay_in_class(device: float, fuse_class: str, trace: Trace) -> None:
+def _require_class(device: float, fuse_class: str, trace: Trace) -> None:
     if fuse_class == "general":
         return
     if fuse_class == "cc":

@@ -12,7 +12,7 @@ from calc.fault.circuit.ranges import Ranged, ranged
 from calc.fault.device import device_fields as devices
 from calc.fault.device.device import bounding_rules
 from calc.fault.device.device_limits import BREAKER, NOT_SURE, TOLERANCE_RULE, limits, sure_multiple
-from calc.fault.device.device_notes import stay_with_one_device
+from calc.fault.device.device_notes import require_one_device
 from calc.fault.device.device_words import HEADLINES, in_short
 from calc.fault.likely_slip import remark_on_device
 from calc.fault.loop import loop_fields as ask
@@ -109,7 +109,7 @@ def ground_fault_loop(
     (326, 'likely')
     """
     volt = driving_voltage(system, voltage_to_ground, trace)
-    stay_with_one_device(device_kind, device, instantaneous_multiple, fuse_class, trace)
+    require_one_device(device_kind, device, instantaneous_multiple, fuse_class, trace)
     steel, wire = wiring in ("raceway", "both"), wiring != "raceway"
     if wire:
         require(return_conductor, "return_conductor")

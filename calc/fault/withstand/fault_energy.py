@@ -5,7 +5,7 @@ from __future__ import annotations
 from calc.calculator import FieldError, NotCovered
 from calc.fault.device.device import DOES_NOT_OPEN, opening, shown_time
 from calc.fault.device.device_limits import NOT_SURE, TOLERANCE_RULE, limits, sure_multiple
-from calc.fault.device.device_notes import stay_with_one_device
+from calc.fault.device.device_notes import require_one_device
 from calc.fault.withstand.adiabatic import offset_factor
 from calc.messages import CalculatorName, message
 from calc.trace import Trace, shown_number
@@ -33,7 +33,7 @@ def time_to_open(
         return clearing_time
     if device is None:
         raise FieldError("clearing_time")
-    stay_with_one_device(device_kind, device, instantaneous_multiple, "general", trace)
+    require_one_device(device_kind, device, instantaneous_multiple, "general", trace)
     multiple = trace.compute(
         message("The fault current as a multiple of the rating or setting."),
         "fault_current / rating",
