@@ -11,7 +11,7 @@ from pathlib import Path
 from calc.editing.statements import carrier, with_statement, written
 from calc.editing.tree import ROOT, RULES, SECTIONS, RefusedError, text_of
 from calc.editions import EDITIONS
-from calc.rulebook import DATED, KINDS, rule_keys
+from calc.rulebook import DATED, KINDS, file_of, rule_keys
 
 LISTED = RULES / "editions.toml"
 MENU = Path("mkdocs.yml")
@@ -67,7 +67,7 @@ def stated_as(document: dict, new: str, taken_from: str) -> dict:
 
 def _rules(new: str, taken_from: str) -> Iterator[tuple[Path, str]]:
     for key in rule_keys():
-        path = RULES / f"{key}.toml"
+        path = RULES / f"{file_of(key)}.toml"
         text = text_of(path)
         document = tomllib.loads(text)
         if DATED in document:

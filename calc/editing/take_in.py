@@ -13,7 +13,7 @@ from calc.editing.domain import DOMAIN
 from calc.editing.readings_table import Read, Source
 from calc.editing.statements import with_figures, with_statement, written
 from calc.editing.tree import ROOT, RULES, SECTIONS, RefusedError, copy_with, run_in, text_of
-from calc.rulebook import DATED
+from calc.rulebook import DATED, file_of
 
 SOURCES = RULES / "sources.toml"
 CHECKS = Path("tests/rules")
@@ -23,7 +23,7 @@ def taken_in(read: list[Read]) -> dict[Path, str]:
     """Return every file that changes when what was read is taken in, with its text then. Raises: RefusedError."""
     texts = {}
     for each in read:
-        path = RULES / f"{each.stated.key}.toml"
+        path = RULES / f"{file_of(each.stated.key)}.toml"
         texts[path] = _rule_text(text_of(path), each)
         room, name = each.stated.key.split("/")
         expected = SECTIONS / f"{room}.toml"

@@ -15,16 +15,28 @@ from site_assets.build.by_edition import section
 from site_assets.render.answer import mark_html, text
 
 ROOM_WORDS = {
+    "communications": message("Communications systems and antennas"),
     "conductors": message("Conductors: sizes, areas, ampacities"),
-    "grounding": message("Grounding conductors, electrodes, pipes and steel"),
+    "constants": message("What no edition states: physics, soil, the body, trade practice"),
+    "definitions": message("Definitions"),
+    "devices": message("Overcurrent devices: what their standards say"),
+    "dock": message("Docks, marinas and floating buildings"),
+    "electrodes": message("Grounding electrodes"),
+    "fault": message("Fault currents and voltages to ground"),
+    "generators": message("Generators"),
+    "grounding": message("Grounding conductors, pipes and steel"),
+    "hazardous": message("Hazardous locations"),
     "jumpers": message("Bonding jumpers"),
+    "livestock": message("Farms and livestock"),
     "measure": message("Readings of bonds and currents"),
     "naming": message("Names, and what is outside"),
-    "places": message("Places: pools, farms, docks, boxes and more"),
-    "planes": message("Planes of one voltage: pools, livestock, water"),
+    "patient_care": message("Patient care spaces"),
+    "places": message("Other places and equipment"),
+    "pool": message("Pools, spas, fountains and tubs"),
     "raceways": message("Raceways, elbows and knockouts"),
+    "receptacles": message("Boxes, receptacles and switches"),
     "services": message("Services"),
-    "touch": message("Voltage on the ground, and what a body takes"),
+    "solar": message("Solar arrays"),
 }
 
 

@@ -11,7 +11,7 @@ from calc.editing.new_edition import new_edition
 from calc.editing.statements import with_figures, with_statement
 from calc.editing.tree import RULES, SECTIONS, RefusedError, copy_with, text_of
 from calc.editions import EDITIONS
-from calc.rulebook import DATED, KINDS, RuleError, _document, rule, rule_keys, validate
+from calc.rulebook import DATED, KINDS, RuleError, _document, file_of, rule, rule_keys, validate
 
 NEW = str(int(EDITIONS[-1]) + 3)
 LATER = "2099"  # stands for it where it answers, so that no year of a tree is meant by it
@@ -43,7 +43,7 @@ def test_every_rule_of_the_code_states_a_new_edition_and_none_is_confirmed_by_it
     dated = [key for key in rule_keys() if DATED in _document(key)]
     assert len(dated) > 400
     for key in dated:
-        stated = tomllib.loads(texts[RULES / f"{key}.toml"])[DATED]
+        stated = tomllib.loads(texts[RULES / f"{file_of(key)}.toml"])[DATED]
         (new,) = set(stated) - set(EDITIONS)
         before = rule(key, EDITIONS[-1])
         assert stated[new]["section"] == before.section and stated[new]["sources"] == []
@@ -54,7 +54,7 @@ def test_every_rule_of_the_code_states_a_new_edition_and_none_is_confirmed_by_it
 
 
 def test_a_rule_that_no_edition_states_is_left_alone(texts):
-    assert RULES / "electrodes/soil_resistivity.toml" not in texts
+    assert RULES / f"{file_of('electrodes/soil_resistivity')}.toml" not in texts
     assert RULES / "jumpers/supply_side_size.toml" in texts
 
 
@@ -94,7 +94,7 @@ def test_figures_that_others_take_stay_theirs_when_an_edition_gets_its_own():
     first, *others = sorted(document[DATED])
     assert all(document[DATED][each]["same_as"] == first for each in others)
     stated = with_figures(document, first, [{"through_copper": "2", "copper": "6"}])
-    text = text_of(RULES / f"{key}.toml")
+    text = text_of(RULES / f"{file_of(key)}.toml")
     for edition, each in stated.items():
         text = with_statement(text, edition, each)
     changed = tomllib.loads(text)

@@ -17,7 +17,7 @@ from calc.editing.review_shown import csv_text, listing
 from calc.editing.take_in import taken_in
 from calc.editing.tree import RULES, SECTIONS, RefusedError, write_whole
 from calc.editing.weight import Weight, keys_read
-from calc.rulebook import rule
+from calc.rulebook import file_of, rule
 
 EDITION = "2026"
 SOURCE = {
@@ -71,7 +71,7 @@ def test_ten_corrections_are_taken_in_with_their_source(table):
     texts = taken_in(read_table(written(corrected(table)), EDITION, SOURCE))
     sources = tomllib.loads(texts[RULES / "sources.toml"])
     assert sources["invented-print"]["title"] == SOURCE["source_title"] and "2026-11-30" in str(sources["invented-print"])
-    stated = {key: tomllib.loads(texts[RULES / f"{key}.toml"])["editions"] for key in TEN}
+    stated = {key: tomllib.loads(texts[RULES / f"{file_of(key)}.toml"])["editions"] for key in TEN}
     for key, editions in stated.items():
         assert editions[EDITION]["mark"] == "confirmed" and editions[EDITION]["sources"][0] == "invented-print"
         assert "No text of the 2026 edition was seen" not in editions[EDITION].get("note", "")
