@@ -38,6 +38,15 @@ def about(value: float, figures: int = TWO) -> str:
     return _shown(*_rounded(value, figures, round))
 
 
+def three_figures(value: float, least: float = 0.0005) -> str:
+    """Return the nearest number to three digits and at most four decimals, as a meter shows it; 0 below `least`.
+
+    >>> three_figures(275.46), three_figures(0.0004), three_figures(1234.5)
+    ('275', '0', '1,230')
+    """
+    return "0" if value < least else shown_number(float(f"{value:.3g}"))
+
+
 def rounded_up(value: float, figures: int = THREE) -> float:
     """Return a number rounded up to so many figures.
 

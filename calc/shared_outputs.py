@@ -38,12 +38,24 @@ def reasons(meaning: Message, *, when: Message | None = None) -> Output:
 def how_many() -> Output:
     """Return the output for how many wires of the size are run, one for each raceway or set."""
     return Output(
-        "count", message("How many of them to run"), "whole-number", when=message(
-            "where the number of raceways is settled"
-        )
+        "count",
+        message("How many of them to run"),
+        "whole-number",
+        when=message("where the number of raceways is settled"),
     )
 
 
 def unless_increased() -> Output:
     """Return the output for the size of a wire before larger hot conductors raise it."""
     return Output("size_unless_increased", message("Size if the hot conductors were not upsized"), "size")
+
+
+def slowest_second() -> Output:
+    """Return the output for the longest time in which a device opens."""
+    return Output(
+        "slowest_second",
+        message("Longest time that the device may take"),
+        "number",
+        "s",
+        when=message("where a published standard or curve sets one"),
+    )

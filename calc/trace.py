@@ -145,19 +145,6 @@ def marked_section(cited: Rule) -> Message:
     return message("{section} ({mark})", section=cited.section, mark=MARK_WORDS[cited.mark])
 
 
-def three_figures(value: float, least: float = 0.0005) -> str:
-    """Return a number to three digits, no more than a model is good for; 0 below `least`.
-
-    >>> three_figures(275.46), three_figures(0.0004), three_figures(1234.5)
-    ('275', '0', '1,230')
-    """
-    return "0" if value < least else shown_number(float(f"{value:.3g}"))
-
-
-
-
-
-
 def shown_number(value: float) -> str:
     """Return a number as it is shown: thousands separated, no more digits than it has.
 

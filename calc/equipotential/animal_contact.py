@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from calc.equipotential.plan import ACT, BELOW, LOOK, Plan
 from calc.messages import message
-from calc.trace import Trace, three_figures
+from calc.rounded import three_figures
+from calc.trace import Trace
 
 LEVEL, RESPONSE, RESISTANCE = "planes/animal_contact_level", "planes/cow_response", "planes/cow_resistance"
 NEAR = "planes/test_resistor_near"

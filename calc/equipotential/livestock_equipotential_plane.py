@@ -11,8 +11,8 @@ from calc.equipotential.animal_contact import WITH_RESISTOR, Contact, add_contac
 from calc.equipotential.plan import ACT, BOND, BUILD, CHANGE, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
 from calc.equipotential.plan_outputs import LIVESTOCK
 from calc.messages import Message, message
-from calc.rounded import at_most
-from calc.trace import Trace, three_figures
+from calc.rounded import at_most, three_figures
+from calc.trace import Trace
 
 NAME = message("Plane under livestock")
 PLACES, PLANE, CONDUCTOR = "planes/livestock_places", "places/livestock_plane", "places/livestock_plane_conductor"

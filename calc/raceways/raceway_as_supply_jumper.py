@@ -11,7 +11,6 @@ from calc.trace import Trace
 NONFLEXIBLE = ("rigid-metal-conduit", "intermediate-metal-conduit", "electrical-metallic-tubing", "metal-wireway")
 PATH = "places/reason_for_bonding"
 OVER = "raceways/over_250_volts_to_ground"
-SPOILED = ("rings", "oversized")
 
 
 def may_be_supply_jumper(raceway: str) -> bool:

@@ -15,7 +15,7 @@ from calc.unknown.completions import NOT_A_STATE, counts
 from calc.unknown.conditions import lower
 from calc.unknown.outcome_words import mark_of, outcome_words
 from calc.unknown.safe_side import on_the_safe_side, safe_side
-from calc.unknown.states import WORD, Open, kind_of
+from calc.unknown.states import WORD, Open
 
 MAX_SHOWN = 3
 _WORDS, _LESS, _NOT_COVERED, _OTHER, _MORE = range(5)
@@ -115,7 +115,7 @@ def _otherwise(outcome: Result, result: Result) -> Message:
 def _others(calculator: Calculator, name: str, value: object) -> Iterator[object]:
     """Yield the values to try instead of a default."""
     field = calculator.fields[name]
-    if kind_of(field) == "choice":
+    if field.kind == "choice":
         yield from (each.value for each in field.choices if each.value not in (value, *NOT_A_STATE, WORD))
     elif field.whole_numbers:
         low, high = field.whole_numbers

@@ -12,12 +12,11 @@ from dataclasses import dataclass
 from itertools import product
 
 from calc.calculator import Calculator, FieldError, Result
-from calc.conductors.area import sizes_of_any_edition
 from calc.field import Field
 from calc.messages import message
 from calc.unknown.numbers import between
 from calc.unknown.safe_side import safe_side
-from calc.unknown.states import Open, Range, kind_of, place
+from calc.unknown.states import Open, Range, place
 from calc.unknown.stretches import Stretch, turning_points
 
 MAX_CASES = 4096
@@ -82,27 +81,27 @@ def completions(
 
 def _listed(field: Field, value: Open) -> tuple[object, ...]:
     """Return the values of an input that can be gone through; none for a number that must be bounded."""
-    kind = kind_of(field)
-    if kind == "choice":
+    if field.domain and isinstance(value, Range):
+        return tuple(size for size in field.domain if _within(field, size, value))
+    if field.kind == "choice":
         return tuple(choice.value for choice in field.choices if choice.value not in NOT_A_STATE)
-    if kind == "size":
-        sizes = tuple(sizes_of_any_edition())
-        return tuple(size for size in sizes if not isinstance(value, Range) or _within(size, value))
-    if kind == "whole":
+    if field.kind == "size":
+        return field.domain
+    if field.kind == "whole number":
         low, high = (value.low, value.high) if isinstance(value, Range) else field.whole_numbers
         return tuple(range(low, high + 1)) if high - low < MAX_WHOLE else ()
     return ()
 
 
-def _within(size: str, value: Range) -> bool:
-    return place(value.low) <= place(size) <= place(value.high)
+def _within(field: Field, size: str, value: Range) -> bool:
+    return place(field, value.low) <= place(field, size) <= place(field, value.high)
 
 
 def _refuse_unbounded(calculator: Calculator, name: str) -> None:
     """Raise FieldError for an open input that can be neither gone through nor bounded."""
     declared = safe_side(calculator.slug)
     bounded = name in declared.rising or name in declared.falling
-    if not bounded or kind_of(calculator.fields[name]) not in ("amount", "whole"):
+    if not bounded or calculator.fields[name].kind not in ("quantity", "whole number"):
         enter = calculator.fields[name].enter
         raise FieldError(
             name, message("This calculator cannot work with an unknown or a range here yet. {enter}", enter=enter)

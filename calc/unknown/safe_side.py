@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from calc.answer import Answer
 from calc.field import Field
-from calc.unknown.states import kind_of, takes_unknown
+from calc.unknown.states import takes_unknown
 
 Rank = tuple[tuple[str, float], ...]
 
@@ -149,7 +149,7 @@ def safe_side(slug: str) -> SafeSide:
 
 def offers_unknown(slug: str, field: Field) -> bool:
     """Tell whether a form offers “don't know” for a field: a choice of a calculator that goes through its cases."""
-    return kind_of(field) == "choice" and takes_unknown(field) and not safe_side(slug).heavy and slug not in _NEVER
+    return field.kind == "choice" and takes_unknown(field) and not safe_side(slug).heavy and slug not in _NEVER
 
 
 def on_the_safe_side(one: Rank, other: Rank) -> bool:

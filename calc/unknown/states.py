@@ -4,8 +4,6 @@ from __future__ import annotations
 
 import re
 
-from calc.conductors.area import sizes_of_any_edition
-from calc.conductors.size import read_size
 from calc.field import Field, UnclearError, read_field
 from calc.messages import Message, message
 
@@ -49,19 +47,6 @@ class Range(Open):
         return message("{range}", range=self.replace(BETWEEN, " to "))
 
 
-def kind_of(field: Field) -> str:
-    """Return what a field is for the engine: a "choice", "several", a "size", a "whole" number, "amount" or "text"."""
-    if field.several:
-        return "several"
-    if field.choices:
-        return "choice"
-    if field.read is read_size:
-        return "size"
-    if field.whole_numbers:
-        return "whole"
-    return "amount" if field.minimum is not None and field.maximum is not None else "text"
-
-
 def takes_unknown(field: Field) -> bool:
     """Tell whether `unknown` means an open input here: some fields read it as a value of theirs."""
     return not field.reads_unknown and WORD not in {choice.value for choice in field.choices}
@@ -81,21 +66,22 @@ def read_open(field: Field, text: str) -> Open | None:
     """
     if text.strip().lower() == WORD and takes_unknown(field):
         return UNKNOWN
-    if BETWEEN not in text or kind_of(field) not in ("size", "whole", "amount"):
+    in_order = field.kind in ("whole number", "quantity") or (field.domain and field.kind in ("size", "choice"))
+    if BETWEEN not in text or not in_order:
         return None
     if len(text) > _RANGE_LENGTH:
         raise ValueError(text)
     below, _, above = (part.strip() for part in text.partition(BETWEEN))
     high = read_field(field, above)
     low = _low_end(field, below, above)
-    if place(low) > place(high):
+    if place(field, low) > place(field, high):
         raise UnclearError(message("The first end of a range is the smaller one."))
     return Range(f"{below}{BETWEEN}{above}", low, high)
 
 
 def _low_end(field: Field, below: str, above: str) -> object:
     """Return the low end; a bare number has the unit of the high end: "50..100 ft"."""
-    if field.read is read_size or not _BARE.fullmatch(below) or _BARE.fullmatch(above):
+    if field.domain or not _BARE.fullmatch(below) or _BARE.fullmatch(above):
         return read_field(field, below)
     unit = _WITH_UNIT.fullmatch(above)
     if not unit:
@@ -105,9 +91,17 @@ def _low_end(field: Field, below: str, above: str) -> object:
 
 def is_left_out(name: str, field: Field, value: object) -> bool:
     """Tell whether an unknown input is one that the calculator answers without, as when nobody enters it."""
-    return value is UNKNOWN and (name in _ANSWERED_WITHOUT or kind_of(field) in ("several", "text"))
+    sizes = field.kind == "list" and bool(field.domain)  # of other conductors, where there are any
+    return value is UNKNOWN and (name in _ANSWERED_WITHOUT or sizes or field.kind in ("several", "text"))
 
 
-def place(value: object) -> float:
-    """Return where a value stands among the others of its field: a size by its area, a number as it is."""
-    return sizes_of_any_edition()[value] if isinstance(value, str) else value
+def place(field: Field, value: object) -> float:
+    """Return where a value stands among the others of its field: a size in the order of all, a number as it is.
+
+    Raises: UnclearError for a choice that is no size.
+    """
+    if not isinstance(value, str):
+        return value
+    if value not in field.domain:
+        raise UnclearError(message("Between two ends stand sizes."))
+    return field.domain.index(value)

@@ -5,17 +5,12 @@ from __future__ import annotations
 from calc.fault.device.device import BEYOND, VERDICTS
 from calc.messages import message
 from calc.output import Output, series
+from calc.shared_outputs import slowest_second
 
 OUTPUTS = (
     Output("verdict", message("Whether the device opens"), "choice", choices=(*VERDICTS, BEYOND)),
     Output("multiple", message("Fault current as a multiple of the rating or setting"), "number", "x"),
-    Output(
-        "slowest_second",
-        message("Longest time that the device may take"),
-        "number",
-        "s",
-        when=message("where a published standard or curve sets one"),
-    ),
+    slowest_second(),
     series("series", message("Lines of the time-current chart"), "A", "s"),
     Output(
         "largest_loop_ohm",

@@ -24,8 +24,8 @@ from calc.fault.return_path import return_path_fields as path
 from calc.fault.return_path.return_path import driving_voltage, wires
 from calc.margin.declared import Margin
 from calc.messages import Message, message
-from calc.rounded import THREE, at_least, at_most
-from calc.trace import Trace, shown_number, three_figures
+from calc.rounded import THREE, at_least, at_most, three_figures
+from calc.trace import Trace, shown_number
 
 INPUT_WORDS = {
     "volt": message("voltage of the source"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from calc.fault.device.device import VERDICTS
 from calc.messages import message
 from calc.output import Output
+from calc.shared_outputs import slowest_second
 
 _NO_ARC = message("where no arc was entered")
 
@@ -14,13 +15,7 @@ OUTPUTS = (
     Output("highest_ampere", message("Most fault current"), "number", "A"),
     Output("multiple", message("Least fault current as a multiple of the rating"), "number", "x"),
     Output("verdict", message("Whether the device opens on the least fault current"), "choice", choices=VERDICTS),
-    Output(
-        "slowest_second",
-        message("Longest time that the device may take"),
-        "number",
-        "s",
-        when=message("where a published standard or curve sets one"),
-    ),
+    slowest_second(),
     Output("touch_volt", message("Highest voltage from the metal to the panel during the fault"), "number", "V"),
     Output("wire_share", message("Part of the likely current that returns on the wire, 0 to 1"), "number"),
     Output("raceway_share", message("Part of the likely current that returns on the raceway, 0 to 1"), "number"),

@@ -13,8 +13,8 @@ from calc.fault.return_path.longest_words import detail_of, headline_of, others_
 from calc.fault.return_path.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked, wires
 from calc.margin.declared import Margin
 from calc.messages import message
-from calc.rounded import THREE, at_least
-from calc.trace import Trace, shown_number, three_figures
+from calc.rounded import THREE, at_least, three_figures
+from calc.trace import Trace, shown_number
 
 PRACTICE = "fault/return_path_multiple"
 

@@ -13,7 +13,8 @@ from calc.fault.device.time_current import time_current_chart
 from calc.fault.scene.scene_of import RATINGS
 from calc.fault.scene.scene_words import DEVICE_WORDS
 from calc.messages import message
-from calc.trace import Trace, three_figures
+from calc.rounded import three_figures
+from calc.trace import Trace
 
 HOT_OF = {"branch": "branch-hot", "feeder": "feeder-hot-a", "supply": "supply-hot-a"}
 AHEAD = {

@@ -15,8 +15,9 @@ from calc.fault.stray.stray_circuit import VOLT, Stray, stray_of
 from calc.fault.stray.stray_notes import say_what_to_do
 from calc.fault.stray.stray_outputs import OUTPUTS
 from calc.messages import Message, message
+from calc.rounded import three_figures
 from calc.shared_fields import METAL_WORDS, conductor_size, metal_of, one_of, quantity, yes_or_no
-from calc.trace import Trace, shown_number, three_figures
+from calc.trace import Trace, shown_number
 
 HOT = 75
 WHERE = one_of(

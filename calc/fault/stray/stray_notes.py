@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from calc.fault.stray.stray_circuit import VOLT, Stray
 from calc.messages import message
-from calc.trace import Trace, three_figures
+from calc.rounded import three_figures
+from calc.trace import Trace
 
 NO_SECOND_BOND = "grounding/no_neutral_bond_on_load_side"
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from calc.messages import message
-from calc.rounded import about, at_most
+from calc.rounded import about, at_most, three_figures
 from calc.touch.deck.deck_fields import RING, SHELL
 from calc.touch.deck.deck_profile import Profile
-from calc.trace import Trace, marked_section, three_figures
+from calc.trace import Trace, marked_section
 
 PERIMETER = "places/pool_perimeter"
 TESTS = "places/deck_tests"

@@ -143,3 +143,19 @@ def test_a_case_that_leaves_something_open_is_not_compared_between_editions():
     words = fix_of("compare-editions", case="main-bonding-jumper?conductor=500kcmil&conductor_metal=unknown")["case"]
     assert "Metal of the hot conductors" in words
     assert CALCULATORS["compare-editions"](case="main-bonding-jumper?conductor=500kcmil").outcome == "answer"
+
+
+def test_trade_sizes_may_lie_between_two_as_conductor_sizes_do():
+    """250.118(A)(6): liquidtight flexible metal conduit is a path at 20 A to trade size 1/2, at 60 A from 3/4 to 1-1/4."""
+    path = {"edition": "2023", "raceway": "liquidtight-flexible-metal-conduit", "length": "4ft"}
+    calculator = CALCULATORS["raceway-as-grounding-path"]
+    assert calculator(**path, device="20", trade_size="3/8..1").answer.answer_code == "may"
+    depends = calculator(**path, device="30", trade_size="3/8..1")
+    whens = [str(each.when) for each in depends.depends.alternatives]
+    assert depends.outcome == "depends" and whens == ["Trade size: 3/8 or 1/2", "Trade size: 3/4 or 1"]
+
+
+def test_a_range_of_trade_sizes_runs_upward_between_sizes():
+    path = {"raceway": "flexible-metal-conduit", "device": "20", "length": "4ft"}
+    assert "The first end of a range" in fix_of("raceway-as-grounding-path", **path, trade_size="1..1/2")["trade_size"]
+    assert "Between two ends" in fix_of("raceway-as-grounding-path", **path, trade_size="not-given..1")["trade_size"]
