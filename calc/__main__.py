@@ -1,6 +1,6 @@
 """The command line: `python -m calc SLUG name=value ...` prints JSON.
 
-Exit code 0 for an answer, also one that depends, or a case not covered, 2 when a field needs mending, 1 when the
+Exit code 0 for an answer, also one that depends, or a case not covered, 2 when a field needs correcting, 1 when the
 answer could not be written, 130 when it was stopped. Without a slug it lists every calculator with its fields.
 `python -m calc SLUG --table FILE` answers every row of a table and prints a table; `-` stands for standard input;
 `--out FILE` puts the answers into a file, which appears only when it is whole. `python -m calc SLUG --schema` prints

@@ -37,7 +37,7 @@ _remembered: dict[tuple, str] = {}
 
 
 class TableError(Exception):
-    """A table whose first row cannot be used: the columns to mend."""
+    """A table whose first row cannot be used: the columns to correct."""
 
     def __init__(self, fix: tuple[Correction, ...]):
         super().__init__("; ".join(str(each.words) for each in fix))

@@ -126,7 +126,7 @@ def _row_to_dict(row: Row) -> dict:
 
 
 def corrections_to_list(fix: Iterable[Correction]) -> list[dict]:
-    """Return fields to mend: the field, its label, what to enter."""
+    """Return fields to correct: the field, its label, what to enter."""
     return [{"field": each.field, "label": str(each.label), "say": str(each.words)} for each in fix]
 
 

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True)
 class Correction:
-    """A field to mend, and what to enter."""
+    """A field to correct, and what to enter."""
 
     field: str
     label: Message | str
@@ -86,7 +86,7 @@ class Result:
 
     @property
     def answer_code(self) -> str:
-        """The answer as a link carries it; "fix" where there is none until a field is mended."""
+        """The answer as a link carries it; "fix" where there is none until a field is corrected."""
         if self.depends:
             return self.depends.answer_code
         if self.outcome == "fix":
@@ -102,7 +102,7 @@ class Result:
 
     @cached_property
     def edition_check(self) -> EditionCheck | None:
-        """What the other editions answer, where none was chosen; None where one was, or a field is to be mended."""
+        """What the other editions answer, where none was chosen; None where one was, or a field is to be corrected."""
         from calc.unknown.edition import edition_check
 
         return edition_check(self)

@@ -58,18 +58,18 @@ def _refuse_below(key: str, conductor: str, metal: str, trace: Trace, field: str
         section=rule(key, trace.edition).section,
     )
     if key == ONE_CIRCUIT:
-        mending = message("No service has {typed} {metal} conductors ({section}). Enter {least} or larger.", **words)
+        enter = message("No service has {typed} {metal} conductors ({section}). Enter {least} or larger.", **words)
     elif TABLE_COLUMN[metal] == "copper":
-        mending = message(
+        enter = message(
             "Hot conductors smaller than {least} are not for general wiring ({section}). Enter {least} or larger.",
             **words,
         )
     else:
-        mending = message(
+        enter = message(
             "{metal} starts at {least} ({section}). Enter {least} or larger, or choose copper.",
             **words | {"metal": message("Copper-clad aluminum") if "clad" in metal else message("Aluminum")},
         )
-    raise FieldError(field, mending)
+    raise FieldError(field, enter)
 
 
 def _least(key: str, metal: str, trace: Trace) -> str:

@@ -85,8 +85,8 @@ def _ends(result: Result, name: str, inputs: Mapping) -> Callable[[object], _End
             answer = result.calculator.function(trace=Trace(result.edition), **{**inputs, name: value})
         except NotCovered:
             return _End(NOT_COVERED, message("not covered"), answered=False)
-        except FieldError as mending:
-            label = result.calculator.fields[mending.field].label
+        except FieldError as error:
+            label = result.calculator.fields[error.field].label
             return _End(FIX, message("it asks for “{label}”", label=label), answered=False)
         return _End(_code(answer, margin), _words(answer, result.answer))
 

@@ -69,9 +69,9 @@ def resolved(calculator: Calculator, edition: str, inputs: Mapping[str, object])
     opened = [name for name, value in inputs.items() if isinstance(value, Open)]
     try:
         found = completions(calculator, edition, inputs, lambda result: mark_of(result, opened))
-    except FieldError as mending:
-        field = calculator.fields[mending.field]
-        fix = Correction(mending.field, field.label, mending.words or field.enter)
+    except FieldError as error:
+        field = calculator.fields[error.field]
+        fix = Correction(error.field, field.label, error.words or field.enter)
         return Result(calculator, edition, inputs, "fix", Trace(edition), fix=(fix,))
     marked = [(case.settled, mark_of(case.result, opened)) for case in found.cases]
     first = _at_defaults(calculator, found.cases)
