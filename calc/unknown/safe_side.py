@@ -21,11 +21,11 @@ Rank = tuple[tuple[str, float], ...]
 class SafeSide:
     """How a calculator's answers are ordered.
 
-    `rising`: inputs that, growing, never let an answer ask for less; `falling`: that never let it ask for more. A
-    case not covered or a field to correct stands at an end. `figures`: the answer is a number that moves with every step
-    of its inputs, so that only the ends of a range are worked out. `by_code`: the words repeat what was entered, so
-    that the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds. `purposes`: which
-    end is safe depends on what the answer is for, so that none is called safe.
+    `rising`: inputs that, growing, never let an answer ask for less; `falling`: that never let it ask for more. A case
+    not covered or a field to correct stands at an end. `figures`: the answer is a number that moves with every step of
+    its inputs, so that only the ends of a range are worked out. `by_code`: the words repeat what was entered, so that
+    the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds. `purposes`: which end is
+    safe depends on what the answer is for, so that none is called safe.
     """
 
     rank: Callable[[Answer], Rank] | None = None
