@@ -51,7 +51,7 @@ def main(arguments: list[str]) -> int:
         return import_module("calc.editing.command").main(slug, written)
     if slug not in CALCULATORS:
         words = message(
-            "There is no calculator of this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS)
+            "There is no calculator with this name. The calculators are {slugs}.", slugs=", ".join(CALCULATORS)
         )
         return show(_fix(truncate(slug), words), 2)
     if SCHEMA_OF in written:
@@ -59,7 +59,7 @@ def main(arguments: list[str]) -> int:
     file, written = _option(TABLE, written)
     out, written = _option(OUT, written)
     if out is not None and (file is None or not out):
-        return show(_fix(OUT, message("Write it with --table, and name a file for the answers.")), 2)
+        return show(_fix(OUT, message("Use it with --table, and name a file for the answers.")), 2)
     unreadable = [text for text in written if "=" not in text]
     if unreadable:
         return show(_fix(truncate(unreadable[0]), message("Write each input as name=value.")), 2)
@@ -79,7 +79,7 @@ def described(calculator: Calculator) -> dict:
 def schema(calculator: Calculator, written: list[str]) -> int:
     """Print the JSON Schema of a calculator, unless something else was written too; return the exit code."""
     if len(written) > 1:
-        return show(_fix(SCHEMA_OF, message("Write it alone, after the name of the calculator.")), 2)
+        return show(_fix(SCHEMA_OF, message("Use it alone, after the name of the calculator.")), 2)
     return show(calculator_schema(calculator), 0)
 
 
@@ -110,7 +110,7 @@ def table(calculator: Calculator, file: str, out: str | None, pairs: list[tuple[
     except UnwritableError as fault:
         return _stopped(fault.words, 1)
     except KeyboardInterrupt:
-        return _stopped(message("Stopped. {counts} The table is not whole.", counts=counted(counts)), 130)
+        return _stopped(message("Stopped. {counts} The table is not complete.", counts=counted(counts)), 130)
     tell(counted(counts))
     return 2 if counts["fix"] else 0
 
@@ -121,7 +121,7 @@ def _opened(file: str) -> Iterator[BinaryIO]:
     try:
         stream = sys.stdin.buffer if file == "-" else open(file, "rb")
     except (OSError, ValueError, AttributeError):  # what no file, no name and a closed standard input are
-        words = message("No file of this name can be read. Write a file that holds a table, or -.")
+        words = message("No file with this name can be read. Name a file that holds a table, or -.")
         raise TableError((Correction(TABLE, TABLE, words),)) from None
     with stream:
         yield stream
@@ -157,7 +157,7 @@ def show(document: dict, code: int) -> int:
     except BrokenPipeError:
         raise
     except OSError as fault:
-        return _stopped(message("It could not be written whole: {reason}.", reason=fault.strerror), 1)
+        return _stopped(message("The file could not be completed: {reason}.", reason=fault.strerror), 1)
     return code
 
 

@@ -152,7 +152,7 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
                     truncate(header[0]) if header else LABEL,
                     message("First row"),
                     message(
-                        "The table is text, and its first row names the columns. The columns are {names}.",
+                        "The table must be text, and its first row must name the columns. The columns are {names}.",
                         names=", ".join(known),
                     ),
                 ),
@@ -164,17 +164,17 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
     now = [calculator.name_now(name) for name in header]
     for place, name in enumerate(header):
         if now[place] in now[:place]:
-            fix[name] = message("This column is there twice. Keep one.")
+            fix[name] = message("This column appears twice. Keep one.")
         elif not name:
             column = str(message("column {number}", number=place + 1))
             fix[column] = message("This column has no name in the first row.")
         elif now[place] not in allowed and len(fix) < MAX_UNKNOWN:
-            fix[name] = message("There is no column of this name. The columns are {names}.", names=", ".join(known))
+            fix[name] = message("There is no column with this name. The columns are {names}.", names=", ".join(known))
     for place, name in enumerate(given):
         if name in given[:place]:
-            fix[name] = message("This is given twice. Give it once.")
+            fix[name] = message("This is entered twice. Enter it once.")
         elif name not in known[1:]:
-            fix[name] = message("There is no field of this name. The fields are {names}.", names=", ".join(known[1:]))
+            fix[name] = message("There is no field with this name. The fields are {names}.", names=", ".join(known[1:]))
     for name in calculator.fields:
         if name not in calculator.defaults and name not in (*now, *given):
             fix[name] = message("Every row needs it. Add the column, with this name in the first row.")
@@ -206,7 +206,7 @@ def _unreadable(header: list[str], columns: tuple[str, ...], row: CsvRow, typed:
     if len(row.cells) < len(header):
         return str(
             message(
-                "{column}: The row ends before it. It has {cells} of {names} cells. Write blank cells too.",
+                "{column}: The row ends before this column. It has {cells} of {names} cells. Include blank cells too.",
                 column=header[len(row.cells)],
                 **counts,
             )
@@ -214,8 +214,8 @@ def _unreadable(header: list[str], columns: tuple[str, ...], row: CsvRow, typed:
     if any(cell.strip() for cell in row.cells[len(header) :]):
         return str(
             message(
-                "whole row: It has {cells} cells, the first row {names}. Put a cell that holds a separator between "
-                "quotation marks.",
+                "whole row: It has {cells} cells, and the first row has {names}. Put quotation marks around a cell "
+                "that holds a separator.",
                 **counts,
             )
         )

@@ -117,12 +117,12 @@ class Calculator:
                     truncate(name),
                     truncate(name),
                     message(
-                        "There is no field of this name. The fields are {names}.",
+                        "There is no field with this name. The fields are {names}.",
                         names=", ".join(["edition", *self.fields]),
                     ),
                 )
             elif name in values or name in fix:
-                fix[name] = Correction(name, readable[name].label, message("This is given twice. Give it once."))
+                fix[name] = Correction(name, readable[name].label, message("This is entered twice. Enter it once."))
             elif not text.strip() and self.defaults.get(name, "") is None:
                 values[name] = None  # a form sends its empty fields too
             else:

@@ -20,7 +20,7 @@ MAX_CHARACTERS = 6_000
 MAX_LINES = 20
 MARKS = {b"\xef\xbb\xbf": "utf-8-sig", b"\xff\xfe": "utf-16", b"\xfe\xff": "utf-16"}
 
-_OPEN = message("A quotation mark opens a cell of this row and none closes it.")
+_OPEN = message("A quotation mark opens a cell in this row and is never closed.")
 
 
 @dataclass(frozen=True)

@@ -12,7 +12,7 @@ from typing import BinaryIO
 
 from calc.messages import Message, message
 
-_NO_FILE = message("The answers go to a file of their own. This name is no file.")
+_NO_FILE = message("The answers need their own file. This is not a file name.")
 _SEPARATORS = tuple(filter(None, (os.sep, os.altsep)))
 _ANYONE_WRITES = stat.S_IWUSR | stat.S_IWGRP | stat.S_IWOTH
 
@@ -63,13 +63,15 @@ def _replaceable(written: os.stat_result) -> None:
     if not stat.S_ISREG(written.st_mode):
         raise UnwritableError(_NO_FILE)
     if not written.st_mode & _ANYONE_WRITES:
-        raise UnwritableError(message("This file is protected from being written. Name another one."))
+        raise UnwritableError(message("This file is write-protected. Name another one."))
 
 
 def _differ(read_from: BinaryIO, written: os.stat_result) -> None:
     """Stop where the table read is the file written: a table must not be emptied, or read its own answers."""
     if stat.S_ISREG(written.st_mode) and os.path.samestat(os.fstat(read_from.fileno()), written):
-        raise UnwritableError(message("The table read and the table written are one file. Write to another one."))
+        raise UnwritableError(
+            message("The table to read and the table to write are the same file. Write to another one.")
+        )
 
 
 @contextmanager
@@ -79,4 +81,4 @@ def _told() -> Iterator[None]:
     except (BrokenPipeError, UnwritableError):
         raise
     except OSError as fault:
-        raise UnwritableError(message("It could not be written whole: {reason}.", reason=fault.strerror)) from None
+        raise UnwritableError(message("The file could not be completed: {reason}.", reason=fault.strerror)) from None

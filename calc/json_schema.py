@@ -29,7 +29,7 @@ OPEN = {
     "type": "string",
     "pattern": r"^unknown$|\.\.",
     "description": str(
-        message("What is not known, or known as a range: unknown, or two values with two points between.")
+        message("A value that is not known, or known only as a range: unknown, or two values with two dots between.")
     ),
 }
 
@@ -74,12 +74,14 @@ def calculator_schema(calculator: Calculator) -> dict:
 
 def _inputs(calculator: Calculator) -> dict:
     """Return the schema of the object of inputs: no name but those of the fields, and those that are needed."""
-    edition = {"enum": list(EDITIONS), "description": str(message("Edition of the code. Left out, the answer warns."))}
+    edition = {
+        "enum": list(EDITIONS), "description": str(message("Code edition. If it is left out, the answer warns."))
+    }
     return {
         "description": str(
             message(
-                "Inputs of the calculator. A number is in the unit named; as text, any unit of its kind may be "
-                "written. What fits here may still end as fix."
+                "Inputs of the calculator. A number is in the unit named; as text, it may carry any unit of its kind. "
+                "An input that fits here may still end as fix."
             )
         ),
         **_reference("fields"),
@@ -128,7 +130,7 @@ def field_schema(field: Field, hint: object, default: object = None) -> dict:
 def answer_schema(calculator: Calculator) -> dict:
     """Return the schema of an answer: its values, the same in words, and the rows of a list."""
     words = {
-        "name": {"type": "string", "description": str(message("What is answered, in words"))},
+        "name": {"type": "string", "description": str(message("What the answer is about, in words"))},
         "headline": {"type": "string", "description": str(message("The answer in words"))},
         "said": {"type": "string", "description": str(message("The answer as links carry it"))},
     }

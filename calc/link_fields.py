@@ -17,22 +17,22 @@ def _answer_code(text: str) -> str:
 
 EDITION_FIELD = Field(
     label=message("Edition"),
-    hint=message("The edition of the code that is enforced where the work is."),
+    hint=message("The code edition adopted where the work is."),
     enter=message("Enter one of {editions}.", editions=", ".join(EDITIONS)),
     read=str,
     choices=tuple(Choice(edition, message("{edition}", edition=edition)) for edition in EDITIONS),
 )
 ASSUMED_FIELD = Field(
     label=message("Inputs that were left out"),
-    hint=message("Links carry their names, so that the answer can say what it assumes."),
-    enter=message("Leave it as the link had it, for example sets,metal, or take it away."),
+    hint=message("A link carries their names, so the answer can say what it assumes."),
+    enter=message("Leave it as it was in the link, for example sets,metal, or delete it."),
     read=_answer_code,
     longest=MAX_ANSWER_CODE,
 )
 ANSWER_CODE_FIELD = Field(
-    label=message("Answer the link was made with"),
-    hint=message("Links carry it, so that a changed answer is seen."),
-    enter=message("Leave it as the link had it, for example 2/0-copper, or take it away."),
+    label=message("Answer when the link was made"),
+    hint=message("A link carries it, so a changed answer shows."),
+    enter=message("Leave it as it was in the link, for example 2/0-copper, or delete it."),
     read=_answer_code,
     longest=MAX_ANSWER_CODE,
 )

@@ -80,7 +80,7 @@ def one_of(label: Message, hint: Message, choices: tuple[Choice, ...], *, rare: 
 
 def several_of(label: Message, hint: Message, choices: tuple[Choice, ...], *, rare: bool = False) -> Field:
     """Return a field for any of several values; it is read as their list, in the order of the choices."""
-    enter = message("Choose at least one. In a link or table: {values}; commas between.", values=_values(choices))
+    enter = message("Choose at least one. In a link or table: {values}, separated by commas.", values=_values(choices))
     words = {choice.value: choice.label for choice in choices}
     return Field(
         label,
@@ -184,4 +184,4 @@ def metal_of(label: Message, metals: tuple[str, ...] = tuple(METAL_WORDS)) -> Fi
 
 
 MAX_SETS = 30
-SETS = whole_number(message("Parallel sets"), message("Conductors side by side in each phase."), 1, MAX_SETS)
+SETS = whole_number(message("Sets in parallel"), message("Number of conductors in parallel per phase."), 1, MAX_SETS)

@@ -23,9 +23,13 @@ def wire(
     """
     return (
         Output("size", size, "size", when=sized or when),
-        Output("metal", message("Metal of that wire"), "choice", choices=metals, when=when),
+        Output("metal", message("Conductor material"), "choice", choices=metals, when=when),
         Output(
-            "area_cmil", message("Area of that size, as the code lists it"), "whole-number", "cmil", when=sized or when
+            "area_cmil",
+            message("Area of that size, as listed in the code"),
+            "whole-number",
+            "cmil",
+            when=sized or when,
         ),
     )
 
@@ -38,23 +42,20 @@ def reasons(meaning: Message, *, when: Message | None = None) -> Output:
 def how_many() -> Output:
     """Return the output for how many wires of the size are run, one for each raceway or set."""
     return Output(
-        "count",
-        message("How many of them to run"),
-        "whole-number",
-        when=message("where the number of raceways is settled"),
+        "count", message("Number to install"), "whole-number", when=message("where the number of raceways is known")
     )
 
 
 def unless_increased() -> Output:
     """Return the output for the size of a wire before larger hot conductors raise it."""
-    return Output("size_unless_increased", message("Size if the hot conductors were not upsized"), "size")
+    return Output("size_unless_increased", message("Size before the increase for upsized hot conductors"), "size")
 
 
 def slowest_second() -> Output:
     """Return the output for the longest time in which a device opens."""
     return Output(
         "slowest_second",
-        message("Longest time that the device may take"),
+        message("Longest opening time of the overcurrent device"),
         "number",
         "s",
         when=message("where a published standard or curve sets one"),

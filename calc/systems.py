@@ -43,7 +43,7 @@ SYSTEMS = {
 }
 # No calculator has figures for these; they are choices so that the reader is told where to look.
 OTHER_SYSTEMS = {
-    "impedance-grounded": message("Grounded through an impedance"),
+    "impedance-grounded": message("Impedance grounded"),
     "over-1000": message("Over 1000 V"),
     "direct-current": message("Direct current"),
 }

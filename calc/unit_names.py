@@ -68,7 +68,7 @@ def meanings(written: str) -> tuple[str, ...]:
     if folded in _names():
         return (_names()[folded],)
     if folded == "ka2s":
-        raise UnclearError(message("kA²s is written for a thousand A²s and for a million. Write the number in A²s."))
+        raise UnclearError(message("kA²s can mean a thousand A²s or a million. Enter the number in A²s."))
     letter, name = written[:1], written[1:]
     unit = _names().get(name.lower())
     if unit not in _WITH_PREFIX or letter not in tuple("mMu"):
@@ -84,4 +84,4 @@ def unclear_prefix(unit: str) -> UnclearError:
     """Return the question whether thousandths or millions are meant."""
     word = _WITH_PREFIX[unit]
     mega = "megohm" if unit == "ohm" else f"mega{word}"
-    return UnclearError(message("It can mean {milli} or {mega}. Write that word.", milli=f"milli{word}", mega=mega))
+    return UnclearError(message("It can mean {milli} or {mega}. Write out the word.", milli=f"milli{word}", mega=mega))

@@ -102,7 +102,7 @@ def read_list(text: str, unit: str) -> list[float]:
     if last and not any(units) and not _FEET_AND_INCHES.fullmatch(parts[-1]):
         parts = [f"{each} {last}" for each in parts[:-1]] + parts[-1:]
     elif not (last and all(units)) and any(meanings(each) != (unit,) for each in (*units, last) if each):
-        raise UnclearError(message("Write the unit once, at the end, or after every value."))
+        raise UnclearError(message("Enter the unit once, at the end, or after every value."))
     return [round(read_quantity(each, unit), DECIMALS) for each in parts]
 
 
@@ -135,7 +135,7 @@ def _number(plain: str) -> tuple[float, str]:
     if not written:
         if _COMMA.search(plain):
             raise UnclearError(
-                message("A comma only parts thousands, as in 1,200. Write a point for decimals, as in 2.4.")
+                message("Use a comma only for thousands, as in 1,200. Use a point for decimals, as in 2.4.")
             )
         raise ValueError(plain)
     rest = plain[written.end() :]

@@ -42,28 +42,30 @@ def _shown_case(case: str) -> str:
 
 
 CASE = Field(
-    message("Link of an answer"),
+    message("Link to an answer"),
     message("Copy the link under any answer and paste it here, or press “Compare editions” under the answer."),
-    message("Paste a link of this handbook, for example main-bonding-jumper?conductor=3/0."),
+    message("Paste a link from this handbook, for example main-bonding-jumper?conductor=3/0."),
     read=_read_case,
     show=_shown_case,
     longest=LONGEST_LINK,
 )
 AGAINST = one_of(
-    message("Compare with"), message("The edition chosen at the top is the other one."), EDITION_FIELD.choices
+    message("Compare with"), message("The edition selected at the top is the other one."), EDITION_FIELD.choices
 )
 
 
 @calculator(
     "compare-editions",
     name=message("Compare editions"),
-    purpose=message("The same case in two editions: whether the answer changes, and which sections and figures do."),
+    purpose=message(
+        "The same case in two editions: whether the answer changes, and which sections and figures change."
+    ),
     submit=message("Compare"),
     example={"edition": "2023", "against": "2017", "case": "water-pipe-bonding?conductor=500kcmil&sets=4"},
     outputs=(
-        Output("same", message("Whether both editions answer the same"), "yes-no"),
-        Output("one", message("Answer in the edition chosen, as links carry it"), "text"),
-        Output("other", message("Answer in the edition compared with, as links carry it"), "text"),
+        Output("same", message("Whether both editions give the same answer"), "yes-no"),
+        Output("one", message("Answer in the edition selected, in link form"), "text"),
+        Output("other", message("Answer in the edition compared with, in link form"), "text"),
         Output("differences", message("Rules that differ between them"), "whole-number"),
     ),
 )
@@ -109,7 +111,7 @@ def compare_editions(
     trace.note(_how_many(len(rules)))
     return Answer(
         name=message("{name}: {one} and {other}", name=one.calculator.name, one=trace.edition, other=against),
-        headline=message("Same answer") if same else message("Not the same answer"),
+        headline=message("Same answer") if same else message("Different answer"),
         detail=message("in the {one} and {other} editions", one=trace.edition, other=against),
         basis=None,
         answer_code=f"{one.answer_code}_{other.answer_code}",
@@ -133,8 +135,8 @@ def _require_edition_of_the_link(case: str, against: str, trace: Trace) -> None:
     raise FieldError(
         "against",
         message(
-            "The link is of the {own} edition, and {one} and {other} are to be compared. Choose {own} here or as the "
-            "edition at the top; or take “edition={own}” out of the link.",
+            "The link is for the {own} edition, but {one} and {other} are being compared. Choose {own} here or as the "
+            "edition at the top, or delete “edition={own}” from the link.",
             own=own,
             one=trace.edition,
             other=against,
@@ -148,11 +150,11 @@ def _answered(case: str, edition: str) -> Result:
     if result.outcome == "fix":
         first = result.fix[0]
         raise FieldError(
-            "case", message("The link does not compute. {label}: {words}", label=first.label, words=first.words)
+            "case", message("The link cannot be calculated. {label}: {words}", label=first.label, words=first.words)
         )
     if result.depends:
         label = result.depends.ask.label
-        raise FieldError("case", message("The link leaves something open: {label}. Settle it first.", label=label))
+        raise FieldError("case", message("The link leaves an input open: {label}. Enter it first.", label=label))
     return result
 
 
@@ -160,5 +162,5 @@ def _how_many(rules: int):
     if rules == 0:
         return message("Every section and figure used is the same in both editions.")
     if rules == 1:
-        return message("One section or figure used is not the same in both editions.")
-    return message("{rules} sections or figures used are not the same in both editions.", rules=rules)
+        return message("One section or figure used differs between the editions.")
+    return message("{rules} sections or figures used differ between the editions.", rules=rules)

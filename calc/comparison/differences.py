@@ -86,7 +86,7 @@ def _stated(rule: Rule | None, beside: Rule | None) -> Message:
         return message("{section}: {value} {unit}", section=rule.section, value=rule.value, unit=rule.unit)
     own = [row for row in rule.rows if row not in beside.rows]
     if not own:
-        return message("{section}: without these", section=rule.section)
+        return message("{section}: does not have these", section=rule.section)
     return message("{section}: {figures}", section=rule.section, figures="; ".join(map(_shown_row, own)))
 
 

@@ -11,7 +11,7 @@ from calc.shared_fields import MAX_SETS, whole_number
 
 def raceways_of(hint: Message) -> Field:
     """Return the field for the number of raceways or cables; left out, nobody has said it."""
-    field = whole_number(message("Raceways or cables for those sets"), hint, 1, MAX_SETS)
+    field = whole_number(message("Raceways or cables for the sets in parallel"), hint, 1, MAX_SETS)
     return replace(field, hint=message("{hint} Leave it empty if it is not known.", hint=hint))
 
 

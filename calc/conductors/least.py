@@ -37,8 +37,8 @@ def refuse_below_service(conductor: str, metal: str, trace: Trace) -> None:
     if area(conductor, trace.edition) < area(least, trace.edition):
         trace.note(
             message(
-                "Service conductors are {least} {metal} or larger ({section}). Smaller ones are only for limited loads "
-                "of a single branch circuit, as a controlled water heater ({exception}).",
+                "Service conductors must be {least} {metal} or larger ({section}). Smaller ones are permitted only for "
+                "limited loads of a single branch circuit, such as a controlled water heater ({exception}).",
                 least=shown_size(least),
                 metal=METAL_WORDS[metal],
                 section=trace.section(SERVICE),
@@ -58,10 +58,14 @@ def _refuse_below(key: str, conductor: str, metal: str, trace: Trace, field: str
         section=rule(key, trace.edition).section,
     )
     if key == ONE_CIRCUIT:
-        enter = message("No service has {typed} {metal} conductors ({section}). Enter {least} or larger.", **words)
+        enter = message(
+            "{typed} {metal} is not permitted for service conductors ({section}). Enter {least} or larger.",
+            **words,
+        )
     elif TABLE_COLUMN[metal] == "copper":
         enter = message(
-            "Hot conductors smaller than {least} are not for general wiring ({section}). Enter {least} or larger.",
+            "Hot conductors smaller than {least} are not permitted for general wiring ({section}). Enter {least} or "
+            "larger.",
             **words,
         )
     else:

@@ -42,8 +42,8 @@ def read_size(text: str) -> str:
     if written["sets"] or written["metal"]:
         raise UnclearError(
             message(
-                "Enter the size of one conductor alone, such as 3/0. Its metal and how many run in parallel are asked "
-                "for elsewhere, where they count."
+                "Enter the size of one conductor only, such as 3/0. Its material and the number in parallel have their "
+                "own fields, where they apply."
             )
         )
     return label

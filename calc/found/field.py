@@ -33,7 +33,7 @@ def read_found(text: str) -> str:
         if match := pattern.fullmatch(written.upper()):
             return f"{_size(match[1])}-{metal}"
     _size(written)
-    raise UnclearError(message("Its metal counts too: aluminum is sized larger than copper."))
+    raise UnclearError(message("Enter the material too: aluminum is sized larger than copper."))
 
 
 def _size(text: str) -> str:
@@ -41,9 +41,7 @@ def _size(text: str) -> str:
         return read_size(text)
     except UnclearError:
         raise UnclearError(
-            message(
-                "Check one conductor at a time. Several small ones side by side do not count as one large one here."
-            )
+            message("Check one conductor at a time. Several small ones in parallel do not count as one large one here.")
         ) from None
 
 
@@ -66,7 +64,7 @@ def shown_found(found: str) -> Message:
     ('6 AWG copper', 'Listed part supplied with its equipment')
     """
     if found == LISTED:
-        return message("Listed part supplied with its equipment")
+        return message("Listed part supplied with the equipment")
     if found == UNSEEN:
         return message("Not seen")
     size, metal = size_and_metal(found)
@@ -75,9 +73,11 @@ def shown_found(found: str) -> Message:
 
 FOUND = Field(
     label=message("Size found on site"),
-    hint=message("To check a wire that is there, enter its size and metal. Leave it empty to get the size alone."),
+    hint=message(
+        "To check an installed wire, enter its size and material. Leave it empty to get only the required size."
+    ),
     enter=message(
-        "Enter one size and its metal, for example 6 copper or 1/0 aluminum. Enter listed for a part that came with "
+        "Enter one size and its material, for example 6 copper or 1/0 aluminum. Enter listed for a part that came with "
         "listed equipment, unknown for one that could not be seen."
     ),
     read=read_found,

@@ -49,7 +49,7 @@ class Verdict:
             return None
         words = dict(sizes=_counted(abs(self.sizes)), cmil=shown_number(abs(self.cmil)))
         if self.sizes == 0:
-            return message("The size required, with nothing to spare.")
+            return message("Exactly the required size.")
         if self.sizes > 0:
             return message("{sizes} larger than required ({cmil} cmil).", **words)
         return message("{sizes} smaller than required ({cmil} cmil).", **words)
@@ -83,7 +83,7 @@ def check_size(result: Result, *, listed_rule: str | None = None) -> Verdict:
         answer, trace = _of_metal(metal, result)
     except (NotCovered, FieldError) as fault:
         why = fault.why if isinstance(fault, NotCovered) else message("{words}", words=fault.words or "")
-        words = message("Not checked, no size of {metal} is known: {why}", metal=METAL_WORDS[metal], why=why)
+        words = message("Not checked, no {metal} size is known: {why}", metal=METAL_WORDS[metal], why=why)
         return Verdict(found, UNKNOWN, words, _section(result.answer, result.trace))
     return _compared(found, size, answer, trace)
 
@@ -120,10 +120,10 @@ def _without_a_size(found: str, result: Result, listed_rule: str | None) -> Verd
     if found == UNSEEN:
         words = message("Not checked: it could not be seen")
     elif listed_rule is None:
-        words = message("Not checked by its size: the listing and the instructions of this part decide")
+        words = message("Size not checked: the listing and instructions of this part apply")
     else:
         stated = result.trace.cite(listed_rule).section
-        words = message("Enough if it came with this equipment and is installed as its instructions say ({section})",
+        words = message("OK if it came with this equipment and is installed per its instructions ({section})",
                     section=stated)  # fmt: skip
         return Verdict(found, ENOUGH, words, stated)
     return Verdict(found, UNKNOWN, words, section, required)
@@ -138,11 +138,13 @@ def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
     required, section, edition = _required_of(answer), _section(answer, trace), trace.edition
     words: dict[str, object] = {"found": shown_found(found)}
     if any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
-        as_jumper = [Reading(message("where a wire is to be the jumper"), required[0])] if required else []
+        as_jumper = [Reading(message("where a wire is used as the jumper"), required[0])] if required else []
         open_words = _larger(size, edition, as_jumper)
         return Verdict(found, ENOUGH, message("Not required here: {found} found", **words), section, open=open_words)
     if required is None:
-        headline = message("Not checked: what sizes it was not entered. {found} found", **words)
+        headline = message(
+            "Not checked: the conductor or device it is sized from was not entered. {found} found", **words
+        )
         return Verdict(found, UNKNOWN, headline, section)
     words["required"] = _wire(*required)
     order = list(listed_sizes(edition))
@@ -150,15 +152,21 @@ def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
     told = dict(found=found, section=section, required=required, sizes=sizes, cmil=cmil)
     if cmil < 0:
         met = [each for each in _smaller(trace.readings, required[0], edition) if _at_least(size, each, edition)]
-        only_if = message("Enough only {condition}.", condition=met[0].condition) if met else None
+        only_if = message("Large enough only {condition}.", condition=met[0].condition) if met else None
         headline = message("Too small: {found} found, {required} required", **words)
         return Verdict(verdict=SHORT, headline=headline, only_if=only_if, **told)
     open_words = _larger(size, edition, trace.readings)
     if answer.values.get("fits") is False:
-        headline = message("Large enough, but not like this: {found} found, {required} required", **words)
+        headline = message("Large enough, but not permitted as entered: {found} found, {required} required", **words)
         return Verdict(verdict=NOT_PERMITTED, headline=headline, open=open_words, **told)
     return Verdict(
-        verdict=ENOUGH, headline=message("Enough: {found} found, {required} required", **words), open=open_words, **told
+        verdict=ENOUGH,
+        headline=message(
+            "Large enough: {found} found, {required} required",
+            **words,
+        ),
+        open=open_words,
+        **told,
     )
 
 

@@ -20,8 +20,9 @@ def warn_of_aluminum_near_earth(metal: str, height_rule: str, trace: Trace) -> N
     height = trace.cite(height_rule)
     trace.warn(
         message(
-            "Aluminum and copper-clad aluminum: no bare wire against earth or masonry or where it corrodes, and "
-            "outdoors no end within {height} in of earth ({section}). The edition names exceptions.",
+            "Aluminum and copper-clad aluminum: no bare wire in contact with the earth or masonry or where it "
+            "corrodes, and no termination outdoors within {height} in. of the earth ({section}). The edition names "
+            "exceptions.",
             height=height.value,
             section=height.section,
         )

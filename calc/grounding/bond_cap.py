@@ -34,7 +34,11 @@ def capped_supply_side_size(
     if size and area(size, trace.edition) <= area(cap, trace.edition):
         return size
     trace.step(
-        message("This bond need not be larger than {cap} {metal}.", cap=shown_size(cap), metal=METAL_WORDS[metal]),
+        message(
+            "This bonding jumper is not required to be larger than {cap} {metal}.",
+            cap=shown_size(cap),
+            metal=METAL_WORDS[metal],
+        ),
         shown_size(cap),
         "",
         (cap_rule,),
@@ -47,11 +51,17 @@ def _note_later_cap(size: str, metal: str, trace: Trace, cap_rule: str) -> None:
     later = next(edition for edition in EDITIONS if rule(cap_rule, edition).rows[0][TABLE_COLUMN[metal]] != "none")
     cap = rule(cap_rule, later).rows[0][TABLE_COLUMN[metal]]
     if area(size, trace.edition) > area(cap, trace.edition):
-        trace.reading(message("where the authority takes the limit of the {later} edition", later=later), cap)
+        trace.reading(
+            message(
+                "where the authority having jurisdiction accepts the limit of the {later} edition",
+                later=later,
+            ),
+            cap,
+        )
         trace.note(
             message(
-                "The {edition} edition states no upper size. From {later} on no more than {cap} {metal} is asked for; "
-                "ask the authority whether that will do.",
+                "The {edition} edition states no maximum size. From {later} on, no more than {cap} {metal} is "
+                "required; ask the authority having jurisdiction whether that is accepted.",
                 edition=trace.edition,
                 later=later,
                 cap=shown_size(cap),

@@ -11,32 +11,37 @@ MAX_CIRCUITS = 100
 
 
 DEVICE = device_rating(
-    message("Breaker or fuse ahead"),
-    message("Its rating, for example 200 A. An adjustable one counts at its highest."),
+    message("Upstream breaker or fuse"),
+    message("Its rating, for example 200 A. For an adjustable breaker, enter the highest setting."),
 )
-METAL = metal_of(message("Metal of the equipment grounding conductor"))
+METAL = metal_of(message("Equipment grounding conductor material"))
 INSTALLED = conductor_size(
-    message("Hot conductor installed"),
-    message("Size of one of them, for example 3/0. Leave it empty if it is not known."),
+    message("Installed hot conductor size"),
+    message("Size of one conductor, for example 3/0. Leave it empty if it is not known."),
 )
 MINIMUM = conductor_size(
-    message("Smallest hot conductor that would do"),
-    message("Only where a larger one was run, as for voltage drop. Count ambient temperature and bundling in first."),
+    message("Minimum hot conductor size (before upsizing)"),
+    message(
+        "Only if you upsized, for example for voltage drop. Apply ambient temperature and bundling corrections first."
+    ),
 )
-CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
 INCREASE = one_of(
-    message("Why the hot conductors are larger"),
-    message("Voltage drop, spare capacity, what was on the truck: all count. Ambient temperature and bundling do not."),
+    message("Reason the hot conductors are larger"),
+    message(
+        "Voltage drop, spare capacity and what was on the truck all count as upsizing. Ambient temperature and "
+        "bundling corrections do not."
+    ),
     (
         Choice("any", message("Voltage drop or any other reason")),
-        Choice("ambient-or-bundling", message("Only ambient temperature or bundling")),
+        Choice("ambient-or-bundling", message("Ambient temperature or bundling only")),
     ),
     rare=True,
 )
-RACEWAYS = raceways_of(message("In how many raceways or cables the sets run."))
+RACEWAYS = raceways_of(message("Number of raceways or cables the sets are run in."))
 WIRING = one_of(
-    message("The conductors run in"),
-    message("Multiconductor cables carry an equipment grounding conductor of their own."),
+    message("Wiring method"),
+    message("Each multiconductor cable has its own equipment grounding conductor."),
     (
         Choice("raceway", message("Raceway")),
         Choice("cable", message("Multiconductor cable")),
@@ -45,37 +50,37 @@ WIRING = one_of(
     rare=True,
 )
 CIRCUITS = whole_number(
-    message("Circuits that share this conductor"),
-    message("Enter the largest of their devices and the conductors behind it."),
+    message("Circuits sharing this conductor"),
+    message("Enter the largest breaker or fuse among them, and the conductors it protects."),
     1,
     MAX_CIRCUITS,
     rare=True,
 )
 CIRCUIT = one_of(
-    message("The circuit is"),
-    message("With a tap, enter the device ahead of the feeder and the tap conductors."),
+    message("Type of circuit"),
+    message("For a tap, enter the feeder breaker or fuse and the tap conductors."),
     (
-        Choice("feeder-or-branch", message("A feeder or branch circuit")),
-        Choice("feeder-tap", message("A tap of a feeder")),
-        Choice("motor", message("A motor circuit with fuses or an inverse-time breaker")),
-        Choice("motor-instantaneous-trip", message("A motor circuit with an instantaneous-trip breaker")),
-        Choice("flexible-cord", message("A flexible cord or fixture wire")),
-        Choice("service", message("Service conductors, with no device ahead")),
+        Choice("feeder-or-branch", message("Feeder or branch circuit")),
+        Choice("feeder-tap", message("Feeder tap")),
+        Choice("motor", message("Motor circuit with fuses or an inverse-time breaker")),
+        Choice("motor-instantaneous-trip", message("Motor circuit with an instantaneous-trip breaker")),
+        Choice("flexible-cord", message("Flexible cord or fixture wire")),
+        Choice("service", message("Service conductors (no overcurrent device ahead)")),
     ),
     rare=True,
 )
 MOTOR = one_of(
-    message("Kind of motor"),
-    message("It matters behind an instantaneous-trip breaker only."),
+    message("Type of motor"),
+    message("Applies only with an instantaneous-trip breaker."),
     (
-        Choice("ac", message("Alternating current, no wound rotor")),
-        Choice("wound-rotor-or-dc", message("Wound rotor or direct current")),
+        Choice("ac", message("AC, not wound-rotor")),
+        Choice("wound-rotor-or-dc", message("Wound-rotor or DC")),
     ),
     rare=True,
 )
 MOTOR_CURRENT = quantity(
-    message("Full-load current of the motor"),
-    message("From the table of the code, not from the plate. It is needed behind an instantaneous-trip breaker only."),
+    message("Motor full-load current"),
+    message("From the code table, not from the nameplate. Required only with an instantaneous-trip breaker."),
     "A",
     0.1,
     MAX_AMPERE,

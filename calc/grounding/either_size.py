@@ -15,8 +15,8 @@ def ask_for_the_smallest(sized: Sized, hot: HotConductors, trace: Trace) -> None
     if sized.unless_increased:
         trace.note(
             message(
-                "Were the hot conductors made larger than the load needs, as for voltage drop? Enter the smallest that "
-                "would do, or {installed} if they were not. Then there is one answer ({section}).",
+                "Were the hot conductors upsized, for example for voltage drop? Enter the minimum size required before "
+                "upsizing, or {installed} if they were not. Then there is one answer ({section}).",
                 installed=shown_size(hot.installed),
                 section=trace.section(INCREASE),
             )
@@ -29,7 +29,7 @@ def words_of(sized: Sized, metal: str, hot: HotConductors, detail: Message, trac
     record_the_smaller(sized, hot.installed, trace)
     if sized.unless_increased:
         return message(
-            "{detail}, where the hot conductors were made larger than the load needs ({section}). {smaller}",
+            "{detail}, where the hot conductors were upsized ({section}). {smaller}",
             detail=detail,
             section=trace.section(INCREASE),
             smaller=smaller,
@@ -41,10 +41,13 @@ def record_the_smaller(sized: Sized, installed: str | None, trace: Trace) -> Non
     """Record the condition on which a smaller size is enough, for what is found on site."""
     words = {"installed": shown_size(installed) if installed else ""}
     if sized.unless_increased:
-        condition = message("where {installed} is the smallest hot conductor that would do", **words)
+        condition = message("where {installed} is the minimum hot conductor size", **words)
         trace.reading(condition, sized.unless_increased)
     elif sized.if_small_allowed:
-        condition = message("where a rule, as for motors, allows {installed} behind this device", **words)
+        condition = message(
+            "where a rule, such as the one for motors, permits {installed} on this breaker or fuse",
+            **words,
+        )
         trace.reading(condition, sized.if_small_allowed)
 
 
@@ -53,13 +56,13 @@ def words_of_smaller(sized: Sized, metal: str, installed: str | None) -> Message
     words = {"metal": METAL_WORDS[metal], "installed": shown_size(installed) if installed else ""}
     if sized.unless_increased:
         return message(
-            "{size} {metal} where {installed} is the smallest that would do",
+            "{size} {metal} where {installed} is the minimum size",
             size=shown_size(sized.unless_increased),
             **words,
         )
     if sized.if_small_allowed:
         return message(
-            "{size} {metal} only where a rule, as for motors, allows {installed} behind this device",
+            "{size} {metal} only where a rule, such as the one for motors, permits {installed} on this breaker or fuse",
             size=shown_size(sized.if_small_allowed),
             **words,
         )

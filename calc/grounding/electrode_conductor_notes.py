@@ -19,7 +19,7 @@ def words_of_run(size: str, metal: str, trace: Trace) -> Message:
     """Return the words beside a size: the metal, and that a thin conductor is protected wherever it runs."""
     words = {"metal": METAL_WORDS[metal]}
     if area(size, trace.edition) < area(trace.cite(UNPROTECTED).value, trace.edition):
-        return message("{metal} wire or larger, in a raceway or armor", **words)
+        return message("{metal} wire or larger, in a raceway or cable armor", **words)
     return message("{metal} wire or larger", **words)
 
 
@@ -27,8 +27,8 @@ def note_the_installation(size: str, taps: list[str], metal: str, trace: Trace) 
     """Note how the conductor and its taps are run; warn of aluminum near earth, masonry and corrosion."""
     trace.note(
         message(
-            "One length without a splice; join a wire only by listed irreversible compression or exothermic welding "
-            "({section}).",
+            "Run it in one continuous length without a splice. A wire may be spliced only with a listed irreversible "
+            "compression connector or exothermic welding ({section}).",
             section=trace.section("grounding/electrode_conductor_unspliced"),
         )
     )
@@ -36,7 +36,7 @@ def note_the_installation(size: str, taps: list[str], metal: str, trace: Trace) 
     if any(area(each, trace.edition) < area(smallest, trace.edition) for each in (size, *taps)):
         trace.note(
             message(
-                "Smaller than {smallest}: run it in a raceway or armor ({section}).",
+                "Smaller than {smallest}: run it in a raceway or cable armor ({section}).",
                 smallest=shown_size(smallest),
                 section=trace.section(UNPROTECTED),
             )
@@ -48,7 +48,7 @@ def note_the_installation(size: str, taps: list[str], metal: str, trace: Trace) 
     if len(named) > 1:
         trace.warn(
             message(
-                "Bare aluminum must not touch {one} or {other}, nor stand where it corrodes ({section}).",
+                "Bare aluminum must not touch {one} or {other}, or be installed where it corrodes ({section}).",
                 one=named[0],
                 other=named[1],
                 section=section,
@@ -57,7 +57,7 @@ def note_the_installation(size: str, taps: list[str], metal: str, trace: Trace) 
     else:
         trace.warn(
             message(
-                "Aluminum without an extruded plastic covering must not touch {one}, nor stand where it corrodes "
+                "Aluminum without an extruded plastic covering must not touch {one}, or be installed where it corrodes "
                 "({section}).",
                 one=named[0],
                 section=section,
@@ -65,7 +65,7 @@ def note_the_installation(size: str, taps: list[str], metal: str, trace: Trace) 
         )
     trace.warn(
         message(
-            "Outdoors aluminum must not end within {inches} inches of the earth ({section}). Use copper at buried "
+            "Outdoors, do not terminate aluminum within {inches} inches of the earth ({section}). Use copper at buried "
             "electrodes.",
             inches=trace.cite(HEIGHT).value,
             section=trace.section(HEIGHT),

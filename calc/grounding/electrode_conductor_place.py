@@ -26,14 +26,14 @@ _UNGROUNDED = {
     SEVERAL_DERIVED: "grounding/electrode_conductor_of_ungrounded_derived_system",
 }
 PLACE = one_of(
-    message("Where it starts"),
-    message("The size goes by the conductors there."),
+    message("Where the conductor starts"),
+    message("The size is based on the supply conductors there."),
     (
         Choice("service-disconnect", message("At a service")),
-        Choice("separate-building", message("At a building fed by a feeder from another building")),
-        Choice("separately-derived-system", message("At a transformer or generator that is a source of its own")),
+        Choice("separate-building", message("At a building supplied by a feeder from another building")),
+        Choice("separately-derived-system", message("At a transformer or generator (separately derived system)")),
         Choice(SEVERAL_DERIVED, message("Common to several transformers or generators")),
-        Choice("feeder-panel", message("At a panel fed by a feeder in the same building")),
+        Choice("feeder-panel", message("At a panel supplied by a feeder in the same building")),
     ),
 )
 
@@ -42,16 +42,19 @@ def name_the_place(place: str, system_grounding: str, other_conductors: str | No
     """Cite the section that asks for the conductor. Raises: NotCovered where no such conductor starts."""
     if place == "feeder-panel":
         raise NotCovered(
-            message("From a panel fed inside the building no grounding electrode conductor starts."),
+            message("No grounding electrode conductor starts at a panel supplied by a feeder in the same building."),
             message(
-                "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
+                "Look under equipment grounding conductor ({section}). It is sized from the upstream overcurrent "
+                "device.",
                 section=trace.section("naming/equipment_grounding_conductor_size"),
             ),
             "equipment-grounding-conductor",
         )
     if system_grounding == "impedance-grounded":
         raise NotCovered(
-            message("In an impedance-grounded system the electrode stands behind the impedance."),
+            message(
+                "In an impedance-grounded system, the grounding impedance is between the system and the electrode."
+            ),
             message(
                 "Look under impedance-grounded system ({section}).",
                 section=trace.section("naming/impedance_grounding"),
@@ -59,9 +62,13 @@ def name_the_place(place: str, system_grounding: str, other_conductors: str | No
         )
     if place == "separately-derived-system" and other_conductors:
         raise NotCovered(
-            message("One derived system has one grounding electrode conductor, by all its derived conductors."),
             message(
-                "Enter its conductors and sets alone ({section}). For several systems choose the place common to them.",
+                "One separately derived system has one grounding electrode conductor, sized from all of its ungrounded "
+                "conductors."
+            ),
+            message(
+                "Enter only its own conductors and sets ({section}). For several systems, choose the location common "
+                "to them.",
                 section=trace.section(_SECTIONS[place]),
             ),
         )
@@ -71,15 +78,15 @@ def name_the_place(place: str, system_grounding: str, other_conductors: str | No
     if other_conductors and place != SEVERAL_DERIVED:
         trace.step(
             message(
-                "Several disconnects share one conductor: it goes by the sum of their ungrounded conductors, each tap "
-                "by its own."
+                "Several disconnects share one conductor: it is sized from the sum of their ungrounded conductors, "
+                "each tap from its own."
             ),
             cites=("grounding/electrode_conductor_several_disconnects",),
         )
         trace.note(
             message(
-                "Instead of taps, each disconnect may have a conductor of its own, of the size of its tap, or one may "
-                "start in a wireway ahead of them and go by the conductors there ({section}).",
+                "Instead of taps, each disconnect may have its own grounding electrode conductor, the same size as its "
+                "tap, or one may start in a wireway ahead of them and be sized from the conductors there ({section}).",
                 section=trace.section("grounding/electrode_conductor_each_disconnect"),
             )
         )
@@ -90,7 +97,8 @@ def common_size(electrodes: list[str], ring: str | None, metal: str, trace: Trac
     size = trace.cite(COMMON).rows[0][TABLE_COLUMN[metal]]
     trace.step(
         message(
-            "The conductor common to several derived systems: {size} {metal}, however small the systems.",
+            "The common conductor for several separately derived systems: {size} {metal}, however small the systems "
+            "are.",
             size=shown_size(size),
             metal=METAL_WORDS[metal],
         ),
@@ -105,7 +113,10 @@ def common_size(electrodes: list[str], ring: str | None, metal: str, trace: Trac
     if area(smaller, trace.edition) >= area(size, trace.edition):
         return size
     trace.step(
-        message("Only such electrodes are present: it need not be larger than {size}.", size=shown_size(smaller)),
+        message(
+            "Only these types of electrodes are present: it is not required to be larger than {size}.",
+            size=shown_size(smaller),
+        ),
         shown_size(smaller),
         "",
         (SMALLER, *(limit[1] for limit in limits)),
@@ -113,7 +124,7 @@ def common_size(electrodes: list[str], ring: str | None, metal: str, trace: Trac
     trace.reading(message("where the building has a water pipe, structural metal or another electrode"), size)
     trace.warn(
         message(
-            "This holds only where the building has no water pipe, structural metal or other electrode ({section}). "
+            "This applies only where the building has no water pipe, structural metal or other electrode ({section}). "
             "With one of them: {size}.",
             section=trace.section(SMALLER),
             size=shown_size(size),

@@ -33,21 +33,21 @@ def electrode_conductor_size(total: float, conductor_metal: str, metal: str, tra
     )
     if row is rows[0]:
         sentence = message(
-            "{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.",
+            "{total} cmil falls in the row “{through} {supply} or smaller”: {size} {metal}.",
             through=shown_size(limits[0]),
             **words,
         )
     elif through in row:
         sentence = message(
-            "{total} cmil is in the row over {before} through {through} {supply}: {size} {metal}.",
+            "{total} cmil falls in the row “over {before} through {through} {supply}”: {size} {metal}.",
             before=shown_size(limits[limits.index(row[through]) - 1]),
             through=shown_size(row[through]),
             **words,
         )
     else:
         sentence = message(
-            "{total} cmil is over {last} {supply}, the last row: {size} {metal}. However large the supply, this "
-            "conductor never needs more; no share of the area counts here.",
+            "{total} cmil is over {last} {supply}, the last row: {size} {metal}. However large the supply, nothing "
+            "larger is required; the percentage rule for bonding jumpers does not apply here.",
             last=shown_size(limits[-1]),
             **words,
         )

@@ -19,12 +19,12 @@ SMALLEST_RING = "grounding/ground_ring_smallest"
 SEVERAL = "grounding/electrode_conductor_to_several_electrodes"
 ELECTRODES = {
     "water-pipe": message("Metal underground water pipe"),
-    "structural-metal": message("Building steel or metal in-ground support"),
+    "structural-metal": message("Building steel or metal in-ground support structure"),
     "concrete-encased": message("Concrete-encased electrode"),
     "ring": message("Ground ring"),
-    "rod": message("Rod"),
-    "pipe": message("Pipe"),
-    "plate": message("Plate"),
+    "rod": message("Ground rod"),
+    "pipe": message("Pipe electrode"),
+    "plate": message("Plate electrode"),
     "other": message("Another electrode"),
 }
 ELECTRODE_CHOICES = tuple(Choice(value, words) for value, words in ELECTRODES.items())
@@ -47,7 +47,7 @@ def electrode_limit(electrode: str, ring: str | None, metal: str, trace: Trace) 
     if TABLE_COLUMN[metal] != "copper":
         trace.warn(
             message(
-                "The limit for this electrode ({section}) is read here for copper only, so this answer keeps the "
+                "The size limit for this electrode ({section}) is taken here for copper only, so this answer keeps the "
                 "{metal} size of the table.",
                 section=trace.section(key),
                 metal=METAL_WORDS[metal],
@@ -66,7 +66,7 @@ def size_for_electrodes(
     if len(needed) > 1:
         trace.step(
             message(
-                "One conductor for several electrodes has the largest size asked for: {size}.", size=shown_size(size)
+                "One conductor for several electrodes takes the largest size required: {size}.", size=shown_size(size)
             ),
             shown_size(size),
             "",
@@ -82,7 +82,7 @@ def _size_for_one(table_size: str, electrode: str, ring: str | None, metal: str,
     size, key = limit
     trace.step(
         message(
-            "{electrode}: the conductor need not be larger than {size} {metal}.",
+            "{electrode}: the conductor is not required to be larger than {size} {metal}.",
             electrode=ELECTRODES[electrode],
             size=shown_size(size),
             metal=METAL_WORDS[metal],
@@ -98,7 +98,7 @@ def _refuse_a_small_ring(ring: str, trace: Trace) -> None:
     smallest = trace.cite(SMALLEST_RING).value
     if area(ring, trace.edition) < area(smallest, trace.edition):
         raise NotCovered(
-            message("A ring of {ring} is too small to count as a ground ring.", ring=shown_size(ring)),
+            message("{ring} is too small for a ground ring.", ring=shown_size(ring)),
             message(
                 "Look under ground ring ({section}): {smallest} copper or larger.",
                 section=trace.section(SMALLEST_RING),

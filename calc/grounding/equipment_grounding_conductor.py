@@ -32,7 +32,7 @@ from calc.trace import Trace
     "equipment-grounding-conductor",
     name=message("Equipment grounding conductor"),
     purpose=message(
-        "The smallest wire-type equipment grounding conductor of a circuit, with the section for each step."
+        "Minimum wire-type equipment grounding conductor size for a circuit, with the section for each step."
     ),
     submit=message("Size the conductor"),
     example={
@@ -43,7 +43,7 @@ from calc.trace import Trace
         "minimum_conductor": "8",
     },
     outputs=(
-        *wire(message("Smallest equipment grounding conductor")),
+        *wire(message("Minimum size of the equipment grounding conductor")),
         how_many(),
         Output("device", message("Rating or setting that sizes it"), "number", "A"),
         unless_increased(),
@@ -105,11 +105,14 @@ def equipment_grounding_conductor(
     device = device_that_counts(device, circuit, motor, motor_current, trace)
     if circuits > 1:
         trace.step(
-            message("{circuits} circuits share it: the largest device counts, the one entered.", circuits=circuits),
+            message(
+                "{circuits} circuits share it: size it from the largest overcurrent device, the one entered.",
+                circuits=circuits,
+            ),
             cites=("grounding/several_circuits_one_conductor",),
         )
         if minimum_conductor:
-            trace.warn(message("Reckon the increase for each circuit in turn and take the largest answer."))
+            trace.warn(message("Work out the increase for each circuit separately and use the largest answer."))
     first, *others = (1,) if raceway == "cable-tray" and raceways is None else arrangements(sets, raceways)
     hot = HotConductors(
         installed_conductor,
@@ -160,16 +163,20 @@ def _one_or_each(sized: Sized, each: Sized, metal: str, raceways: int, trace: Tr
     """Return the words where nobody said in how many raceways the sets run: one conductor, or one in each."""
     words = dict(metal=METAL_WORDS[metal], raceways=raceways, size=shown_size(each.size))
     trace.step(
-        message("Nobody said in how many raceways the sets run: one conductor for all, or one of full size in each."),
+        message(
+            "The number of raceways was not entered: one conductor for all sets, or a full-size one in each raceway."
+        ),
         cites=("grounding/parallel_in_one_raceway", "grounding/parallel_in_several_raceways"),
     )
     if each.size == sized.size:
         return message(
-            "{metal} wire or larger: one if all sets share a raceway, else one in each raceway or cable", **words
+            "{metal} wire or larger: one if all sets are in one raceway, otherwise one in each raceway or cable",
+            **words,
         )
     trace.reading(message("where each of {raceways} raceways has its own, with one set in each", **words), each.size)
     return message(
-        "{metal} wire or larger if all sets share a raceway. In each of {raceways} raceways, one set in each: {size}",
+        "{metal} wire or larger if all sets are in one raceway. With one set in each of {raceways} raceways: {size} in "
+        "each",
         **words,
     )
 
@@ -184,7 +191,8 @@ def _note_what_it_implies(metal: str, trace: Trace) -> None:
     warn_of_aluminum_near_earth(metal, OF_EQUIPMENT_CONDUCTORS, trace)
     trace.note(
         message(
-            "This is the least size. Where the path for fault current needs more, more is required ({section}).",
+            "This is the minimum size. If the effective ground-fault current path needs a larger one, the larger one "
+            "is required ({section}).",
             section=trace.section("grounding/effective_fault_path"),
         )
     )

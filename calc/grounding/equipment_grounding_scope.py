@@ -15,10 +15,11 @@ OUT_OF_SCOPE = (
         "circuit",
         "service",
         message(
-            "Service conductors have no overcurrent device ahead, so no equipment grounding conductor goes by one."
+            "Service conductors have no overcurrent device ahead, so no equipment grounding conductor can be sized "
+            "from one."
         ),
         message(
-            "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
+            "Look under supply-side bonding jumper ({section}). It is sized from the conductors.",
             section=SectionOf("naming/supply_side_bonding_jumper"),
         ),
         ("supply-side-bonding-jumper",),
@@ -26,9 +27,9 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "circuit",
         "flexible-cord",
-        message("Flexible cords and fixture wires have a rule of their own."),
+        message("Flexible cords and fixture wires have their own rule."),
         message(
-            "Look into {section}, item (E).",
+            "Look in {section}, item (E).",
             section=SectionOf("naming/equipment_grounding_conductor_size"),
         ),
     ),
@@ -48,10 +49,10 @@ def require_whole_conductors(
     if raceways and sets % raceways:
         raise NotCovered(
             message(
-                "Parallel sets ({sets}) do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways
+                "{sets} sets in parallel do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways
             ),
             message(
-                "Each raceway holds the same number of whole sets ({section}).",
+                "Each raceway must hold the same number of complete sets ({section}).",
                 section=trace.section("conductors/parallel_minimum"),
             ),
         )
@@ -62,11 +63,15 @@ def device_that_counts(device: float, circuit: str, motor: str, motor_current: f
     """
     if circuit == "motor":
         trace.step(
-            message("The device that protects the motor circuit against short circuits and ground faults counts."),
+            message("Size it from the motor branch-circuit short-circuit and ground-fault protective device."),
             cites=("grounding/motor_circuit_device",),
         )
     if circuit == "feeder-tap":
-        trace.step(message("With a tap, the device ahead of the feeder counts."), cites=("grounding/feeder_tap",))
+        trace.step(
+            message("For a tap, size it from the overcurrent device ahead of the feeder."), cites=(
+                "grounding/feeder_tap",
+            )
+        )
     if circuit != "motor-instantaneous-trip":
         return device
     return largest_dual_element_fuse(require(motor_current, "motor_current"), motor, trace)

@@ -30,21 +30,23 @@ MAX_ENCLOSURES = max(stated.value for stated in every_edition("services/disconne
 
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor"),
-    message("The one that feeds this disconnect, for example 3/0 or 500 kcmil."),
+    message("The one feeding this disconnect, for example 3/0 or 500 kcmil."),
 )
 SETS = whole_number(
-    message("Parallel sets"), message("Conductors side by side in each phase, all together."), 1, MAX_SETS
+    message("Sets in parallel"), message(
+        "Number of conductors in parallel per phase, all raceways together."
+    ), 1, MAX_SETS
 )
-RACEWAYS = raceways_of(message("In how many raceways or cables the sets run. Each has a grounded conductor."))
-CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
-METAL = metal_of(message("Metal of the grounded conductor"))
+RACEWAYS = raceways_of(message("Number of raceways or cables the sets are run in. Each one has a grounded conductor."))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Grounded conductor material"))
 LOAD_SIZE = conductor_size(
-    message("Size the neutral load needs"),
-    message("Of each grounded conductor. This handbook does not compute it. Leave it empty if it is not known."),
+    message("Size required for the neutral load"),
+    message("Of each grounded conductor. This handbook does not calculate it. Leave it empty if it is not known."),
 )
 ENCLOSURES = whole_number(
-    message("Disconnect enclosures"),
-    message("Separate enclosures with a disconnect that the service or source feeds. A listed assembly counts as one."),
+    message("Number of disconnect enclosures"),
+    message("Separate enclosures with a disconnect fed by the service or source. Count a listed assembly as one."),
     1,
     MAX_ENCLOSURES,
     rare=True,
@@ -55,12 +57,12 @@ ENCLOSURES = whole_number(
     "grounded-conductor",
     name=message("Grounded conductor"),
     purpose=message(
-        "The smallest grounded conductor, mostly the neutral, to a service disconnect or from a transformer."
+        "Minimum size of the grounded conductor (usually the neutral) to a service disconnect or from a transformer."
     ),
     submit=message("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "sets": "2", "raceways": "2", "metal": "copper"},
     outputs=(
-        *wire(message("Smallest grounded conductor")),
+        *wire(message("Minimum size of the grounded conductor")),
         how_many(),
     ),
     site_check=SIZE,
@@ -134,12 +136,12 @@ def grounded_conductor(
         aside = Trace(trace.edition)
         each = larger_for_load(size_for_fault(*hot, number, *metals, aside), load_size, RULES[place], corner, aside)
         size, detail = _one_or_each(size, each, metal, number, RULES[place], trace)
-        detail = detail if load_size else message("{least}. The neutral load may need more", least=detail)
+        detail = detail if load_size else message("{least}. The neutral load may require a larger one", least=detail)
     if not corner:
         trace.note(
             message(
-                "Reckoned as a neutral. The grounded wire of a corner-grounded delta carries what a hot wire carries "
-                "({section}).",
+                "Calculated as a neutral. The grounded phase conductor of a corner-grounded delta carries as much as a "
+                "hot conductor ({section}).",
                 section=trace.section(RULES[place]["delta"]),
             )
         )
@@ -162,7 +164,7 @@ def _detail(metal: Message, sets: int, raceways: int, corner: bool, load_given: 
         )
     else:
         least = message("{metal} or larger, with the hot conductors", metal=metal)
-    return least if corner or load_given else message("{least}. The neutral load may need more", least=least)
+    return least if corner or load_given else message("{least}. The neutral load may require a larger one", least=least)
 
 
 def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, trace: Trace):
@@ -170,20 +172,22 @@ def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, t
     words = dict(metal=METAL_WORDS[metal], raceways=raceways, size=shown_size(size), each=shown_size(each))
     trace.step(
         message(
-            "Nobody said in how many raceways the sets run. One raceway: {size}. One in each of {raceways}: {each}.",
+            "The number of raceways was not entered. All sets in one raceway: {size}. One set in each of {raceways} "
+            "raceways: {each}.",
             **words,
         ),
         cites=(rules["single"], rules["each"]),
     )
     if area(each, trace.edition) > area(size, trace.edition):
-        trace.reading(message("if all sets share a raceway"), size)
+        trace.reading(message("if all sets are in one raceway"), size)
         return each, message(
-            "{metal} or larger in each of {raceways} raceways, one set in each; {size} if all sets share a raceway",
+            "{metal} or larger in each of {raceways} raceways, one set in each; {size} if all sets are in one raceway",
             **words,
         )
     trace.reading(message("where each of {raceways} raceways has its own, with one set in each", **words), each)
     return size, message(
-        "{metal} or larger if all sets share a raceway; {each} in each of {raceways} raceways, one set in each", **words
+        "{metal} or larger if all sets are in one raceway; {each} in each of {raceways} raceways, one set in each",
+        **words,
     )
 
 
@@ -192,22 +196,22 @@ def _note_why_and_where(place: str, trace: Trace) -> None:
     if place == "first-disconnect":
         trace.note(
             message(
-                "The bond is in the first disconnect, so this conductor carries a fault back to the source, whatever "
-                "its load ({section}).",
+                "The system bonding jumper is in the first disconnect, so this conductor carries fault current back to "
+                "the source, whatever its load ({section}).",
                 section=section,
             )
         )
         return
     trace.note(
         message(
-            "It is needed even where nothing uses the neutral: it is the way back for a fault ({section}).",
+            "It is required even where no load uses the neutral: it is the ground-fault return path ({section}).",
             section=section,
         )
     )
     trace.note(
         message(
-            "Land it in each service disconnect, where the main bonding jumper joins it to the enclosure ({section}). "
-            "In one listed assembly it may land on the common bus ({assembly}).",
+            "Run it to each service disconnect, where the main bonding jumper connects it to the enclosure "
+            "({section}). In one listed assembly, it may connect to the common bus ({assembly}).",
             section=section,
             assembly=trace.section("grounding/grounded_conductor_to_listed_assembly"),
         )

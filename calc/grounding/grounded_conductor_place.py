@@ -10,24 +10,24 @@ from calc.trace import Trace
 
 PLACE = one_of(
     message("Where the grounded conductor runs"),
-    message("At a transformer or generator the bond is its system bonding jumper, from the neutral to metal."),
+    message("At a transformer or generator, “bond” means the system bonding jumper, from the neutral to metal."),
     (
         Choice("service-disconnect", message("To a service disconnect")),
-        Choice("first-disconnect", message("Transformer or generator, bond in its first disconnect")),
-        Choice("source", message("Transformer or generator, bond at the source")),
+        Choice("first-disconnect", message("From a transformer or generator, bonded in its first disconnect")),
+        Choice("source", message("From a transformer or generator, bonded at the source")),
         Choice("feeder-panel", message("In a feeder: to a panel or another building")),
     ),
 )
 SYSTEM_GROUNDING = one_of(
     message("How the system is grounded"),
     message(
-        "Nearly every system has a grounded neutral. A corner-grounded delta has three wires, one of them grounded."
+        "Nearly every system has a grounded neutral. A corner-grounded delta has three wires, with one phase grounded."
     ),
     (
-        Choice("solidly-grounded", message("A grounded neutral, or one grounded wire of a single-phase system")),
-        Choice("corner-grounded", message("Three-phase three-wire delta with one grounded phase wire")),
-        Choice("ungrounded", message("Ungrounded: no conductor tied to earth")),
-        Choice("impedance-grounded", message("Grounded through an impedance")),
+        Choice("solidly-grounded", message("Grounded neutral, or one grounded conductor of a single-phase system")),
+        Choice("corner-grounded", message("Three-phase, three-wire corner-grounded delta")),
+        Choice("ungrounded", message("Ungrounded: no system conductor grounded")),
+        Choice("impedance-grounded", message("Impedance grounded")),
     ),
     rare=True,
 )
@@ -56,10 +56,13 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "place",
         "feeder-panel",
-        message("In a feeder the neutral is not the way back for a fault. Another rule sets its least size."),
+        message(
+            "In a feeder, the neutral is not the ground-fault return path. Another rule sets its minimum size."
+        ),
         message(
             "Look under grounded conductor of a feeder ({section}): no smaller than the equipment grounding "
-            "conductor would be, and the load counts ({load}). In parallel, {least} or larger ({parallel}).",
+            "conductor would be, and large enough for the load ({load}). In parallel, {least} or larger "
+            "({parallel}).",
             section=SectionOf("naming/feeder_grounded_conductor"),
             load=SectionOf("naming/neutral_load"),
             least=FigureOf("conductors/parallel_minimum", "AWG"),
@@ -71,13 +74,14 @@ OUT_OF_SCOPE = (
         "place",
         "source",
         message(
-            "With the bond at the source, the fault comes back on the supply-side bonding jumper. The neutral past "
-            "it goes by its load; {section} sizes it only where the bond is not at the source.",
+            "With the system bonding jumper at the source, fault current returns on the supply-side bonding "
+            "jumper. Downstream, the neutral is sized for its load; {section} sizes it only where that jumper is "
+            "not at the source.",
             section=SectionOf("grounding/derived_grounded_conductor"),
         ),
         message(
-            "Look under neutral load ({load}) and supply-side bonding jumper ({jumper}). With a bond at both "
-            "places, look under {both}.",
+            "Look under neutral load ({load}) and supply-side bonding jumper ({jumper}). With a system bonding "
+            "jumper at both places, look under {both}.",
             load=SectionOf("naming/neutral_load"),
             jumper=SectionOf("naming/supply_side_bonding_jumper"),
             both=SectionOf("jumpers/system_jumper_at_two_places"),
@@ -87,10 +91,10 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "system_grounding",
         "ungrounded",
-        message("An ungrounded system has no grounded conductor."),
+        message("An ungrounded system does not have a grounded conductor."),
         message(
-            "Look under ungrounded system ({section}): its metal is still bonded together and connected to the "
-            "electrodes.",
+            "Look under ungrounded system ({section}): its metal must still be bonded together and connected to "
+            "the grounding electrodes.",
             section=SectionOf(UNGROUNDED, "place"),
         ),
     ),
@@ -98,7 +102,7 @@ OUT_OF_SCOPE = (
         "system_grounding",
         "impedance-grounded",
         message(
-            "In an impedance-grounded system the fault current is limited, and other rules size the conductor "
+            "In an impedance-grounded system, the fault current is limited, and other rules size the conductor "
             "({section}).",
             section=SectionOf(IMPEDANCE, "place"),
         ),
@@ -115,10 +119,12 @@ def require_equal_raceways(sets: int, raceways: int | None, trace: Trace) -> Non
     """Raise NotCovered where `sets` conductors a phase do not share `raceways` raceways equally."""
     if raceways and sets % raceways:
         raise NotCovered(
-            message("Parallel sets ({sets}) do not share {raceways} raceways equally.", sets=sets, raceways=raceways),
             message(
-                "Look under parallel conductors ({section}): each raceway holds the same number of conductors. Check "
-                "the numbers of sets and raceways.",
+                "{sets} sets in parallel do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways
+            ),
+            message(
+                "Look under parallel conductors ({section}): each raceway must hold the same number of conductors. "
+                "Check the number of sets and of raceways.",
                 section=trace.section("conductors/parallel_raceways_alike"),
             ),
         )

@@ -42,10 +42,11 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, trace
     if load_size is None:
         if corner:
             return size  # it carries what a hot conductor carries, so any load of theirs
-        trace.reading(message("The neutral load was not checked: it may need more."))
+        trace.reading(message("The neutral load was not checked: it may require a larger conductor."))
         trace.note(
             message(
-                "The neutral load was not computed. Where it needs a larger conductor, that one counts ({section}).",
+                "The neutral load was not calculated. If it requires a larger conductor, use the larger one "
+                "({section}).",
                 section=trace.section(load_rule),
             )
         )
@@ -53,7 +54,7 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, trace
     if area(load_size, trace.edition) <= area(size, trace.edition):
         trace.step(
             message(
-                "The load needs {load}; the larger of the two counts: {size}.",
+                "The load requires {load}; use the larger of the two: {size}.",
                 load=shown_size(load_size),
                 size=shown_size(size),
             ),
@@ -63,7 +64,7 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, trace
         )
         return size
     trace.step(
-        message("The load needs more: {load}. The larger of the two counts.", load=shown_size(load_size)),
+        message("The load requires more: {load}. Use the larger of the two.", load=shown_size(load_size)),
         shown_size(load_size),
         "",
         (load_rule,),
@@ -74,13 +75,13 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, trace
 def _say_what_shares_a_raceway(each: int, raceways: int, rules, trace: Trace) -> None:
     if each == 1:
         trace.step(
-            message("{raceways} raceways, one set in each: each is sized by its own hot conductor.", raceways=raceways),
+            message("{raceways} raceways, one set in each: size each from its own hot conductor.", raceways=raceways),
             cites=(rules["each"],),
         )
         return
     trace.step(
         message(
-            "{raceways} raceways, {each} sets in each: each is sized by its own hot conductors together.",
+            "{raceways} raceways, {each} sets in each: size each from the total of its own hot conductors.",
             raceways=raceways,
             each=each,
         ),
@@ -97,8 +98,8 @@ def _size_by_table(conductor, each, conductor_metal, metal, rules, trace: Trace)
         raise NotCovered(
             outside.why,
             message(
-                "Choose the metal of the hot conductors, or share the sets among more raceways, with a grounded "
-                "conductor in each ({section}).",
+                "Choose the same material as the hot conductors, or divide the sets among more raceways, with a "
+                "grounded conductor in each ({section}).",
                 section=trace.section(rules["each"]),
             ),
         ) from None
@@ -112,7 +113,7 @@ def _size_of_delta(conductor, each, conductor_metal, metal, rules, trace: Trace)
     if area(carrying, trace.edition) >= area(by_table, trace.edition):
         return carrying
     trace.step(
-        message("The table asks for more: {size}. The larger of the two counts.", size=shown_size(by_table)),
+        message("The table requires more: {size}. Use the larger of the two.", size=shown_size(by_table)),
         shown_size(by_table),
         "",
         (rules["single"],),
@@ -123,7 +124,7 @@ def _size_of_delta(conductor, each, conductor_metal, metal, rules, trace: Trace)
 def _size_that_carries_as_much(conductor, conductor_metal, metal, rules, trace: Trace) -> str:
     if TABLE_COLUMN[metal] == TABLE_COLUMN[conductor_metal]:
         trace.step(
-            message("It carries at least what a hot conductor carries: {size}.", size=shown_size(conductor)),
+            message("Its ampacity must be at least that of a hot conductor: {size}.", size=shown_size(conductor)),
             shown_size(conductor),
             "",
             (rules["delta"],),
@@ -134,17 +135,19 @@ def _size_that_carries_as_much(conductor, conductor_metal, metal, rules, trace: 
     if not equal:
         raise NotCovered(
             message(
-                "No listed {metal} size carries what {size} {supply} carries.",
+                "No listed {metal} size has the ampacity of {size} {supply}.",
                 metal=METAL_WORDS[metal],
                 size=shown_size(conductor),
                 supply=METAL_WORDS[conductor_metal],
             ),
-            message("Choose the metal of the hot conductors ({section}).", section=trace.section(rules["delta"])),
+            message(
+                "Choose the same material as the hot conductors ({section}).", section=trace.section(rules["delta"])
+            ),
         )
     trace.step(
         message(
-            "It carries at least what a hot conductor carries: {size} {supply} carries {carried} A at 75 °C, "
-            "{equal} {metal} {ampere} A.",
+            "Its ampacity must be at least that of a hot conductor: {size} {supply} is good for {carried} A at 75 °C, "
+            "{equal} {metal} for {ampere} A.",
             size=shown_size(conductor),
             supply=METAL_WORDS[conductor_metal],
             carried=carried,
@@ -164,7 +167,7 @@ def _at_least(size: str, floor_rule: str, trace: Trace) -> str:
     if area(size, trace.edition) >= area(floor, trace.edition):
         return size
     trace.step(
-        message("In parallel each is {floor} or larger.", floor=shown_size(floor)),
+        message("In parallel, each must be {floor} or larger.", floor=shown_size(floor)),
         shown_size(floor),
         "",
         (floor_rule, AREA_RULE),

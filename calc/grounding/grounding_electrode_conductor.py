@@ -27,25 +27,25 @@ MAX_OTHERS = max(stated.value for stated in every_edition("services/disconnects_
 
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor"),
-    message("The one that feeds this disconnect or comes from this transformer, for example 3/0 or 500 kcmil."),
+    message("The one feeding this disconnect or coming from this transformer, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
-METAL = metal_of(message("Metal of the grounding electrode conductor"))
-ELECTRODE = one_of(message("Electrode"), message("Where the conductor ends."), ELECTRODE_CHOICES)
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Grounding electrode conductor material"))
+ELECTRODE = one_of(message("Electrode"), message("Electrode the conductor connects to."), ELECTRODE_CHOICES)
 CONTINUES_TO = one_of(
-    message("It runs on to"),
-    message("Another electrode on the same conductor. The one that asks for most decides."),
+    message("Continues to another electrode"),
+    message("Another electrode on the same conductor. The one that requires the largest size decides."),
     (Choice("none", message("No other electrode")), *ELECTRODE_CHOICES),
     rare=True,
 )
 RING = conductor_size(
-    message("Size of the ground ring"),
-    message("Its bare copper conductor, for example 2 or 4/0. Needed only where the electrode is a ring."),
+    message("Ground ring conductor size"),
+    message("Its bare copper conductor, for example 2 or 4/0. Required only for a ground ring."),
     rare=True,
 )
 OTHERS = other_conductors(
-    message("Conductors to the other disconnects or systems"),
-    message("Where they share one grounding electrode conductor. The same metal as above."),
+    message("Supply conductors of the other disconnects or systems"),
+    message("Where they share one grounding electrode conductor. Same material as above."),
     MAX_OTHERS,
 )
 
@@ -53,12 +53,12 @@ OTHERS = other_conductors(
 @calculator(
     "grounding-electrode-conductor",
     name=message("Grounding electrode conductor"),
-    purpose=message("The smallest conductor to the grounding electrode, and its taps, with the section for each step."),
+    purpose=message("Minimum grounding electrode conductor size, and its taps, with the section for each step."),
     submit=message("Size the conductor"),
     example={"edition": "2023", "conductor": "3/0", "other_conductors": "3/0,3/0", "electrode": "water-pipe"},
     outputs=(
-        *wire(message("Smallest grounding electrode conductor")),
-        Output("taps", message("Size of each tap, in the order entered"), "size", shape="list"),
+        *wire(message("Minimum size of the grounding electrode conductor")),
+        Output("taps", message("Minimum size of each tap, in the order entered"), "size", shape="list"),
     ),
     site_check=SIZE,
     margin=Margin(("conductor", "sets")),
@@ -132,8 +132,8 @@ def grounding_electrode_conductor(
     if not shared and place == "service-disconnect":
         trace.note(
             message(
-                "Reckoned for one disconnect. One that several share goes by all their conductors: enter the others "
-                "({section}).",
+                "Calculated for one disconnect. A conductor shared by several is sized from all their supply "
+                "conductors: enter the others ({section}).",
                 section=trace.section("grounding/electrode_conductor_several_disconnects"),
             )
         )
@@ -141,7 +141,7 @@ def grounding_electrode_conductor(
     for supply, tap in dict(zip(supplies, taps, strict=False)).items():
         trace.step(
             message(
-                "Tap for {supply}, by its own conductors, not larger than the common one: {tap}.",
+                "Tap for {supply}, sized from its own conductors, not larger than the common conductor: {tap}.",
                 supply=shown_set(*supply),
                 tap=shown_size(tap),
             ),
@@ -155,9 +155,9 @@ def grounding_electrode_conductor(
             ),
         )
     if table_size and table_size != size:
-        trace.reading(message("where it runs on to a water pipe or building steel"), table_size)
+        trace.reading(message("where it continues to a water pipe or building steel"), table_size)
     if taps:
-        trace.reading(message("Each tap has a size of its own. Check it by itself."))
+        trace.reading(message("Each tap has its own size. Check it separately."))
     note_the_installation(size, taps, metal, trace)
     return Answer(
         name=message("Common grounding electrode conductor") if shared else message("Grounding electrode conductor"),
@@ -178,7 +178,7 @@ def _detail(
     """
     if table_size:
         return message(
-            "{detail}. For these electrodes alone; {table} if it runs on to a water pipe or building steel",
+            "{detail}. For these electrodes only; {table} if it continues to a water pipe or building steel",
             detail=_detail(size, metal, taps, supplies, None, trace),
             table=shown_size(table_size),
         )
@@ -187,7 +187,9 @@ def _detail(
         return run
     if supplies == 1:
         return message(
-            "{run}; tap of this system {tap}, each other tap by its own conductors", run=run, tap=shown_size(taps[0])
+            "{run}; tap for this system {tap}, each other tap sized from its own conductors",
+            run=run,
+            tap=shown_size(taps[0]),
         )
     if len(set(taps)) == 1:
         return message("{run}; taps {tap} each", run=run, tap=shown_size(taps[0]))

@@ -19,12 +19,14 @@ def largest_dual_element_fuse(current: float, motor: str, trace: Trace) -> float
     Source: rules grounding/motor_fuse_percent, motor_fuse_next_rating, standard_fuse_ratings.
     """
     trace.step(
-        message("The setting of an instantaneous-trip breaker does not count. The largest dual-element fuse counts."),
+        message(
+            "Do not use the setting of the instantaneous-trip breaker. Use the largest dual-element fuse permitted."
+        ),
         cites=(DEVICE,),
     )
     percent = next(row["percent"] for row in trace.cite(PERCENT).rows if row["motor"] == motor)
     fuse = trace.compute(
-        message("Largest dual-element time-delay fuse by the percentage."),
+        message("Largest dual-element time-delay fuse, from the percentage."),
         "percent * full_load_current / 100",
         "A",
         (PERCENT,),
@@ -36,8 +38,8 @@ def largest_dual_element_fuse(current: float, motor: str, trace: Trace) -> float
     rating = next((ampere for ampere in ratings if ampere >= fuse), None)
     if rating is None:
         raise NotCovered(
-            message("The motor would need a fuse of more than {last} A.", last=shown_number(ratings[-1])),
-            message("Ask the engineer of the equipment ({section}).", section=trace.section(DEVICE)),
+            message("The motor would require a fuse larger than {last} A.", last=shown_number(ratings[-1])),
+            message("Ask the equipment manufacturer or an engineer ({section}).", section=trace.section(DEVICE)),
         )
     trace.step(message("Standard rating: {rating} A.", rating=shown_number(rating)), rating, "A", (NEXT, RATINGS))
     return rating

@@ -32,8 +32,8 @@ def not_larger_than_circuit(
     if TABLE_COLUMN[metal] == "aluminum" and TABLE_COLUMN[conductor_metal] == "copper":
         trace.warn(
             message(
-                "It need not be larger than the circuit conductors ({section}). Copper and aluminum of one size do "
-                "not conduct alike, so this answer keeps {size} {metal}.",
+                "It is not required to be larger than the circuit conductors ({section}). Copper and aluminum of the "
+                "same size do not have the same conductance, so this answer keeps {size} {metal}.",
                 section=trace.section(rule),
                 size=shown_size(size),
                 metal=METAL_WORDS[metal],
@@ -45,14 +45,14 @@ def not_larger_than_circuit(
         return size
     if by_raceway:
         words = message(
-            "It need not be larger than the largest hot conductor in its raceway: {smaller}.",
+            "It is not required to be larger than the largest hot conductor in its raceway: {smaller}.",
             smaller=shown_size(smaller),
         )
-        trace.reading(message("where the authority does not take the limit by the conductor in each raceway"), size)
+        trace.reading(message("where the authority having jurisdiction does not accept the limit per raceway"), size)
         trace.warn(
             message(
-                "The limit by the conductor in each raceway is new in {edition} and disputed ({section}). Earlier "
-                "editions would ask for {size} in each raceway.",
+                "The limit by the largest conductor in each raceway is new in {edition} and disputed ({section}). "
+                "Earlier editions would require {size} in each raceway.",
                 edition=edition,
                 section=trace.section(rule),
                 size=shown_size(size),
@@ -60,14 +60,20 @@ def not_larger_than_circuit(
         )
     elif counted > 1:
         words = message(
-            "It need not be larger than the circuit conductors; {sets} in parallel have {limit} cmil: {smaller}.",
+            "It is not required to be larger than the circuit conductors; {sets} in parallel total {limit} cmil: "
+            "{smaller}.",
             sets=sets,
             limit=shown_number(limit),
             smaller=shown_size(smaller),
         )
     elif tap:
-        words = message("It need not be larger than the tap conductors: {smaller}.", smaller=shown_size(smaller))
+        words = message(
+            "It is not required to be larger than the tap conductors: {smaller}.", smaller=shown_size(smaller)
+        )
     else:
-        words = message("It need not be larger than the circuit conductors: {smaller}.", smaller=shown_size(smaller))
+        words = message(
+            "It is not required to be larger than the circuit conductors: {smaller}.",
+            smaller=shown_size(smaller),
+        )
     trace.step(words, shown_size(smaller), "", (rule,))
     return smaller

@@ -16,24 +16,28 @@ def count_of_conductors(sets: int, raceways: int, raceway: str, trace: Trace) ->
         return 1
     if raceway == "cable":
         trace.step(
-            message("Each parallel cable has one of this size; its conductors are joined at both ends."),
+            message(
+                "Each parallel cable must have one of this size; its conductors are connected together at both ends."
+            ),
             cites=("grounding/parallel_cables",),
         )
         trace.note(
             message(
-                "Cables in one raceway or tray may share one more conductor of this size instead, joined to theirs "
-                "({section}).",
+                "Instead, cables in one raceway or tray may share one additional conductor of this size, connected to "
+                "theirs ({section}).",
                 section=trace.section("grounding/parallel_cables"),
             )
         )
         return raceways
     if raceways == 1:
         trace.step(
-            message("All sets run together: one conductor serves them."), cites=("grounding/parallel_in_one_raceway",)
+            message("All sets are run together: one conductor serves them."), cites=(
+                "grounding/parallel_in_one_raceway",
+            )
         )
         return 1
     trace.step(
-        message("{raceways} raceways: one of this size in each, not a share of it.", raceways=raceways),
+        message("{raceways} raceways: install one of this full size in each.", raceways=raceways),
         cites=("grounding/parallel_in_several_raceways",),
     )
     return raceways
@@ -49,8 +53,8 @@ def size_in_tray(size: str, trace: Trace) -> str:
         return size
     trace.step(
         message(
-            "A single wire in a cable tray is {least} or larger, and only for industrial premises that qualified "
-            "persons service.",
+            "A single conductor in cable tray must be {least} or larger, and is permitted only in industrial "
+            "establishments serviced by qualified persons.",
             least=shown_size(least),
         ),
         shown_size(least),

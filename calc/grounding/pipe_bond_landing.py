@@ -15,52 +15,54 @@ def note_landing(piping: str, trace: Trace) -> None:
     if piping == "water":
         trace.note(
             message(
-                "Land it on the service equipment enclosure or on the grounded conductor at the service. A grounding "
-                "electrode conductor that is large enough will do, or an electrode whose conductor is ({section}).",
+                "Connect it to the service equipment enclosure or to the grounded conductor at the service. A "
+                "grounding electrode conductor that is large enough is permitted, or an electrode whose conductor is "
+                "({section}).",
                 section=section("grounding/water_pipe_bond"),
             )
         )
     elif piping == "water-isolated-unit":
         trace.note(
             message(
-                "Land it on the equipment grounding terminal of the panelboard or switchboard that feeds the unit, "
-                "not of service equipment ({section}).",
+                "Connect it to the equipment grounding terminal bar of the panelboard or switchboard that feeds the "
+                "unit, not of service equipment ({section}).",
                 section=section("grounding/water_pipe_bond_isolated_unit"),
             )
         )
     elif piping == "water-separate-building":
         trace.note(
             message(
-                "Land it on the building's own disconnect enclosure, on the equipment grounding conductor run with "
-                "the supply, or on an electrode in use ({section}).",
+                "Connect it to the building's own disconnect enclosure, to the equipment grounding conductor run with "
+                "the supply, or to a grounding electrode in use ({section}).",
                 section=section("grounding/water_pipe_bond_separate_building"),
             )
         )
     elif piping == "water-derived-system":
         trace.note(
             message(
-                "Run it from the grounded conductor, at the point where the grounding electrode conductor is joined, "
-                "to the nearest place on the piping that can be reached. Exceptions spare it where the piping or the "
-                "metal frame is the electrode ({section}).",
+                "Run it from the grounded conductor, at the point where the grounding electrode conductor connects, to "
+                "the nearest accessible point on the piping. It is not required under exceptions where the piping or "
+                "the metal frame is the electrode ({section}).",
                 section=section("grounding/water_pipe_bond_derived_system"),
             )
         )
     else:
         trace.note(
             message(
-                "The equipment grounding conductor of that circuit may be the bond. Else land it on the service "
-                "equipment enclosure, the grounded conductor at the service, a grounding electrode conductor that is "
-                "large enough, or an electrode whose conductor is ({section}).",
+                "The equipment grounding conductor of that circuit may serve as the bond. Otherwise, connect it to the "
+                "service equipment enclosure, the grounded conductor at the service, a grounding electrode conductor "
+                "that is large enough, or an electrode whose conductor is ({section}).",
                 section=section("grounding/other_metal_piping_bond"),
             )
         )
         trace.note(
             message(
-                "Corrugated gas tubing may need a further, larger bond: read the fuel gas code and the maker's sheet."
+                "Corrugated stainless steel tubing (CSST) may require an additional, larger bond: check the fuel gas "
+                "code and the manufacturer's instructions."
             )
         )
     if piping in ("water", "other-metal"):
-        trace.note(message("The connection to the pipe stays accessible."))
+        trace.note(message("The connection to the pipe must be accessible."))
 
 
 def note_protection(size: str, piping: str, trace: Trace) -> None:
@@ -70,7 +72,7 @@ def note_protection(size: str, piping: str, trace: Trace) -> None:
         return
     trace.note(
         message(
-            "Smaller than {smallest}: run it in a raceway or armor ({jumpers}; {section}).",
+            "Smaller than {smallest}: run it in a raceway or cable armor ({jumpers}; {section}).",
             smallest=shown_size(smallest),
             jumpers=trace.section("raceways/jumper_protection"),
             section=trace.section(UNPROTECTED),

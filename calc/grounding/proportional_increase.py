@@ -26,11 +26,11 @@ def increased_size(size: str, minimum: str, installed: str, reason: str, trace: 
     if installed_cmil < needed_cmil:
         raise NotCovered(
             message(
-                "The conductor installed ({installed}) is smaller than the smallest that would do ({minimum}).",
+                "The installed hot conductor ({installed}) is smaller than the minimum size required ({minimum}).",
                 installed=shown_size(installed),
                 minimum=shown_size(minimum),
             ),
-            message("Check the ampacity of the circuit conductors first; this handbook does not size them."),
+            message("Check the ampacity of the circuit conductors first. This handbook does not size them."),
         )
     if installed_cmil == needed_cmil:
         return size
@@ -47,7 +47,9 @@ def increased_size(size: str, minimum: str, installed: str, reason: str, trace: 
 def say_that_it_does_not_count(trace: Trace) -> None:
     """Record that ambient temperature or bundling alone makes no equipment grounding conductor larger."""
     trace.step(
-        message("The hot conductors are larger only because of ambient temperature or bundling: no increase."),
+        message(
+            "The hot conductors are larger only because of ambient temperature or bundling corrections: no increase."
+        ),
         cites=(NOT_COUNTED,),
     )
 
@@ -60,7 +62,7 @@ def in_proportion(size: str, minimum: str, installed: str, trace: Trace) -> tupl
     edition = trace.edition
     required = trace.compute(
         message(
-            "The hot conductors are {installed} where {minimum} would do: the area grows in proportion.",
+            "The hot conductors are {installed} where {minimum} is the minimum: increase the area in proportion.",
             installed=shown_size(installed),
             minimum=shown_size(minimum),
         ),
@@ -76,13 +78,14 @@ def in_proportion(size: str, minimum: str, installed: str, trace: Trace) -> tupl
     if larger is None:
         raise NotCovered(
             message(
-                "It needs {required} cmil. No single listed conductor is that large.", required=shown_number(required)
+                "It requires {required} cmil. No single listed conductor is that large.",
+                required=shown_number(required),
             ),
-            message("Ask the engineer of the installation ({section}).", section=trace.section(INCREASE)),
+            message("Ask the engineer for the installation ({section}).", section=trace.section(INCREASE)),
         )
     trace.step(
         message(
-            "Smallest listed size of that area: {size}, {cmil} cmil.",
+            "Next listed size at or above that area: {size}, {cmil} cmil.",
             size=shown_size(larger),
             cmil=shown_number(area(larger, edition)),
         ),
@@ -101,8 +104,9 @@ def _show_near_miss(base: int, ratio: float, required: float, size: str, trace: 
         if other != size:
             trace.warn(
                 message(
-                    "A near miss: the ratio rounded to {rounded} gives {area} cmil and {other}. The exact area is "
-                    "{required} cmil, so {size} is right by the arithmetic. Others may round; ask the authority.",
+                    "Close call: the ratio rounded to {rounded} gives {area} cmil and {other}. The exact area is "
+                    "{required} cmil, so {size} is correct by the arithmetic. Others may round; ask the authority "
+                    "having jurisdiction.",
                     rounded=rounded,
                     area=shown_number(base * rounded),
                     other=shown_size(other) if other else message("no listed size"),
@@ -115,8 +119,8 @@ def _show_near_miss(base: int, ratio: float, required: float, size: str, trace: 
     if required - below <= CLOSE * required:
         trace.warn(
             message(
-                "A near miss: the area needed is only {over} cmil above the next smaller size. The arithmetic asks "
-                "for {size}; ask the authority before you go below it.",
+                "Close call: the required area is only {over} cmil above the next smaller size. The arithmetic "
+                "requires {size}; ask the authority having jurisdiction before you go below it.",
                 over=shown_number(required - below),
                 size=shown_size(size),
             )
@@ -129,7 +133,7 @@ def note_qualified_person(trace: Trace) -> None:
     if stated.value == "permitted":
         trace.note(
             message(
-                "A qualified person may size it otherwise, so that it is an effective path for fault current "
+                "A qualified person may size it another way, to provide an effective ground-fault current path "
                 "({section}). This answer is the proportional one.",
                 section=stated.section,
             )

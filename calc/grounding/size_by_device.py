@@ -24,12 +24,12 @@ def size_by_device(device: float, metal: str, trace: Trace) -> str:
     if row is None:
         raise NotCovered(
             message("The table ends at {last} A.", last=shown_number(rows[-1]["through_ampere"])),
-            message("Ask the engineer of the equipment."),
+            message("Ask the equipment manufacturer or an engineer."),
         )
     size = row[TABLE_COLUMN[metal]]
     trace.step(
         message(
-            "A device of {device} A is in the row through {through} A: {size} {metal}.",
+            "A {device} A device falls in the row “not over {through} A”: {size} {metal}.",
             device=shown_number(device),
             through=shown_number(row["through_ampere"]),
             size=shown_size(size),
@@ -42,7 +42,7 @@ def size_by_device(device: float, metal: str, trace: Trace) -> str:
     if size not in listed_sizes(trace.edition):
         size = next_listed_size(area(size, trace.edition), trace.edition)
         trace.step(
-            message("That is no listed size. Next listed size up: {size}.", size=shown_size(size)),
+            message("That is not a listed size. Next listed size up: {size}.", size=shown_size(size)),
             shown_size(size),
             "",
             (AREA_RULE,),

@@ -88,7 +88,7 @@ def _either(base: str, least: str, device: float, metal: str, hot: HotConductors
         return Sized(kept)
     trace.step(
         message(
-            "A device of {device} A asks for no hot conductor larger than {least} {metal}.",
+            "A {device} A device does not require a hot conductor larger than {least} {metal}.",
             device=shown_number(device),
             least=shown_size(least),
             metal=METAL_WORDS[hot.metal],
@@ -114,10 +114,10 @@ def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, tra
     _no_larger(base, metal, hot, trace)
     if area(grown, trace.edition) > area(kept, trace.edition):
         words = {"least": shown_size(least), "installed": shown_size(hot.installed)}
-        trace.reading(message("where {least} would do and {installed} was run on purpose", **words), grown)
+        trace.reading(message("where {least} is the minimum and {installed} was run on purpose", **words), grown)
         trace.note(
             message(
-                "{installed} is no more than terminals for 60 °C ask for ({cool}). Where {least} would do and "
+                "{installed} is no more than 60 °C terminals require ({cool}). If {least} is the minimum and "
                 "{installed} was run on purpose, it is {grown} {metal} ({section}).",
                 cool=trace.section(COOL_TERMINALS),
                 least=shown_size(least),
@@ -134,8 +134,8 @@ def _note_motor(hot: HotConductors, trace: Trace) -> None:
     if hot.installed and hot.circuit in MOTORS:
         trace.note(
             message(
-                "A motor may need less than its device suggests. Where larger hot conductors were run than it needs, "
-                "enter the smallest that would do: this one grows with them ({section}).",
+                "A motor may require smaller conductors than its overcurrent device suggests. If the hot conductors "
+                "were upsized, enter the minimum size: this conductor increases with them ({section}).",
                 section=trace.section(INCREASE),
             )
         )
@@ -160,8 +160,9 @@ def _say_that_they_are_small(device: float, hot: HotConductors, trace: Trace) ->
     least = least_hot_conductor(device, hot.metal, hot.sets, trace.edition)
     trace.step(
         message(
-            "It need not be larger than the circuit conductors ({section}), but {installed} is smaller than {device} A "
-            "asks for: {least}. Check both. Motors, taps and other listed uses have rules of their own.",
+            "It is not required to be larger than the circuit conductors ({section}), but {installed} is smaller than "
+            "a {device} A device requires: {least}. Check both. Motors, taps and other listed uses have their own "
+            "rules.",
             section=trace.section(CIRCUIT),
             installed=shown_size(hot.installed),
             device=shown_number(device),
@@ -182,16 +183,17 @@ def _no_larger(size: str, metal: str, hot: HotConductors, trace: Trace) -> str:
     if hot.installed:
         trace.note(
             message(
-                "It need not be larger than the circuit conductors ({section}); that limit is not applied here.",
+                "It is not required to be larger than the circuit conductors ({section}); that limit is not applied "
+                "here.",
                 section=section,
             )
         )
         return size
-    trace.reading(message("Hot conductors made larger than the load needs make it larger: they were not entered."))
+    trace.reading(message("Upsized hot conductors make it larger: they were not entered."))
     trace.note(
         message(
-            "It need not be larger than the circuit conductors ({section}); that limit is not applied here. Hot "
-            "conductors made larger than the load needs, as for voltage drop, make it larger ({increase}): enter them.",
+            "It is not required to be larger than the circuit conductors ({section}); that limit is not applied here. "
+            "Hot conductors upsized, for example for voltage drop, make it larger ({increase}): enter them.",
             section=section,
             increase=trace.section(INCREASE),
         )

@@ -23,22 +23,24 @@ from calc.trace import Trace
 
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor"),
-    message("Of the service, of the feeder to the building, or of the source. Needed where a bond is needed."),
+    message("Of the service, of the feeder to the building, or of the source. Required where a bond is required."),
 )
-CONDUCTOR_METAL = metal_of(message("Metal of that conductor"))
-METAL = metal_of(message("Metal of the bonding jumper"))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Bonding jumper material"))
 
 
 @calculator(
     "structural-metal-bonding",
     name=message("Structural metal bonding"),
-    purpose=message("Whether a metal building frame needs a bond, the smallest bonding jumper, and where it may land."),
+    purpose=message(
+        "Whether a metal building frame must be bonded, the minimum bonding jumper size, and where it may connect."
+    ),
     submit=message("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
     outputs=(
-        Output("needed", message("Whether the frame needs a bond"), "yes-no"),
-        *wire(message("Smallest bonding jumper of the frame"), when=message("where a bond is needed")),
-        reasons(message("Why no bond is needed"), when=message("where none is needed")),
+        Output("needed", message("Whether the frame must be bonded"), "yes-no"),
+        *wire(message("Minimum size of the bonding jumper to the frame"), when=message("where a bond is required")),
+        reasons(message("Why no bond is required"), when=message("where none is required")),
     ),
     site_check=SIZE,
     margin=Margin(("conductor", "sets")),
@@ -88,12 +90,13 @@ def structural_metal_bonding(
         section = trace.section(ask.OF_COMMON)
         raise NotCovered(
             message(
-                "In the area served, the frame has its bond to the common grounding electrode conductor, and then "
-                "none to each source ({section}). The edition states no size for that bond.",
+                "In the area served, the frame is bonded to the common grounding electrode conductor, and then not to "
+                "each source ({section}). The edition states no size for that bond.",
                 section=section,
             ),
             message(
-                "Look under grounding electrode conductor for the common conductor ({section}) and ask the authority.",
+                "Look under grounding electrode conductor for the common conductor ({section}) and ask the authority "
+                "having jurisdiction.",
                 section=trace.section("grounding/electrode_conductor_common_to_derived_systems"),
             ),
             "grounding-electrode-conductor",
@@ -104,7 +107,8 @@ def structural_metal_bonding(
     if supply == "feeder-or-branch":
         trace.step(
             message(
-                "The rule names the table, not the conductors. The hot conductors that feed the building count here."
+                "The rule names the table, not which conductors to use. Here it is sized from the hot conductors that "
+                "feed the building."
             ),
             cites=(ask.OF_BUILDING,),
         )
@@ -129,18 +133,19 @@ def _no_bond(why: list[Message], supply: str, energized: str, trace: Trace) -> A
     if energized == "no" and supply in ("service", "feeder-or-branch"):
         trace.note(
             message(
-                "Whether it is likely to become energized is for the authority to judge. Wiring on it speaks for it."
+                "The authority having jurisdiction decides whether it is likely to become energized. Wiring on it "
+                "makes that likely."
             )
         )
     trace.note(
         message(
-            "Only this rule asks for no bond. Equipment on the steel keeps its equipment grounding conductor, and "
-            "steel that is a grounding electrode is joined by other rules."
+            "Only this rule does not require a bond. Equipment on the steel still needs its equipment grounding "
+            "conductor, and other rules connect steel that is a grounding electrode."
         )
     )
     return Answer(
         name=message("Bonding jumper to the building frame"),
-        headline=message("No bond needed"),
+        headline=message("No bond required"),
         detail=why[0],
         basis=ask.RULE_OF[supply],
         answer_code="no-bond",

@@ -14,44 +14,51 @@ def note_frame_landing(supply: str, trace: Trace) -> None:
         trace.note(
             message(
                 "Run it from the grounded conductor of the source, at the point where the grounding electrode "
-                "conductor is joined, to the frame in the area served ({section}).",
+                "conductor connects, to the frame in the area served ({section}).",
                 section=section(OF_DERIVED),
             )
         )
         trace.note(
-            message("Each such source has its own bond. Water piping in the same area is bonded too, by another item.")
+            message(
+                "Each separately derived system has its own bond. Water piping in the same area must be bonded too, "
+                "under another item."
+            )
         )
         return
     if supply == "service":
         trace.note(
             message(
-                "Land it on the service equipment enclosure or on the grounded conductor at the service ({section}).",
+                "Connect it to the service equipment enclosure or to the grounded conductor at the "
+                "service ({section}).",
                 section=section(OF_BUILDING),
             )
         )
     else:
         trace.note(
             message(
-                "Land it on the enclosure of the building's own disconnect ({section}).", section=section(OF_BUILDING)
+                "Connect it to the enclosure of the building's own disconnect ({section}).",
+                section=section(OF_BUILDING),
             )
         )
         trace.warn(
             message(
-                "Not on the neutral there: in a building fed by a feeder it stays apart from metal ({section}).",
+                "Do not connect it to the neutral there: in a building supplied by a feeder, keep the neutral isolated "
+                "from metal ({section}).",
                 section=section("naming/separate_building"),
             )
         )
     _note_existing_conductor(trace)
     trace.note(
         message(
-            "The joint stays accessible. Some welded or pressed joints on fireproofed steel need not be ({section}).",
+            "The connection must be accessible. Some welded or compression connections on fireproofed steel are "
+            "excepted ({section}).",
             section=section("grounding/structural_metal_joint"),
         )
     )
     trace.note(
         message(
-            "Secure and protect it like a grounding electrode conductor. Steel pipe around it is bonded to it at both "
-            "ends ({section}).",
+            "Secure and protect it like a grounding electrode conductor. Bond a steel raceway around it at both ends "
+            "({section}).",
             section=section("grounding/structural_metal_bond_installation"),
         )
     )
@@ -62,16 +69,16 @@ def _note_existing_conductor(trace: Trace) -> None:
     if existing.rows[0]["measure"] == "table":
         trace.note(
             message(
-                "A grounding electrode conductor will do too, or an electrode in use, where its conductor is no "
-                "smaller than the table of these jumpers asks for ({section}).",
+                "It may also connect to a grounding electrode conductor, or to an electrode in use, if that conductor "
+                "is no smaller than the bonding jumper table requires ({section}).",
                 section=existing.section,
             )
         )
     else:
         trace.note(
             message(
-                "A grounding electrode conductor will do too, or an electrode in use, where its conductor is large "
-                "enough ({section}).",
+                "It may also connect to a grounding electrode conductor, or to an electrode in use, if that conductor "
+                "is large enough ({section}).",
                 section=existing.section,
             )
         )

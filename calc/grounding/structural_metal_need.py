@@ -20,45 +20,50 @@ RULE_OF = {
 }
 
 SUPPLY = one_of(
-    message("What the bond belongs to"),
-    message("A building is bonded to what feeds it. A transformer or generator of its own adds a bond."),
+    message("What the frame is bonded to"),
+    message("The frame is bonded to what feeds the building. A separately derived system adds a bond."),
     (
-        Choice("service", message("A building with a service")),
-        Choice("feeder-or-branch", message("A building fed by a feeder or branch circuit")),
-        Choice("separately-derived-system", message("Transformer or generator of its own")),
-        Choice("common-electrode-conductor", message("Several such sources on one grounding electrode conductor")),
+        Choice("service", message("Building with a service")),
+        Choice("feeder-or-branch", message("Building supplied by a feeder or branch circuit")),
+        Choice("separately-derived-system", message("Separately derived system (transformer or generator)")),
+        Choice(
+            "common-electrode-conductor", message(
+                "Several separately derived systems on one grounding electrode conductor"
+            )
+        ),
     ),
 )
 FRAME = one_of(
-    message("The metal"),
-    message("Beams, columns and trusses joined to each other make a frame. A single lintel or post does not."),
+    message("Structural metal"),
+    message("Interconnected beams, columns and trusses form a frame. A single lintel or post does not."),
     (
-        Choice("interconnected", message("Joined to form the building frame")),
-        Choice("not-interconnected", message("Single pieces, not joined to a frame")),
+        Choice("interconnected", message("Interconnected to form the building frame")),
+        Choice("not-interconnected", message("Single pieces, not connected to a frame")),
     ),
 )
 EXPOSED = yes_or_no(
-    message("Exposed"), message("It can be seen or reached. Behind panels or fireproofing the authority judges.")
+    message("Exposed"),
+    message("It can be seen or reached. Behind panels or fireproofing, the authority having jurisdiction decides."),
 )
 BONDED = yes_or_no(
-    message("Already grounded or bonded on purpose"),
-    message("By a wire or connection made for it, not by chance contact."),
+    message("Intentionally grounded or bonded already"),
+    message("By a wire or connection made for that purpose, not by chance contact."),
 )
 ENERGIZED = yes_or_no(
     message("Likely to become energized"),
-    message("Wiring or equipment runs on it or in it, so that a fault could reach it."),
+    message("Wiring or equipment is on it or in it, so a fault could energize it."),
 )
 ELECTRODE = one_of(
-    message("What grounds the source"),
-    message("It counts for a transformer or generator that is a source of its own."),
+    message("Grounding electrode of the source"),
+    message("Applies to a separately derived system (transformer or generator)."),
     (
-        Choice("other", message("Something else than this frame or the water piping")),
-        Choice("structural-metal", message("The steel of this building in the ground is its electrode")),
-        Choice("structural-metal-as-conductor", message("This frame is the conductor to its electrode")),
+        Choice("other", message("Something other than this frame or the water piping")),
+        Choice("structural-metal", message("The in-ground steel of this building is its electrode")),
+        Choice("structural-metal-as-conductor", message("This frame is its grounding electrode conductor")),
         Choice("water-pipe", message("Water piping is its electrode, bonded to the frame in the area served")),
         Choice(
             "water-pipe-as-conductor",
-            message("Water piping is the conductor to its electrode, bonded to the frame in the area served"),
+            message("Water piping is its grounding electrode conductor, bonded to the frame in the area served"),
         ),
     ),
     rare=True,
@@ -73,18 +78,21 @@ def why_no_bond(
     section = trace.section(RULE_OF[supply])
     why = []
     if frame == "not-interconnected":
-        why.append(message("It is not joined to form a building frame ({section}).", section=section))
+        why.append(message("It is not interconnected to form a building frame ({section}).", section=section))
     if exposed == "no":
         why.append(message("It is not exposed ({section}).", section=section))
     if supply in ("service", "feeder-or-branch"):
         if bonded == "yes":
-            why.append(message("It is already grounded or bonded on purpose ({section}).", section=section))
+            why.append(message("It is already intentionally grounded or bonded ({section}).", section=section))
         if energized == "no":
             why.append(message("It is not likely to become energized ({section}).", section=section))
         return why
     if bonded == "yes" or energized == "no":
         trace.step(
-            message("A bond to the service, or no fault in sight, spares a building, not a source of its own."),
+            message(
+                "An existing bond to the service, or no likely fault, excuses the building's bond, not the bond to a "
+                "separately derived system."
+            ),
             cites=(RULE_OF[supply],),
         )
     if supply == "separately-derived-system":
@@ -100,18 +108,24 @@ def _spared_by_its_electrode(electrode: str, trace: Trace) -> list[Message]:
     if electrode.endswith("-as-conductor") and sparing.rows[0]["used_as"] == "electrode":
         trace.warn(
             message(
-                "The {edition} edition spares the bond where this metal is the electrode ({section}); of the conductor "
-                "to the electrode it says nothing. Ask the authority.",
+                "The {edition} edition does not require the bond where this metal is the electrode ({section}); it "
+                "does not mention the grounding electrode conductor. Ask the authority having jurisdiction.",
                 edition=trace.edition,
                 section=sparing.section,
             )
         )
         return []
     if rule_key == BY_FRAME:
-        return [message("The steel itself grounds this source ({section}).", section=sparing.section)]
+        return [
+            message(
+                "The steel itself is the grounding electrode or conductor for this source ({section}).",
+                section=sparing.section,
+            )
+        ]
     return [
         message(
-            "Water piping grounds this source and is bonded to the frame in the area served ({section}).",
+            "Water piping is the grounding electrode or conductor for this source and is bonded to the frame in the "
+            "area served ({section}).",
             section=sparing.section,
         )
     ]

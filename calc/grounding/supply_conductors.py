@@ -21,11 +21,11 @@ def other_conductors(label: Message, hint: Message, most: int) -> Field:
 
     def read(text: str) -> str:
         if _THOUSANDS.search(text):
-            raise UnclearError(message("Write 1500 kcmil without a comma, and 1 AWG and 500 kcmil as 1, 1x500."))
+            raise UnclearError(message("Enter 1500 kcmil without a comma, and 1 AWG and 500 kcmil as 1, 1x500."))
         written = text.split(",")
         if any(map(_CABLE.fullmatch, written)):
             raise UnclearError(
-                message("6-3 can be a cable with three wires of 6 AWG: write 6. For six of 3 AWG write 6x3.")
+                message("6-3 can be a cable with three 6 AWG conductors: enter 6. For six 3 AWG conductors enter 6x3.")
             )
         sets = [_read_one(each) for each in written]
         if len(sets) > most:
@@ -33,8 +33,8 @@ def other_conductors(label: Message, hint: Message, most: int) -> Field:
         return ",".join(_written(*each) for each in sets)
 
     enter = message(
-        "Enter up to {most} sizes with commas between, for example 3/0,1/0. "
-        "Write 2x250kcmil for two conductors in parallel.",
+        "Enter up to {most} sizes separated by commas, for example 3/0,1/0. Enter 2x250kcmil for two conductors in "
+        "parallel.",
         most=most,
     )
     return Field(label, hint, enter, read, show=_shown, rare=True, items=(1, most), domain=SIZES)

@@ -26,32 +26,33 @@ from calc.trace import Trace
 
 BUILDING = "grounding/water_pipe_bond_separate_building"
 PIPING = one_of(
-    message("Which piping"),
+    message("Piping"),
     message(
-        "A unit counts where plastic pipe sets its metal piping apart. A feeder may be a branch circuit. A transformer "
-        "or generator of its own is a separately derived system."
+        "Choose “one unit” where plastic pipe isolates its metal piping. A feeder may also be a branch circuit. A "
+        "separately derived system is a transformer or generator."
     ),
     (
         Choice("water", message("Water: building with a service")),
-        Choice("water-isolated-unit", message("Water: one unit, plastic pipe before it")),
-        Choice("water-separate-building", message("Water: building fed by a feeder")),
-        Choice("water-derived-system", message("Water: near a transformer of its own")),
+        Choice("water-isolated-unit", message("Water: one unit, isolated by plastic pipe")),
+        Choice("water-separate-building", message("Water: building supplied by a feeder")),
+        Choice("water-derived-system", message("Water: area served by a separately derived system")),
         Choice("other-metal", message("Gas or other metal piping")),
     ),
 )
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor"),
     message(
-        "Of the service, the derived system, or the feeder to the building. Leave it empty for one unit or for gas."
+        "Of the service, the separately derived system, or the feeder to the building. Leave it empty for one unit or "
+        "for gas."
     ),
 )
-CONDUCTOR_METAL = metal_of(message("Metal of that conductor"))
-METAL = metal_of(message("Metal of the bonding jumper"))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Bonding jumper material"))
 DEVICE = device_rating(
-    message("Overcurrent device"),
+    message("Upstream breaker or fuse"),
     message(
-        "For one unit: the one ahead of its panel. For a building with a feeder: of that feeder. For gas: of the "
-        "circuit likely to reach the pipe. Else leave it empty."
+        "For one unit: the one ahead of its panel. For a building with a feeder: the one for that feeder. For gas: the "
+        "one for the circuit likely to energize the piping. Otherwise leave it empty."
     ),
 )
 
@@ -59,11 +60,11 @@ DEVICE = device_rating(
 @calculator(
     "water-pipe-bonding",
     name=message("Water pipe bonding"),
-    purpose=message("The smallest bonding jumper to water piping or other metal piping, and where it may land."),
+    purpose=message("Minimum bonding jumper size for water piping or other metal piping, and where it may connect."),
     submit=message("Size the bond"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "3"},
     outputs=(
-        *wire(message("Smallest bonding jumper of the piping")),
+        *wire(message("Minimum size of the bonding jumper to the piping")),
         as_entered("piping", PIPING),
     ),
     site_check=SIZE,
@@ -159,8 +160,8 @@ def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_de
     if TABLE_COLUMN[metal] != "copper" and TABLE_COLUMN[conductor_metal] == "copper":
         trace.warn(
             message(
-                "The jumper need not be larger than the ungrounded conductors ({section}). Copper and aluminum of "
-                "one size do not conduct alike, so this answer keeps the larger size.",
+                "The jumper is not required to be larger than the ungrounded conductors ({section}). Copper and "
+                "aluminum of the same size do not have the same conductance, so this answer keeps the larger size.",
                 section=trace.section(BUILDING),
             )
         )
@@ -169,8 +170,8 @@ def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_de
         # Its own device would not protect a hot conductor so small: a slip or bad work is no reason for a thin bond.
         trace.note(
             message(
-                "It need not be larger than the hot conductors ({section}). {conductor} is small for this device: "
-                "check both. This answer keeps {size}.",
+                "It is not required to be larger than the hot conductors ({section}). {conductor} is small for this "
+                "overcurrent device: check both. This answer keeps {size}.",
                 section=trace.section(BUILDING),
                 conductor=shown_size(conductor),
                 size=shown_size(size),
@@ -178,7 +179,10 @@ def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_de
         )
         return size
     trace.step(
-        message("The jumper need not be larger than the ungrounded conductor: {size}.", size=shown_size(conductor)),
+        message(
+            "The jumper is not required to be larger than the ungrounded conductor: {size}.",
+            size=shown_size(conductor),
+        ),
         shown_size(conductor),
         "",
         (BUILDING,),

@@ -1,4 +1,4 @@
-"""Which name is right for a conductor or jumper, why, and why the near names are not."""
+"The code name for a conductor or jumper, why it is that one, and why the similar names are not."
 
 from __future__ import annotations
 
@@ -28,9 +28,9 @@ from calc.trace import Trace
 
 @calculator(
     "conductor-name",
-    name=message("Name of a conductor"),
-    purpose=message("Which name is right for a conductor or jumper, why, and why the near names are not."),
-    submit=message("Name it"),
+    name=message("Identify a conductor or jumper"),
+    purpose=message("The code name for a conductor or jumper, why it is that one, and why the similar names are not."),
+    submit=message("Identify it"),
     example={
         "edition": "2023",
         "where": "service-disconnect",
@@ -40,13 +40,13 @@ from calc.trace import Trace
     },
     outputs=(
         Output("name", message("Which conductor or jumper it is"), "choice", choices=(*NAMES, NO_CONDUCTOR)),
-        Output("sized_by", message("What sizes it"), "choice", choices=SIZED_BY),
+        Output("sized_by", message("What it is sized from"), "choice", choices=SIZED_BY),
         Output(
             "calculator",
-            message("Calculator that sizes it"),
+            message("Calculator to size it"),
             "choice",
             choices=tuple(CALCULATOR_WORDS),
-            when=message("where this handbook sizes it"),
+            when=message("where this handbook has a calculator for it"),
         ),
     ),
 )
@@ -86,7 +86,9 @@ def conductor_name(
     """
     side = side_of(where, generator_neutral, generator_device, trace)
     trace.step(
-        message("One end: {one}. Other end: {other}.", one=ask.PART_WORDS[from_part], other=ask.PART_WORDS[to_part])
+        message(
+            "Connects from: {one}. Connects to: {other}.", one=ask.PART_WORDS[from_part], other=ask.PART_WORDS[to_part]
+        )
     )
     try:
         pair = parts_joined(from_part, to_part, side)
@@ -96,15 +98,18 @@ def conductor_name(
     own = own_rule(given, pair, side, trace.edition)
     values = {"name": given, "sized_by": own.sized_by, "calculator": own.calculator}
     if given == NO_CONDUCTOR:
-        trace.step(message("Past its bond the neutral stays apart from metal and earth."), cites=(own.asked,))
+        trace.step(
+            message("Downstream of its bonding jumper, the neutral must stay isolated from metal and ground."),
+            cites=(own.asked,),
+        )
         headline = message("No conductor belongs here")
         detail = message(
-            "Keep the neutral apart from metal and earth at this place ({section}).",
+            "Keep the neutral isolated from metal and ground here ({section}).",
             section=trace.section(own.asked),
         )
     else:
         found = NAMES[given]
-        trace.step(message("So it is this one: {name}.", name=found.label), cites=(found.defined, own.asked))
+        trace.step(message("So it is: {name}.", name=found.label), cites=(found.defined, own.asked))
         sized = sized_by_words(own, trace)
         trace.step(sized, cites=(own.size,))
         headline, detail = found.label, found.does
@@ -114,4 +119,4 @@ def conductor_name(
     note_near_names(given, trace)
     note_place(given, pair, side, trace)
     check_form(given, form, side, trace)
-    return Answer(message("Name of a conductor"), headline, detail, own.asked, given, values)
+    return Answer(message("Identify a conductor or jumper"), headline, detail, own.asked, given, values)

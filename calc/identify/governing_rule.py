@@ -28,8 +28,8 @@ CALCULATOR_WORDS = {
     "equipment-grounding-conductor": message("equipment grounding conductor"),
     "grounding-electrode-conductor": message("grounding electrode conductor"),
     "grounded-conductor": message("grounded conductor"),
-    "water-pipe-bonding": message("bond of water and other piping"),
-    "structural-metal-bonding": message("bond of building steel"),
+    "water-pipe-bonding": message("bonding of water and other piping"),
+    "structural-metal-bonding": message("bonding of building steel"),
 }
 
 
@@ -138,24 +138,28 @@ def sized_by_words(own: OwnRule, trace: Trace) -> Message:
     section = trace.section(own.size)
     if own.calculator == "grounded-conductor":
         return message(
-            "The load that it carries sizes it, and the area of the hot conductors sets the least ({section}).",
+            "It is sized for the load it carries; the area of the hot conductors sets the minimum ({section}).",
             section=section,
         )
     if own.sized_by == CONDUCTORS:
-        return message("The area of the ungrounded (hot) conductors sizes it ({section}).", section=section)
+        return message("It is sized from the area of the ungrounded (hot) conductors ({section}).", section=section)
     if own.sized_by == DEVICE:
-        return message("The rating of the overcurrent device ahead sizes it ({section}).", section=section)
+        return message("It is sized from the rating of the upstream overcurrent device ({section}).", section=section)
     if own.sized_by == ELECTRODE_TABLE:
-        return message("The hot conductors and the kind of electrode size it ({section}).", section=section)
+        return message(
+            "It is sized from the hot conductors and the type of grounding electrode ({section}).", section=section
+        )
     if own.sized_by == LOAD_CARRIED:
-        return message("The load that it carries sizes it, as for any circuit conductor.")
+        return message("It is sized for the load it carries, as for any circuit conductor.")
     if own.sized_by == SAME_AS_ON_PIPE:
         return message(
-            "The section gives no size ({section}). Common practice: as large as the conductor that lands on the pipe.",
+            "The section gives no size ({section}). Common practice: the same size as the conductor that connects to "
+            "the pipe.",
             section=section,
         )
     return message(
-        "The article of the communications system sizes it; {section} gives the termination.", section=section
+        "It is sized by the article for the communications system; {section} covers the termination.",
+        section=section,
     )
 
 
@@ -164,7 +168,7 @@ def where_stated(found: Name, own: OwnRule, trace: Trace) -> Message:
     if own.asked == found.defined:
         return message("Defined in {defined}.", defined=trace.section(found.defined))
     return message(
-        "Defined in {defined}; its own rule is {asked}.",
+        "Defined in {defined}; its rule is {asked}.",
         defined=trace.section(found.defined),
         asked=trace.section(own.asked),
     )

@@ -8,23 +8,27 @@ from calc.scope import OutOfScope, SectionOf
 from calc.shared_fields import one_of
 
 PLACE = one_of(
-    message("Where the jumper is"),
-    message("The name of a jumper depends on where it is."),
+    message("Location of the jumper"),
+    message("The name of a jumper depends on its location."),
     (
         Choice("service-disconnect", message("In a service disconnect enclosure")),
-        Choice("ahead-of-service-disconnects", message("In a meter or wireway ahead of several service disconnects")),
-        Choice("feeder-panel", message("In a panel fed by a feeder")),
-        Choice("separate-building", message("In a building fed by a feeder from another building")),
-        Choice("separately-derived-system", message("At a transformer or generator that is a source of its own")),
+        Choice(
+            "ahead-of-service-disconnects", message(
+                "In a meter enclosure or wireway ahead of several service disconnects"
+            )
+        ),
+        Choice("feeder-panel", message("In a panel supplied by a feeder")),
+        Choice("separate-building", message("In a building supplied by a feeder from another building")),
+        Choice("separately-derived-system", message("At a transformer or generator (separately derived system)")),
     ),
 )
 SYSTEM_GROUNDING = one_of(
     message("How the system is grounded"),
-    message("Nearly every service is solidly grounded: the utility ties one conductor, mostly the neutral, to earth."),
+    message("Nearly every service is solidly grounded: the utility grounds one conductor, usually the neutral."),
     (
         Choice("solidly-grounded", message("Solidly grounded")),
-        Choice("ungrounded", message("Ungrounded: no conductor tied to earth")),
-        Choice("impedance-grounded", message("Grounded through an impedance")),
+        Choice("ungrounded", message("Ungrounded: no system conductor grounded")),
+        Choice("impedance-grounded", message("Impedance grounded")),
     ),
     rare=True,
 )
@@ -36,7 +40,8 @@ OUT_OF_SCOPE = (
         "ahead-of-service-disconnects",
         message("A jumper ahead of several service disconnects is not a main bonding jumper."),
         message(
-            "Look under supply-side bonding jumper ({section}). It goes by the conductors that feed the wireway.",
+            "Look under supply-side bonding jumper ({section}). It is sized from the conductors that feed the "
+            "wireway.",
             section=SectionOf("naming/supply_side_bonding_jumper"),
         ),
         ("supply-side-bonding-jumper",),
@@ -45,12 +50,13 @@ OUT_OF_SCOPE = (
         "place",
         "feeder-panel",
         message(
-            "A panel fed by a feeder has no main bonding jumper. Its neutral stays apart from its metal "
-            "({section}).",
+            "A panel supplied by a feeder does not get a main bonding jumper. Keep its neutral isolated from its "
+            "metal ({section}).",
             section=SectionOf("grounding/no_neutral_bond_on_load_side"),
         ),
         message(
-            "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
+            "Look under equipment grounding conductor ({section}). It is sized from the upstream overcurrent "
+            "device.",
             section=SectionOf("naming/equipment_grounding_conductor_size"),
         ),
         ("equipment-grounding-conductor",),
@@ -59,11 +65,12 @@ OUT_OF_SCOPE = (
         "place",
         "separate-building",
         message(
-            "A building fed by a feeder has no main bonding jumper. The neutral stays apart from the metal there."
+            "A building supplied by a feeder does not get a main bonding jumper. Keep the neutral isolated from "
+            "the metal there."
         ),
         message(
-            "Look under equipment grounding conductor of a separate building ({section}). Old three-wire feeders "
-            "have an exception there.",
+            "Look under equipment grounding conductor of a separate building ({section}). Existing three-wire "
+            "feeders have an exception there.",
             section=SectionOf("naming/separate_building"),
         ),
         ("equipment-grounding-conductor", "separate-building-schedule"),
@@ -71,9 +78,11 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "place",
         "separately-derived-system",
-        message("At a separately derived system this jumper has another name and other places to stand."),
         message(
-            "Look under system bonding jumper ({section}). It goes by the derived conductors.",
+            "At a separately derived system, this jumper has a different name and different permitted locations."
+        ),
+        message(
+            "Look under system bonding jumper ({section}). It is sized from the derived ungrounded conductors.",
             section=SectionOf("naming/system_bonding_jumper"),
         ),
         ("system-bonding-jumper",),
@@ -81,17 +90,19 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "system_grounding",
         "ungrounded",
-        message("An ungrounded system has no grounded conductor for a main bonding jumper to join."),
+        message("An ungrounded system has no grounded conductor for a main bonding jumper to connect."),
         message(
-            "Look under grounding of an ungrounded service ({section}): its metal is still bonded together and "
-            "connected to the electrodes.",
+            "Look under grounding of an ungrounded service ({section}): its metal must still be bonded together "
+            "and connected to the grounding electrodes.",
             section=SectionOf("naming/ungrounded_service"),
         ),
     ),
     OutOfScope(
         "system_grounding",
         "impedance-grounded",
-        message("In an impedance-grounded system the impedance stands where a main bonding jumper would."),
+        message(
+            "In an impedance-grounded system, the grounding impedance takes the place of a main bonding jumper."
+        ),
         message("Look under impedance-grounded system ({section}).", section=SectionOf("naming/impedance_grounding")),
     ),
 )

@@ -23,15 +23,15 @@ def note_place(given: str, pair: frozenset[str], side: Side, trace: Trace) -> No
     elif given == name.MAIN:
         trace.note(
             message(
-                "One in each service disconnect enclosure, in one piece ({section}).",
+                "Install one in each service disconnect enclosure, in one piece ({section}).",
                 section=trace.section("jumpers/main_bonding_jumper_required"),
             )
         )
     elif given == name.SYSTEM:
         trace.note(
             message(
-                "At one place only, at the source or in the first disconnect ({section}). Two put neutral current "
-                "on metal.",
+                "At one location only, at the source or in the first disconnect ({section}). Two of them put neutral "
+                "current on metal.",
                 section=trace.section("naming/system_bonding_jumper"),
             )
         )
@@ -40,7 +40,7 @@ def note_place(given: str, pair: frozenset[str], side: Side, trace: Trace) -> No
     elif given == name.EQUIPMENT_JUMPER and pair == {"receptacle", "equipment"}:
         trace.note(
             message(
-                "It is part of the equipment grounding path, and joins a piece of it to the box. A snap switch has its "
+                "It is part of the equipment grounding path and connects a device to the box. A snap switch has its "
                 "own rule ({section}).",
                 section=trace.section("places/switch_grounding"),
             )
@@ -56,14 +56,15 @@ def note_place(given: str, pair: frozenset[str], side: Side, trace: Trace) -> No
 def _kept_apart(pair: frozenset[str], side: Side, trace: Trace) -> None:
     trace.note(
         message(
-            "A second joint puts load current on metal that people touch ({section}).",
+            "A second neutral-to-ground connection puts load current on metal that people touch ({section}).",
             section=trace.section("naming/objectionable_current"),
         )
     )
     trace.note(
         message(
-            "Is one there? See first that neutral and grounding path are whole: the joint may be all they have. Taking "
-            "it out is dead work: supply off, locked out, proven dead."
+            "Is one there? "
+            "First check that the neutral and the grounding path are intact: that connection may be all they have. "
+            "De-energize, lock out/tag out and test for absence of voltage before you remove it."
         )
     )
     if side.place == BUILDING:
@@ -85,21 +86,21 @@ def _kept_apart(pair: frozenset[str], side: Side, trace: Trace) -> None:
     if side.place == JOINED_GENERATOR:
         trace.note(
             message(
-                "The one joint is in the service disconnect enclosure ({section}).",
+                "The only permitted connection is in the service disconnect enclosure ({section}).",
                 section=trace.section("jumpers/main_bonding_jumper_required"),
             )
         )
     elif side.place == LOAD:
         trace.note(
             message(
-                "The same holds past the system bonding jumper of a transformer or generator ({section}).",
+                "The same applies downstream of the system bonding jumper of a transformer or generator ({section}).",
                 section=trace.section("grounding/no_neutral_bond_past_system_jumper"),
             )
         )
         trace.note(
             message(
-                "Exceptions: old range and dryer circuits, and meter enclosures right beside the service disconnect, "
-                "each under conditions ({section}).",
+                "Exceptions: existing range and dryer circuits, and meter enclosures immediately adjacent to the "
+                "service disconnect, each under conditions ({section}).",
                 section=trace.section("naming/load_side_exceptions"),
             )
         )
@@ -109,42 +110,44 @@ def _supply_side(pair: frozenset[str], side: Side, trace: Trace) -> None:
     if "neutral" in pair:
         trace.note(
             message(
-                "Up to and in the service disconnect enclosure the neutral itself may bond metal ({section}).",
+                "Up to and in the service disconnect enclosure, the neutral itself may be used to bond metal "
+                "({section}).",
                 section=trace.section("naming/grounded_conductor_bonds_supply_side"),
             )
         )
     if side.place == SERVICE_DISCONNECT and "raceway" in pair:
         trace.note(
             message(
-                "This is for the raceway that brings the service conductors. At one that leaves past the device it is "
-                "an equipment bonding jumper ({section}).",
+                "This is for the raceway containing the service conductors. At a raceway leaving on the load side of "
+                "the device, it is an equipment bonding jumper ({section}).",
                 section=trace.section("raceways/jumper_size"),
             )
         )
     if side.place == SERVICE:
         trace.note(
             message(
-                "A jumper in a meter or wireway ahead of the disconnects has this name, even where neutral is joined."
+                "A jumper in a meter enclosure or wireway ahead of the disconnects has this name, even where it "
+                "connects to the neutral."
             )
         )
 
 
 def _equipment_conductor(pair: frozenset[str], side: Side, trace: Trace) -> None:
     if side.place == SERVICE_DISCONNECT:
-        trace.note(message("This is for load equipment. A meter or wireway of the service counts as an enclosure."))
+        trace.note(message("This is for load equipment. Enter a service meter enclosure or wireway as an enclosure."))
     if "neutral" in pair:
         trace.warn(
             message(
-                "Only in the enclosure with the main or system bonding jumper may this wire start at the neutral bar "
-                "({section}). Everywhere else keep the two apart.",
+                "This wire may start at the neutral bar only in the enclosure with the main or system bonding jumper "
+                "({section}). Everywhere else, keep neutral and ground separate.",
                 section=trace.section("naming/grounded_conductor_bonds_supply_side"),
             )
         )
     elif pair == {"enclosure"}:
         trace.note(
             message(
-                "A short link that only bridges a gap is an equipment bonding jumper. The same rating sizes it "
-                "({section}).",
+                "A short jumper that only bridges a gap is an equipment bonding jumper. It is sized from the same "
+                "overcurrent device ({section}).",
                 section=trace.section("raceways/jumper_size"),
             )
         )
@@ -154,22 +157,23 @@ def _electrodes(given: str, pair: frozenset[str], side: Side, trace: Trace) -> N
     if given == name.ELECTRODE_JUMPER and "raceway" in pair:
         trace.note(
             message(
-                "A further electrode beside a rod may land on a nonflexible grounded service raceway ({section}).",
+                "The electrode that supplements a ground rod may be bonded to a nonflexible grounded service raceway "
+                "({section}).",
                 section=trace.section("naming/supplemental_electrode"),
             )
         )
     elif given == name.ELECTRODE_JUMPER:
         trace.note(
             message(
-                "All electrodes at a building are joined ({section}).",
+                "All grounding electrodes at a building must be bonded together ({section}).",
                 section=trace.section("naming/electrodes_joined"),
             )
         )
     elif side.place == SERVICE_DISCONNECT and "enclosure" in pair:
         trace.note(
             message(
-                "On the grounding bar only where the main bonding jumper is a wire or bus; else on the neutral bar "
-                "({section}).",
+                "It connects to the grounding bar only where the main bonding jumper is a wire or busbar; otherwise to "
+                "the neutral bar ({section}).",
                 section=trace.section("grounding/electrode_conductor_landing"),
             )
         )
@@ -193,7 +197,7 @@ def _piping_or_steel(pair: frozenset[str], side: Side, trace: Trace) -> None:
     if side.place == DERIVED and "enclosure" in pair and "other-piping" not in pair:
         trace.note(
             message(
-                "It lands on the grounded conductor, at the point where the grounding electrode conductor is "
+                "It connects to the grounded conductor at the point where the grounding electrode conductor connects "
                 "({section}).",
                 section=trace.section("grounding/water_pipe_bond_derived_system"),
             )
@@ -201,14 +205,14 @@ def _piping_or_steel(pair: frozenset[str], side: Side, trace: Trace) -> None:
     elif side.place == LOAD and pair == {"water-pipe", "enclosure"}:
         trace.note(
             message(
-                "Only the panel of a unit whose piping is set apart by nonmetallic pipe ({section}).",
+                "Only at the panel of a unit whose piping is isolated by nonmetallic pipe ({section}).",
                 section=trace.section("grounding/water_pipe_bond_isolated_unit"),
             )
         )
     elif pair == {"water-pipe", "structural-metal"} and side.place != DERIVED:
         trace.note(
             message(
-                "It counts where the steel is an electrode in use; else bond each on its own ({section}).",
+                "This applies where the steel is an electrode in use; otherwise bond each separately ({section}).",
                 section=trace.section(
                     "grounding/water_pipe_bond_separate_building"
                     if side.place == BUILDING
@@ -219,7 +223,7 @@ def _piping_or_steel(pair: frozenset[str], side: Side, trace: Trace) -> None:
     elif "other-piping" in pair and "equipment" in pair:
         trace.note(
             message(
-                "The equipment grounding conductor of the appliance may be this bond ({section}).",
+                "The equipment grounding conductor of the appliance may serve as this bond ({section}).",
                 section=trace.section("grounding/other_metal_piping_bond"),
             )
         )

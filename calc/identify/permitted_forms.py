@@ -18,18 +18,18 @@ def check_form(given: str, form: str, side: Side, trace: Trace) -> None:
     if form == "raceway":
         _metal_raceway(given, side, trace)
     elif form == "screw" and given not in _SHORT_JUMPERS:
-        trace.warn(message("A screw joins only parts that touch. Look again at what this one joins."))
+        trace.warn(message("A screw bonds only parts that touch. Check again what this one connects."))
     elif given in _NEUTRAL_BONDS:
         trace.note(
             message(
-                "A wire, a bus, a strap or a screw has the same name: the place decides ({section}).",
+                "A wire, busbar, strap or screw has the same name: the location decides ({section}).",
                 section=trace.section("jumpers/main_bonding_jumper_material"),
             )
         )
         if form == "screw":
             trace.note(
                 message(
-                    "A screw that is the whole jumper is green, and the green shows ({section}).",
+                    "A screw that is the entire jumper must be green, with the green visible ({section}).",
                     section=trace.section("jumpers/screw_identification"),
                 )
             )
@@ -40,39 +40,39 @@ def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
     if given in (name.EQUIPMENT_CONDUCTOR, name.EQUIPMENT_JUMPER):
         trace.note(
             message(
-                "The metal raceway may itself be the path, if its kind, length and fittings qualify ({section}). "
-                "Check it under raceway as grounding path.",
+                "The metal raceway itself may be the path if its type, length and fittings qualify ({section}). Check "
+                "it under raceway as grounding path.",
                 section=section("naming/equipment_conductor_types"),
             )
         )
     elif given == name.SUPPLY_SIDE and side.place == DERIVED:
         trace.note(
             message(
-                "At a derived system a nonflexible metal raceway may be this jumper. A flexible one may not "
-                "({section}).",
+                "At a separately derived system, a nonflexible metal raceway may be this jumper. A flexible one may "
+                "not ({section}).",
                 section=section("jumpers/derived_supply_side_jumper"),
             )
         )
     elif given == name.SUPPLY_SIDE and side.place == JOINED_GENERATOR:
         trace.warn(
             message(
-                "The rule for this generator sizes a jumper by its conductors ({section}). Ask the authority before "
-                "you rely on the raceway alone.",
+                "The rule for this generator sizes a jumper from its conductors ({section}). Ask the authority having "
+                "jurisdiction before you rely on the raceway alone.",
                 section=section("jumpers/generator_supply_side_jumper"),
             )
         )
     elif given == name.SUPPLY_SIDE:
         trace.note(
             message(
-                "A metal service raceway carries the bond through listed or tight fittings. Plain locknuts alone do "
-                "not count ({section}).",
+                "A metal service raceway provides the bonding through listed or tight fittings. Standard locknuts "
+                "alone are not enough ({section}).",
                 section=section("naming/service_metal_bonded"),
             )
         )
     elif given == name.ELECTRODE_CONDUCTOR:
         trace.warn(
             message(
-                "A metal raceway is not this conductor ({section}). It only protects one.",
+                "A metal raceway is not this conductor ({section}). It only protects it.",
                 section=section("naming/electrode_conductor_material"),
             )
         )
@@ -86,14 +86,15 @@ def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
     elif given in _NEUTRAL_BONDS:
         trace.warn(
             message(
-                "A raceway is none of its forms: a wire, a bus, a screw or the like ({section}).",
+                "A raceway is not one of the permitted forms: a wire, busbar, screw or similar conductor ({section}).",
                 section=section("jumpers/main_bonding_jumper_material"),
             )
         )
     else:
         trace.warn(
             message(
-                "A raceway is none of the forms of a bonding jumper: a wire, a bus, a screw or the like ({section}).",
+                "A raceway is not one of the permitted forms of a bonding jumper: a wire, busbar, screw or similar "
+                "conductor ({section}).",
                 section=section("naming/jumper_forms"),
             )
         )

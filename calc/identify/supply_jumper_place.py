@@ -10,23 +10,25 @@ from calc.shared_fields import one_of
 AT_SERVICE = ("service-raceway", "ahead-of-service-disconnects")
 
 SUPPLY_JUMPER_PLACE = one_of(
-    message("Where the jumper is"),
-    message("Ahead of the first fuse or breaker it has this name. Past it, the part has another name."),
+    message("Location of the jumper"),
+    message("Ahead of the first breaker or fuse it has this name. On the load side, it has another name."),
     (
         Choice("service-raceway", message("Service raceway, meter or other enclosure ahead of the service disconnect")),
-        Choice("ahead-of-service-disconnects", message("Meter or wireway ahead of several service disconnects")),
+        Choice(
+            "ahead-of-service-disconnects", message("Meter enclosure or wireway ahead of several service disconnects")
+        ),
         Choice(
             "separately-derived-system",
-            message("Transformer or generator that is a source of its own, to its first disconnect"),
+            message("Separately derived system (transformer or generator), to its first disconnect"),
         ),
         Choice(
             "generator-joined-neutral",
-            message("Generator without a breaker, neutral joined to that of the service, to the first disconnect"),
+            message("Generator without a breaker, neutral connected to the service neutral, to the first disconnect"),
         ),
         Choice("service-disconnect", message("Neutral to metal in a service disconnect enclosure")),
         Choice("derived-neutral", message("Neutral to metal at a transformer or generator")),
-        Choice("feeder-or-branch", message("Past a fuse or breaker: a feeder, a branch circuit, another building")),
-        Choice("generator-with-breaker", message("Past a breaker at the generator")),
+        Choice("feeder-or-branch", message("Load side of a breaker or fuse: feeder, branch circuit, another building")),
+        Choice("generator-with-breaker", message("Load side of a breaker at the generator")),
     ),
 )
 
@@ -37,7 +39,7 @@ OUT_OF_SCOPE = (
         "service-disconnect",
         message("The jumper from the neutral to metal in a service disconnect enclosure has another name."),
         message(
-            "Look under main bonding jumper ({section}). It goes by the service conductors too.",
+            "Look under main bonding jumper ({section}). It is sized from the service conductors too.",
             section=SectionOf("jumpers/main_bonding_jumper_required"),
         ),
         ("main-bonding-jumper",),
@@ -47,7 +49,7 @@ OUT_OF_SCOPE = (
         "derived-neutral",
         message("The jumper from the neutral of a transformer or generator to metal has another name."),
         message(
-            "Look under system bonding jumper ({section}). It goes by the derived conductors too.",
+            "Look under system bonding jumper ({section}). It is sized from the derived ungrounded conductors too.",
             section=SectionOf("naming/system_bonding_jumper"),
         ),
         ("system-bonding-jumper",),
@@ -55,10 +57,11 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "place",
         "feeder-or-branch",
-        message("Past the first overcurrent device there is no supply-side bonding jumper."),
+        message("On the load side of the first overcurrent device, there is no supply-side bonding jumper."),
         message(
-            "For a wire with the circuit look under equipment grounding conductor ({conductor}); for a jumper "
-            "between metal parts, under equipment bonding jumper ({jumper}). Both go by the overcurrent device.",
+            "For a wire run with the circuit, look under equipment grounding conductor ({conductor}); for a jumper "
+            "between metal parts, under equipment bonding jumper ({jumper}). Both are sized from the overcurrent "
+            "device.",
             conductor=SectionOf("naming/equipment_grounding_conductor_size"),
             jumper=SectionOf("raceways/jumper_size"),
         ),
@@ -67,9 +70,12 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "place",
         "generator-with-breaker",
-        message("The breaker at the generator is the first overcurrent device. Past it is the load side."),
         message(
-            "Look under equipment grounding conductor ({section}). It goes by that breaker, not by the conductors.",
+            "The breaker at the generator is the first overcurrent device. Everything downstream is the load side."
+        ),
+        message(
+            "Look under equipment grounding conductor ({section}). It is sized from that breaker, not from the "
+            "conductors.",
             section=SectionOf("naming/equipment_grounding_conductor_size"),
         ),
         ("equipment-grounding-conductor",),
@@ -77,7 +83,7 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "system_grounding",
         "impedance-grounded",
-        message("An impedance-grounded system has bonding rules of its own."),
+        message("An impedance-grounded system has its own bonding rules."),
         message("Look under impedance-grounded system ({section}).", section=SectionOf("naming/impedance_grounding")),
     ),
 )

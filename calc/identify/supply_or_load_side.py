@@ -29,17 +29,17 @@ def side_of(where: str, generator_neutral: str, generator_device: str, trace: Tr
     """Return the side of a place and record why. Raises: FieldError where a generator is told too little of."""
     if where == "ahead-of-service-disconnect":
         trace.step(
-            message("Ahead of the service disconnect no overcurrent device of the building protects the conductors.")
+            message("Ahead of the service disconnect, no overcurrent device in the building protects the conductors.")
         )
         return Side(SERVICE, True)
     if where == "service-disconnect":
-        trace.step(message("A service disconnect enclosure is where neutral and metal are joined."))
+        trace.step(message("A service disconnect enclosure is where the neutral is bonded to metal."))
         return Side(SERVICE_DISCONNECT, True)
     if where == "transformer-secondary":
         trace.step(
             message(
-                "The supply side of a transformer, as the names use it, is its secondary up to its first "
-                "overcurrent device. It is not the primary."
+                "In these names, the supply side of a transformer is the secondary up to its first overcurrent device. "
+                "It is not the primary."
             ),
             cites=("naming/defined_supply_side_bonding_jumper",),
         )
@@ -48,15 +48,18 @@ def side_of(where: str, generator_neutral: str, generator_device: str, trace: Tr
         return _generator(generator_neutral, generator_device, trace)
     if where == "separate-building":
         trace.step(
-            message("A building fed by a feeder has an equipment grounding conductor, and its neutral stays apart."),
+            message(
+                "A building supplied by a feeder has an equipment grounding conductor, and its neutral stays isolated "
+                "from ground."
+            ),
             cites=("naming/separate_building",),
         )
         return Side(BUILDING, False)
     if where == "transformer-primary":
         trace.step(
             message(
-                "The primary is the load side of the device that feeds the transformer. The supply side of the "
-                "names is the secondary."
+                "The primary is on the load side of the overcurrent device that feeds the transformer. In these names, "
+                "the supply side is the secondary."
             )
         )
         return Side(PRIMARY, False)
@@ -77,13 +80,15 @@ def _generator(generator_neutral: str, generator_device: str, trace: Trace) -> S
     else:
         trace.step(
             message(
-                "The neutral stays joined to that of the service: the generator is not a separately derived system, "
+                "The neutral stays connected to the service neutral: the generator is not a separately derived system, "
                 "and the main bonding jumper serves it too."
             ),
             cites=("naming/same_system_as_service",),
         )
     if generator_device == "yes":
-        trace.step(message("An overcurrent device is at the set: what leaves the set is on its load side."))
+        trace.step(
+            message("An overcurrent device is at the generator: everything leaving the generator is on its load side.")
+        )
     else:
-        trace.step(message("No overcurrent device is at the set: up to the first one this is the supply side."))
+        trace.step(message("No overcurrent device is at the generator: up to the first one, this is the supply side."))
     return Side(DERIVED if derived else JOINED_GENERATOR, generator_device == "no")

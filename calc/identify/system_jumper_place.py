@@ -8,24 +8,24 @@ from calc.scope import OutOfScope, SectionOf
 from calc.shared_fields import one_of
 
 SYSTEM_JUMPER_PLACE = one_of(
-    message("Where the jumper is"),
-    message("A transformer or generator that is a source of its own has this jumper at one place, never at two."),
+    message("Location of the jumper"),
+    message("A separately derived system (transformer or generator) has this jumper at one location, never at two."),
     (
         Choice("source", message("At the source")),
         Choice("first-disconnect", message("In the first disconnect after the source")),
         Choice("both", message("At the source and in the first disconnect")),
-        Choice("unswitched-neutral", message("At a generator whose neutral stays joined to that of the service")),
+        Choice("unswitched-neutral", message("At a generator with its neutral connected to the service neutral")),
         Choice("service-disconnect", message("In a service disconnect enclosure")),
-        Choice("feeder-panel", message("In a panel past the first disconnect")),
+        Choice("feeder-panel", message("In a panel downstream of the first disconnect")),
     ),
 )
 DERIVED_SYSTEM_GROUNDING = one_of(
-    message("How the derived system is grounded"),
-    message("Solidly grounded where one conductor, mostly the neutral, joins the metal and earth without impedance."),
+    message("How the separately derived system is grounded"),
+    message("Solidly grounded: one conductor, usually the neutral, is connected to ground without an impedance."),
     (
         Choice("solidly-grounded", message("Solidly grounded")),
-        Choice("ungrounded", message("Ungrounded: no conductor tied to earth")),
-        Choice("impedance-grounded", message("Grounded through an impedance")),
+        Choice("ungrounded", message("Ungrounded: no system conductor grounded")),
+        Choice("impedance-grounded", message("Impedance grounded")),
     ),
     rare=True,
 )
@@ -37,7 +37,7 @@ OUT_OF_SCOPE = (
         "service-disconnect",
         message("In a service disconnect enclosure this jumper has another name."),
         message(
-            "Look under main bonding jumper ({section}). It goes by the service conductors.",
+            "Look under main bonding jumper ({section}). It is sized from the service conductors.",
             section=SectionOf("jumpers/main_bonding_jumper_required"),
         ),
         ("main-bonding-jumper",),
@@ -46,11 +46,13 @@ OUT_OF_SCOPE = (
         "place",
         "feeder-panel",
         message(
-            "Past the system bonding jumper the neutral stays apart from metal ({section}). There is no jumper.",
+            "Downstream of the system bonding jumper, the neutral must stay isolated from metal ({section}). There "
+            "is no jumper.",
             section=SectionOf("grounding/no_neutral_bond_past_system_jumper"),
         ),
         message(
-            "Look under equipment grounding conductor ({section}). It goes by the overcurrent device ahead.",
+            "Look under equipment grounding conductor ({section}). It is sized from the upstream overcurrent "
+            "device.",
             section=SectionOf("naming/equipment_grounding_conductor_size"),
         ),
         ("equipment-grounding-conductor",),
@@ -59,8 +61,8 @@ OUT_OF_SCOPE = (
         "place",
         "unswitched-neutral",
         message(
-            "A source whose neutral stays joined to that of the service is not separately derived ({section}). "
-            "Do not join neutral and metal at the generator.",
+            "A source whose neutral stays connected to the service neutral is not a separately derived system "
+            "({section}). Do not bond neutral to metal at the generator.",
             section=SectionOf("naming/same_system_as_service"),
         ),
         message(
@@ -76,29 +78,31 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "system_grounding",
         "ungrounded",
-        message("An ungrounded system has no grounded conductor for a system bonding jumper to join."),
+        message("An ungrounded system has no grounded conductor for a system bonding jumper to connect."),
         message(
-            "Look under ungrounded separately derived system ({section}): its metal is still bonded together "
-            "and connected to the electrodes.",
+            "Look under ungrounded separately derived system ({section}): its metal must still be bonded together "
+            "and connected to the grounding electrodes.",
             section=SectionOf("naming/ungrounded_derived_system"),
         ),
     ),
     OutOfScope(
         "system_grounding",
         "impedance-grounded",
-        message("In an impedance-grounded system the impedance stands where a system bonding jumper would."),
+        message(
+            "In an impedance-grounded system, the grounding impedance takes the place of a system bonding jumper."
+        ),
         message("Look under impedance-grounded system ({section}).", section=SectionOf("naming/impedance_grounding")),
     ),
     OutOfScope(
         "place",
         "both",
         message(
-            "A system bonding jumper stands at one place ({section}). At two places, neutral current runs over "
+            "A system bonding jumper goes at one location only ({section}). With two, neutral current flows on "
             "metal.",
             section=SectionOf("naming/system_bonding_jumper"),
         ),
         message(
-            "Keep one. Only a feeder from an outdoor source may have both, where no parallel path arises: "
+            "Keep one. Only a feeder from an outdoor source may have both, where that creates no parallel path: "
             "look under {section}.",
             section=SectionOf("jumpers/system_jumper_at_two_places"),
         ),

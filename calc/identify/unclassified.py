@@ -11,7 +11,7 @@ from calc.trace import Trace
 
 def _utility_source(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message("The neutral point of the utility's transformer is the utility's to bond and ground."),
+        message("The utility bonds and grounds the neutral point of its own transformer."),
         message(
             "At the service, choose the grounded conductor instead: look under grounded conductor brought to the "
             "service ({section}).",
@@ -23,9 +23,9 @@ def _utility_source(section: Callable[[str], str]) -> NotCovered:
 
 def _receptacle_ahead_of_device(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message("No receptacle or switch of a circuit is ahead of the first overcurrent device."),
+        message("Receptacles and switches are never ahead of the first overcurrent device."),
         message(
-            "Choose past a breaker or fuse, and look under receptacle and its box ({section}).",
+            "Choose the load side of a breaker or fuse, and look under receptacle and its box ({section}).",
             section=section("naming/receptacle_to_box"),
         ),
     )
@@ -33,7 +33,7 @@ def _receptacle_ahead_of_device(section: Callable[[str], str]) -> NotCovered:
 
 def _source_to_equipment(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message("No wire runs from the neutral of a source to the metal of load equipment."),
+        message("Do not run a wire from the neutral of a source to the metal of load equipment."),
         message(
             "Choose the enclosure at each end: first the jumper at the source, then look under equipment grounding "
             "conductor ({section}).",
@@ -45,9 +45,10 @@ def _source_to_equipment(section: Callable[[str], str]) -> NotCovered:
 
 def _communications_to_neutral(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message("The bonding of telephone, cable or antenna does not land on the neutral bar."),
+        message("Telephone, cable TV or antenna bonding does not connect to the neutral bar."),
         message(
-            "Look under intersystem bonding termination ({section}): it stands outside, at the service or disconnect.",
+            "Look under intersystem bonding termination ({section}): it is outside the enclosure, at the service or "
+            "disconnect.",
             section=section("naming/intersystem_bonding"),
         ),
     )
@@ -55,7 +56,9 @@ def _communications_to_neutral(section: Callable[[str], str]) -> NotCovered:
 
 def _communications_elsewhere(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message("Telephone, cable and antenna are bonded at the service or the building disconnect, not here."),
+        message(
+            "Telephone, cable TV and antenna systems are bonded at the service or the building disconnect, not here."
+        ),
         message(
             "Look under intersystem bonding termination ({section}).", section=section("naming/intersystem_bonding")
         ),
@@ -65,7 +68,8 @@ def _communications_elsewhere(section: Callable[[str], str]) -> NotCovered:
 def _communications_landing(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
         message(
-            "This is not among the places where the bonding of telephone, cable or antenna lands at a termination."
+            "This is not one of the locations for an intersystem bonding termination for telephone, cable TV or "
+            "antenna systems."
         ),
         message(
             "Look under intersystem bonding termination ({section}) and the article of the communications system.",
@@ -77,12 +81,12 @@ def _communications_landing(section: Callable[[str], str]) -> NotCovered:
 def _electrode_at_equipment(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
         message(
-            "An electrode here is an extra one. It takes no fault current back to the source and replaces no "
-            "equipment grounding conductor."
+            "A grounding electrode here is an auxiliary one. It does not carry fault current back to the source and "
+            "does not replace an equipment grounding conductor."
         ),
         message(
-            "Look under auxiliary grounding electrode ({section}). An old circuit without an equipment grounding "
-            "conductor has a rule of its own ({old}).",
+            "Look under auxiliary grounding electrode ({section}). An existing circuit without an equipment grounding "
+            "conductor has its own rule ({old}).",
             section=section("naming/auxiliary_electrode"),
             old=section("naming/old_circuit_without_equipment_conductor"),
         ),
@@ -92,9 +96,10 @@ def _electrode_at_equipment(section: Callable[[str], str]) -> NotCovered:
 
 def _pipe_to_pipe(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message("Piping or steel joined only to other piping or steel is not yet bonded to the electrical system."),
+        message("Piping or steel connected only to other piping or steel is not bonded to the electrical system."),
         message(
-            "Look under other metal piping ({piping}) and building steel ({steel}): they list where each bond lands.",
+            "Look under other metal piping ({piping}) and building steel ({steel}): they list where each "
+            "bond connects.",
             piping=section("grounding/other_metal_piping_bond"),
             steel=section("grounding/structural_metal_bond"),
         ),
@@ -105,9 +110,7 @@ def _pipe_to_pipe(section: Callable[[str], str]) -> NotCovered:
 
 def _pipes_and_steel_are_no_path(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message(
-            "Pipes and building steel are bonded, but they are not the equipment grounding conductor of equipment."
-        ),
+        message("Pipes and building steel must be bonded, but they are not an equipment grounding conductor."),
         message(
             "Run an equipment grounding conductor with the circuit. Look under building frame ({steel}) and "
             "piping ({piping}).",
@@ -120,9 +123,10 @@ def _pipes_and_steel_are_no_path(section: Callable[[str], str]) -> NotCovered:
 
 def _pipes_and_steel_elsewhere(section: Callable[[str], str]) -> NotCovered:
     return NotCovered(
-        message("The bond of piping or building steel does not land at this place."),
+        message("The bond to piping or building steel does not connect here."),
         message(
-            "Look under metal water piping ({piping}) and building steel ({steel}): they list where each bond lands.",
+            "Look under metal water piping ({piping}) and building steel ({steel}): they list where each "
+            "bond connects.",
             piping=section("grounding/water_pipe_bond"),
             steel=section("grounding/structural_metal_bond"),
         ),

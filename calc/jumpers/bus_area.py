@@ -20,7 +20,8 @@ def bus_of_equal_area(size: str, rule_key: str, trace: Trace) -> tuple[float, in
     square_millimetre = square_inch * MILLIMETRES_IN_AN_INCH**2
     trace.step(
         message(
-            "A bus or strap of at least the area of that wire: {square_inch:.4f} in², {square_millimetre:.1f} mm².",
+            "A bus or strap with at least the cross-section of that wire: {square_inch:.4f} in², "
+            "{square_millimetre:.1f} mm².",
             square_inch=square_inch,
             square_millimetre=square_millimetre,
         ),

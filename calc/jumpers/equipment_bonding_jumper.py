@@ -28,9 +28,9 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "side",
         "supply-side",
-        message("Ahead of the first overcurrent device no device sizes the jumper."),
+        message("Ahead of the first overcurrent device, there is no breaker or fuse to size the jumper from."),
         message(
-            "Look under supply-side bonding jumper ({section}). It goes by the conductors.",
+            "Look under supply-side bonding jumper ({section}). It is sized from the conductors.",
             section=SectionOf("naming/supply_side_bonding_jumper"),
         ),
         ("supply-side-bonding-jumper",),
@@ -42,16 +42,17 @@ OUT_OF_SCOPE = (
     "equipment-bonding-jumper",
     name=message("Equipment bonding jumper"),
     purpose=message(
-        "The smallest bonding jumper past an overcurrent device, and whether it may run outside the raceway."
+        "Minimum size of a bonding jumper on the load side of an overcurrent device, and whether it may run outside "
+        "the raceway."
     ),
     submit=message("Size the jumper"),
     example={"edition": "2023", "device": "100", "other_devices": "225,400", "routing": "outside", "length": "4ft"},
     outputs=(
-        *wire(message("Smallest equipment bonding jumper")),
-        Output("device", message("Device that sizes it: the largest entered"), "number", "A"),
+        *wire(message("Minimum size of the equipment bonding jumper")),
+        Output("device", message("Overcurrent device that sizes it: the largest entered"), "number", "A"),
         unless_increased(),
-        Output("fits", message("Whether it may run as entered"), "yes-no"),
-        reasons(message("Why it may not run as entered")),
+        Output("fits", message("Whether the jumper may run as entered"), "yes-no"),
+        reasons(message("Why the jumper may not run as entered")),
     ),
     site_check=SIZE,
     margin=Margin(("device", "installed_conductor"), breaks={"device": BREAKS}),
@@ -104,7 +105,10 @@ def equipment_bonding_jumper(
     ('3', 400)
     """
     require_scope(OUT_OF_SCOPE, trace, side=side)
-    trace.step(message("Past an overcurrent device: the device sizes the jumper."), cites=("raceways/jumper_size",))
+    trace.step(
+        message("On the load side of an overcurrent device, the jumper is sized from that device."),
+        cites=("raceways/jumper_size",),
+    )
     require_whole_conductors(installed_conductor, minimum_conductor, conductor_metal, sets, 1, trace)
     counted = _device_that_counts(device, other_devices, trace)
     hot = HotConductors(
@@ -116,7 +120,7 @@ def equipment_bonding_jumper(
         limits=not other_devices,
     )
     if minimum_conductor and other_devices:
-        trace.warn(message("Reckon the increase for each circuit in turn and take the largest answer."))
+        trace.warn(message("Work out the increase for each circuit separately and use the largest answer."))
     sized = size_for_circuit(counted, metal, hot, trace)
     ask_for_the_smallest(sized, hot, trace)
     size = sized.size
@@ -148,7 +152,8 @@ def _device_that_counts(device: float, other_devices: str | None, trace: Trace) 
     largest = max(ratings)
     trace.step(
         message(
-            "One jumper without a break for {count} raceways or cables: the largest device counts, {largest} A.",
+            "One continuous jumper for {count} raceways or cables is sized from the largest overcurrent device: "
+            "{largest} A.",
             count=len(ratings),
             largest=shown_number(largest),
         ),
@@ -162,5 +167,5 @@ def _device_that_counts(device: float, other_devices: str | None, trace: Trace) 
 def _not_like_this(against: list[Message], words: dict) -> tuple[Message, Message]:
     first, *rest = against
     detail = message("{first} {rest}", first=first, rest=rest[0]) if rest else first
-    remedy = message("{reasons} Change the route, or run {size} {metal} inside the raceway.", reasons=detail, **words)
-    return message("Not outside like this"), remedy
+    remedy = message("{reasons} Reroute it, or run {size} {metal} inside the raceway.", reasons=detail, **words)
+    return message("Not permitted outside as entered"), remedy

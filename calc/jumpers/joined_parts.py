@@ -15,19 +15,21 @@ def note_what_it_joins(joins: str, routing: str, trace: Trace) -> None:
     if joins == "expansion-fitting":
         trace.note(
             message(
-                "The ends are made continuous by a jumper or by a fitting that does it ({section}).",
+                "Make the ends electrically continuous with a bonding jumper or with a fitting that does it "
+                "({section}).",
                 section=section("raceways/loosely_jointed"),
             )
         )
     elif joins == "receptacle":
         trace.step(
-            message("From a receptacle to its metal box: the device of the circuit counts."),
+            message("From a receptacle to its metal box: size the jumper from the branch-circuit overcurrent device."),
             cites=("raceways/receptacle_jumper",),
         )
         trace.note(
             message(
-                "No jumper is needed with bare metal contact at a surface box, a self-grounding receptacle, a listed "
-                "floor box, or an isolated-ground receptacle with its own wire ({section}).",
+                "No jumper is required with bare metal contact at a surface-mounted box, with a self-grounding "
+                "receptacle, with a listed floor box, or with an isolated-ground receptacle that has its own grounding "
+                "wire ({section}).",
                 section=section("raceways/receptacle_without_jumper"),
             )
         )
@@ -38,7 +40,8 @@ def note_what_it_joins(joins: str, routing: str, trace: Trace) -> None:
 def _note_flexible_raceways(routing: str, trace: Trace) -> None:
     trace.note(
         message(
-            "Whether the flexible raceway may be the path without a jumper: look under {path} ({section}).",
+            "To see whether the flexible raceway may serve as the fault path without a jumper, look under {path} "
+            "({section}).",
             path=CalculatorName("raceway-as-grounding-path", message("raceway as grounding path")),
             section=trace.section("raceways/nonmetallic_raceway"),
         )
@@ -47,7 +50,7 @@ def _note_flexible_raceways(routing: str, trace: Trace) -> None:
     if routing != "inside" and moves.value == "wire":
         trace.warn(
             message(
-                "Where it moves or vibrates, the {edition} edition names a wire with the circuit, not a jumper "
+                "Where it moves or vibrates, the {edition} edition calls for a wire with the circuit, not a jumper "
                 "outside ({section}).",
                 edition=trace.edition,
                 section=moves.section,

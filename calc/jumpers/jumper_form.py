@@ -18,13 +18,13 @@ _FORMS = (
     Choice("screw", message("Green screw")),
 )
 FORM = one_of(
-    message("What the jumper is"),
-    message("A wire, a busbar, a strap, the green screw, or the jumper that came with listed equipment."),
+    message("Type of jumper"),
+    message("A wire, busbar, strap, the green screw, or the jumper that came with listed equipment."),
     (*_FORMS, Choice("supplied", message("Supplied with the listed equipment"))),
 )
 FORM_OF_SYSTEM_JUMPER = one_of(
-    message("What the jumper is"),
-    message("A wire, a busbar, a strap or a green screw."),
+    message("Type of jumper"),
+    message("A wire, busbar, strap or the green screw."),
     _FORMS,
 )
 
@@ -43,44 +43,44 @@ def jumper_form(
     if form == "screw":
         trace.note(
             message(
-                "Use only the screw made for this enclosure. It is green, and the green shows with the screw "
-                "in place ({section}).",
+                "Use only the screw made for this enclosure. It must be green, and the green must be visible with the "
+                "screw installed ({section}).",
                 section=trace.section("jumpers/screw_identification"),
             )
         )
         trace.note(
             message(
-                "With a screw, the grounding electrode conductor lands on the neutral bar, not on the "
-                "equipment grounding bar ({section}).",
+                "With a screw, connect the grounding electrode conductor to the neutral bar, not to the equipment "
+                "grounding bar ({section}).",
                 section=trace.section(landing),
             )
         )
         return message("Green screw"), message(
-            "made for this enclosure. A wire in its place: {wire} or larger", wire=wire
+            "made for this enclosure. For a wire instead: {wire} or larger", wire=wire
         )
     if form == "supplied":
         trace.note(
             message(
-                "Use the jumper that came with the listed equipment, as its instructions say. Its listing "
-                "covers its size ({section}).",
+                "Use the jumper that came with the listed equipment and follow its instructions. Its listing covers "
+                "the size ({section}).",
                 section=trace.section("jumpers/supplied_with_listed_equipment"),
             )
         )
         trace.note(
             message(
-                "If it is a screw, the grounding electrode conductor lands on the neutral bar. If it is a "
-                "wire or busbar between the two bars, the equipment grounding bar will do too ({section}).",
+                "If it is a screw, connect the grounding electrode conductor to the neutral bar. If it is a wire or "
+                "busbar between the two bars, the equipment grounding bar is permitted too ({section}).",
                 section=trace.section(landing),
             )
         )
         return message("As supplied"), message(
-            "with the listed equipment. A wire in its place: {wire} or larger", wire=wire
+            "with the listed equipment. For a wire instead: {wire} or larger", wire=wire
         )
     _note_metal_and_attachment(metal, trace)
     trace.note(
         message(
-            "If the wire runs from the neutral bar to the equipment grounding bar, the grounding electrode "
-            "conductor may land on either bar ({section}).",
+            "If the wire runs from the neutral bar to the equipment grounding bar, the grounding electrode conductor "
+            "may connect to either bar ({section}).",
             section=trace.section(landing),
         )
     )
@@ -92,8 +92,8 @@ def _note_metal_and_attachment(metal: str, trace: Trace) -> None:
     if metal not in [row["metal"] for row in named.rows]:
         trace.warn(
             message(
-                "The {edition} edition names copper or another metal that resists corrosion ({section}), not "
-                "{metal}. Ask the authority before you use it.",
+                "The {edition} edition names copper or another corrosion-resistant material ({section}), not {metal}. "
+                "Ask the authority having jurisdiction before you use it.",
                 edition=trace.edition,
                 section=named.section,
                 metal=METAL_WORDS[metal],
@@ -101,7 +101,7 @@ def _note_metal_and_attachment(metal: str, trace: Trace) -> None:
         )
     trace.note(
         message(
-            "Fasten it with pressure connectors, lugs or other means the code lists ({section}).",
+            "Connect it with pressure connectors, lugs or other means listed in the code ({section}).",
             section=trace.section("jumpers/main_bonding_jumper_attachment"),
         )
     )
@@ -116,21 +116,22 @@ def _bus_or_strap(form: str, size: str, metal: str, trace: Trace, landing: str) 
     if form == "busbar":
         trace.note(
             message(
-                "If the busbar runs from the neutral bar to the equipment grounding bar, the grounding "
-                "electrode conductor may land on either bar ({section}).",
+                "If the busbar runs from the neutral bar to the equipment grounding bar, the grounding electrode "
+                "conductor may connect to either bar ({section}).",
                 section=trace.section(landing),
             )
         )
     else:
         trace.note(
             message(
-                "The landing rule names a wire or a busbar ({section}). With a strap, land the grounding "
-                "electrode conductor on the neutral bar unless the authority takes the strap for a busbar.",
+                "The rule for that connection names a wire or a busbar ({section}). With a strap, connect the "
+                "grounding electrode conductor to the neutral bar unless the authority having jurisdiction accepts the "
+                "strap as a busbar.",
                 section=trace.section(landing),
             )
         )
     return message(
-        "{metal} wire, or a {form} of the same area: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
+        "{metal} wire, or a {form} with the same cross-section: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
         metal=METAL_WORDS[metal],
         form=_FORM_WORDS[form],
         square_inch=square_inch,

@@ -21,11 +21,12 @@ def reasons_against_route(routing: str, length: float | None, along: str, trace:
     Raises: FieldError when the length is needed and left out. Source: rules named above.
     """
     if routing == "inside":
-        trace.step(message("Inside the raceway its length is not limited."), cites=("raceways/jumper_inside",))
+        trace.step(message("Inside the raceway, the length is not limited."), cites=("raceways/jumper_inside",))
         return []
     if routing == "outside-at-pole":
         trace.step(
-            message("At an outdoor pole it may be longer outside and need not follow the raceway."), cites=(POLE,)
+            message("At an outdoor pole, a jumper outside may be longer and is not required to follow the raceway."),
+            cites=(POLE,),
         )
         return []
     limit = trace.cite(LONGEST).value
@@ -33,7 +34,7 @@ def reasons_against_route(routing: str, length: float | None, along: str, trace:
     longest, shown = shown_number(limit), shown_number(given)
     trace.step(
         message(
-            "Outside it is at most {longest} ft long and follows the raceway. The one entered: {length} ft.",
+            "Outside, it must be no longer than {longest} ft and must follow the raceway. Entered: {length} ft.",
             longest=longest,
             length=shown,
         ),
@@ -43,11 +44,12 @@ def reasons_against_route(routing: str, length: float | None, along: str, trace:
     )
     against = []
     if given > limit:
-        against.append(
-            message("It is {length} ft long outside; {longest} ft is the most.", length=shown, longest=longest)
-        )
+        against.append(message(
+            "It is {length} ft long outside, over the {longest} ft limit.",
+            length=shown, longest=longest,
+        ))
     if along == "no":
-        against.append(message("Outside it must follow the raceway."))
+        against.append(message("Outside, it must follow the raceway."))
     return against
 
 
@@ -56,7 +58,7 @@ def note_the_route(size: str, routing: str, trace: Trace) -> None:
     if routing == "inside":
         trace.note(
             message(
-                "Bare or green, and joined in boxes like an equipment grounding conductor ({section}).",
+                "Bare or green, and connected in boxes like an equipment grounding conductor ({section}).",
                 section=trace.section("raceways/jumper_inside"),
             )
         )
@@ -64,7 +66,7 @@ def note_the_route(size: str, routing: str, trace: Trace) -> None:
     if not note_small_wire_outside(size, trace):
         trace.note(
             message(
-                "Outside: fasten it, and protect it where it may be hit ({section}).",
+                "Outside: secure it, and protect it where it is exposed to physical damage ({section}).",
                 section=trace.section(PROTECTION),
             )
         )
@@ -77,8 +79,8 @@ def note_small_wire_outside(size: str, trace: Trace) -> bool:
         return False
     trace.note(
         message(
-            "Outside and smaller than {smallest}: run it in a raceway or armor, as the section on electrode "
-            "conductors asks ({jumper}; {size}).",
+            "Outside and smaller than {smallest}: run it in a raceway or cable armor, as for a grounding electrode "
+            "conductor ({jumper}; {size}).",
             smallest=shown_size(smallest),
             jumper=trace.section(PROTECTION),
             size=trace.section(UNPROTECTED),

@@ -19,15 +19,15 @@ MAX_FEET = 1000
 _THOUSANDS = re.compile(r"(?<![\d.])\d,\d{3}(?!\d)")
 
 DEVICE = device_rating(
-    message("Breaker or fuse ahead"),
-    message("Its rating, for example 200 A. An adjustable one counts at its highest."),
+    message("Upstream breaker or fuse"),
+    message("Its rating, for example 200 A. For an adjustable breaker, enter the highest setting."),
 )
 
 
 def _read_others(text: str) -> str:
     written = "".join(text.split())
     if _THOUSANDS.search(written):
-        raise UnclearError(message("Commas stand between the ratings here."))  # 1,200 would be read as 1 A and 200 A
+        raise UnclearError(message("Commas separate the ratings here."))  # 1,200 would be read as 1 A and 200 A
     ratings = read_list(text, "A")
     if len(ratings) > MAX_OTHERS or not all(1 <= each <= MAX_AMPERE for each in ratings):
         raise ValueError(text)
@@ -44,10 +44,10 @@ def ratings_of(listed: str | None) -> list[float]:
 
 
 OTHERS = Field(
-    message("Breakers or fuses of other raceways on this jumper"),
-    message("Where one jumper joins several raceways or cables without a break. Leave it empty for one raceway."),
+    message("Breakers or fuses for other raceways on this jumper"),
+    message("Where one continuous jumper bonds several raceways or cables. Leave it empty for one raceway."),
     enter=message(
-        "Enter up to {most} ratings with commas between, for example 100,225. Write 1200 without a comma.",
+        "Enter up to {most} ratings separated by commas, for example 100,225. Enter 1200 without a comma.",
         most=MAX_OTHERS,
     ),
     read=_read_others,
@@ -57,36 +57,39 @@ OTHERS = Field(
     maximum=MAX_AMPERE,
     items=(1, MAX_OTHERS),
 )
-METAL = metal_of(message("Metal of the jumper"))
+METAL = metal_of(message("Jumper material"))
 SIDE = one_of(
-    message("Where the jumper is"),
-    message("The wires to a transformer are past a breaker or fuse. The wires from it, up to its first, are ahead."),
+    message("Location of the jumper"),
+    message(
+        "Transformer primary conductors are on the load side of a breaker or fuse. Secondary conductors are ahead of "
+        "one, up to the first breaker or fuse."
+    ),
     (places.LOAD_SIDE, places.SUPPLY_SIDE),
 )
 JOINS = one_of(
-    message("What it joins"),
-    message("The size is the same; the rest of the rules is not."),
+    message("What it bonds"),
+    message("The size is the same. Other rules differ."),
     (
         Choice("raceway", message("Metal raceways or enclosures")),
-        Choice("flexible-raceway", message("Ends of a flexible metal raceway")),
-        Choice("expansion-fitting", message("Ends of an expansion fitting or telescoping section")),
+        Choice("flexible-raceway", message("Around a flexible metal raceway")),
+        Choice("expansion-fitting", message("Around an expansion fitting or telescoping section")),
         Choice("receptacle", message("A receptacle and its metal box")),
     ),
 )
 ROUTING = one_of(
-    message("How it runs"),
-    message("At a pole: to an isolated piece of metal raceway, or an elbow, on an exposed riser."),
+    message("Routing"),
+    message("At a pole: to an isolated metal raceway section or elbow on an exposed riser."),
     (places.INSIDE, places.OUTSIDE, places.OUTSIDE_AT_POLE),
 )
 LENGTH = quantity(
-    message("Length of the jumper outside"),
-    message("Needed only where it runs outside and not at a pole, for example 4 ft."),
+    message("Length of the jumper outside the raceway"),
+    message("Required only where it runs outside and not at a pole, for example 4 ft."),
     "ft",
     0,
     MAX_FEET,
     example=message("4 ft or 1.2 m"),
 )
-ALONG = yes_or_no(message("It follows the raceway"), message("It matters only outside, and not at a pole."), rare=False)
+ALONG = yes_or_no(message("Routed with the raceway"), message("Applies only outside, and not at a pole."), rare=False)
 INSTALLED = replace(circuit_fields.INSTALLED, rare=True)
 MINIMUM = replace(circuit_fields.MINIMUM, rare=True)
 CONDUCTOR_METAL = replace(circuit_fields.CONDUCTOR_METAL, rare=True)

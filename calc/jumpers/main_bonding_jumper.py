@@ -25,22 +25,19 @@ MAX_ENCLOSURES = max(stated.value for stated in every_edition("services/disconne
 
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor"),
-    message("The one that feeds this enclosure, for example 3/0 or 500 kcmil."),
+    message("The one feeding this enclosure, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
-METAL = metal_of(message("Metal of the jumper"))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Jumper material"))
 CONDUCTOR_BASIS = one_of(
-    message("The size entered is"),
-    message("Some services have no service conductors of their own. Then enter the size the load would need."),
-    (
-        Choice("installed", message("The size installed")),
-        Choice("needed-for-load", message("The size the load would need")),
-    ),
+    message("Size entered"),
+    message("Some services have no service conductors of their own. Then enter the size the load would require."),
+    (Choice("installed", message("Installed size")), Choice("needed-for-load", message("Size the load would require"))),
     rare=True,
 )
 ENCLOSURES = whole_number(
-    message("Service disconnect enclosures"),
-    message("Separate enclosures with a service disconnect. A listed assembly of several counts as one."),
+    message("Number of service disconnect enclosures"),
+    message("Separate enclosures with a service disconnect. Count a listed assembly of several as one."),
     1,
     MAX_ENCLOSURES,
     rare=True,
@@ -51,12 +48,12 @@ ENCLOSURES = whole_number(
     "main-bonding-jumper",
     name=message("Main bonding jumper"),
     purpose=message(
-        "The smallest main bonding jumper for a service disconnect enclosure, with the section for each step."
+        "Minimum main bonding jumper size for a service disconnect enclosure, with the section for each step."
     ),
     submit=message("Size the jumper"),
     example={"edition": "2023", "conductor": "500kcmil", "sets": "2", "conductor_metal": "copper", "metal": "copper"},
     outputs=(
-        *wire(message("Smallest main bonding jumper")),
+        *wire(message("Minimum size of the main bonding jumper")),
         as_entered("form", FORM),
         as_entered("enclosures", ENCLOSURES),
     ),
@@ -108,7 +105,7 @@ def main_bonding_jumper(
     if conductor_basis == "needed-for-load":
         trace.step(
             message(
-                "There are no service conductors of their own. The size the load would need counts: {size}.",
+                "There are no separate service conductors, so use the size the load would require: {size}.",
                 size=shown_size(conductor),
             ),
             cites=("jumpers/no_service_conductors",),
@@ -116,7 +113,7 @@ def main_bonding_jumper(
     if enclosures > 1:
         trace.step(
             message(
-                "{enclosures} enclosures, each with its own jumper, sized by the conductors that serve that "
+                "{enclosures} enclosures, each with its own jumper, sized from the conductors that serve that "
                 "enclosure. The conductors entered serve this one.",
                 enclosures=enclosures,
             ),
@@ -127,7 +124,7 @@ def main_bonding_jumper(
     headline, detail = jumper_form(form, size, metal, trace)
     trace.note(
         message(
-            "One jumper in each service disconnect enclosure, in one piece, no splice ({section}).",
+            "Install one jumper in each service disconnect enclosure, in one piece, unspliced ({section}).",
             section=trace.section("jumpers/main_bonding_jumper_required"),
         )
     )

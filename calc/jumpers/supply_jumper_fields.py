@@ -18,42 +18,42 @@ NOT_GIVEN = "not-given"
 _KINDS = (*NONFLEXIBLE, *FLEXIBLE, "nonmetallic-raceway")
 
 FORM = one_of(
-    message("What the jumper is"),
-    message("A wire, a bus, or the metal raceway itself."),
+    message("Type of jumper"),
+    message("A wire, a busbar, or the metal raceway itself."),
     (
         Choice("wire", message("Wire")),
         Choice("busbar", message("Busbar")),
-        Choice("raceway", message("The raceway itself, no wire")),
+        Choice("raceway", message("Metal raceway, no wire")),
     ),
 )
 RACEWAY = one_of(
-    message("Kind of raceway"),
-    message("Needed only where the raceway itself is to be the jumper."),
+    message("Type of raceway"),
+    message("Required only where the raceway itself is the jumper."),
     (
-        Choice(NOT_GIVEN, message("Not needed for a wire or bus")),
+        Choice(NOT_GIVEN, message("Not required for a wire or bus")),
         *kind_choices(*_KINDS),
     ),
 )
-RACEWAYS = raceways_of(message("In how many raceways or cables the sets run."))
+RACEWAYS = raceways_of(message("Number of raceways or cables the sets are run in."))
 ARRANGEMENT = one_of(
-    message("Jumpers"),
-    message("With one raceway both are the same."),
+    message("Number of jumpers"),
+    message("With one raceway, both choices give the same answer."),
     (
-        Choice("one-per-raceway", message("One for each raceway")),
+        Choice("one-per-raceway", message("One per raceway")),
         Choice("single", message("One for all raceways together")),
     ),
 )
 RUN = one_of(
-    message("Where the jumper runs"),
-    message("A wire or bus may run inside the raceway or enclosure, or outside along it."),
+    message("Jumper routing"),
+    message("A wire or bus may run inside the raceway or enclosure, or outside with it."),
     (places.INSIDE, places.OUTSIDE, places.OUTSIDE_AT_POLE),
     rare=True,
 )
 
 
 LENGTH = quantity(
-    message("Length of the jumper outside"),
-    message("It counts where the jumper runs outside."),
+    message("Length of the jumper outside the raceway"),
+    message("Applies only where the jumper runs outside."),
     "ft",
     0,
     MAX_FEET,
@@ -68,10 +68,10 @@ def require_whole_sets(sets: int, raceways: int, trace: Trace) -> None:
     if sets % raceways:
         raise NotCovered(
             message(
-                "Parallel sets ({sets}) do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways
+                "{sets} sets in parallel do not divide evenly into {raceways} raceways.", sets=sets, raceways=raceways
             ),
             message(
-                "Each raceway holds the same number of whole sets ({section}). Enter one raceway and its sets.",
+                "Each raceway must hold the same number of complete sets ({section}). Enter one raceway and its sets.",
                 section=trace.section("conductors/parallel_minimum"),
             ),
         )
@@ -85,13 +85,13 @@ def require_length_within_limit(run: str, length: float | None, trace: Trace) ->
     if length is not None and length > longest.value:
         raise NotCovered(
             message(
-                "Outside, a bonding jumper is at most {longest} ft long ({section}). This one is {length} ft.",
+                "Outside, a bonding jumper must be no longer than {longest} ft ({section}). This one is {length} ft.",
                 longest=longest.value,
                 section=longest.section,
                 length=shown_number(length),
             ),
             message(
-                "Run it inside the raceway, or shorten it. Poles outdoors have an exception ({section}).",
+                "Run it inside the raceway, or shorten it. Outdoor poles have an exception ({section}).",
                 section=trace.section("jumpers/jumper_outside_at_poles"),
             ),
         )
@@ -100,35 +100,37 @@ def require_length_within_limit(run: str, length: float | None, trace: Trace) ->
 def against_the_raceway(raceway: str, place: str, trace: Trace) -> Message | None:
     """Return why the raceway may not be the jumper, None where it may. Raises: FieldError without its kind."""
     if raceway == NOT_GIVEN:
-        raise FieldError("raceway", message("Choose the kind of raceway that is to be the jumper."))
+        raise FieldError("raceway", message("Choose the type of raceway used as the jumper."))
     if raceway == "nonmetallic-raceway":
-        return message("A nonmetallic raceway is no path. It needs a wire.")
+        return message("A nonmetallic raceway is not a fault-current path. Install a wire.")
     if place == "generator-joined-neutral":
         return message(
-            "The rule for such a generator asks for a sized jumper and names no raceway ({section}). Run a wire.",
+            "The rule for this generator requires a sized jumper and does not name a raceway ({section}). Install a "
+            "wire.",
             section=trace.section("jumpers/generator_supply_side_jumper"),
         )
     if may_be_supply_jumper(raceway):
         return None
     if place not in AT_SERVICE:
         return message(
-            "{kind} may not be the jumper: only a nonflexible metal raceway may ({section}). It needs a wire.",
+            "{kind} is not permitted as the jumper: only a nonflexible metal raceway is ({section}). Install a wire.",
             kind=KIND_WORDS[raceway],
             section=trace.section("raceways/supply_side_raceway"),
         )
     flexible = trace.cite("jumpers/flexible_service_raceway")
     if raceway == "flexible-metallic-tubing":
         raise NotCovered(
-            message("The edition does not name flexible metallic tubing for services."),
+            message("This edition does not name flexible metallic tubing for services."),
             message(
-                "It names flexible metal conduit and its liquidtight kind, at most {longest} ft, with a jumper along "
-                "it ({section}).",
+                "It names flexible metal conduit and liquidtight flexible metal conduit, no longer than {longest} ft, "
+                "with a bonding jumper ({section}).",
                 longest=flexible.value,
                 section=flexible.section,
             ),
         )
     return message(
-        "{kind} on a service is at most {longest} ft long and needs a wire along it ({section}).",
+        "{kind} on a service must be no longer than {longest} ft and needs a wire-type bonding jumper with it "
+        "({section}).",
         kind=KIND_WORDS[raceway],
         longest=flexible.value,
         section=flexible.section,

@@ -18,30 +18,30 @@ def note_what_it_joins(place: str, system_grounding: str, trace: Trace) -> None:
     elif place == "separately-derived-system":
         trace.note(
             message(
-                "It joins the enclosure of the source to that of the first disconnect and runs with the circuit "
-                "conductors. In one enclosure none is needed ({section}).",
+                "Run it with the circuit conductors from the source enclosure to the first disconnect enclosure. If "
+                "both are in one enclosure, it is not required ({section}).",
                 section=section("jumpers/derived_supply_side_jumper"),
             )
         )
         trace.note(
             message(
-                "An outdoor source whose system bonding jumper may stand at both ends needs none between them "
-                "({section}).",
+                "It is not required between an outdoor source and the disconnect where system bonding jumpers are "
+                "permitted at both ends ({section}).",
                 section=section("jumpers/derived_jumper_not_needed"),
             )
         )
         if system_grounding == "ungrounded":
             trace.note(
                 message(
-                    "An ungrounded system has this jumper too ({section}).",
+                    "An ungrounded system requires this jumper too ({section}).",
                     section=section("naming/ungrounded_derived_system"),
                 )
             )
     else:
         trace.note(
             message(
-                "It joins the equipment grounding terminal of the generator to that of the first disconnect. The "
-                "neutral is not joined to metal at the generator ({section}).",
+                "It connects the equipment grounding terminal of the generator to that of the first disconnect. Do not "
+                "bond the neutral to metal at the generator ({section}).",
                 section=section("jumpers/generator_supply_side_jumper"),
             )
         )
@@ -51,30 +51,31 @@ def _note_service(place: str, system_grounding: str, trace: Trace) -> None:
     section = trace.section
     trace.note(
         message(
-            "It joins metal raceways, meter enclosures and other enclosures of service conductors ({section}).",
+            "It bonds metal raceways, meter enclosures and other enclosures that contain service conductors "
+            "({section}).",
             section=section("jumpers/service_parts_bonded"),
         )
     )
     if system_grounding == "ungrounded":
         trace.note(
             message(
-                "Without a grounded conductor that metal is connected to the grounding electrode conductor "
-                "({section}).",
+                "Without a grounded conductor, connect that metal to the grounding electrode conductor ({section}).",
                 section=section("naming/ungrounded_service"),
             )
         )
     trace.note(
         message(
-            "Ordinary locknuts and bushings alone do not count. Use threaded hubs, tight threadless connectors, "
-            "bonding locknuts or bonding bushings. Bridge oversized, concentric and eccentric knockouts ({section}).",
+            "Standard locknuts and bushings alone are not enough. Use threaded hubs, tight threadless connectors, "
+            "bonding locknuts or bonding bushings. Install bonding jumpers around oversized, concentric and eccentric "
+            "knockouts ({section}).",
             section=section("jumpers/service_bonding_methods"),
         )
     )
     if place == "ahead-of-service-disconnects":
         trace.note(
             message(
-                "It goes by the conductors that feed the meter or wireway. Each disconnect keeps its own main bonding "
-                "jumper ({section}).",
+                "It is sized from the conductors that feed the meter or wireway. Each disconnect still needs its own "
+                "main bonding jumper ({section}).",
                 section=section("jumpers/several_service_enclosures"),
             )
         )
@@ -86,7 +87,7 @@ def note_run(run: str, place: str, size: str, form: str, trace: Trace) -> None:
     if run == "inside":
         trace.note(
             message(
-                "Inside a raceway it is identified, and joined in boxes, as an equipment grounding conductor is "
+                "Inside a raceway, identify it and connect it in boxes like an equipment grounding conductor "
                 "({section}).",
                 section=section("jumpers/jumper_inside_raceway"),
             )
@@ -95,7 +96,7 @@ def note_run(run: str, place: str, size: str, form: str, trace: Trace) -> None:
         longest = trace.cite(OUTSIDE_LONGEST)
         trace.note(
             message(
-                "Outside it is at most {longest} ft long and follows the raceway ({section}).",
+                "Outside, it must be no longer than {longest} ft and must follow the raceway ({section}).",
                 longest=longest.value,
                 section=longest.section,
             )
@@ -103,7 +104,7 @@ def note_run(run: str, place: str, size: str, form: str, trace: Trace) -> None:
     else:
         trace.note(
             message(
-                "At an outside pole it may be longer and need not follow the raceway ({section}).",
+                "At an outdoor pole, it may be longer and is not required to follow the raceway ({section}).",
                 section=section("jumpers/jumper_outside_at_poles"),
             )
         )
@@ -112,15 +113,15 @@ def note_run(run: str, place: str, size: str, form: str, trace: Trace) -> None:
     if run != "inside" and place == "separately-derived-system":
         trace.warn(
             message(
-                "From a source of its own the jumper runs with the circuit conductors ({section}). Ask the authority "
-                "before you run it outside their raceway.",
+                "From a separately derived system, the jumper runs with the circuit conductors ({section}). Ask the "
+                "authority having jurisdiction before you run it outside their raceway.",
                 section=section("jumpers/derived_supply_side_jumper"),
             )
         )
     trace.note(
         message(
-            "Fasten it with pressure connectors, lugs or other means the code lists ({attached}). Where exposed, "
-            "secure it and keep it from damage ({protected}).",
+            "Connect it with pressure connectors, lugs or other means listed in the code ({attached}). Where exposed, "
+            "secure it and protect it from physical damage ({protected}).",
             attached=section("jumpers/bonding_jumper_attachment"),
             protected=section("jumpers/jumper_protection"),
         )
@@ -131,8 +132,8 @@ def note_raceway_as_jumper(place: str, trace: Trace) -> None:
     """Note what the raceway itself must be like to be the jumper."""
     trace.note(
         message(
-            "The raceway is metal from enclosure to enclosure, every joint tight, paint removed at contacts "
-            "({section}).",
+            "The raceway must be metal from enclosure to enclosure, with every joint tight and paint removed at "
+            "contact surfaces ({section}).",
             section=trace.section("raceways/continuity"),
         )
     )

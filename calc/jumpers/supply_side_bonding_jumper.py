@@ -29,10 +29,10 @@ from calc.trace import Trace
 SEVERAL = "jumpers/supply_side_jumper_in_several_raceways"
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor"),
-    message("Ahead of the first fuse or breaker, for example 3/0 or 500 kcmil."),
+    message("Ahead of the first breaker or fuse, for example 3/0 or 500 kcmil."),
 )
-CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
-METAL = metal_of(message("Metal of the jumper"))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Jumper material"))
 
 ARRANGEMENTS = values_of(ask.ARRANGEMENT)
 
@@ -40,14 +40,18 @@ ARRANGEMENTS = values_of(ask.ARRANGEMENT)
 @calculator(
     "supply-side-bonding-jumper",
     name=message("Supply-side bonding jumper"),
-    purpose=message("The smallest bonding jumper ahead of the first overcurrent device: one, or one for each raceway."),
+    purpose=message(
+        "Minimum bonding jumper size ahead of the first overcurrent device: one for all, or one per raceway."
+    ),
     submit=message("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "raceways": "3"},
     outputs=(
-        Output("wire_needed", message("Whether a wire is required, or the raceway itself serves"), "yes-no"),
-        *wire(message("Smallest supply-side bonding jumper")),
+        Output(
+            "wire_needed", message("Whether a wire is required, or the raceway itself serves as the jumper"), "yes-no"
+        ),
+        *wire(message("Minimum size of the supply-side bonding jumper")),
         as_entered("form", ask.FORM),
-        Output("arrangement", message("One for each raceway, or one for all"), "choice", choices=ARRANGEMENTS),
+        Output("arrangement", message("One per raceway, or one for all"), "choice", choices=ARRANGEMENTS),
         as_entered("raceways", ask.RACEWAYS, when=message("where it was entered")),
     ),
     site_check=SIZE,
@@ -103,7 +107,7 @@ def supply_side_bonding_jumper(
     against = ask.against_the_raceway(raceway, place, trace) if form == "raceway" else None
     wire_needed = form != "raceway" or against is not None
     if against:
-        trace.step(message("Against the raceway: {reason}", reason=against))
+        trace.step(message("The raceway does not qualify: {reason}", reason=against))
     if wire_needed:
         ask.require_length_within_limit(run, length, trace)
     first, *others = (raceways,) if arrangement == "single" else arrangements(sets, raceways)
@@ -128,15 +132,15 @@ def supply_side_bonding_jumper(
             if place == "separately-derived-system"
             else "jumpers/service_bonding_methods"
         )
-        trace.step(message("{kind}: it may be the jumper itself.", kind=KIND_WORDS[raceway]), cites=(rule_key,))
+        trace.step(message("{kind}: permitted as the jumper.", kind=KIND_WORDS[raceway]), cites=(rule_key,))
         note_raceway_as_jumper(place, trace)
         detail = message(
-            "{kind} is the jumper. A wire in its place: {size} {metal} or larger",
+            "{kind} is the jumper. For a wire instead: {size} {metal} or larger",
             kind=KIND_WORDS[raceway],
             size=shown_size(size),
             metal=METAL_WORDS[metal],
         )
-        return Answer(name, message("No wire needed"), detail, basis, "raceway", values)
+        return Answer(name, message("No wire required"), detail, basis, "raceway", values)
     note_run(run, place, size, form, trace)
     warn_of_aluminum_near_earth(metal, OF_BONDS, trace)
     detail = _detail(form, place, size, metal, first or 1, arrangement, trace)
@@ -154,20 +158,23 @@ def _sets_that_count(sets: int, raceways: int | None, arrangement: str, trace: T
     if arrangement == "single":
         trace.step(
             message(
-                "One jumper for {raceways} raceways: the conductors of one phase in all of them count together.",
+                "One jumper for {raceways} raceways: add up the conductors of one phase in all of them.",
                 raceways=raceways,
             ),
             cites=(SEVERAL,),
         )
         trace.note(
-            message("It joins the ends of all {raceways} raceways, bushing to bushing, in one run.", raceways=raceways)
+            message(
+                "Run it from bushing to bushing, in one piece, to the ends of all {raceways} raceways.",
+                raceways=raceways,
+            )
         )
         return sets
     ask.require_whole_sets(sets, raceways, trace)
     in_each = sets // raceways
     trace.step(
         message(
-            "Each of the {raceways} raceways has its own jumper. It goes by the conductors of one phase in that "
+            "Each of the {raceways} raceways has its own jumper, sized from the conductors of one phase in that "
             "raceway: {in_each} of {sets}.",
             raceways=raceways,
             in_each=in_each,
@@ -185,14 +192,16 @@ def _one_or_each(size: str, each: str, detail: Message, raceways: int, trace: Tr
     words = dict(size=shown_size(size), each=shown_size(each), raceways=raceways, detail=detail)
     trace.step(
         message(
-            "Nobody said in how many raceways the sets run. All in one: {size}. One in each of {raceways}: {each}.",
+            "The number of raceways was not entered. All sets in one raceway: {size}. One set in each of {raceways} "
+            "raceways: {each}.",
             **words,
         ),
         cites=(SEVERAL,),
     )
     trace.reading(message("where each of {raceways} raceways has its own, with one set in each", **words), each)
     return message(
-        "{detail}, if one raceway holds or one jumper serves all sets; {each} for each of {raceways} raceways",
+        "{detail}, if all sets are in one raceway or one jumper serves all of them; {each} for each of {raceways} "
+        "raceways",
         **words,
     )
 
@@ -206,7 +215,8 @@ def _detail(form, place, size, metal, raceways, arrangement, trace: Trace) -> Me
         rule_key = "jumpers/derived_jumper_of_bus" if derived else "jumpers/supply_side_jumper_of_bus"
         square_inch, square_millimetre = bus_of_equal_area(size, rule_key, trace)
         return message(
-            "{metal} wire, or a busbar of the same area: {square_inch:.3f} in² ({square_millimetre:.0f} mm²)",
+            "{metal} wire, or a busbar with the same cross-section: {square_inch:.3f} in² "
+            "({square_millimetre:.0f} mm²)",
             square_inch=square_inch,
             square_millimetre=square_millimetre,
             **words,

@@ -37,7 +37,7 @@ def supply_side_size(
     total = one
     if sets > 1:
         total = trace.compute(
-            message("Area of all conductors of one phase together."),
+            message("Total area of all conductors of one phase."),
             "sets * area_of_one",
             "cmil",
             exact=True,
@@ -65,7 +65,7 @@ def supply_side_size(
     if before:
         trace.step(
             message(
-                "{total} cmil is in the row over {before} through {through} {supply}: {size} {metal}.",
+                "{total} cmil falls in the row “over {before} through {through} {supply}”: {size} {metal}.",
                 before=shown_size(before),
                 **words,
             ),
@@ -75,7 +75,7 @@ def supply_side_size(
         )
     else:
         trace.step(
-            message("{total} cmil is in the row {through} {supply} or smaller: {size} {metal}.", **words),
+            message("{total} cmil falls in the row “{through} {supply} or smaller”: {size} {metal}.", **words),
             shown_size(size),
             "",
             (TABLE,),
@@ -90,8 +90,8 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
         if cap_rule != CAP:
             trace.warn(
                 message(
-                    "It need not be larger than the ungrounded conductors ({section}). Copper and "
-                    "aluminum of one size do not conduct alike, so this answer keeps the size of the table.",
+                    "It is not required to be larger than the ungrounded conductors ({section}). Copper and aluminum "
+                    "of the same size do not have the same conductance, so this answer keeps the table size.",
                     section=trace.section(cap_rule),
                 )
             )
@@ -100,12 +100,14 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
     if area(smaller, trace.edition) >= area(size, trace.edition):
         return size
     if cap_rule == CAP:
-        trace.reading(message("where the authority takes the limit by the hot conductors here too"), smaller)
+        trace.reading(
+            message("where the authority having jurisdiction applies the hot conductor limit here too"), smaller
+        )
         trace.note(
             message(
-                "{size} is the least of the table, though the hot conductors are smaller. The note on conductors past "
-                "its end spares what is larger than they are ({section}). Some read it here too: {smaller} {metal}. "
-                "Ask the authority before you go below {size}.",
+                "{size} is the smallest size in the table, though the hot conductors are smaller. The note for "
+                "conductors beyond the table does not require a jumper larger than they are ({section}). Some apply it "
+                "here too: {smaller} {metal}. Ask the authority having jurisdiction before you go below {size}.",
                 size=shown_size(size),
                 smaller=shown_size(smaller),
                 metal=METAL_WORDS[metal],
@@ -114,7 +116,7 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
         )
         return size
     trace.step(
-        message("It need not be larger than the ungrounded conductors: {size}.", size=shown_size(smaller)),
+        message("It is not required to be larger than the ungrounded conductors: {size}.", size=shown_size(smaller)),
         shown_size(smaller),
         "",
         (cap_rule,),
@@ -126,7 +128,7 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, trace: 
     edition = trace.edition
     trace.step(
         message(
-            "{total} cmil is over {last} {supply}, the end of the table: a share of the area counts.",
+            "{total} cmil is over {last} {supply}, beyond the end of the table: use a share of the total area.",
             total=shown_number(total),
             last=shown_size(last),
             supply=METAL_WORDS[conductor_metal],
@@ -137,7 +139,7 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, trace: 
         total = _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, trace)
     share = trace.cite(SHARE).value
     needed = trace.compute(
-        message("Smallest area, not rounded."),
+        message("Minimum area, not rounded."),
         "share * total_area",
         "cmil",
         (SHARE,),
@@ -148,8 +150,10 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, trace: 
     size = next_listed_size(needed, edition)
     if size is None:
         raise NotCovered(
-            message("{needed} cmil are needed. No single listed conductor is that large.", needed=shown_number(needed)),
-            message("Use the busbar jumper that comes with the listed equipment, or ask its maker."),
+            message(
+                "{needed} cmil is required. No single listed conductor is that large.", needed=shown_number(needed)
+            ),
+            message("Use the busbar jumper that comes with the listed equipment, or ask the manufacturer."),
         )
     trace.step(
         message(
@@ -170,20 +174,21 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, trac
     if not equal:
         raise NotCovered(
             message(
-                "The metals differ and no listed {metal} size has the ampacity of {size} {supply}.",
+                "The conductor materials differ, and no listed {metal} size has the ampacity of {size} {supply}.",
                 metal=METAL_WORDS[metal],
                 size=shown_size(conductor),
                 supply=METAL_WORDS[conductor_metal],
             ),
             message(
-                "Choose the same metal as the ungrounded conductors ({section}).",
+                "Choose the same material as the ungrounded conductors ({section}).",
                 section=trace.section(UNLIKE),
             ),
         )
     trace.step(
         message(
-            "The metals differ, so take the ungrounded conductors as {metal} of equivalent ampacity: {size} {supply} "
-            "carries {carried} A at 75 °C; the smallest {metal} size that carries as much is {equal} ({ampere} A).",
+            "The conductor materials differ, so take the ungrounded conductors as {metal} of equivalent ampacity: "
+            "{size} {supply} is good for {carried} A at 75 °C; the smallest {metal} size good for that is {equal} "
+            "({ampere} A).",
             metal=METAL_WORDS[metal],
             size=shown_size(conductor),
             supply=METAL_WORDS[conductor_metal],
@@ -196,7 +201,7 @@ def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, trac
         (UNLIKE, AMPACITY_RULE),
     )
     return trace.compute(
-        message("Area of all those conductors together."),
+        message("Total area of those conductors."),
         "sets * area_of_one",
         "cmil",
         (AREA_RULE,),
@@ -212,7 +217,8 @@ def warn_of_small_parallel_conductors(conductor: str, trace: Trace) -> None:
     if area(conductor, trace.edition) < area(smallest, trace.edition):
         trace.warn(
             message(
-                "Conductors in parallel are {smallest} or larger ({section}). Check the size and the number of sets.",
+                "Conductors in parallel must be {smallest} or larger ({section}). Check the size and the number of "
+                "sets.",
                 smallest=shown_size(smallest),
                 section=trace.section(PARALLEL),
             )

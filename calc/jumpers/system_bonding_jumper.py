@@ -31,20 +31,23 @@ STANDS = {
 }
 
 CONDUCTOR = conductor_size(
-    message("Largest derived ungrounded (hot) conductor"),
+    message("Largest secondary or generator ungrounded (hot) conductor"),
     message("On the secondary of the transformer or from the generator, for example 3/0 or 500 kcmil."),
 )
 SETS = whole_number(
-    message("Parallel sets"),
-    message("Conductors side by side in each phase. If the source feeds several disconnects, count the sets to all."),
+    message("Sets in parallel"),
+    message(
+        "Number of conductors in parallel per phase. If the source feeds several disconnects, count the sets to all of "
+        "them."
+    ),
     1,
     MAX_SETS,
 )
-CONDUCTOR_METAL = metal_of(message("Metal of the hot conductors"))
-METAL = metal_of(message("Metal of the jumper"))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Jumper material"))
 ENCLOSURES = whole_number(
-    message("Enclosures that the system supplies"),
-    message("How many separate first-disconnect enclosures the source feeds directly."),
+    message("Number of disconnect enclosures fed by this source"),
+    message("Separate first-disconnect enclosures the source feeds directly."),
     1,
     MAX_ENCLOSURES,
     rare=True,
@@ -55,14 +58,14 @@ ENCLOSURES = whole_number(
     "system-bonding-jumper",
     name=message("System bonding jumper"),
     purpose=message(
-        "The smallest system bonding jumper of a separately derived system, with the section for each step."
+        "Minimum system bonding jumper size for a separately derived system, with the section for each step."
     ),
     submit=message("Size the jumper"),
     example={"edition": "2023", "conductor": "400kcmil", "sets": "3", "conductor_metal": "copper", "metal": "copper"},
     outputs=(
-        *wire(message("Smallest system bonding jumper")),
+        *wire(message("Minimum size of the system bonding jumper")),
         as_entered("form", FORM_OF_SYSTEM_JUMPER),
-        Output("place", message("Where it is"), "choice", choices=tuple(STANDS)),
+        Output("place", message("Location of the jumper"), "choice", choices=tuple(STANDS)),
         as_entered("enclosures", ENCLOSURES),
     ),
     site_check=SIZE,
@@ -136,7 +139,7 @@ def _say_which_conductors_count(place: str, enclosures: int, sets: int, trace: T
     if place == "first-disconnect":
         trace.step(
             message(
-                "{enclosures} enclosures, each with its own jumper, sized by the conductors that serve that "
+                "{enclosures} enclosures, each with its own jumper, sized from the conductors that serve that "
                 "enclosure. The conductors entered serve this one.",
                 enclosures=enclosures,
             ),
@@ -145,8 +148,8 @@ def _say_which_conductors_count(place: str, enclosures: int, sets: int, trace: T
         return
     trace.step(
         message(
-            "One jumper at the source for {enclosures} enclosures: the conductors to all of them count together. "
-            "The sets entered are the sum.",
+            "One jumper at the source for {enclosures} enclosures: add up the conductors to all of them. The sets "
+            "entered are the total.",
             enclosures=enclosures,
         ),
         cites=(SEVERAL,),
@@ -154,8 +157,8 @@ def _say_which_conductors_count(place: str, enclosures: int, sets: int, trace: T
     if sets < enclosures:
         trace.warn(
             message(
-                "{enclosures} enclosures and {sets} in parallel sets: each enclosure takes at least one set. "
-                "Enter the sets to all enclosures together ({section}).",
+                "{enclosures} enclosures but sets in parallel: {sets}. Each enclosure needs at least one set. Enter "
+                "the total sets to all enclosures ({section}).",
                 enclosures=enclosures,
                 sets=sets,
                 section=trace.section(SEVERAL),
@@ -166,12 +169,12 @@ def _say_which_conductors_count(place: str, enclosures: int, sets: int, trace: T
 def _note_where_it_stands(place: str, trace: Trace) -> None:
     joined = (
         message(
-            "At the source it joins the neutral to the enclosure and the supply-side bonding jumper ({section}).",
+            "At the source, it connects the neutral to the enclosure and the supply-side bonding jumper ({section}).",
             section=trace.section(STANDS[place]),
         )
         if place == "source"
         else message(
-            "In the first disconnect it joins the neutral to the enclosure, the supply-side bonding jumper and the "
+            "At the first disconnect, it connects the neutral to the enclosure, the supply-side bonding jumper and the "
             "equipment grounding conductors ({section}).",
             section=trace.section(STANDS[place]),
         )
@@ -179,16 +182,16 @@ def _note_where_it_stands(place: str, trace: Trace) -> None:
     trace.note(joined)
     trace.note(
         message(
-            "One piece, no splice, within one enclosure ({section}). Nowhere past it does the neutral touch metal "
-            "({past}).",
+            "Install it in one piece, unspliced, within one enclosure ({section}). Downstream of it, keep the neutral "
+            "isolated from metal ({past}).",
             section=trace.section("naming/system_bonding_jumper"),
             past=trace.section("grounding/no_neutral_bond_past_system_jumper"),
         )
     )
     trace.note(
         message(
-            "With the source outside the building it feeds, the source has its own electrode connection, and a "
-            "jumper at that connection ({section}).",
+            "If the source is outside the building it feeds, it needs its own grounding electrode connection at the "
+            "source, and a system bonding jumper at that connection ({section}).",
             section=trace.section("jumpers/outdoor_source"),
         )
     )

@@ -87,7 +87,7 @@ def _ends(result: Result, name: str, inputs: Mapping) -> Callable[[object], _End
             return _End(NOT_COVERED, message("not covered"), answered=False)
         except FieldError as error:
             label = result.calculator.fields[error.field].label
-            return _End(FIX, message("it asks for “{label}”", label=label), answered=False)
+            return _End(FIX, message("“{label}” is required", label=label), answered=False)
         return _End(_code(answer, margin), _words(answer, result.answer))
 
     return at

@@ -53,7 +53,7 @@ def _value_now(result: Result, shown: Sequence[Turn]) -> Message:
     total = next((each.value for each in shown if each.area), None)
     if total is None or total == area(str(result.inputs[shown[0].field]), result.edition):
         return message("{now}", now=now)
-    return message("{now}, {total} kcmil in all", now=now, total=_kcmil(total))
+    return message("{now}, {total} kcmil total", now=now, total=_kcmil(total))
 
 
 def _told(result: Result, turn: Turn) -> Message:
@@ -69,7 +69,7 @@ def _told(result: Result, turn: Turn) -> Message:
 
 def _amount(result: Result, turn: Turn) -> Message:
     if turn.area:
-        return message("{kcmil} kcmil in all", kcmil=_kcmil(turn.turns_at))
+        return message("{kcmil} kcmil total", kcmil=_kcmil(turn.turns_at))
     if turn.unit == "size":
         return message("{size}", size=shown_size(str(turn.turns_at)))
     value = turn.turns_at

@@ -29,17 +29,17 @@ _BONDED = message("where it must be bonded")
 @calculator(
     "buried-metal-elbow",
     name=NAME,
-    purpose=message("Whether a metal elbow in an underground run of nonmetallic raceway is bonded, and with what."),
+    purpose=message("Whether a metal elbow in an underground nonmetallic raceway run must be bonded, and with what."),
     submit=message("Check the elbow"),
     example={"edition": "2023", "circuit": "service", "cover": "17in", "conductor": "3/0", "metal": "copper"},
     outputs=(
         Output("bond", message("Whether the elbow must be bonded"), "yes-no"),
         reasons(message("Why it must be bonded")),
-        Output("jumper", message("Which jumper bonds it"), "choice", choices=tuple(NAME_WORDS), when=_BONDED),
+        Output("jumper", message("Type of bonding jumper"), "choice", choices=tuple(NAME_WORDS), when=_BONDED),
         *wire(
-            message("Smallest jumper"),
+            message("Minimum size of the jumper"),
             when=_BONDED,
-            sized=message("where it must be bonded and what sizes it was entered"),
+            sized=message("where it must be bonded and the conductor or device that sizes it was entered"),
         ),
     ),
     site_check=SIZE,
@@ -86,16 +86,18 @@ def buried_metal_elbow(
     ('bond-4-copper', 41740)
     """
     connected = "raceways/service_raceway_connected" if circuit == "service" else "raceways/other_raceway_connected"
-    trace.step(message("Metal raceway parts are bonded, unless an exception spares them."), cites=(connected,))
+    trace.step(message("Metal raceway parts must be bonded unless an exception applies."), cites=(connected,))
     basis, reasons = reasons_to_bond(circuit, joined, cover, concrete, trace)
     if not reasons:
         _note_the_ground(cover, joined, trace)
-        return Answer(NAME, message("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
+        return Answer(
+            NAME, message("No bond required"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []}
+        )
     sized = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, trace)
     size = sized and sized.size
     jumper = NAME_WORDS[jumper_of(circuit)]
     if size is not None:
-        trace.note(message("The bond is the {jumper}, this size or larger.", jumper=jumper))
+        trace.note(message("Bond it with the {jumper}, this size or larger.", jumper=jumper))
     note_the_bond(circuit, joined, trace)
     _note_the_ground(cover, joined, trace)
     warn_of_aluminum_near_earth(metal, OF_BONDS, trace)
@@ -110,7 +112,7 @@ def buried_metal_elbow(
     why = _joined(reasons)
     if size is None:
         detail = message(
-            "{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit)
+            "{reasons} Bond it with the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit)
         )
         return Answer(NAME, message("Bond it"), detail, basis, "bond", values)
     headline = message("Bond it: {size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
@@ -123,8 +125,8 @@ def buried_metal_elbow(
 
 def _spared(basis: str) -> Message:
     if basis == CONCRETE_OF_OTHERS:
-        return message("Enough concrete is around every part of it, and nonmetallic raceway is at both ends.")
-    return message("Every part of it has enough cover, and nonmetallic raceway is at both ends.")
+        return message("Every part has enough concrete around it, and there is nonmetallic raceway at both ends.")
+    return message("Every part has enough cover, and there is nonmetallic raceway at both ends.")
 
 
 def _joined(sentences: list[Message]) -> Message:
@@ -136,14 +138,14 @@ def _note_the_ground(cover: float | None, joined: str, trace: Trace) -> None:
     if cover is not None and joined == "nonmetallic":
         trace.note(
             message(
-                "Cover is measured at the shallowest point, from the top of the metal to finished grade or slab "
+                "Measure cover at the shallowest point, from the top of the metal to finished grade or slab "
                 "({section}). An elbow that turns up is shallow at its end.",
                 section=trace.section("raceways/cover_measured"),
             )
         )
     trace.note(
         message(
-            "In earth or concrete the metal is of a kind, or has a coating, approved for it ({section}).",
+            "In earth or concrete, the metal or its coating must be approved for that location ({section}).",
             section=trace.section("raceways/metal_in_earth"),
         )
     )

@@ -49,8 +49,8 @@ def size_of_bond(
 def how_to_size(circuit: str) -> Message:
     """Return the sentence that says what sizes the jumper, where it is not sized."""
     if circuit == "feeder-or-branch":
-        return message("The overcurrent device ahead sizes it.")
-    return message("The hot conductors in this raceway size it.")
+        return message("Size it from the upstream overcurrent device.")
+    return message("Size it from the hot conductors in this raceway.")
 
 
 def note_the_bond(circuit: str, joined: str, trace: Trace) -> None:
@@ -59,7 +59,7 @@ def note_the_bond(circuit: str, joined: str, trace: Trace) -> None:
     if circuit == "service":
         trace.note(
             message(
-                "It lands on the grounded conductor, or in an ungrounded system on the grounding electrode conductor "
+                "Connect it to the grounded conductor, or in an ungrounded system to the grounding electrode conductor "
                 "({section}).",
                 section=section("raceways/service_raceway_connected"),
             )
@@ -67,24 +67,24 @@ def note_the_bond(circuit: str, joined: str, trace: Trace) -> None:
     elif circuit == "derived-system":
         trace.note(
             message(
-                "It joins the metal on the supply side of the derived system ({section}).",
+                "It bonds the metal on the supply side of the separately derived system ({section}).",
                 section=section("raceways/other_raceway_connected"),
             )
         )
     else:
         trace.note(
             message(
-                "It lands on the equipment grounding conductor of the circuit ({section}).",
+                "Connect it to the equipment grounding conductor of the circuit ({section}).",
                 section=section("raceways/other_raceway_connected"),
             )
         )
     if joined == "metal":
-        trace.note(message("A metal raceway that is itself bonded, with tight joints, may bond the elbow. Check that."))
+        trace.note(message("A metal raceway that is bonded and has tight joints may bond the elbow. Check that."))
     longest = trace.cite("raceways/jumper_outside_longest")
     trace.note(
         message(
-            "A jumper outside is at most {longest} ft long and follows the raceway ({section}); at outdoor poles it "
-            "may be longer ({pole}).",
+            "A jumper outside must be no longer than {longest} ft and must follow the raceway ({section}); at outdoor "
+            "poles it may be longer ({pole}).",
             longest=shown_number(longest.value),
             section=longest.section,
             pole=section("jumpers/jumper_outside_at_poles"),

@@ -14,19 +14,19 @@ MAX_INCHES = 1000
 
 CIRCUIT = one_of(
     message("Conductors in the run"),
-    message("Service conductors have a stricter rule. A derived system is a transformer or generator of its own."),
+    message("Service conductors have a stricter rule. A separately derived system is a transformer or generator."),
     (
         Choice("service", message("Service conductors")),
         Choice(
             "derived-system",
-            message("From a derived system, ahead of its first overcurrent device"),
+            message("From a separately derived system, ahead of its first overcurrent device"),
             places.also_called("derived-system"),
         ),
-        Choice("feeder-or-branch", message("A feeder or branch circuit, past an overcurrent device")),
+        Choice("feeder-or-branch", message("Feeder or branch circuit, on the load side of an overcurrent device")),
     ),
 )
 COVER = quantity(
-    message("Cover over the elbow at its shallowest point"),
+    message("Cover over the elbow at the shallowest point"),
     message("In inches, from the top of the metal to finished grade or slab. Where it turns up, measure there."),
     "in",
     0,
@@ -34,16 +34,16 @@ COVER = quantity(
     example=message("18 in or 460 mm"),
 )
 CONCRETE = quantity(
-    message("Concrete around the elbow where it is thinnest"),
-    message("In inches, on every side of the metal. Leave it empty if there is none."),
+    message("Concrete around the elbow at the thinnest point"),
+    message("In inches, on every side of the metal. Leave it empty if there is no concrete."),
     "in",
     0,
     MAX_INCHES,
     example=message("2 in or 50 mm"),
 )
 JOINED = one_of(
-    message("What the elbow joins"),
-    message("A metal riser or box at one end brings the metal out of the ground."),
+    message("Raceway at the ends of the elbow"),
+    message("A metal riser or box at one end brings the metal above grade."),
     (
         Choice("nonmetallic", message("Nonmetallic raceway at both ends")),
         Choice("metal", message("A metal raceway, riser or box at one end")),
@@ -51,12 +51,17 @@ JOINED = one_of(
 )
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor in this raceway"),
-    message("It sizes the bond of service and derived conductors, and can change that of a feeder. Or leave it empty."),
+    message(
+        "Used to size the bond for service and separately derived conductors, and may change the bond for a feeder. Or "
+        "leave it empty."
+    ),
 )
-SETS = replace(PARALLEL_SETS, hint=message("Conductors side by side in each phase, in this raceway."))
-CONDUCTOR_METAL = metal_of(message("Metal of that conductor"))
+SETS = replace(PARALLEL_SETS, hint=message("Number of conductors in parallel per phase in this raceway."))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
 DEVICE = device_rating(
-    message("Overcurrent device ahead"),
-    message("It sizes the bond of a feeder or branch circuit. Leave it empty to learn only whether to bond."),
+    message("Upstream breaker or fuse"),
+    message(
+        "Used to size the bond for a feeder or branch circuit. Leave it empty to see only whether a bond is required."
+    ),
 )
-METAL = metal_of(message("Metal of the jumper"))
+METAL = metal_of(message("Jumper material"))

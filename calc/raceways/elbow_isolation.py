@@ -26,11 +26,13 @@ def reasons_to_bond(
     service = circuit == "service"
     rule = COVER_OF_SERVICE if service else COVER_OF_OTHERS
     if joined == "metal":
-        trace.step(message("Only a metal part with nonmetallic raceway on both sides may go without."), cites=(rule,))
-        return rule, [message("It is joined to metal that leaves the ground.")]
+        trace.step(
+            message("Only a metal part with nonmetallic raceway at both ends may be left unbonded."), cites=(rule,)
+        )
+        return rule, [message("It connects to metal that comes above grade.")]
     given = {rule: cover}
     if concrete is not None and service:
-        trace.step(message("For service conductors concrete around the elbow does not count."), cites=(rule,))
+        trace.step(message("For service conductors, concrete around the elbow is not an exception."), cites=(rule,))
     elif concrete is not None:
         given[CONCRETE_OF_OTHERS] = concrete
     for key, inches in given.items():
@@ -46,9 +48,9 @@ def _enough(key: str, inches: float, trace: Trace) -> bool:
     (least,) = trace.cite(key).rows
     words = {"least": least["inches"], "given": _rounded_down(inches)}
     if key == CONCRETE_OF_OTHERS:
-        step = message("Concrete on every side: {least} in is the least. The elbow has {given} in.", **words)
+        step = message("Concrete on every side: {least} in. minimum. The elbow has {given} in.", **words)
     else:
-        step = message("Cover over every part: {least} in is the least. The elbow has {given} in.", **words)
+        step = message("Cover over every part: {least} in. minimum. The elbow has {given} in.", **words)
     trace.step(step, shown_number(least["inches"]), "in", (key,))
     return inches >= least["inches"]
 
@@ -57,8 +59,8 @@ def _short(key: str, inches: float, trace: Trace) -> Message:
     (least,) = trace.cite(key).rows
     words = {"least": least["inches"], "given": _rounded_down(inches)}
     if key == CONCRETE_OF_OTHERS:
-        return message("It has {given} in of concrete; {least} in is the least.", **words)
-    return message("It has {given} in of cover; {least} in is the least.", **words)
+        return message("It has {given} in. of concrete; the minimum is {least} in.", **words)
+    return message("It has {given} in. of cover; the minimum is {least} in.", **words)
 
 
 def _warn_of_millimetres(key: str, inches: float, trace: Trace) -> None:
@@ -66,8 +68,9 @@ def _warn_of_millimetres(key: str, inches: float, trace: Trace) -> None:
     if round(convert(inches, "in", "mm"), DECIMALS) >= least["millimetres"]:
         trace.warn(
             message(
-                "It reaches the {millimetres} mm that stand beside the {inches} in, and either number may count "
-                "({section}). This answer goes by the inches; ask the authority before you leave it unbonded.",
+                "It reaches {millimetres} mm, the metric value for {inches} in., and either unit may be used "
+                "({section}). This answer uses the inches; ask the authority having jurisdiction before you leave it "
+                "unbonded.",
                 millimetres=least["millimetres"],
                 inches=least["inches"],
                 section=trace.section("raceways/either_unit"),

@@ -27,7 +27,7 @@ def voltage_of_entry(system: str, voltage_to_ground: float | None, trace: Trace)
     if voltage_to_ground not in (None, volt):
         trace.warn(
             message(
-                "{system} has {volt} V to ground ({section}). The {entered} V entered count.",
+                "{system} has {volt} V to ground ({section}). The {entered} V entered is used.",
                 system=system_called(system).label,
                 volt=volt,
                 section=trace.section(OF_SYSTEM),
@@ -48,13 +48,14 @@ def need_at_service(knockout: str, trace: Trace) -> str:
     """Return the need of an entry that holds service conductors. Source: rule raceways/service_fittings."""
     if knockout == "right-size":
         trace.step(
-            message("Service conductors: ordinary locknuts and bushings alone are never enough, at any voltage."),
+            message("Service conductors: standard locknuts and bushings alone are never enough, at any voltage."),
             cites=(SERVICE,),
         )
         return BONDING_FITTING
     trace.step(
         message(
-            "Service conductors: a jumper goes around {hole}, whatever the box is listed for.", hole=_hole(knockout)
+            "Service conductors: install a bonding jumper around {hole}, whatever the box is listed for.",
+            hole=_hole(knockout),
         ),
         cites=(SERVICE,),
     )
@@ -71,22 +72,28 @@ def need_by_voltage(volt: float, knockout: str, enclosure: str, trace: Trace) ->
         return ORDINARY
     trace.step(message("{volt} V to ground is over {limit} V.", volt=shown_number(volt), limit=limit), cites=(OVER,))
     if knockout == "right-size":
-        trace.step(message("The hole fits, with no rings left: tight ordinary fittings may do."), cites=(EXCEPTION,))
+        trace.step(
+            message("The knockout fits, with no rings left: standard fittings made up tight are permitted."),
+            cites=(EXCEPTION,),
+        )
         return TIGHT_FITTING
     if knockout == "rings" and _listed(enclosure, trace):
         trace.step(
-            message("The box is listed for bonding through its rings: tight ordinary fittings may do."),
+            message("The box is listed for bonding through its rings: standard fittings made up tight are permitted."),
             cites=(EXCEPTION, BOXES),
         )
         return TIGHT_FITTING
     if knockout == "rings":
         words, cites = (
-            message("Rings are left, and the box is not listed for bonding through them: a jumper."),
+            message(
+                "Rings are left, and the box is not listed for bonding through them: a bonding jumper is required."
+            ),
             (OVER, BOXES),
         )
     else:
-        words, cites = message("The hole is oversized: a jumper. A listing for rings does not help it."), (
-            OVER, EXCEPTION
+        words, cites = (
+            message("The knockout is oversized: a bonding jumper is required. A listing for rings does not cover it."),
+            (OVER, EXCEPTION),
         )
     trace.step(words, cites=(*cites, SERVICE))
     return JUMPER
@@ -128,4 +135,4 @@ def _listed(enclosure: str, trace: Trace) -> bool:
 
 
 def _hole(knockout: str):
-    return message("the rings") if knockout == "rings" else message("the oversized hole")
+    return message("the rings") if knockout == "rings" else message("the oversized knockout")

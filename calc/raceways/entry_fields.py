@@ -27,9 +27,9 @@ ENTERING = (
     NONMETALLIC,
 )
 FITTING_WORDS = {
-    "two-locknuts": message("Two ordinary locknuts, one inside and one outside"),
-    "one-locknut": message("One ordinary locknut and a plain bushing"),
-    "shoulder-connector": message("Connector with a shoulder outside and one ordinary locknut inside"),
+    "two-locknuts": message("Two standard locknuts, one inside and one outside"),
+    "one-locknut": message("One standard locknut and a plain bushing"),
+    "shoulder-connector": message("Connector with a shoulder outside and one standard locknut inside"),
     "threaded-hub": message("Listed threaded hub or threaded entry"),
     "bonding-locknut": message("Bonding locknut or wedge, without a jumper"),
     "bonding-bushing-and-jumper": message("Bonding bushing with a jumper"),
@@ -43,10 +43,10 @@ SYSTEMS = tuple(
 
 
 PLACE = one_of(
-    message("Which conductors are in it"),
-    message("What is ahead of the service disconnect counts at any voltage."),
+    message("Conductors in the raceway or cable"),
+    message("Ahead of the service disconnect, the rule applies at any voltage."),
     (
-        Choice("load-side", message("Feeder or branch circuit, behind an overcurrent device")),
+        Choice("load-side", message("Feeder or branch circuit, on the load side of an overcurrent device")),
         Choice("service", message("Service conductors, ahead of the service disconnect")),
         Choice(
             "derived-system",
@@ -57,7 +57,7 @@ PLACE = one_of(
 )
 SYSTEM = one_of(
     message("System"),
-    message("It gives the voltage to ground. Or enter the voltage below."),
+    message("Sets the voltage to ground. Or enter the voltage below."),
     (
         Choice(NOT_GIVEN, message("Not one of these, or a service")),
         *system_choices(*SYSTEMS),
@@ -66,7 +66,8 @@ SYSTEM = one_of(
 VOLTAGE = quantity(
     message("Voltage to ground"),
     message(
-        "The highest in the raceway, for example 277. With a grounded corner it is the full voltage between wires."
+        "The highest in the raceway, for example 277. On a corner-grounded system, enter the full phase-to-phase "
+        "voltage."
     ),
     "V",
     1,
@@ -75,19 +76,19 @@ VOLTAGE = quantity(
     also=message("Or choose the system."),
 )
 KNOCKOUT = one_of(
-    message("The hole"),
-    message("Rings are what is left of a knockout with several sizes, in one center or off it."),
+    message("Knockout"),
+    message("Rings are what is left of a concentric or eccentric knockout."),
     (
-        Choice("right-size", message("Fits the fitting, no rings left around it")),
-        Choice("rings", message("Rings of a concentric or eccentric knockout are left")),
-        Choice("oversized", message("Too large, closed with reducing washers")),
+        Choice("right-size", message("Right size for the fitting, no rings left")),
+        Choice("rings", message("Concentric or eccentric rings left")),
+        Choice("oversized", message("Oversized, with reducing washers")),
     ),
 )
 ENCLOSURE = one_of(
-    message("The box or enclosure"),
-    message("It counts where rings are left."),
+    message("Box or enclosure"),
+    message("Applies where rings are left."),
     (
-        Choice("cabinet", message("Panel, switch, cabinet or pull box, with no mark for this")),
+        Choice("cabinet", message("Panel, switch, cabinet or pull box, not marked for this")),
         Choice("outlet-box", message("Listed metal outlet box")),
         Choice("marked-enclosure", message("Marked as listed for bonding through its knockouts")),
     ),
@@ -98,8 +99,8 @@ ENTERING_RACEWAY = one_of(
     kind_choices(*ENTERING),
 )
 FITTING = one_of(
-    message("What holds it"),
-    message("What is there, or what you plan. Needed only where ordinary ones may do."),
+    message("Fitting used"),
+    message("Installed or planned. Required only where standard fittings may be permitted."),
     tuple(Choice(fitting, words) for fitting, words in FITTING_WORDS.items()),
 )
 LOCATION = one_of(

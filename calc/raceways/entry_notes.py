@@ -15,34 +15,39 @@ def notes_on_entry(need: str, place: str, knockout: str, fitting: str | None, tr
     if place == "service":
         trace.note(
             message(
-                "Instead, a jumper may bond the raceway or enclosure to the grounded service conductor ({section}).",
+                "A bonding jumper from the raceway or enclosure to the grounded service conductor is also permitted "
+                "({section}).",
                 section=section(SERVICE),
             )
         )
     if place == "service" and fitting == "shoulder-connector" and knockout == "right-size":
         trace.warn(
             message(
-                "Some read {section} so that a threadless connector made up tight is enough. Its locknut is an "
-                "ordinary one, so this answer keeps to the stricter reading. Ask the authority.",
+                "Some read {section} to mean that a threadless connector made up tight is enough. Its locknut is a "
+                "standard one, so this answer uses the stricter reading. Ask the authority having jurisdiction.",
                 section=section(SERVICE),
             )
         )
     if need not in (ORDINARY, JUMPER_IF_PATH) and place != "service":
         trace.note(
-            message("A green wire inside does not spare it: {section} names no such exception.", section=section(OVER))
+            message(
+                "An equipment grounding conductor in the raceway does not replace this bonding: {section} has no such "
+                "exception.",
+                section=section(OVER),
+            )
         )
     if need == ORDINARY and place == "derived-system":
         trace.note(
             message(
-                "No device is ahead of it here. Where the raceway itself is the supply-side bonding jumper, it is not "
-                "flexible ({section}).",
+                "There is no overcurrent device ahead of it here. Where the raceway itself is the supply-side bonding "
+                "jumper, it must not be flexible ({section}).",
                 section=section("raceways/supply_side_raceway"),
             )
         )
     trace.note(
         message(
-            "Fitting made for it, seated, tight; paint removed where metal meets metal ({paint}). Raceway and boxes "
-            "make one continuous path ({joined}).",
+            "Use the fitting made for the raceway or cable, fully seated and tight, with paint removed at contact "
+            "surfaces ({paint}). Raceway and boxes must form one continuous path ({joined}).",
             paint=section("raceways/continuity"),
             joined=section("raceways/joined_raceways"),
         )
@@ -53,7 +58,7 @@ def _note_size(place: str, trace: Trace) -> None:
     if place == "load-side":
         trace.note(
             message(
-                "The jumper goes by the overcurrent device ahead: look under {jumper} ({section}).",
+                "Size the jumper from the upstream overcurrent device: look under {jumper} ({section}).",
                 jumper=CalculatorName("equipment-bonding-jumper", message("equipment bonding jumper")),
                 section=trace.section("raceways/jumper_size"),
             )
@@ -61,7 +66,7 @@ def _note_size(place: str, trace: Trace) -> None:
         return
     trace.note(
         message(
-            "The jumper goes by the hot conductors in the raceway: look under {jumper} ({section}).",
+            "Size the jumper from the hot conductors in the raceway: look under {jumper} ({section}).",
             jumper=CalculatorName("supply-side-bonding-jumper", message("supply-side bonding jumper")),
             section=trace.section("naming/supply_side_bonding_jumper"),
         )

@@ -32,16 +32,18 @@ def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) 
     rows = [row for row in trace.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
     if "largest" in rows[0]:
         if trade_size == NOT_GIVEN:
-            raise FieldError("trade_size", message("It decides here. Choose the trade size of the conduit."))
+            raise FieldError("trade_size", message("The answer depends on it. Choose the trade size of the conduit."))
         size = inches(trade_size)
         rows = [row for row in rows if inches(row["smallest"]) <= size <= inches(row["largest"])]
         if not rows:
-            return [message("The list names no conduit of this kind in trade size {size}.", size=trade_size)]
+            return [message("The list does not include this type of conduit in trade size {size}.", size=trade_size)]
     most = shown_number(rows[0]["ampere"])
     given = shown_number(device)
     trace.step(
         message(
-            "Largest device ahead of this raceway: {most} A. The one entered: {device} A.", most=most, device=given
+            "Largest overcurrent device permitted for this raceway: {most} A. Entered: {device} A.",
+            most=most,
+            device=given,
         ),
         most,
         "A",
@@ -49,7 +51,7 @@ def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) 
     )
     if device <= rows[0]["ampere"]:
         return []
-    return [message("The device is {device} A, more than {most} A.", device=given, most=most)]
+    return [message("The overcurrent device is {device} A, over the {most} A limit.", device=given, most=most)]
 
 
 def _require_made_size(trade_size: str, trace: Trace) -> None:
@@ -62,8 +64,8 @@ def _require_made_size(trade_size: str, trace: Trace) -> None:
         raise FieldError(
             "trade_size",
             message(
-                "Flexible metallic tubing has the trade sizes {sizes} ({section}). Choose one of these, or another "
-                "raceway: this may be flexible metal conduit.",
+                "Flexible metallic tubing comes in trade sizes {sizes} ({section}). Choose one of these, or another "
+                "raceway: yours may be flexible metal conduit.",
                 sizes=", ".join(made),
                 section=section,
             ),
@@ -71,8 +73,8 @@ def _require_made_size(trade_size: str, trace: Trace) -> None:
     if made[trade_size] == "exceptions":
         trace.note(
             message(
-                "Trade size {size} is only for ducts and spaces of environmental air, or in short lengths for a listed "
-                "assembly or to a luminaire ({section}).",
+                "Trade size {size} is permitted only in ducts and spaces for environmental air, or in short lengths "
+                "for a listed assembly or to a luminaire ({section}).",
                 size=trade_size,
                 section=section,
             )
@@ -85,13 +87,14 @@ def length_in_path(length: float | None, trace: Trace) -> list[Message]:
     """
     if not length:
         raise FieldError(
-            "length", message("It decides here. Enter all flexible pieces in the path, added, for example 4 ft.")
+            "length",
+            message("The answer depends on it. Enter the total of all flexible pieces in the path, for example 4 ft."),
         )
     limit = trace.cite(LONGEST).value
     longest, given = shown_number(limit), shown_number(length)
     trace.step(
         message(
-            "Longest flexible length in one path: {longest} ft. All pieces entered: {length} ft.",
+            "Maximum flexible length in one path: {longest} ft. Total entered: {length} ft.",
             longest=longest,
             length=given,
         ),
@@ -101,9 +104,7 @@ def length_in_path(length: float | None, trace: Trace) -> list[Message]:
     )
     if length <= limit:
         return []
-    return [
-        message("The flexible pieces add up to {length} ft, more than {longest} ft.", length=given, longest=longest)
-    ]
+    return [message("The flexible pieces total {length} ft, more than {longest} ft.", length=given, longest=longest)]
 
 
 def small_piece(raceway: str, trade_size: str, small_flexible: str, trace: Trace) -> list[Message]:
@@ -122,7 +123,8 @@ def movement_and_core(raceway: str, flexibility: str, stainless: str, trace: Tra
         if flexibility == "needed":
             trace.warn(
                 message(
-                    "The list asks nothing of flexible metallic tubing that moves or vibrates. Install a wire anyway."
+                    "The list has no requirement for flexible metallic tubing that moves or vibrates. Install a wire "
+                    "anyway."
                 )
             )
         return []
@@ -130,17 +132,22 @@ def movement_and_core(raceway: str, flexibility: str, stainless: str, trace: Tra
     trace.cite("raceways/flexibility_after_installation")
     if flexibility == "needed":
         section = trace.section("raceways/flexibility_after_installation")
-        against.append(message("The raceway moves or vibrates after installation ({section}).", section=section))
+        against.append(
+            message(
+                "The raceway needs flexibility after installation: it moves or vibrates ({section}).",
+                section=section,
+            )
+        )
     if stainless == "yes":
         if trace.cite("raceways/stainless_steel").value == "not-named":
             trace.warn(
                 message(
-                    "The {edition} edition does not name stainless steel; the 2023 edition asks for a wire or jumper "
-                    "there. Install one.",
+                    "The {edition} edition does not mention stainless steel; the 2023 edition requires a wire or "
+                    "jumper there. Install one.",
                     edition=trace.edition,
                 )
             )
         else:
             section = trace.section("raceways/stainless_steel")
-            against.append(message("It is stainless steel, or its core is ({section}).", section=section))
+            against.append(message("The conduit or its core is stainless steel ({section}).", section=section))
     return against

@@ -44,7 +44,7 @@ CABLES = ("armored-cable", "metal-clad-cable", "mineral-insulated-copper", "mine
 NOT_LISTED = {
     "flexible-metal-conduit": message("The conduit is not listed."),
     "liquidtight-flexible-metal-conduit": message("The conduit is not listed."),
-    "armored-cable": message("The armor has no bonding strip under it, as old cable has none."),
+    "armored-cable": message("The armor has no bonding strip under it, as in old cable."),
     "metal-clad-cable": message("The sheath is not listed and identified as an equipment grounding conductor."),
     "metal-wireway": message("The wireway is not listed."),
     "auxiliary-gutter": message("The gutter is not listed."),
@@ -61,7 +61,7 @@ def kind_choices(*kinds: str) -> tuple[Choice, ...]:
 
 RACEWAY = one_of(
     message("Raceway or cable"),
-    message("The one that is to be the way back for a fault."),
+    message("The one that would serve as the ground-fault return path."),
     kind_choices(*KIND_WORDS),
 )
 

@@ -29,7 +29,7 @@ from calc.trace import Trace, shown_number
 
 JUMPERS = (JUMPER, JUMPER_IF_PATH)
 WHERE = {
-    "load-side": message("Past a breaker or fuse"),
+    "load-side": message("On the load side of a breaker or fuse"),
     "derived-system": message("Between a transformer or generator and its first disconnect"),
 }
 MAX_VOLT = 1000  # a limit of this calculator
@@ -39,9 +39,9 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "raceway",
         ask.NONMETALLIC,
-        message("A nonmetallic raceway has no metal to bond where it enters."),
+        message("A nonmetallic raceway has no metal to bond at the entry."),
         message(
-            "Look under equipment grounding conductor ({section}): a wire bonds the enclosure.",
+            "Look under equipment grounding conductor ({section}): a wire-type conductor bonds the enclosure.",
             section=SectionOf("naming/equipment_grounding_conductor_size"),
         ),
         ("equipment-grounding-conductor",),
@@ -49,7 +49,10 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "location",
         "hazardous",
-        message("In a hazardous location the bonding of services is needed at every voltage, and more with it."),
+        message(
+            "In a hazardous location, service-type bonding is required at every voltage, and other requirements "
+            "apply."
+        ),
         message(
             "Look under bonding in hazardous locations ({section}) and the article of the class or zone.",
             section=SectionOf("raceways/hazardous_location"),
@@ -61,7 +64,7 @@ OUT_OF_SCOPE = (
 @calculator(
     "knockouts-over-250-volts",
     name=message("Bonding at a knockout"),
-    purpose=message("Whether a raceway or cable needs a jumper or a bonding fitting where it enters a box."),
+    purpose=message("Whether a raceway or cable needs a bonding jumper or bonding fitting where it enters a box."),
     submit=message("Check the entry"),
     example={
         "edition": "2023",
@@ -71,9 +74,9 @@ OUT_OF_SCOPE = (
         "fitting": "shoulder-connector",
     },
     outputs=(
-        Output("need", message("Bonding that the entry needs"), "choice", choices=NEEDS),
-        Output("enough", message("Whether the fitting entered gives it"), "choice", choices=YES_OR_NO),
-        Output("voltage_to_ground", message("Voltage to ground that counts"), "number", "V", when=_VOLTAGE_KNOWN),
+        Output("need", message("Bonding required at the entry"), "choice", choices=NEEDS),
+        Output("enough", message("Whether the fitting entered provides it"), "choice", choices=YES_OR_NO),
+        Output("voltage_to_ground", message("Voltage to ground used"), "number", "V", when=_VOLTAGE_KNOWN),
     ),
     margin=Margin(("voltage_to_ground",)),
 )
@@ -141,30 +144,32 @@ def knockouts_over_250_volts(
 def _stay_under_1000_volts(volt: float | None, trace: Trace) -> None:
     if volt and volt > MAX_VOLT:
         raise NotCovered(
-            message("Over {most} V other rules come on top.", most=MAX_VOLT),
+            message("Over {most} V, additional rules apply.", most=MAX_VOLT),
             message("Look under systems over 1000 V ({section}).", section=trace.section("naming/over_1000_volts")),
         )
 
 
 def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Message, Message]:
     if need == ORDINARY:
-        return message("No jumper needed"), message(
-            "{where}, {volt} V to ground, no hazardous location. Ordinary fittings made for it, all tight, paint "
+        return message("No jumper required"), message(
+            "{where}, {volt} V to ground, not a hazardous location. Standard fittings made for it, all tight, paint "
             "removed",
             where=WHERE[place],
             volt=shown_number(volt),
         )
     if enough:
-        return message("Nothing more needed"), message("{fitting}: enough here", fitting=ask.FITTING_WORDS[fitting])
+        return message("Nothing more required"), message(
+            "{fitting}: sufficient here", fitting=ask.FITTING_WORDS[fitting]
+        )
     if need == JUMPER:
-        past = message("past the rings") if knockout == "rings" else message("past the oversized hole")
-        return message("Jumper needed"), message("Bonding bushing with a jumper to the enclosure, {past}", past=past)
+        past = message("around the rings") if knockout == "rings" else message("around the oversized knockout")
+        return message("Jumper required"), message("Bonding bushing with a jumper to the enclosure, {past}", past=past)
     if need == JUMPER_IF_PATH:
-        return message("Jumper needed where the raceway is the bonding jumper"), message(
-            "With a wire as the supply-side bonding jumper, tight ordinary fittings will do"
+        return message("Jumper required where the raceway is the bonding jumper"), message(
+            "With a wire-type supply-side bonding jumper, standard fittings made up tight are permitted"
         )
     if need == BONDING_FITTING:
-        return message("Bonding fitting needed"), message(
+        return message("Bonding fitting required"), message(
             "Bonding locknut, threaded hub, or bonding bushing with a jumper"
         )
     tight = (
@@ -172,6 +177,6 @@ def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Messa
         if raceway in ask.RIGID
         else message("Connector with a shoulder outside and a locknut inside")
     )
-    return message("Better fitting needed"), message(
+    return message("Better fitting required"), message(
         "{tight}; or a bonding locknut, threaded hub or bushing", tight=tight
     )

@@ -17,6 +17,8 @@ def listing(raceway: str, listed: str | None) -> list[Message]:
     if listed is None and raceway == "metal-clad-cable":
         raise FieldError(
             "listed",
-            message("It decides here. The usual interlocked armor is not identified for it: choose no if in doubt."),
+            message(
+                "The answer depends on it. Ordinary interlocked armor is not identified for it: choose no if in doubt."
+            ),
         )
     return []

@@ -11,16 +11,18 @@ from calc.shared_fields import device_rating, one_of, quantity, trade_size, yes_
 MAX_FEET = 1000
 MAX_SQUARE_INCH = 100
 
-DEVICE = device_rating(message("Overcurrent device ahead"), message("The largest one that protects conductors in it."))
+DEVICE = device_rating(
+    message("Upstream breaker or fuse"), message("The largest one protecting conductors in the raceway.")
+)
 TRADE_SIZE = trade_size(
     message("Trade size"),
-    message("It decides for flexible conduit only."),
+    message("Applies only to flexible conduit."),
     SIZES,
     Choice(NOT_GIVEN, message("Not flexible conduit")),
 )
 LENGTH = quantity(
-    message("Flexible length in the fault path"),
-    message("In feet: all flexible metal pieces in the same path, added. It decides for flexible conduit only."),
+    message("Total flexible length in the fault path"),
+    message("In feet: total of all flexible metal pieces in the same path. Applies only to flexible conduit."),
     "ft",
     0,
     MAX_FEET,
@@ -28,37 +30,37 @@ LENGTH = quantity(
 )
 FLEXIBILITY = one_of(
     message("Vibration or movement after installation"),
-    message("A motor, a pump, equipment that moves: flexibility is needed when the work is done."),
-    (Choice("not-needed", message("None")), Choice("needed", message("It vibrates or moves"))),
+    message("A motor, a pump, equipment that moves: flexibility is needed after installation."),
+    (Choice("not-needed", message("None")), Choice("needed", message("Vibrates or moves"))),
 )
 FITTINGS = one_of(
     message("Fittings"),
-    message("At both ends and at every joint."),
+    message("At both ends and at every joint or coupling."),
     (
-        Choice("listed", message("Listed for it, all tight, paint removed")),
+        Choice("listed", message("Listed for the use, all tight, paint removed")),
         Choice("not-listed", message("Not listed, loose or missing")),
     ),
 )
 LISTED = yes_or_no(
-    message("Listed or identified for it"),
+    message("Listed or identified for grounding"),
     message(
-        "Flexible conduit, wireway, gutter, surface raceway: listed. Metal-clad cable, tray: identified for "
-        "grounding. Armored cable: with a strip under the armor."
+        "Flexible conduit, wireway, gutter, surface raceway: listed. Metal-clad cable, tray: identified for grounding. "
+        "Armored cable: with a bonding strip under the armor."
     ),
 )
 SMALL_FLEXIBLE = yes_or_no(
     message("Another flexible piece of trade size 3/8 or 1/2 in the path"),
-    message("It counts for liquidtight flexible metal conduit over 1/2."),
+    message("Applies to liquidtight flexible metal conduit larger than 1/2."),
 )
-STAINLESS = yes_or_no(message("Stainless steel conduit or core"), message("It counts for flexible conduit."))
+STAINLESS = yes_or_no(message("Stainless steel conduit or core"), message("Applies to flexible conduit."))
 TRAY_METAL = one_of(
-    message("Metal of the tray"), message(""), (
+    message("Tray material"), message(""), (
         Choice("steel", message("Steel")), Choice("aluminum", message("Aluminum"))
     ), rare=True
 )
 TRAY_AREA = quantity(
-    message("Metal area of the tray"),
-    message("As marked on it, in²: both side rails together, or the one piece. It decides for a tray only."),
+    message("Cross-sectional metal area of the tray"),
+    message("As marked on the tray, in²: total of both side rails, or the one-piece tray. Applies only to a tray."),
     "in2",
     0,
     MAX_SQUARE_INCH,
@@ -66,10 +68,10 @@ TRAY_AREA = quantity(
     rare=True,
 )
 QUALIFIED = yes_or_no(
-    message("Only qualified persons service the tray"), message("Maintenance and supervision see to it.")
+    message("Only qualified persons service the tray"), message("Ensured by maintenance and supervision.")
 )
 SIDE = one_of(
-    message("Where it runs"),
+    message("Location in the circuit"),
     message(""),
     (places.LOAD_SIDE, places.SUPPLY_SIDE),
     rare=True,

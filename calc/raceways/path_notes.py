@@ -25,11 +25,17 @@ def conditions_of_path(raceway: str) -> Message:
 def notes_on_path(raceway: str, listed: str | None, trace: Trace) -> None:
     """Note what a yes for `raceway` leans on; `listed` is None where its listing was not asked about."""
     if listed is None and raceway in NOT_LISTED:
-        trace.note(message("It was taken as listed, identified or built as its kind must be: see less common cases."))
-    trace.note(message("A local ordinance may forbid it and ask for a wire in every raceway. Ask the authority."))
+        trace.note(message("Assumed: listed, identified or built as this type must be. See less common cases."))
     trace.note(
         message(
-            "Whatever the list permits, the path must carry the fault current and open the device ({section}).",
+            "A local ordinance may prohibit it and require a wire in every raceway. "
+            "Ask the authority having jurisdiction."
+        )
+    )
+    trace.note(
+        message(
+            "Whatever the list permits, the path must carry the fault current and open the overcurrent device "
+            "({section}).",
             section=trace.section("raceways/effective_path"),
         )
     )
@@ -42,7 +48,7 @@ def notes_on_metal(raceway: str, trace: Trace) -> None:
     if trace.edition in limited and raceway not in BEFORE_VOLTAGE_LIMITS:
         trace.warn(
             message(
-                "The {edition} edition adds voltage limits for some kinds to the list ({section}). Their values were "
+                "The {edition} edition adds voltage limits for some types to the list ({section}). Their values were "
                 "not seen and are not checked here.",
                 edition=limited[0],
                 section=section("raceways/nonmetallic_raceway"),
@@ -52,21 +58,22 @@ def notes_on_metal(raceway: str, trace: Trace) -> None:
         return
     trace.note(
         message(
-            "Fittings approved for it, every joint tight ({joints}), paint removed at contacts ({continuity}).",
+            "Use fittings approved for it, make every joint tight ({joints}), and remove paint at contact surfaces "
+            "({continuity}).",
             joints=section("raceways/fittings_and_joints"),
             continuity=section("raceways/continuity"),
         )
     )
     trace.note(
         message(
-            "Over 250 V to ground the entries need better bonding ({section}).",
+            "Over 250 V to ground, entries to boxes and enclosures require better bonding ({section}).",
             section=section("raceways/over_250_volts_to_ground"),
         )
     )
     if raceway == "armored-cable":
         trace.note(
             message(
-                "The armor counts with the bonding strip under it along its whole length ({section}).",
+                "The armor qualifies only with the bonding strip under it along its whole length ({section}).",
                 section=section("raceways/armored_cable_strip"),
             )
         )
@@ -81,8 +88,8 @@ def notes_on_wire(raceway: str, flexibility: str, trace: Trace) -> None:
     section = trace.section
     trace.note(
         message(
-            "The wire need not be larger than the circuit conductors; larger circuit conductors can make it larger "
-            "({section}).",
+            "The wire is not required to be larger than the circuit conductors; upsized circuit conductors can make it "
+            "larger ({section}).",
             section=section("naming/equipment_grounding_conductor_size"),
         )
     )
@@ -93,7 +100,8 @@ def notes_on_wire(raceway: str, flexibility: str, trace: Trace) -> None:
         if named.value == "wire":
             trace.note(
                 message(
-                    "Where it moves or vibrates the {edition} edition names a wire, not a jumper outside ({section}).",
+                    "Where it moves or vibrates, the {edition} edition calls for a wire, not a jumper outside "
+                    "({section}).",
                     edition=trace.edition,
                     section=named.section,
                 )
@@ -102,8 +110,8 @@ def notes_on_wire(raceway: str, flexibility: str, trace: Trace) -> None:
     longest = trace.cite("raceways/jumper_outside_longest")
     trace.note(
         message(
-            "A bonding jumper of the same size ({size}) may stand in for the wire: inside, or outside along the "
-            "raceway and at most {longest} ft long ({section}).",
+            "A bonding jumper of the same size ({size}) may be used instead of the wire: inside, or outside, routed "
+            "with the raceway and no longer than {longest} ft ({section}).",
             size=section("raceways/jumper_size"),
             longest=shown_number(longest.value),
             section=longest.section,

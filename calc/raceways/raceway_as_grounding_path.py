@@ -23,16 +23,16 @@ from calc.shared_fields import METAL_WORDS, metal_of
 from calc.shared_outputs import reasons, wire
 from calc.trace import Trace
 
-METAL = metal_of(message("Metal of a wire or jumper"))
+METAL = metal_of(message("Wire or jumper material"))
 
 OUT_OF_SCOPE = (
     OutOfScope(
         "side",
         "supply-side",
-        message("Ahead of the first overcurrent device this part is not an equipment grounding conductor."),
+        message("Ahead of the first overcurrent device, this is not an equipment grounding conductor."),
         message(
-            "Look under supply-side bonding jumper ({section}). A derived system may use a nonflexible metal "
-            "raceway ({raceway}); a flexible one needs a wire.",
+            "Look under supply-side bonding jumper ({section}). A separately derived system may use a nonflexible "
+            "metal raceway ({raceway}); a flexible one requires a wire.",
             section=SectionOf("naming/supply_side_bonding_jumper"),
             raceway=SectionOf("raceways/supply_side_raceway"),
         ),
@@ -41,7 +41,7 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "location",
         "hazardous",
-        message("In a hazardous location more is asked of every raceway and fitting."),
+        message("A hazardous location has additional requirements for every raceway and fitting."),
         message(
             "Look under bonding in hazardous locations ({section}) and the article of the class.",
             section=SectionOf("raceways/hazardous_location"),
@@ -50,7 +50,10 @@ OUT_OF_SCOPE = (
     OutOfScope(
         "location",
         "patient-care",
-        message("A patient care space needs a raceway that is a path and an insulated copper wire too."),
+        message(
+            "A patient care space requires both a metal raceway that qualifies as a fault path and an insulated "
+            "copper wire."
+        ),
         message("Look under patient care spaces ({section}).", section=SectionOf("raceways/patient_care_space")),
     ),
 )
@@ -59,7 +62,9 @@ OUT_OF_SCOPE = (
 @calculator(
     "raceway-as-grounding-path",
     name=message("Raceway as grounding path"),
-    purpose=message("Whether a raceway or cable may be the equipment grounding conductor, and the wire if it may not."),
+    purpose=message(
+        "Whether a raceway or cable may serve as the equipment grounding conductor, and the wire size if it may not."
+    ),
     submit=message("Check the raceway"),
     example={
         "edition": "2023",
@@ -71,7 +76,10 @@ OUT_OF_SCOPE = (
     outputs=(
         Output("may", message("Whether the raceway may serve as the equipment grounding conductor"), "yes-no"),
         reasons(message("Why it may not")),
-        *wire(message("Smallest equipment grounding conductor in its place"), when=message("where it may not")),
+        *wire(
+            message("Minimum size of the equipment grounding conductor required instead"),
+            when=message("where it may not serve"),
+        ),
     ),
     margin=Margin(("device", "length")),
 )
@@ -121,10 +129,16 @@ def raceway_as_grounding_path(
     """
     require_scope(OUT_OF_SCOPE, trace, side=side, location=location)
     basis = named_in(raceway)
-    trace.step(message("{kind}: what the list says of it.", kind=KIND_WORDS[raceway]), cites=(basis,))
+    trace.step(
+        message(
+            "{kind}: checked against the list of permitted equipment grounding conductors.",
+            kind=KIND_WORDS[raceway],
+        ),
+        cites=(basis,),
+    )
     against = []
     if raceway == "nonmetallic-raceway":
-        against.append(message("It is not metal. A wire is the way back for a fault."))
+        against.append(message("It is not metal. A wire must be the ground-fault return path."))
     elif raceway == "mineral-insulated-steel":
         section = trace.section("raceways/mineral_insulated_sheath")
         against.append(message("The sheath is steel ({section}).", section=section))
@@ -137,17 +151,17 @@ def raceway_as_grounding_path(
         against += tray(tray_metal, tray_area, device, qualified, trace)
     if fittings == "not-listed" and raceway != "nonmetallic-raceway":
         section = trace.section("raceways/fittings_and_joints")
-        against.append(message("Its fittings are not listed, loose or missing ({section}).", section=section))
+        against.append(message("Fittings are not listed, or are loose or missing ({section}).", section=section))
     if raceway in NOT_LISTED:
         against += listing(raceway, listed)
     for reason in against:
-        trace.step(message("Against: {reason}", reason=reason))
+        trace.step(message("Fails: {reason}", reason=reason))
     notes_on_metal(raceway, trace)
     name = message("Raceway as grounding path")
     if not against:
         notes_on_path(raceway, listed, trace)
         detail = message(
-            "{kind} may be the equipment grounding conductor here: {conditions}.",
+            "{kind} may serve as the equipment grounding conductor here: {conditions}.",
             kind=KIND_WORDS[raceway],
             conditions=conditions_of_path(raceway),
         )
@@ -167,15 +181,15 @@ def raceway_as_grounding_path(
     words = {"size": shown_size(size), "metal": METAL_WORDS[metal], "reasons": _joined(against)}
     if size != in_cable:
         detail = message(
-            "Wire needed: {size} {metal} as a single conductor in the tray, {in_cable} in a multiconductor cable. "
+            "Wire required: {size} {metal} as a single conductor in the tray, {in_cable} in a multiconductor cable. "
             "{reasons}",
             in_cable=shown_size(in_cable),
             **words,
         )
     elif raceway in CABLES:
-        detail = message("Use a cable with a wire in it: {size} {metal}. {reasons}", **words)
+        detail = message("Use a cable with an equipment grounding conductor in it: {size} {metal}. {reasons}", **words)
     else:
-        detail = message("Wire needed: {size} {metal}. {reasons}", **words)
+        detail = message("Wire required: {size} {metal}. {reasons}", **words)
     return Answer(name, message("No"), detail, basis, "may-not", values)
 
 

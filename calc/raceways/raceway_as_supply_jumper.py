@@ -22,9 +22,10 @@ def bridged_as_path(trace: Trace) -> Message:
     """Return why rings and oversized knockouts are bridged there, whatever the voltage, and what is the code's in it.
     """
     return message(
-        "Where the raceway is the supply-side bonding jumper, bridge oversized knockouts, and rings unless the box is "
-        "listed for bonding through them: the entry carries the whole fault current ({path}). Over {volt} V to ground "
-        "the code says so ({over}); below, it is common practice, no source.",
+        "Where the raceway is the supply-side bonding jumper, install bonding jumpers around oversized knockouts, and "
+        "around rings unless the box is listed for bonding through them: the entry carries the full fault current "
+        "({path}). Over {volt} V to ground, the code requires it ({over}); below that, it is common practice, no "
+        "source.",
         volt=trace.cite(OVER).value,
         path=trace.section(PATH),
         over=trace.section(OVER),

@@ -18,19 +18,21 @@ def tray(tray_metal: str, tray_area: float | None, device: float, qualified: str
     trace.cite("raceways/tray_supervision")
     trace.cite("raceways/tray_conditions")
     if qualified == "no":
-        against.append(message("Nothing sees to it that qualified persons alone service the tray."))
+        against.append(message("Nothing ensures that only qualified persons service the tray."))
     rows = [row for row in trace.cite(AREA).rows if tray_metal in row]
     row = next((row for row in rows if device <= row["through_ampere"]), None)
     if row is None:
         last = shown_number(rows[-1]["through_ampere"])
-        against.append(message("A tray of this metal is good for a device of {last} A at most.", last=last))
+        against.append(message("A tray of this metal is limited to a {last} A overcurrent device.", last=last))
         return against
     if not tray_area:
-        raise FieldError("tray_area", message("It decides here. Enter the area marked on the tray, for example 0.7."))
+        raise FieldError(
+            "tray_area", message("The answer depends on it. Enter the area marked on the tray, for example 0.7.")
+        )
     least, given = shown_number(row[tray_metal]), shown_number(tray_area)
     trace.step(
         message(
-            "Smallest metal area behind {device} A: {least} in². The one entered: {area} in².",
+            "Minimum metal area for a {device} A device: {least} in². Entered: {area} in².",
             device=shown_number(device),
             least=least,
             area=given,

@@ -28,15 +28,15 @@ def add_derived_source(
         part=message("System bonding jumper"),
         start=message("{bonded}: neutral", bonded=bonded),
         end=message("{bonded}: its metal and the grounding bar", bonded=bonded),
-        why=message("Gives fault current of this source its way back to the source."),
+        why=message("Gives fault current from this source its return path to the source."),
     )
     parts.never(
         "second-neutral-bond",
         "grounding/no_neutral_bond_past_system_jumper",
-        part=message("Second bond of neutral to metal"),
+        part=message("Second neutral-to-ground bond"),
         start=message("{other}: neutral", other=other),
         end=message("{other}: its metal", other=other),
-        why=message("Neutral current would run over raceways and metal between the two."),
+        why=message("Neutral current would flow on raceways and metal between the two."),
     )
     if device_at_source:
         ask_for_feeder_neutral(parts, source, disconnect)
@@ -49,7 +49,8 @@ def add_derived_source(
         start=message("{source}: its metal", source=source),
         end=message("First disconnect: its metal and the grounding bar"),
         why=message(
-            "Ahead of the first device this is the metal's way back; nonflexible metal raceway may serve instead."
+            "Ahead of the first overcurrent device, this is the ground-fault return path for metal; a nonflexible "
+            "metal raceway may serve instead."
         ),
     )
     if place == AT_DISCONNECT:
@@ -60,7 +61,7 @@ def add_derived_source(
             part=message("Grounded conductor (neutral), at least"),
             start=message("{source}: neutral", source=source),
             end=message("First disconnect: neutral bar"),
-            why=message("It carries the fault back, whatever the neutral load."),
+            why=message("It carries fault current back, whatever the neutral load."),
         )
     else:
         parts.ask(
@@ -68,10 +69,11 @@ def add_derived_source(
             "naming/neutral_load",
             part=message("Neutral to the first disconnect"),
             start=message("{source}: neutral", source=source),
-            end=message("First disconnect: neutral bar, apart from metal"),
+            end=message("First disconnect: neutral bar, isolated from metal"),
             question=message(
-                "What size does its load need? With the bond at the source nothing else sizes it. With the bond in the "
-                "first disconnect it carries the fault and has a least size: choose that place."
+                "What size does its load require? With the system bonding jumper at the source, only the load sizes "
+                "it. With that jumper in the first disconnect, it carries fault current and has a minimum size: choose "
+                "that location."
             ),
         )
 
@@ -82,12 +84,12 @@ def ask_for_feeder_neutral(parts: PartList, source: Message, end: Message) -> No
         "neutral",
         "naming/feeder_grounded_conductor",
         "naming/neutral_load",
-        part=message("Neutral past the device"),
+        part=message("Neutral on the load side of the device"),
         start=message("{source}: neutral", source=source),
-        end=message("{end}: neutral bar, apart from metal", end=end),
+        end=message("{end}: neutral bar, isolated from metal", end=end),
         question=message(
-            "What size does its load need? Take that, and no smaller than the equipment grounding conductor has to be; "
-            "in parallel {least} AWG or larger.",
+            "What size does its load require? Use that size, but no smaller than the equipment grounding conductor "
+            "required; in parallel, {least} AWG or larger.",
             least=parts.trace.cite(PARALLEL).value,
         ),
     )
@@ -98,11 +100,11 @@ def ask_for_outdoor_source(parts: PartList, source: Message) -> None:
     parts.ask(
         "outdoor-source",
         "jumpers/outdoor_source",
-        part=message("Electrode and jumper at a source outdoors"),
+        part=message("Electrode and jumper at an outdoor source"),
         start=message("{source}: neutral", source=source),
-        end=message("An electrode at the source"),
+        end=message("A grounding electrode at the source"),
         question=message(
-            "Does it stand outside the building that it feeds? Then it needs an electrode of its own there, and the "
-            "system bonding jumper at that point."
+            "Is it outside the building it feeds? Then it needs its own grounding electrode there, and the system "
+            "bonding jumper at that point."
         ),
     )

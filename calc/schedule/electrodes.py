@@ -38,17 +38,17 @@ def add_electrodes(
             grounding_electrode_conductor,
             inputs | {"electrode": electrode},
             part=message("Grounding electrode conductor: {electrode}", electrode=ELECTRODES[electrode]),
-            start=start if first else message("The same place, or an electrode listed above it"),
+            start=start if first else message("The same point, or an electrode listed above it"),
             end=ELECTRODES[electrode],
-            why=message("Ties the system and all its metal to the earth."),
+            why=message("Connects the system and all its metal to ground."),
             conductor=conductor,
             **({} if first else {"shown": partial(_without_taps, edition=parts.trace.edition)}),
         )
     if len(listed) > 1:
         parts.trace.note(
             message(
-                "All electrodes present are joined together ({joined}); a jumper between two of them has the size "
-                "listed for the electrode it runs to ({size}).",
+                "All electrodes present must be bonded together ({joined}); a bonding jumper between two of them has "
+                "the size listed for the electrode it runs to ({size}).",
                 joined=parts.trace.section(JOINED),
                 size=parts.trace.section("naming/electrode_bonding_jumper"),
             )
@@ -65,7 +65,7 @@ def warn_of_a_lone_electrode(electrodes: list[str], trace: Trace) -> None:
     if water_pipe and not others:
         trace.warn(
             message(
-                "A water pipe is never the only electrode: add one of another kind ({section}).",
+                "A water pipe must never be the only electrode: add one of another type ({section}).",
                 section=trace.section(WATER_PIPE_NEEDS_SECOND),
             )
         )
@@ -75,8 +75,8 @@ def warn_of_a_lone_electrode(electrodes: list[str], trace: Trace) -> None:
     if water_pipe:
         trace.warn(
             message(
-                "Beside a water pipe too, one rod, pipe or plate needs a second one or {ohm} ohm or less to earth "
-                "({pipe}, {section}). Some authorities accept one: ask.",
+                "Even with a water pipe, a single rod, pipe or plate needs a second one unless it measures {ohm} ohms "
+                "or less to ground ({pipe}, {section}). Some authorities accept one: ask.",
                 ohm=ohm,
                 pipe=trace.section(WATER_PIPE_NEEDS_SECOND),
                 section=section,
@@ -85,7 +85,7 @@ def warn_of_a_lone_electrode(electrodes: list[str], trace: Trace) -> None:
     else:
         trace.warn(
             message(
-                "One rod, pipe or plate alone needs a second electrode unless it measures {ohm} ohm or less to earth "
+                "A single rod, pipe or plate needs a second electrode unless it measures {ohm} ohms or less to ground "
                 "({section}).",
                 ohm=ohm,
                 section=section,
@@ -117,7 +117,8 @@ def _ask_for_one(parts: PartList, start: Message) -> None:
         start=start,
         end=message("An electrode yet to be installed"),
         question=message(
-            "Which electrode will be installed? The building has none and needs one: choose it, say rods."
+            "Which electrode will be installed? The building has none and needs one: choose it, for example ground "
+            "rods."
         ),
     )
 
@@ -131,8 +132,8 @@ def _ask_for_others(parts: PartList, listed: list[str]) -> None:
         JOINED,
         part=message("Other electrodes"),
         start=message("The electrodes listed"),
-        end=message("Each further electrode that is there"),
+        end=message("Each additional electrode present"),
         question=message(
-            "Is one of these there: {others}? Every one that is present is used. Look, then choose it.", others=others
+            "Is one of these present: {others}? Every one present must be used. Look, then choose it.", others=others
         ),
     )

@@ -30,9 +30,9 @@ def by_device_and_conductor(
             raise FieldError(
                 "minimum_conductor",
                 message(
-                    "{conductor} is more than {device} A asks for at 75 °C. Then the equipment grounding conductor "
-                    "grows in proportion ({section}). Enter the smallest hot conductor that would do; enter "
-                    "{conductor} again if nothing smaller would.",
+                    "{conductor} is larger than {device} A requires at 75 °C, so the equipment grounding conductor "
+                    "must be increased in proportion ({section}). Enter the minimum hot conductor size before "
+                    "upsizing; enter {conductor} again if nothing smaller is permitted.",
                     conductor=shown_size(conductor),
                     device=shown_number(device),
                     section=Trace(edition).section(INCREASE),
@@ -41,7 +41,8 @@ def by_device_and_conductor(
         return by_device
     if area(minimum, edition) > area(conductor, edition):
         words = message(
-            "{conductor} is what was run. Enter this size or a smaller one.", conductor=shown_size(conductor)
+            "{conductor} is the installed size. Enter this size or a smaller one.",
+            conductor=shown_size(conductor),
         )
         raise FieldError("minimum_conductor", words)
     return by_device | {

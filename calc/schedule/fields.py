@@ -20,57 +20,61 @@ from calc.shared_fields import (
 METAL_RACEWAY = "metal"
 NO_OTHER = "no-other"
 
-SETS = whole_number(message("Parallel sets"), message("Conductors side by side in each phase."), 1, MAX_SETS)
-CONDUCTOR_METAL = metal_of(message("Metal of those conductors"))
-METAL = metal_of(message("Metal of the bonding and grounding conductors"))
+SETS = whole_number(message("Sets in parallel"), message("Number of conductors in parallel per phase."), 1, MAX_SETS)
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
+METAL = metal_of(message("Bonding and grounding conductor material"))
 RACEWAYS = whole_number(
-    message("Raceways or cables for those sets"),
-    message("In how many raceways or cables the sets run. Needed for two or more sets."),
+    message("Raceways or cables for the sets in parallel"),
+    message("Number of raceways or cables the sets are run in. Required for two or more sets."),
     1,
     MAX_SETS,
 )
 RACEWAY = one_of(
-    message("Those raceways are"),
+    message("Service raceway type"),
     message(
-        "Metal ones are bonded on the supply side. A flexible one needs a wire beside it as a nonmetallic one does."
+        "Metal raceways are bonded on the supply side. A flexible one needs a wire-type jumper, as a nonmetallic one "
+        "does."
     ),
     (
         Choice(METAL_RACEWAY, message("Metal")),
-        Choice("nonmetallic", message("Nonmetallic, or a cable without metal"), also_called("nonmetallic")),
+        Choice("nonmetallic", message("Nonmetallic, or a cable without metal armor"), also_called("nonmetallic")),
     ),
 )
 ELECTRODES = several_of(
     message("Electrodes"),
-    message("All that are present at the building are used and joined together."),
-    (*ELECTRODE_CHOICES, Choice(NO_OTHER, message("No other: I looked for them"))),
+    message("All electrodes present at the building must be used and bonded together."),
+    (*ELECTRODE_CHOICES, Choice(NO_OTHER, message("No others: I looked for them"))),
 )
 RING = conductor_size(
-    message("Size of the ground ring"),
-    message("Its bare copper conductor. It counts only if you choose a ground ring."),
+    message("Ground ring conductor size"),
+    message("Its bare copper conductor. Applies only if you choose a ground ring."),
     rare=True,
 )
 METAL_PARTS = several_of(
     message("Metal to be bonded"),
-    message("What metal there is in or on the building, fed by these conductors."),
+    message("Metal in or on the building fed by these conductors."),
     (
         Choice("water-pipe", message("Metal water piping")),
-        Choice("structural-metal", message("Exposed structural metal, joined into a frame")),
+        Choice("structural-metal", message("Exposed structural metal, interconnected to form a frame")),
         Choice("other-metal", message("Gas or other metal piping")),
-        Choice(NO_OTHER, message("No other: I looked for it")),
+        Choice(NO_OTHER, message("No others: I looked for it")),
     ),
 )
 PIPING_DEVICE = device_rating(
-    message("Device of the circuit likely to reach the other piping"),
-    message("For example 15 A for the igniter of a gas appliance. Needed for gas or other metal piping only."),
+    message("Breaker of the circuit likely to energize the other piping"),
+    message("For example 15 A for a gas appliance igniter. Required only for gas or other metal piping."),
     rare=True,
 )
 MINIMUM = conductor_size(
-    message("Smallest hot conductor that would do"),
-    message("Needed where a larger one was run, as for voltage drop: the equipment grounding conductor grows with it."),
+    message("Minimum hot conductor size (before upsizing)"),
+    message(
+        "Required where a larger one was run, for example for voltage drop: the equipment grounding conductor "
+        "increases with it."
+    ),
     rare=True,
 )
 COMMON = yes_or_no(
-    message("Shares one grounding electrode conductor with other transformers or generators"),
+    message("Common grounding electrode conductor with other transformers or generators"),
     message("A common conductor through the building, with a tap from each."),
 )
 

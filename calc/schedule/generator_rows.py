@@ -23,7 +23,10 @@ def add_own_system(parts: PartList, supply: dict, place: str, raceways: int, pro
     )
     if protected and place == AT_DISCONNECT:
         parts.trace.warn(
-            message("With a breaker or fuse at the generator the bond is at the generator, not in a later disconnect.")
+            message(
+                "With a breaker or fuse at the generator, the system bonding jumper is at the generator, not in a "
+                "downstream disconnect."
+            )
         )
     add_derived_source(parts, supply, "source" if protected else place, raceways, GENERATOR, device_at_source=protected)
 
@@ -31,13 +34,16 @@ def add_own_system(parts: PartList, supply: dict, place: str, raceways: int, pro
 def add_joined_neutral(parts: PartList, supply: dict, raceways: int, protected: bool) -> None:
     """Add the rows of a generator whose neutral stays joined to that of the service; parameters as above."""
     parts.trace.step(
-        message("The neutral stays joined: the generator is no separately derived system. The bond is at the service."),
+        message(
+            "The neutral is not switched: the generator is not a separately derived system. The neutral-to-ground bond "
+            "is at the service."
+        ),
         cites=("naming/same_system_as_service",),
     )
     parts.never(
         "neutral-bond",
         "naming/same_system_as_service",
-        part=message("Bond of neutral to metal at the generator"),
+        part=message("Neutral-to-ground bond at the generator"),
         start=message("Generator: neutral"),
         end=message("Generator: frame"),
         why=message("The neutral is bonded at the service. A second bond puts neutral current on metal."),
@@ -52,18 +58,18 @@ def add_joined_neutral(parts: PartList, supply: dict, raceways: int, protected: 
         part=message("Supply-side bonding jumper in each raceway"),
         start=message("Generator: frame"),
         end=message("First disconnect: grounding bar"),
-        why=message("No device is ahead of it, so the conductors decide its size."),
+        why=message("There is no overcurrent device ahead of it, so it is sized from the conductors."),
     )
     parts.ask(
         "neutral",
         "grounding/generator_fault_conductors",
         "naming/neutral_load",
         part=message("Neutral from the generator"),
-        start=message("Generator: neutral, apart from its frame"),
+        start=message("Generator: neutral, isolated from its frame"),
         end=message("First disconnect: neutral bar"),
         question=message(
-            "What size does its load need? It also carries a fault from the service bond back to the generator, so it "
-            "is no smaller than the supply-side bonding jumper; in parallel {least} AWG or larger.",
+            "What size does its load require? It also carries fault current from the service bond back to the "
+            "generator, so it is no smaller than the supply-side bonding jumper; in parallel, {least} AWG or larger.",
             least=parts.trace.cite(PARALLEL).value,
         ),
     )
@@ -75,8 +81,11 @@ def ask_whether_it_is_fixed(parts: PartList) -> None:
         "portable",
         "places/portable_generator",
         "places/vehicle_generator",
-        part=message("Frame of a portable set or one on a vehicle"),
+        part=message("Frame of a portable or vehicle-mounted generator"),
         start=message("Generator: frame"),
         end=message("What it feeds"),
-        question=message("Is the set portable or on a vehicle? Then other rules hold; this list is for a fixed one."),
+        question=message(
+            "Is the generator portable or vehicle-mounted? Then other rules apply; this schedule is for a permanently "
+            "installed one."
+        ),
     )

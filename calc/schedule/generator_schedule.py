@@ -20,16 +20,19 @@ from calc.shared_fields import conductor_size, device_rating, one_of
 from calc.trace import Trace
 
 NEUTRAL = one_of(
-    message("The transfer switch and the neutral"),
-    message("A switch with one more pole than hot conductors mostly switches it. Its plate or drawing says so."),
+    message("Transfer switch and neutral"),
+    message(
+        "A switch with one more pole than hot conductors usually switches the neutral. Its nameplate or drawing says "
+        "so."
+    ),
     (
-        Choice("switched", message("It switches the neutral")),
-        Choice("joined", message("The neutral stays joined to that of the service")),
+        Choice("switched", message("Neutral is switched")),
+        Choice("joined", message("Neutral is not switched: solidly connected to the service neutral")),
     ),
 )
 BREAKER = one_of(
     message("Breaker or fuse at the generator"),
-    message("An overcurrent device on the set that protects the conductors leaving it."),
+    message("An overcurrent device at the generator that protects the conductors leaving it."),
     (
         Choice("yes", message("Yes")),
         Choice("no", message("No")),
@@ -42,18 +45,15 @@ DEVICE = device_rating(
     message("Rating of the breaker or fuse at the generator"), message("Leave it empty if there is none.")
 )
 ELECTRODES = replace(
-    fields.ELECTRODES, hint=message(
-        "Needed with a switched neutral only: all that are present at the building, together."
-    )
+    fields.ELECTRODES,
+    hint=message("Required only with a switched neutral: all electrodes present at the building, bonded together."),
 )
 METAL_PARTS = replace(
-    fields.METAL_PARTS, hint=message(
-        "With a switched neutral: what metal there is in the area that the generator serves."
-    )
+    fields.METAL_PARTS, hint=message("With a switched neutral: metal in the area the generator serves.")
 )
 BOND = one_of(
-    message("The neutral is bonded to metal"),
-    message("With a switched neutral and no breaker or fuse at the generator: at one of the two, never at both."),
+    message("Location of the system bonding jumper"),
+    message("With a switched neutral and no breaker or fuse at the generator: at one of the two, never both."),
     (
         Choice("source", message("At the generator")),
         Choice("first-disconnect", message("In the first disconnect after it")),
@@ -65,8 +65,10 @@ BOND = one_of(
 @calculator(
     "generator-schedule",
     name=message("Generator schedule"),
-    purpose=message("What to bond at a generator and its transfer switch, what never, and what is left to judge."),
-    submit=message("List the parts"),
+    purpose=message(
+        "What to bond at a generator and its transfer switch, what not to bond, and what is left to check."
+    ),
+    submit=message("Build the schedule"),
     example={
         "edition": "2023",
         "neutral": "switched",
@@ -144,14 +146,17 @@ def generator_schedule(
             part=message("Equipment grounding conductor"),
             start=message("Generator: frame and grounding bar"),
             end=message("Transfer switch: grounding bar"),
-            why=message("Past the device at the generator the device decides name and size."),
+            why=message(
+                "On the load side of the overcurrent device at the generator, that device determines the name and the "
+                "size."
+            ),
         )
     if switched:
-        bonded = message("The point where the neutral is bonded to metal")
+        bonded = message("Point of the system bonding jumper")
         add_electrodes(parts, electrodes, bonded, supply | {"place": "separately-derived-system", "ring": ring})
         add_derived_metal(parts, metal_parts, bonded, electrodes.split(","), supply, piping_device)
         ask_for_outdoor_source(parts, GENERATOR)
     elif fields.chosen(metal_parts):
-        trace.note(message("The neutral stays joined: the bonds of piping and steel to the service serve here too."))
+        trace.note(message("The neutral is not switched: the service bonds to piping and steel serve here too."))
     ask_whether_it_is_fixed(parts)
     return parts.answer(message("Generator schedule"), message("for this generator"))

@@ -43,7 +43,9 @@ def add_metal_parts(
     piping_device: of the circuit near other piping. rules: of water piping, structural metal and other piping.
     """
     listed = chosen(metal_parts)
-    why = message("A live wire that touches it must open its device; parts within reach stay at one voltage.")
+    why = message(
+        "If a hot conductor touches it, its overcurrent device must open; parts within reach stay at one voltage."
+    )
     if "water-pipe" in listed:
         parts.size(
             "water-pipe-bonding",
@@ -51,7 +53,7 @@ def add_metal_parts(
             supply | {"piping": piping, "device": device},
             part=message("Bonding jumper to the water piping"),
             start=start,
-            end=message("Metal water piping, where it can be reached"),
+            end=message("Metal water piping, at an accessible point"),
             why=why,
         )
     if "structural-metal" in listed:
@@ -61,7 +63,7 @@ def add_metal_parts(
             supply | frame,
             part=message("Bonding jumper to the structural metal"),
             start=start,
-            end=message("Exposed structural metal, where it can be reached"),
+            end=message("Exposed structural metal, at an accessible point"),
             why=why,
         )
     if "other-metal" in listed:
@@ -99,8 +101,8 @@ def add_derived_metal(
     if "structural-metal" in chosen(metal_parts) and frame["electrode"] == "other" and "water-pipe" in electrodes:
         parts.trace.note(
             message(
-                "The bond to the structural metal is spared where the water pipe that grounds this source is bonded to "
-                "that metal in the area served ({section}). Nothing entered says so.",
+                "The bond to the structural metal is not required where the water pipe that grounds this source is "
+                "bonded to that metal in the area served ({section}). Nothing entered says so.",
                 section=parts.trace.section("grounding/structural_metal_spared_by_piping"),
             )
         )
@@ -118,10 +120,10 @@ def ask_for_building_systems(parts: PartList, start: Message) -> None:
         "grounding/intersystem_not_needed",
         part=message("Intersystem bonding termination"),
         start=start,
-        end=message("Outside the enclosure, within reach"),
+        end=message("Outside the enclosure, accessible"),
         question=message(
-            "Can phone, cable or antenna systems come to the building? Then it needs one, with room for {count} "
-            "conductors, on {size} copper or larger unless it is mounted on the metal that it bonds to.",
+            "Is a phone, cable TV or antenna system likely at the building? Then it needs a termination for at least "
+            "{count} conductors, connected with {size} copper or larger unless it is mounted on the metal it bonds to.",
             count=trace.cite("grounding/intersystem_terminals").value,
             size=f"{trace.cite('grounding/intersystem_termination').value} AWG",
         ),
@@ -129,10 +131,13 @@ def ask_for_building_systems(parts: PartList, start: Message) -> None:
     parts.ask(
         "lightning-protection",
         "places/lightning_bonded",
-        part=message("Bond of the lightning protection"),
+        part=message("Lightning protection bond"),
         start=message("Electrodes listed"),
-        end=message("Ground terminals of the lightning protection"),
-        question=message("Is there any? Its ground terminals are bonded to the electrodes of the building."),
+        end=message("Lightning protection ground terminals"),
+        question=message(
+            "Is there a lightning protection system? Its ground terminals must be bonded to the building's grounding "
+            "electrodes."
+        ),
     )
 
 
@@ -144,8 +149,8 @@ def _ask_for_others(parts: PartList, listed: tuple[str, ...], start: Message, ru
     parts.ask(
         "other-metal-parts",
         *others.values(),
-        part=message("Bond of {kinds}", kinds=kinds),
+        part=message("Bonding of {kinds}", kinds=kinds),
         start=start,
-        end=message("Each of them that is there"),
-        question=message("Is there any? Look, then choose it under metal to be bonded."),
+        end=message("Each one present"),
+        question=message("Is there any? Look, then choose it under “Metal to be bonded.”"),
     )

@@ -20,7 +20,7 @@ HEADINGS = {
     "section": message("Section"),
 }
 NONE_THERE = message("None: leave it out")
-NOT_JUDGED = message("Not judged")
+NOT_JUDGED = message("Not determined")
 INSTALL, LEAVE_OUT, NOT_NEEDED = "install", "leave-out", "not-needed"
 NOT_COVERED, TO_JUDGE = "not-covered", "not-judged"
 ASKED_AS = {"installed_conductor": "conductor", "other_conductors": "disconnects"}  # in a schedule
@@ -154,4 +154,4 @@ def _what_is_left(detail: Message, not_covered: int, to_judge: int) -> Message:
     """Return what the count stands for, and how many rows it leaves out."""
     if not_covered:
         detail = message("{detail}; {count} not covered here", detail=detail, count=not_covered)
-    return message("{detail}; {count} not judged", detail=detail, count=to_judge) if to_judge else detail
+    return message("{detail}; {count} not determined", detail=detail, count=to_judge) if to_judge else detail

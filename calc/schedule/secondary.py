@@ -24,12 +24,12 @@ PARALLEL = "conductors/parallel_minimum"
 MAX_KVA = 10_000
 
 
-KVA = quantity(
-    message("Rating of the transformer"), message("From its plate, in kVA."), "kVA", 0.05, MAX_KVA, example="75"
-)
+KVA = quantity(message("Transformer rating"), message(
+    "From the nameplate, in kVA."
+), "kVA", 0.05, MAX_KVA, example="75")
 SYSTEM = one_of(
     message("Secondary system"),
-    message("Voltage counts for the secondary current only."),
+    message("The voltage is used only to calculate the secondary current."),
     system_choices(
         "120/240", "208Y/120", "240/120-high-leg", "480Y/277", "600Y/347", "over-1000", "direct-current"
     ),
@@ -41,12 +41,12 @@ def secondary_current(kva: float, system: str, trace: Trace) -> float:
     if system not in SYSTEMS:
         key = "naming/over_1000_volts" if system == "over-1000" else "naming/direct_current"
         raise NotCovered(
-            message("The sizes here are for alternating current up to 1000 V."),
-            message("Look into {section}.", section=trace.section(key)),
+            message("The sizes here are for AC systems up to 1000 V."),
+            message("Look in {section}.", section=trace.section(key)),
         )
     if SYSTEMS[system].kind == SPLIT:
         return trace.compute(
-            message("Full-load current of the secondary."),
+            message("Secondary full-load current."),
             "kva * 1000 / volt",
             "A",
             exact=True,
@@ -54,7 +54,7 @@ def secondary_current(kva: float, system: str, trace: Trace) -> float:
             volt=SYSTEMS[system].line_voltage,
         )
     return trace.compute(
-        message("Full-load current of the secondary."),
+        message("Secondary full-load current."),
         "kva * 1000 / (root_three * line_volt)",
         "A",
         exact=True,
@@ -69,7 +69,7 @@ def warn_of_a_large_device(device: float, current: float, trace: Trace) -> None:
     small = current < rule(SMALL_BELOW, trace.edition).value
     key = SMALL_SHARE if small else DEVICE_SHARE
     most = trace.compute(
-        message("Largest secondary device by its share of that current."),
+        message("Largest secondary overcurrent device, as a percentage of that current."),
         "share * current / 100",
         "A",
         (key, SMALL_BELOW) if small else (key,),
@@ -84,7 +84,8 @@ def warn_of_a_large_device(device: float, current: float, trace: Trace) -> None:
     if device > most:
         trace.warn(
             message(
-                "A secondary device of {device} A is over the {most} A allowed for this transformer ({section}).",
+                "A {device} A secondary overcurrent device is over the {most} A permitted for this transformer "
+                "({section}).",
                 device=shown_number(device),
                 most=shown_number(round(most, 1)),
                 section=trace.section(key),
@@ -104,8 +105,8 @@ def secondary_conductor(conductor: str | None, sets: int, metal: str, device: fl
     if carried is not None and carried * sets < device:
         trace.warn(
             message(
-                "{sets} × {size} {metal} carries {carried} A at 75 °C, less than the {device} A device. The next "
-                "larger device is not allowed at a transformer secondary ({section}).",
+                "{sets} × {size} {metal} is good for {carried} A at 75 °C, less than the {device} A device. The next "
+                "larger device is not permitted at a transformer secondary ({section}).",
                 sets=sets,
                 size=shown_size(conductor),
                 metal=METAL_WORDS[metal],
@@ -122,19 +123,20 @@ def _smallest(sets: int, metal: str, device: float, trace: Trace) -> str:
     if size is None:
         raise NotCovered(
             message(
-                "No listed {metal} size in {sets} sets carries {device} A at 75 °C.",
+                "No listed {metal} size in {sets} sets is good for {device} A at 75 °C.",
                 metal=METAL_WORDS[metal],
                 sets=sets,
                 device=shown_number(device),
             ),
-            message("Enter more parallel sets ({section}).", section=trace.section(AMPACITY_RULE)),
+            message("Enter more sets in parallel ({section}).", section=trace.section(AMPACITY_RULE)),
         )
     floor = rule(PARALLEL, trace.edition).value
     if sets > 1 and area(size, trace.edition) < area(floor, trace.edition):
         size = floor
     trace.step(
         message(
-            "Smallest secondary conductor that carries the device: {sets} × {size} {metal}. Nothing is rounded down.",
+            "Smallest secondary conductor with the ampacity of the device: {sets} × {size} {metal}. "
+            "Nothing is rounded down.",
             sets=sets,
             size=shown_size(size),
             metal=METAL_WORDS[metal],

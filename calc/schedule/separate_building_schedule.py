@@ -19,32 +19,37 @@ from calc.shared_fields import conductor_size, device_rating, one_of, yes_or_no
 from calc.trace import Trace
 
 SUPPLY = one_of(
-    message("The building is supplied by"),
-    message("Feeder: what ends in a panel there. A multiwire branch circuit counts as one circuit."),
+    message("Supply to the building"),
+    message("A feeder ends in a panel there. A multiwire branch circuit counts as one circuit."),
     (
-        Choice("feeder", message("A feeder, or more than one branch circuit")),
+        Choice("feeder", message("Feeder, or more than one branch circuit")),
         Choice("single-branch-circuit", message("One branch circuit")),
     ),
 )
 WIRES = one_of(
-    message("That supply and its equipment grounding conductor"),
-    message("The wire or metal raceway that grounds equipment. Only what an older edition allowed may lack it."),
+    message("Equipment grounding conductor with that supply"),
+    message(
+        "The wire or metal raceway that grounds equipment. Only an existing supply permitted by an older edition may "
+        "lack it."
+    ),
     (
-        Choice("with-equipment-conductor", message("It has one, or gets one")),
-        Choice("existing-without", message("It is an old supply without one")),
+        Choice("with-equipment-conductor", message("Installed or to be installed")),
+        Choice("existing-without", message("Existing supply without one")),
     ),
 )
-DEVICE = device_rating(message("Overcurrent device ahead"), message("In the building that the supply comes from."))
+DEVICE = device_rating(message("Upstream breaker or fuse"), message("In the building supplying this one."))
 CONDUCTOR = conductor_size(
     message("Largest ungrounded (hot) conductor of that supply"), message("For example 2 or 3/0.")
 )
 METAL_PATH = yes_or_no(
-    message("Metal runs between the two buildings"),
-    message("Water pipe, raceway, cable shield, fence: anything continuous bonded at both. Needed for old supplies."),
+    message("Metal path between the two buildings"),
+    message(
+        "Water pipe, raceway, cable shield, fence: anything continuous bonded at both. Required for existing supplies."
+    ),
 )
 GROUND_FAULT_PROTECTION = yes_or_no(
-    message("Ground-fault protection of equipment ahead"), message(
-        "At the service or on the feeder. Needed for old supplies."
+    message("Upstream ground-fault protection of equipment"), message(
+        "At the service or on the feeder. Required for existing supplies."
     )
 )
 
@@ -52,8 +57,10 @@ GROUND_FAULT_PROTECTION = yes_or_no(
 @calculator(
     "separate-building-schedule",
     name=message("Separate building schedule"),
-    purpose=message("The bonding and grounding parts of a building fed from another one, sized, and what to judge."),
-    submit=message("List the parts"),
+    purpose=message(
+        "The bonding and grounding parts of a building supplied from another building, sized, and what to check."
+    ),
+    submit=message("Build the schedule"),
     example={
         "edition": "2023",
         "device": "100",
@@ -121,8 +128,9 @@ def separate_building_schedule(
     if old_supply and not old_way:
         trace.warn(
             message(
-                "The exception for old supplies does not hold here: metal runs between the buildings, or ground-fault "
-                "protection is ahead ({section}). Run an equipment grounding conductor and part neutral and metal.",
+                "The exception for existing supplies does not apply here: there is a metal path between the buildings, "
+                "or ground-fault protection upstream ({section}). Run an equipment grounding conductor and separate "
+                "the neutral from metal.",
                 section=trace.section("grounding/separate_building_existing_feeder"),
             )
         )
@@ -131,7 +139,7 @@ def separate_building_schedule(
     else:
         _add_equipment_conductor(parts, by_device | {"raceways": raceways})
         if supply == "feeder":
-            ask_for_feeder_neutral(parts, message("Building that feeds it"), message("This building"))
+            ask_for_feeder_neutral(parts, message("Supplying building"), message("This building"))
     spared = supply == "single-branch-circuit" and not old_way
     if spared:
         trace.note(
@@ -177,17 +185,17 @@ def _add_equipment_conductor(parts: PartList, inputs: dict) -> None:
         equipment_grounding_conductor,
         inputs,
         part=message("Equipment grounding conductor"),
-        start=message("Grounding bar of the building that feeds it"),
+        start=message("Grounding bar of the supplying building"),
         end=message("Grounding bar of this building's disconnect"),
-        why=message("Carries a fault back and opens the device there."),
+        why=message("Carries fault current back and opens the overcurrent device there."),
     )
     parts.never(
         "neutral-bond",
         "naming/separate_building",
-        part=message("Bond of neutral to metal in this building"),
+        part=message("Neutral-to-ground bond in this building"),
         start=message("Neutral bar"),
         end=message("Enclosure or grounding bar"),
-        why=message("Neutral current would run over the equipment grounding conductor and all metal between."),
+        why=message("Neutral current would flow on the equipment grounding conductor and all metal between."),
     )
 
 
@@ -197,11 +205,12 @@ def _add_old_way(parts: PartList, inputs: dict) -> None:
         "grounded-conductor",
         equipment_grounding_conductor,
         inputs,
-        part=message("Grounded conductor (neutral) of the old supply, at least"),
-        start=message("Neutral bar of the building that feeds it"),
+        part=message("Grounded conductor (neutral) of the existing supply, at least"),
+        start=message("Neutral bar of the supplying building"),
         end=message("Neutral bar of this building's disconnect, bonded to its metal"),
         why=message(
-            "It carries a fault back, so it is no smaller than the conductor it stands in for, nor than its load asks."
+            "It carries fault current back, so it must be no smaller than the equipment grounding conductor it "
+            "replaces, or than its load requires."
         ),
         shown=lambda answer: message(
             "{size}; in parallel {least} AWG or larger",
@@ -213,8 +222,8 @@ def _add_old_way(parts: PartList, inputs: dict) -> None:
     )
     parts.trace.warn(
         message(
-            "Only a supply already installed may stay so, while no metal joins the buildings and no ground-fault "
-            "protection is ahead ({section}). A new one needs an equipment grounding conductor.",
+            "Only an existing supply may stay this way, with no metal path between the buildings and no ground-fault "
+            "protection upstream ({section}). A new one requires an equipment grounding conductor.",
             section=parts.trace.section("grounding/separate_building_existing_feeder"),
         )
     )

@@ -30,10 +30,14 @@ def add_supply_side(parts: PartList, supply: dict, raceway: str, several: bool) 
             start=message("Grounding electrode conductor")
             if ungrounded
             else message("Grounded conductor in the wireway or meter"),
-            end=message("Metal of the wireway, the meter and the nipples to the disconnects"),
-            why=message("No device protects this metal. Joined, it is one way back for a second fault.")
+            end=message("Metal of the wireway, the meter enclosure and the nipples to the disconnects"),
+            why=message(
+                "No overcurrent device protects this metal. Bonded together, it is one return path for a second fault."
+            )
             if ungrounded
-            else message("Only the grounded conductor carries a fault back here; the metal must reach it."),
+            else message(
+                "Only the grounded conductor carries fault current back here; the metal must be bonded to it."
+            ),
         )
     if raceway == METAL_RACEWAY:
         parts.size(
@@ -43,18 +47,20 @@ def add_supply_side(parts: PartList, supply: dict, raceway: str, several: bool) 
             part=message("Supply-side bonding jumper of each service raceway"),
             start=message("Bonding bushing or other service bonding fitting on the raceway"),
             end=message("Metal of the enclosure it enters, or the grounded conductor there"),
-            why=message("No device protects this raceway; locknuts alone do not count as its bond."),
+            why=message(
+                "No overcurrent device protects this raceway; standard locknuts alone are not enough to bond it."
+            ),
         )
     if not several:
         parts.ask(
             "service-enclosures",
             "jumpers/service_parts_bonded",
             part=message("Meter enclosure and other metal ahead of the disconnect"),
-            start=message("The grounded conductor there, or metal that is bonded"),
+            start=message("The grounded conductor there, or bonded metal"),
             end=message("Each metal enclosure of service conductors"),
             question=message(
-                "How is each bonded? By the grounded conductor in it, by a bonded metal raceway, or by a supply-side "
-                "bonding jumper."
+                "How is each one bonded? By the grounded conductor in it, by a bonded metal raceway, or by a "
+                "supply-side bonding jumper."
             ),
         )
 
@@ -112,7 +118,8 @@ def _needed_share(share: str | None) -> str:
         raise FieldError(
             "disconnect_raceways",
             message(
-                "Say how the parallel sets to one disconnect run: one (raceway for all) or each (its own raceway)."
+                "Enter how the sets in parallel to one disconnect are run: one (raceway for all) or each (its own "
+                "raceway)."
             ),
         )
     return share
@@ -134,10 +141,10 @@ def _grounded(supply: dict) -> Message:
 def _add_grounded_conductor(
     parts: PartList, key: str, supply: dict, part: Message, start: Message, end: Message
 ) -> None:
-    why = message("It is the way back for a fault, whatever the neutral load.")
+    why = message("It is the ground-fault return path, whatever the neutral load.")
     if supply["system_grounding"] == CORNER:
         why = message(
-            "A phase of the system: it carries what a hot conductor carries, and is the way back for a fault."
+            "A phase of the system: it carries as much as a hot conductor, and it is the ground-fault return path."
         )
     parts.size(
         key,
@@ -159,8 +166,10 @@ def _add_main_bonding_jumper(parts: PartList, key: str, supply: dict, part: Mess
         for_calculator(main_bonding_jumper, supply),
         part=part,
         start=start,
-        end=message("Its enclosure and the bar of the equipment grounding conductors"),
-        why=message("Joins all the metal past it to the grounded conductor, so that a fault opens the device."),
+        end=message("Its enclosure and the equipment grounding bar"),
+        why=message(
+            "Connects all downstream metal to the grounded conductor, so a ground fault opens the overcurrent device."
+        ),
         conductor=supply.get(FROM, "conductor"),
     )
 
@@ -169,10 +178,10 @@ def _note_other_arrangements(parts: PartList) -> None:
     section = parts.trace.section
     parts.trace.note(
         message(
-            "Taken here: separate enclosures fed from one wireway or meter, and taps to one common grounding electrode "
-            "conductor. Disconnects in one assembly listed for services count as one ({assembly}). Without taps, each "
-            "disconnect may have an electrode conductor of its own, or one may start in the wireway and go by the "
-            "conductors there ({each}).",
+            "Assumed here: separate enclosures fed from one wireway or meter, and taps to one common grounding "
+            "electrode conductor. Count disconnects in one assembly listed for services as one ({assembly}). Without "
+            "taps, each disconnect may have its own grounding electrode conductor, or one may start in the wireway and "
+            "be sized from the conductors there ({each}).",
             assembly=section("grounding/grounded_conductor_to_listed_assembly"),
             each=section("grounding/electrode_conductor_each_disconnect"),
         )

@@ -26,18 +26,18 @@ CONDUCTOR = conductor_size(
     message("The one that feeds the disconnect, or the wireway ahead of several, for example 3/0 or 500 kcmil."),
 )
 DISCONNECTS = other_conductors(
-    message("Conductors to each disconnect, where there are several"),
-    message("One entry for each enclosure. Leave it empty for a single one."),
+    message("Conductors to each disconnect, if there are several"),
+    message("One entry for each enclosure. Leave it empty for a single disconnect."),
     MAX_DISCONNECTS,
 )
 DISCONNECT_RACEWAYS = one_of(
-    message("Parallel sets to one disconnect run"),
+    message("Raceways for sets in parallel to one disconnect"),
     message(
-        "Needed where one of several disconnects has parallel sets. Each raceway has a grounded conductor of its own."
+        "Required where one of several disconnects has sets in parallel. Each raceway has its own grounded conductor."
     ),
     (
         Choice("one", message("All in one raceway or nipple")),
-        Choice("each", message("Each set in a raceway or cable of its own")),
+        Choice("each", message("Each set in its own raceway or cable")),
     ),
     rare=True,
 )
@@ -45,8 +45,8 @@ DISCONNECT_RACEWAYS = one_of(
 @calculator(
     "service-schedule",
     name=message("Service schedule"),
-    purpose=message("The bonding and grounding parts of a service, sized and placed, and what is left to judge."),
-    submit=message("List the parts"),
+    purpose=message("The bonding and grounding parts of a service, sized and placed, and what is left to check."),
+    submit=message("Build the schedule"),
     example={
         "edition": "2023",
         "conductor": "500kcmil",
@@ -111,9 +111,11 @@ def service_schedule(
     served = sets_of(disconnects)
     if len(served) == 1:
         raise FieldError(
-            "disconnects", message("Enter the conductors to two or more disconnects. For a single one leave it empty.")
+            "disconnects", message(
+                "Enter the conductors to two or more disconnects. Leave it empty for a single disconnect."
+            )
         )
-    bar = message("bar of the grounded phase") if system_grounding == CORNER else message("neutral bar")
+    bar = message("grounded phase bar") if system_grounding == CORNER else message("neutral bar")
     enclosure = message("Service enclosure or {bar}, or a grounding electrode conductor that is large enough", bar=bar)
     if system_grounding == "ungrounded":
         enclosure = message("Service enclosure, or a grounding electrode conductor that is large enough")
@@ -158,7 +160,7 @@ def _note_the_grounding(system_grounding: str, trace: Trace) -> None:
     if system_grounding == "solidly-grounded":
         trace.note(
             message(
-                "Taken here: a system with a grounded neutral. In a corner-grounded delta the grounded phase is as "
+                "Assumed here: a system with a grounded neutral. In a corner-grounded delta, the grounded phase is as "
                 "large as a hot conductor ({section}): choose it under how the system is grounded.",
                 section=trace.section("grounding/grounded_conductor_of_delta"),
             )
@@ -173,5 +175,5 @@ def _electrode_conductor_start(several: bool, system_grounding: str) -> Message:
     if system_grounding == "impedance-grounded":
         return message("Grounded side of the impedance")
     if system_grounding == CORNER:
-        return message("Grounded phase in the service disconnect, or another point of it ahead")
+        return message("Grounded phase in the service disconnect, or another point ahead of it")
     return message("Neutral bar of the service disconnect, or another point of the neutral ahead of it")

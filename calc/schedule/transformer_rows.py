@@ -17,8 +17,8 @@ from calc.trace import shown_number
 
 def add_primary(parts: PartList, device: float | None, metal: str) -> None:
     """Add the equipment grounding conductor of the primary by its device, or ask what carries a fault back there."""
-    part = message("Equipment grounding conductor of the primary")
-    ends = {"start": message("Panel that feeds the transformer"), "end": message("Metal of the transformer")}
+    part = message("Primary equipment grounding conductor")
+    ends = {"start": message("Panel that feeds the transformer"), "end": message("Transformer enclosure")}
     if device is None:
         parts.ask(
             "equipment-grounding-conductor-primary",
@@ -26,8 +26,8 @@ def add_primary(parts: PartList, device: float | None, metal: str) -> None:
             "naming/equipment_conductor_types",
             part=part,
             question=message(
-                "What carries a fault of the primary back? For a wire enter the device of the primary; for a metal "
-                "raceway or cable check that it counts as one."
+                "What is the fault return path for the primary? For a wire, enter the primary overcurrent device; for "
+                "a metal raceway or cable, check that it qualifies."
             ),
             **ends,
         )
@@ -38,8 +38,8 @@ def add_primary(parts: PartList, device: float | None, metal: str) -> None:
         {"device": device, "metal": metal},
         part=part,
         why=message(
-            "A fault of the primary on the case opens the primary device through it. It grows where the hot "
-            "conductors are larger than needed ({section}).",
+            "A primary fault to the case opens the primary overcurrent device through it. It must be increased where "
+            "the hot conductors are upsized ({section}).",
             section=parts.trace.section(INCREASE),
         ),
         **ends,
@@ -56,9 +56,9 @@ def add_electrode(parts: PartList, electrode: str, inputs: dict, shared: bool, b
         grounding_electrode_conductor,
         inputs | {"electrode": electrode, "place": SEVERAL_DERIVED if shared else "separately-derived-system"},
         part=message("Grounding electrode conductor"),
-        start=message("The point where the neutral is bonded to metal, through a tap") if shared else bonded,
+        start=message("Point of the system bonding jumper, through a tap") if shared else bonded,
         end=ELECTRODES[electrode],
-        why=message("Ties the new neutral and its metal to the earth of the building."),
+        why=message("Connects the new neutral and its metal to the building's grounding electrode system."),
     )
     if electrode in DRIVEN:
         warn_of_a_lone_electrode([electrode], parts.trace)
@@ -70,8 +70,8 @@ def add_electrode(parts: PartList, electrode: str, inputs: dict, shared: bool, b
         start=ELECTRODES[electrode],
         end=message("Each other electrode of the building"),
         question=message(
-            "Is this electrode joined to all others of the building? A transformer indoors uses the electrodes of the "
-            "building; a rod of its own does not replace them."
+            "Is this electrode bonded to all others of the building? An indoor transformer uses the building's "
+            "electrodes; its own ground rod does not replace them."
         ),
     )
 
@@ -85,8 +85,8 @@ def ask_for_conductor(parts: PartList, conductor: str, sets: int, metal: str, de
         start=message("Transformer"),
         end=message("First disconnect"),
         question=message(
-            "Which run there? Taken here: {conductor} {metal}, the smallest that carry {device} A at 75 °C. Larger "
-            "ones make the parts of this list larger: enter them.",
+            "Which conductors are installed? Assumed here: {conductor} {metal}, the smallest good for {device} A at 75 "
+            "°C. Larger ones make the parts of this schedule larger: enter them.",
             conductor=shown_set(sets, conductor),
             metal=METAL_WORDS[metal],
             device=shown_number(device),

@@ -27,32 +27,34 @@ from calc.shared_fields import METAL_WORDS, conductor_size, device_rating, one_o
 from calc.trace import Trace
 
 DEVICE = device_rating(
-    message("First device on the secondary"), message("The breaker or fuse that the secondary conductors end at.")
+    message("First secondary breaker or fuse"), message("The breaker or fuse where the secondary conductors terminate.")
 )
 CONDUCTOR = conductor_size(
     message("Secondary ungrounded (hot) conductor"),
-    message("Leave it empty for the smallest that carries the device at 75 °C."),
+    message("Leave it empty for the smallest size with the ampacity of the device at 75 °C."),
 )
 BOND = one_of(
-    message("The neutral is bonded to metal"),
-    message("At one of the two, never at both."),
+    message("Location of the system bonding jumper"),
+    message("At one of the two, never both."),
     (
         Choice("source", message("At the transformer")),
         Choice("first-disconnect", message("In the first disconnect")),
     ),
 )
-ELECTRODE = one_of(message("Electrode"), message("Where the grounding electrode conductor ends."), ELECTRODE_CHOICES)
+ELECTRODE = one_of(message("Electrode"), message("Electrode the conductor connects to."), ELECTRODE_CHOICES)
 PRIMARY_DEVICE = device_rating(
-    message("Device of the primary"),
-    message("It sizes the equipment grounding conductor to the transformer. Leave it empty if a raceway serves."),
+    message("Primary breaker or fuse"),
+    message("Used to size the equipment grounding conductor to the transformer. Leave it empty if a raceway serves."),
 )
 
 
 @calculator(
     "transformer-schedule",
     name=message("Transformer schedule"),
-    purpose=message("The bonding and grounding parts of a separately derived transformer, sized, and what to judge."),
-    submit=message("List the parts"),
+    purpose=message(
+        "The bonding and grounding parts of a transformer (separately derived system), sized, and what to check."
+    ),
+    submit=message("Build the schedule"),
     example={
         "edition": "2023",
         "kva": "75",
@@ -122,7 +124,7 @@ def transformer_schedule(
     parts = PartList(trace)
     supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
     shared = common_conductor == "yes"
-    bonded = message("The point where the neutral is bonded to metal")
+    bonded = message("Point of the system bonding jumper")
 
     add_primary(parts, primary_device, metal)
     add_derived_source(parts, supply, place, raceways, message("Transformer"))
@@ -132,12 +134,14 @@ def transformer_schedule(
         "equipment-grounding-conductor-secondary",
         equipment_grounding_conductor,
         {"device": device, "metal": metal},
-        part=message("Equipment grounding conductors past the first disconnect, where this device is the one ahead"),
+        part=message(
+            "Equipment grounding conductors downstream of the first disconnect, where this is the upstream device"
+        ),
         start=message("First disconnect"),
-        end=message("Metal of what it feeds"),
+        end=message("Metal of the equipment it feeds"),
         why=message(
-            "Past the first device the device decides the size. It grows where that circuit's hot conductors are "
-            "larger than needed ({section}).",
+            "On the load side of the first overcurrent device, that device determines the size. It must be increased "
+            "where that circuit's hot conductors are upsized ({section}).",
             section=trace.section(INCREASE),
         ),
     )
@@ -148,7 +152,7 @@ def transformer_schedule(
     return parts.answer(
         message("Transformer schedule"),
         message(
-            "for this transformer with {conductor} {metal} secondary conductors, which nobody entered",
+            "for this transformer with {conductor} {metal} secondary conductors, which were assumed",
             conductor=shown_set(sets, conductor),
             metal=METAL_WORDS[conductor_metal],
         ),

@@ -105,7 +105,7 @@ def test_a_link_restores_inputs_and_answer_in_its_edition(page, site, edition):
     open_form(page, site, "?" + permalink.write(here).partition("?")[2])
     shown = answer(page)
     expect(shown.locator(".size")).to_have_text("Green screw")
-    expect(shown.locator(".metal")).to_contain_text("A wire in its place: 4/0 AWG copper or larger")
+    expect(shown.locator(".metal")).to_contain_text("For a wire instead: 4/0 AWG copper or larger")
     expect(page.locator("[name=conductor]")).to_have_value("600kcmil")
     expect(page.locator("[name=sets]")).to_have_value("3")
     expect(page.locator("[name=conductor_metal][value=aluminum]")).to_be_checked()
@@ -191,11 +191,14 @@ def test_bad_input_names_the_field_and_keeps_what_was_typed(page, site, inputs, 
         ("conductor=%3Cscript%3Edocument.title%3D'taken'%3C/script%3E", "Largest ungrounded (hot) conductor"),
         ("conductor=3/0&edition=1776", "Edition"),
         ("edition=1776", "Edition"),
-        ("conductor=3/0&colour=green", "There is no field of this name"),
-        ("conductor=3/0&conductor=4/0", "This is given twice"),
+        ("conductor=3/0&colour=green", "There is no field with this name"),
+        ("conductor=3/0&conductor=4/0", "This is entered twice"),
         ("conductor=3/0&metal=coper", "Choose one of copper"),
-        ("conductor=3/0&%3Cimg%20src%3Dx%20onerror%3Ddocument.title%3D'taken'%3E=1", "There is no field of this name"),
-        ("conductor=3/0&said=%3Cb%3E", "Answer the link was made with"),
+        (
+            "conductor=3/0&%3Cimg%20src%3Dx%20onerror%3Ddocument.title%3D'taken'%3E=1",
+            "There is no field with this name",
+        ),
+        ("conductor=3/0&said=%3Cb%3E", "Answer when the link was made"),
     ],
 )
 def test_a_bad_link_says_what_to_mend_and_runs_nothing(page, site, query, says):

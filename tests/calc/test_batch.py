@@ -156,14 +156,14 @@ def test_blank_cells_are_left_out_and_lines_count_line_breaks_in_cells():
     [
         ("x,5/0,1", "conductor", "“5/0” does not fit here. Enter a size"),
         ("x,3/0,two", "sets", "Enter a whole number from 1 to 30"),
-        ("x,3/0", "sets", "The row ends before it. It has 2 of 3 cells"),
-        ("x", "conductor", "The row ends before it. It has 1 of 3 cells"),
-        ("x,3/0,1,2", "whole row", "It has 4 cells, the first row 3"),
-        ("x,500,000,1", "whole row", "between quotation marks"),
+        ("x,3/0", "sets", "The row ends before this column. It has 2 of 3 cells"),
+        ("x", "conductor", "The row ends before this column. It has 1 of 3 cells"),
+        ("x,3/0,1,2", "whole row", "It has 4 cells, and the first row has 3"),
+        ("x,500,000,1", "whole row", "Put quotation marks around a cell"),
         ("x," + "9" * 201 + ",1", "conductor", "“" + "9" * 40 + "…” does not fit"),
         ("x,3/0\0,1", "conductor", "A character here cannot be read"),
         ("x\ufffd,3/0,1", "label", "A character here cannot be read"),
-        ('"x,3/0,1', "whole row", "A quotation mark opens a cell of this row and none closes it"),
+        ('"x,3/0,1', "whole row", "A quotation mark opens a cell in this row and is never closed"),
         ("x," + "9" * 7_000 + ",1", "whole row", "longer than 6000 characters"),
         ('"' + ("9" * 5_000 + "\n") * 30 + '",3/0,1', "whole row", "A quotation mark opens"),
     ],
@@ -245,14 +245,14 @@ def test_a_temperature_below_zero_is_read_again_from_the_answered_table():
 @pytest.mark.parametrize(
     ("table", "column", "says"),
     [
-        ("", "label", "its first row names the columns"),
-        ("\n\r\n", "label", "its first row names the columns"),
+        ("", "label", "its first row must name the columns"),
+        ("\n\r\n", "label", "its first row must name the columns"),
         ("3/0,2,copper\n", "3/0", "The columns are label, edition, conductor"),
-        (b"PK\x03\x04\x14\x00\x06\x00\xff", "PK", "The table is text"),
-        ("conductor,colour\n3/0,green\n", "colour", "There is no column of this name"),
-        ("conductor,size\n3/0,4\n", "size", "There is no column of this name"),
-        ("conductor,said\n3/0,x\n", "said", "There is no column of this name"),
-        ("conductor,sets,conductor\n3/0,1,3/0\n", "conductor", "This column is there twice"),
+        (b"PK\x03\x04\x14\x00\x06\x00\xff", "PK", "The table must be text"),
+        ("conductor,colour\n3/0,green\n", "colour", "There is no column with this name"),
+        ("conductor,size\n3/0,4\n", "size", "There is no column with this name"),
+        ("conductor,said\n3/0,x\n", "said", "There is no column with this name"),
+        ("conductor,sets,conductor\n3/0,1,3/0\n", "conductor", "This column appears twice"),
         ("conductor,,sets\n3/0,,1\n", "column 2", "no name"),
         ("label,sets\nA,1\n", "conductor", "Every row needs it"),
     ],
@@ -277,8 +277,8 @@ def test_given_inputs_count_where_a_row_leaves_them_blank():
         "edition=2026",
     ]
     assert [row["answer_metal"] for row in rows] == ["copper", "aluminum"]
-    assert "given twice" in refused("conductor\n3/0\n", given=[("sets", "1"), ("sets", "2")])["sets"]
-    assert "no field of this name" in refused("conductor\n3/0\n", given=[("size", "1")])["size"]
+    assert "entered twice" in refused("conductor\n3/0\n", given=[("sets", "1"), ("sets", "2")])["sets"]
+    assert "no field with this name" in refused("conductor\n3/0\n", given=[("size", "1")])["size"]
 
 
 @pytest.mark.parametrize("edition", EDITIONS)

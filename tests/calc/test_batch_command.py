@@ -78,7 +78,11 @@ def schedule(tmp_path):
 
 @pytest.mark.parametrize(
     ("redirection", "says"),
-    [("> /dev/full", "could not be written whole"), (">&-", "Standard output is closed"), (">> {file}", "are one file")],
+    [
+        ("> /dev/full", "could not be completed"),
+        (">&-", "Standard output is closed"),
+        (">> {file}", "are the same file"),
+    ],
 )
 def test_a_table_that_cannot_be_written_ends_with_1_and_one_line(redirection, says, schedule):
     before = schedule.read_bytes()
@@ -117,7 +121,12 @@ def test_a_file_of_answers_is_what_standard_output_would_get(schedule):
 
 @pytest.mark.parametrize(
     ("out", "says"),
-    [("schedule.csv", "are one file"), (".", "is no file"), ("new/", "is no file"), ("no/x.csv", "whole")],
+    [
+        ("schedule.csv", "are the same file"),
+        (".", "is not a file name"),
+        ("new/", "is not a file name"),
+        ("no/x.csv", "completed"),
+    ],
 )
 def test_a_file_that_cannot_hold_the_answers_is_told_and_nothing_is_left(out, says, schedule):
     before = schedule.read_bytes()
@@ -135,7 +144,7 @@ def test_a_file_of_answers_keeps_who_may_read_it_and_a_protected_one_stays(sched
     out.write_text("an older table")
     out.chmod(0o444)
     done = run("main-bonding-jumper", "--table", str(schedule), "--out", str(out))
-    assert done.returncode == 1 and b"is protected" in done.stderr and out.read_text() == "an older table"
+    assert done.returncode == 1 and b"is write-protected" in done.stderr and out.read_text() == "an older table"
 
 
 @pytest.mark.parametrize("table", ["colour\ngreen\n", ""])
@@ -164,7 +173,7 @@ def test_a_table_that_is_stopped_says_so_and_leaves_no_half_file(tmp_path):
             time.sleep(0.05)
         run.send_signal(signal.SIGINT)
         assert run.wait(timeout=60) == 130
-        assert "The table is not whole." in run.stderr.read().decode()
+        assert "The table is not complete." in run.stderr.read().decode()
     assert list(tmp_path.iterdir()) == []
 
 

@@ -71,7 +71,7 @@ def test_an_unknown_edition_lists_the_editions(text):
 
 def test_an_unknown_parameter_is_an_error_that_lists_the_fields():
     words = fixes(("conductor", "3/0"), ("colour", "green"))["colour"][1]
-    assert words.startswith("There is no field of this name. The fields are edition, conductor,")
+    assert words.startswith("There is no field with this name. The fields are edition, conductor,")
 
 
 def test_thousands_of_unknown_names_are_told_in_a_few_lines():
@@ -82,7 +82,7 @@ def test_thousands_of_unknown_names_are_told_in_a_few_lines():
 @pytest.mark.parametrize("name", ["conductor", "edition", "metal"])
 def test_a_parameter_given_twice_is_an_error_even_with_one_value(name):
     value = {"conductor": "3/0", "edition": "2023", "metal": "copper"}[name]
-    assert fixes(("conductor", "3/0"), (name, value), (name, value))[name][1] == "This is given twice. Give it once."
+    assert fixes(("conductor", "3/0"), (name, value), (name, value))[name][1] == "This is entered twice. Enter it once."
 
 
 @pytest.mark.parametrize("text", ["<b>", "2/0 copper", "x" * 10_000, ""])

@@ -52,7 +52,7 @@ def test_a_call_takes_the_old_names():
 @pytest.mark.parametrize("twice", [{"runs": 2, "sets": 2}, {"runs": 2, "sets": 3}])
 def test_an_input_under_both_names_is_given_twice(twice):
     (fix,) = RENAMED(conductor="3/0", **twice).fix
-    assert (fix.field, str(fix.words)) == ("sets", "This is given twice. Give it once.")
+    assert (fix.field, str(fix.words)) == ("sets", "This is entered twice. Enter it once.")
 
 
 def test_what_to_enter_is_told_of_the_field_as_it_is_called_now():

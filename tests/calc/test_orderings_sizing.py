@@ -115,5 +115,5 @@ def test_the_size_with_the_increase_is_never_below_the_one_without():
             values = result.answer.values
             assert AREAS[values["size"]] >= AREAS[values["size_unless_increased"]], case
             assert (values["size"] == values["size_unless_increased"]) == (
-                "made larger than the load needs" not in str(result.answer.in_one_line)
+                "upsized" not in str(result.answer.in_one_line)
             )

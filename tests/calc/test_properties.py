@@ -305,7 +305,7 @@ def test_a_name_that_is_no_field_and_a_name_given_twice_are_told(slug):
     example = list(calculator.example.items())
     for name in HOSTILE:
         (told,) = calculator.run([*example, (name, "1")]).fix
-        assert told.field == truncate(name) and "There is no field of this name." in str(told.words)
+        assert told.field == truncate(name) and "There is no field with this name." in str(told.words)
     for name, text in example:
         (told,) = calculator.run([*example, (name, text)]).fix
-        assert told.field == name and str(told.words) == "This is given twice. Give it once."
+        assert told.field == name and str(told.words) == "This is entered twice. Enter it once."

@@ -20,8 +20,8 @@ def test_an_answer_that_depends_shows_the_safe_one_first_then_the_question_then_
     places = [
         html.index("On the safe side in every case:"),
         html.index("1/0 AWG copper wire or larger"),
-        html.index('<a href="#field-conductor_metal">Metal of the hot conductors</a>'),
-        html.index("<b>Metal of the hot conductors: not copper.</b> 2 AWG copper wire or larger"),
+        html.index('<a href="#field-conductor_metal">Hot conductor material</a>'),
+        html.index("<b>Hot conductor material: not copper.</b> 2 AWG copper wire or larger"),
         html.index("Working, notes and sections below are those of the safe answer."),
     ]
     assert places == sorted(places)
@@ -38,11 +38,11 @@ def test_a_note_of_an_answer_that_depends_holds_each_condition_and_the_question(
     told = note(main_bonding_jumper(edition="2023", conductor="500kcmil", conductor_metal="unknown")).splitlines()
     assert told[:3] == [
         "Main bonding jumper: it depends. On the safe side: 1/0 AWG copper wire or larger",
-        "- Metal of the hot conductors: copper. Then: 1/0 AWG copper wire or larger",
-        "- Metal of the hot conductors: not copper. Then: 2 AWG copper wire or larger",
+        "- Hot conductor material: copper. Then: 1/0 AWG copper wire or larger",
+        "- Hot conductor material: not copper. Then: 2 AWG copper wire or larger",
     ]
-    assert told[3].startswith("To settle: Metal of the hot conductors. It settles the answer.")
-    assert any("Metal of the hot conductors: unknown" in line for line in told)
+    assert told[3].startswith("To settle: Hot conductor material. It settles the answer.")
+    assert any("Hot conductor material: unknown" in line for line in told)
 
 
 def test_a_default_that_decides_stands_in_the_answer_and_is_no_warning():

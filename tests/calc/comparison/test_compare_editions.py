@@ -90,7 +90,7 @@ def test_a_link_of_a_third_edition_is_never_called_the_same():
     """Four 500 kcmil: 250 kcmil in 2017, at most 3/0 from 2020 on (250.104(A)(1)): 2023 and 2020 agree without it."""
     link = "calculators/water-pipe-bonding.html?edition=2017&conductor=500kcmil&sets=4&said=250kcmil-copper"
     (fix,) = compare_editions(edition="2023", against="2020", case=link).fix
-    assert fix.field == "against" and "The link is of the 2017 edition" in str(fix.words)
+    assert fix.field == "against" and "The link is for the 2017 edition" in str(fix.words)
     assert compare_editions(edition="2023", against="2017", case=link).answer.values["same"] is False
     without = link.replace("edition=2017&", "")
     assert compare_editions(edition="2023", against="2020", case=without).answer.values["same"] is True
@@ -159,7 +159,7 @@ def test_the_longest_link_of_the_handbook_can_be_compared():
 
 def test_the_case_is_shown_in_the_words_of_its_form():
     result = compare_editions(edition="2023", against="2020", case="main-bonding-jumper?conductor=3/0&sets=2")
-    assert "Link of an answer: Main bonding jumper (Largest ungrounded (hot) conductor: 3/0 AWG; Parallel sets: 2)" in (
+    assert "Link to an answer: Main bonding jumper (Largest ungrounded (hot) conductor: 3/0 AWG; Sets in parallel: 2)" in (
         result.entered
     )
 

@@ -89,7 +89,7 @@ def test_what_is_no_listed_size_is_refused(written):
 )  # fmt: skip
 def test_a_size_with_its_metal_or_number_is_asked_for_alone(written):
     """No metal beside one that a default chose, no number that another field has as 1; 12-2 is a cable."""
-    with pytest.raises(UnclearError, match="size of one conductor alone, such as 3/0"):
+    with pytest.raises(UnclearError, match="size of one conductor only, such as 3/0"):
         read_size(written)
 
 

@@ -79,7 +79,7 @@ def test_a_metal_that_the_edition_does_not_name_is_warned_of_when_it_is_found():
 def test_a_size_without_its_metal_is_asked_for_even_where_the_form_has_one_chosen(typed):
     result = main_bonding_jumper(edition="2023", conductor="3/0", metal="copper", found=typed)
     (fix,) = result.fix
-    assert fix.field == "found" and "metal counts too" in str(fix.words)
+    assert fix.field == "found" and "material too" in str(fix.words)
 
 
 @pytest.mark.parametrize("typed", ["2x4 copper", "2-4 copper", "(2) 1/0 cu", "2 sets of 1/0 cu"])
@@ -122,7 +122,7 @@ def test_where_a_smaller_size_holds_on_a_condition_the_verdict_follows_the_large
     # 16,497, so 8 AWG where the hot conductors were made larger.
     for calculator in (equipment_grounding_conductor, equipment_bonding_jumper):
         told = found(calculator, **circuit, found="10 copper")
-        assert told["verdict"] == "short" and "6 AWG is the smallest" in told["only_if"]
+        assert told["verdict"] == "short" and "6 AWG is the minimum hot conductor size" in told["only_if"]
         assert told["headline"] == "Too small: 10 AWG copper found, 8 AWG copper required"
         assert found(calculator, **circuit, found="12 copper")["only_if"] is None
         assert found(calculator, **circuit, found="8 copper")["verdict"] == "enough"
@@ -146,7 +146,7 @@ def test_sets_without_a_number_of_raceways_are_enough_only_in_one_of_the_two_way
     assert found(supply_side_bonding_jumper, conductor="400", sets="3", found="1 copper")["only_if"] is None
     # 2 x 3/0 in one raceway: 335,600 cmil, 2 AWG; in two, 4 AWG by the table, 1/0 as each parallel one is at least that
     told = found(grounded_conductor, conductor="3/0", sets="2", found="2 copper")
-    assert told["verdict"] == "short" and told["only_if"] == "Enough only if all sets share a raceway."
+    assert told["verdict"] == "short" and told["only_if"] == "Large enough only if all sets are in one raceway."
 
 
 def test_small_service_conductors_keep_the_least_size_of_the_table():
@@ -159,7 +159,7 @@ def test_a_wire_to_a_rod_is_enough_until_it_runs_on():
     # 250.66(A): 6 AWG copper to a rod; Table 250.66, over 350 through 600 kcmil: 1/0
     told = found(grounding_electrode_conductor, conductor="500", electrode="rod", found="6 copper")
     assert told["verdict"] == "enough" and told["section"] == "250.66(A)"
-    assert told["open"] == ["1/0 AWG is required where it runs on to a water pipe or building steel."]
+    assert told["open"] == ["1/0 AWG is required where it continues to a water pipe or building steel."]
     told = found(grounding_electrode_conductor, conductor="500", electrode="water-pipe", found="6 copper")
     assert told["verdict"] == "short" and told["required_size"] == "1/0" and told["section"] == "Table 250.66"
 
@@ -173,7 +173,7 @@ def test_the_neutral_load_that_was_not_entered_is_left_open():
 
 def test_a_jumper_of_the_right_size_on_a_route_that_is_not_allowed_does_not_pass():
     told = found(equipment_bonding_jumper, device="100", routing="outside", length="9 ft", found="8 copper")
-    assert told["verdict"] == "not-permitted" and told["headline"].startswith("Large enough, but not like this")
+    assert told["verdict"] == "not-permitted" and told["headline"].startswith("Large enough, but not permitted as entered")
     short = found(equipment_bonding_jumper, device="100", routing="outside", length="6 ft", found="8 copper")
     assert short["verdict"] == "enough"
 

@@ -114,9 +114,13 @@ def test_hot_conductors_that_the_device_does_not_protect_are_no_plain_reason_for
     """240.4 and Table 310.16: at 75 °C 14 AWG carries 20 A, 8 AWG 50 A, 12 AWG 25 A; Table 250.122 gives the size."""
     result = equipment_grounding_conductor(edition=edition, device=device, installed_conductor=installed)
     assert result.answer.values["size"] == result.answer.values["size_unless_increased"] == by_table
-    said = f"{installed} AWG copper only where a rule, as for motors, allows {installed} AWG behind this device"
+    said = (
+        f"{installed} AWG copper only where a rule, such as the one for motors, "
+        f"permits {installed} AWG on this breaker or fuse"
+    )
     assert said in str(result.answer.in_one_line)
-    assert any("asks for" in str(step.words) and "Check both" in str(step.words) for step in result.trace.steps)
+    steps = [str(step.words) for step in result.trace.steps]
+    assert any("A device requires" in words and "Check both" in words for words in steps)
 
 
 def test_where_the_circuit_is_one_that_allows_small_conductors_and_where_they_are_ordinary_the_answer_stays_plain():
@@ -172,7 +176,7 @@ def test_the_qualified_person_came_in_2020():
     inputs = dict(device=20, minimum_conductor="12", installed_conductor="10")
     assert any("has no exception" in words for words in notes(edition="2017", **inputs))
     for edition in EDITIONS[1:]:
-        assert any("A qualified person may size it otherwise" in words for words in notes(edition=edition, **inputs))
+        assert any("A qualified person may size it another way" in words for words in notes(edition=edition, **inputs))
 
 
 def test_an_aluminum_conductor_is_not_shrunk_to_a_copper_size():
@@ -183,7 +187,7 @@ def test_an_aluminum_conductor_is_not_shrunk_to_a_copper_size():
 
 def test_aluminum_is_warned_of_earth_and_copper_is_not():
     assert any(
-        "18 in of earth (250.120(B))" in words for words in warnings(edition="2023", device=200, metal="aluminum")
+        "18 in. of the earth (250.120(B))" in words for words in warnings(edition="2023", device=200, metal="aluminum")
     )
     assert warnings(edition="2023", device=200) == []
 
@@ -210,7 +214,7 @@ def test_behind_an_instantaneous_trip_breaker_the_largest_fuse_counts(current, m
         (dict(device=100, circuit="flexible-cord"), "250.122"),
         (dict(device=100, circuit="service"), "supply-side bonding jumper"),
         (dict(device=100, minimum_conductor="3", installed_conductor="4"), "ampacity"),
-        (dict(device=100, sets=3, raceways=2), "whole sets"),
+        (dict(device=100, sets=3, raceways=2), "complete sets"),
         (dict(device=6000, minimum_conductor="14", installed_conductor="2000kcmil"), "engineer"),
     ],
 )
@@ -350,8 +354,8 @@ def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers(
     values = result.answer.values
     assert (values["size"], values["size_unless_increased"]) == (larger, smaller)
     shown = str(result.answer.in_one_line)
-    assert "made larger than the load needs" in shown and f"{smaller} AWG" in shown.partition(". ")[2]
-    (asked,) = [str(words) for words in result.trace.notes if "Were the hot conductors made larger" in str(words)]
+    assert "upsized" in shown and f"{smaller} AWG" in shown.partition(". ")[2]
+    (asked,) = [str(words) for words in result.trace.notes if "Were the hot conductors upsized" in str(words)]
     assert "(250.122" in asked and ("metal" in other or own_warnings(result) == [])
 
 
@@ -375,7 +379,7 @@ def test_a_hot_conductor_that_the_device_asks_for_gives_one_plain_answer(device,
 def test_what_terminals_for_60_degrees_ask_for_keeps_the_small_answer_and_names_the_other():
     """50 A behind 6 AWG: 10,380 x 26,240 / 16,510 = 16,497, so 8 AWG where 8 AWG would do."""
     said = notes(edition="2023", device=50, installed_conductor="6")
-    assert any("Where 8 AWG would do" in words and "it is 8 AWG copper" in words for words in said)
+    assert any("If 8 AWG is the minimum" in words and "it is 8 AWG copper" in words for words in said)
     assert not any("60 °C" in words for words in notes(edition="2023", device=50, installed_conductor="8"))
 
 
@@ -389,12 +393,12 @@ def test_one_answer_is_left_when_the_question_is_answered():
 def test_parallel_sets_without_a_number_of_raceways_give_both_counts():
     """250.122(F): one for the sets in one raceway, else one of full size in each; 2026 limits each by its raceway."""
     shown = str(equipment_grounding_conductor(edition="2023", device=400, sets=2).answer.in_one_line)
-    assert "one if all sets share a raceway, else one in each raceway or cable" in shown
+    assert "one if all sets are in one raceway, otherwise one in each raceway or cable" in shown
     for raceways in (1, 2):
         plain = equipment_grounding_conductor(edition="2023", device=400, sets=2, raceways=raceways)
         assert plain.answer.values["count"] == raceways and "if all sets" not in str(plain.answer.in_one_line)
     shown = equipment_grounding_conductor(edition="2026", device=2000, sets=5, installed_conductor="4/0").answer
-    assert shown.values["size"] == "250kcmil" and "one set in each: 4/0 AWG" in str(shown.in_one_line)
+    assert shown.values["size"] == "250kcmil" and "one set in each of 5 raceways: 4/0 AWG" in str(shown.in_one_line)
 
 
 @pytest.mark.parametrize(("metal", "least"), [("copper", "14"), ("aluminum", "12"), ("copper-clad-aluminum", "12")])

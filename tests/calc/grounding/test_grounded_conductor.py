@@ -101,7 +101,7 @@ def test_the_grounded_wire_of_a_delta_carries_what_a_hot_wire_carries(edition, p
         result = grounded_conductor(edition=edition, place=place, system_grounding="corner-grounded", **inputs)
         enough = [size for size, ampere in AMPACITY[metal].items() if ampere >= AMPACITY[conductor_metal][conductor]]
         if conductor_metal != metal and not enough:
-            assert "Choose the metal of the hot conductors" in str(result.not_covered.look_in)
+            assert "Choose the same material as the hot conductors" in str(result.not_covered.look_in)
             continue
         size = conductor if conductor_metal == metal else enough[0]
         if sets == 1:
@@ -121,7 +121,7 @@ def test_a_small_load_does_not_go_under_the_floor_in_parallel(load_size, size):
 
 
 def test_without_the_load_the_answer_says_that_it_was_not_computed():
-    left_out = "The neutral load was not computed. Where it needs a larger conductor, that one counts (220.61)."
+    left_out = "The neutral load was not calculated. If it requires a larger conductor, use the larger one (220.61)."
     assert left_out in words_of("notes", conductor="3/0")
     assert left_out not in words_of("notes", conductor="3/0", load_size="4")
     assert left_out not in words_of("notes", conductor="3/0", system_grounding="corner-grounded")
@@ -130,7 +130,8 @@ def test_without_the_load_the_answer_says_that_it_was_not_computed():
 @pytest.mark.parametrize(("edition", "section"), [("2017", "250.24(C)"), ("2020", "250.24(C)"), ("2023", "250.24(D)")])
 def test_no_neutral_load_does_not_spare_it_and_the_section_moves_in_2023(edition, section):
     notes = words_of("notes", edition=edition, conductor="3/0")
-    assert f"It is needed even where nothing uses the neutral: it is the way back for a fault ({section})." in notes
+    needed = "It is required even where no load uses the neutral: it is the ground-fault return path"
+    assert f"{needed} ({section})." in notes
 
 
 def test_the_derived_system_says_itself_from_2020_that_it_need_not_be_larger():
@@ -138,7 +139,7 @@ def test_the_derived_system_says_itself_from_2020_that_it_need_not_be_larger():
     for edition in EDITIONS:
         small = dict(edition=edition, conductor="10", place="first-disconnect")
         assert size_of(**small) == ("8" if edition == "2017" else "10")
-        assert any("Some read it here too" in words for words in words_of("notes", **small)) == (edition == "2017")
+        assert any("Some apply it here too" in words for words in words_of("notes", **small)) == (edition == "2017")
 
 
 def test_a_small_service_keeps_the_least_size_of_the_table_and_the_other_reading_is_named():
@@ -146,14 +147,14 @@ def test_a_small_service_keeps_the_least_size_of_the_table_and_the_other_reading
     for edition in EDITIONS:
         assert size_of(edition=edition, conductor="10") == "8"
         notes = words_of("notes", edition=edition, conductor="10")
-        assert any("Some read it here too: 10 AWG copper" in words for words in notes)
+        assert any("Some apply it here too: 10 AWG copper" in words for words in notes)
 
 
 def test_parallel_sets_without_a_number_of_raceways_give_both_sizes_the_larger_first():
     """2 x 3/0: 335.6 kcmil, 2 AWG, or 1/0 in each (250.24(D)(2)); 3 x 400: 1200 / 8 = 150, 3/0, or 1/0 in each."""
     for conductor, sets, first, shown in (
-        ("3/0", 2, "1/0", "in each of 2 raceways, one set in each; 2 AWG if all sets share a raceway"),
-        ("400kcmil", 3, "3/0", "if all sets share a raceway; 1/0 AWG in each of 3 raceways"),
+        ("3/0", 2, "1/0", "in each of 2 raceways, one set in each; 2 AWG if all sets are in one raceway"),
+        ("400kcmil", 3, "3/0", "if all sets are in one raceway; 1/0 AWG in each of 3 raceways"),
     ):
         answer = grounded_conductor(edition="2023", conductor=conductor, sets=sets).answer
         assert answer.values["size"] == first and shown in str(answer.in_one_line)
@@ -179,11 +180,11 @@ def test_parallel_hot_conductors_under_1_0_are_questioned(conductor, questioned)
 @pytest.mark.parametrize(
     ("inputs", "says"),
     [
-        ({}, "copper or larger, with the hot conductors. The neutral load may need more"),
+        ({}, "copper or larger, with the hot conductors. The neutral load may require a larger one"),
         ({"load_size": "2"}, "copper or larger, with the hot conductors"),
         (
             {"sets": 4, "raceways": 2},
-            "copper or larger, one in each of 2 raceways or cables. The neutral load may need more",
+            "copper or larger, one in each of 2 raceways or cables. The neutral load may require a larger one",
         ),
         (
             {"sets": 4, "raceways": 2, "system_grounding": "corner-grounded"},

@@ -160,13 +160,13 @@ def test_the_tap_of_one_derived_system_is_not_promised_to_the_others_that_nobody
     """Table 250.66: 1/0 asks for 6 AWG, 500 kcmil for 1/0 (250.30(A)(6)(b): each tap by its own system)."""
     alone = run(edition=edition, conductor="1/0", place="several-derived-systems").answer
     assert str(alone.in_one_line) == (
-        "3/0 AWG copper wire or larger; tap of this system 6 AWG, each other tap by its own conductors"
+        "3/0 AWG copper wire or larger; tap for this system 6 AWG, each other tap sized from its own conductors"
     )
     both = run(edition=edition, conductor="1/0", place="several-derived-systems", other_conductors="500kcmil").answer
     assert str(both.in_one_line) == "3/0 AWG copper wire or larger; taps 6 AWG, 1/0 AWG, in the order entered"
 
 
-@pytest.mark.parametrize(("conductor", "says"), [("2", "8 AWG copper wire or larger, in a raceway or armor"),
+@pytest.mark.parametrize(("conductor", "says"), [("2", "8 AWG copper wire or larger, in a raceway or cable armor"),
                                                  ("1", "6 AWG copper wire or larger")])  # fmt: skip
 def test_a_conductor_smaller_than_6_says_beside_its_size_that_it_runs_in_a_raceway_or_armor(conductor, says):
     """250.64(B)(3): smaller than 6 AWG is protected; 6 AWG free from damage may run on the surface."""
@@ -252,8 +252,8 @@ def test_a_conductor_smaller_than_6_is_protected_and_6_is_not_spoken_of():
     def notes(conductor):
         return " ".join(str(words) for words in run(conductor=conductor).trace.notes)
 
-    assert "raceway or armor (250.64(B)(3))" in notes("2")
-    assert "raceway or armor" not in notes("1")
+    assert "raceway or cable armor (250.64(B)(3))" in notes("2")
+    assert "raceway or cable armor" not in notes("1")
 
 
 @pytest.mark.parametrize(

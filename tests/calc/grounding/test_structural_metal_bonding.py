@@ -44,7 +44,7 @@ def test_worked_cases_give_what_their_source_says(pair):
     if "size" in case:
         assert result.answer.values["size"] == case["size"], case["reason"]
     elif "no_bond" in case:
-        assert str(result.answer.headline) == "No bond needed" and result.answer_code == "no-bond"
+        assert str(result.answer.headline) == "No bond required" and result.answer_code == "no-bond"
         assert case["no_bond"] in str(result.answer.detail)
     else:
         assert case["not_covered"] in f"{result.not_covered.why} {result.not_covered.look_in}"
@@ -114,7 +114,7 @@ def test_a_source_of_its_own_is_bonded_even_where_the_frame_is_bonded_or_no_faul
     assert require(**inputs) and require(**inputs, bonded="yes") and require(**inputs, energized="no")
     assert not require(**inputs, frame="not-interconnected") and not require(**inputs, exposed="no")
     words = [str(step.words) for step in answer(**inputs, bonded="yes").trace.steps]
-    assert any("not a source of its own" in each for each in words)
+    assert any("not the bond to a separately derived system" in each for each in words)
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -173,9 +173,9 @@ def test_bad_input_is_sent_back_for_its_field(inputs):
 @pytest.mark.parametrize(
     ("supply", "says"),
     [
-        ("service", "service equipment enclosure or on the grounded conductor at the service (250.104(C))"),
+        ("service", "service equipment enclosure or to the grounded conductor at the service (250.104(C))"),
         ("feeder-or-branch", "the building's own disconnect (250.104(C))"),
-        (DERIVED, "where the grounding electrode conductor is joined, to the frame in the area served (250.104(D)(2))"),
+        (DERIVED, "where the grounding electrode conductor connects, to the frame in the area served (250.104(D)(2))"),
     ],
 )
 def test_each_bond_says_where_it_lands(supply, says):
@@ -186,7 +186,7 @@ def test_each_bond_says_where_it_lands(supply, says):
 def test_a_building_fed_by_a_feeder_is_warned_off_the_neutral(edition):
     def warned(supply):
         warnings = answer(edition=edition, supply=supply).trace.warnings
-        return any("Not on the neutral" in str(words) for words in warnings)
+        return any("Do not connect it to the neutral" in str(words) for words in warnings)
 
     assert warned("feeder-or-branch") and not warned("service") and not warned(DERIVED)
 
@@ -217,7 +217,7 @@ def test_a_link_gives_the_same_answer_and_leaves_out_what_was_left_out():
 
 def test_a_bond_of_the_frame_smaller_than_6_says_that_it_runs_in_a_raceway_or_armor():
     """250.104(C) sends to 250.64(B): smaller than 6 AWG it is protected. Table 250.102(C)(1): 2 AWG, 8; 1 AWG, 6."""
-    for conductor, says in (("2", "8 AWG copper wire or larger, in a raceway or armor"),
+    for conductor, says in (("2", "8 AWG copper wire or larger, in a raceway or cable armor"),
                             ("1", "6 AWG copper wire or larger")):  # fmt: skip
         answer = structural_metal_bonding(edition="2023", conductor=conductor).answer
         assert str(answer.in_one_line) == says

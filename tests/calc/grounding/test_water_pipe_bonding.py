@@ -103,9 +103,9 @@ def test_a_separate_building_goes_by_conductors_in_2017_and_by_the_device_later(
 @pytest.mark.parametrize(
     ("inputs", "says"),
     [
-        (dict(conductor="2"), "8 AWG copper wire or larger, in a raceway or armor"),
+        (dict(conductor="2"), "8 AWG copper wire or larger, in a raceway or cable armor"),
         (dict(conductor="1"), "6 AWG copper wire or larger"),
-        (dict(piping="water-derived-system", conductor="2"), "8 AWG copper wire or larger, in a raceway or armor"),
+        (dict(piping="water-derived-system", conductor="2"), "8 AWG copper wire or larger, in a raceway or cable armor"),
         (dict(piping="other-metal", device=20), "12 AWG copper wire or larger"),
     ],
 )
@@ -113,7 +113,7 @@ def test_a_bond_smaller_than_6_says_that_it_runs_in_a_raceway_or_armor(inputs, s
     """250.102(E)(3) sends to 250.64(B). Other piping may be bonded by the circuit's own equipment conductor."""
     result = water_pipe_bonding(edition="2023", **inputs)
     assert str(result.answer.in_one_line) == says
-    noted = any("in a raceway or armor (250.102(E)(3)" in str(words) for words in result.trace.notes)
+    noted = any("in a raceway or cable armor (250.102(E)(3)" in str(words) for words in result.trace.notes)
     assert noted is ("armor" in says)
 
 
@@ -125,15 +125,15 @@ def test_a_feeder_conductor_too_small_for_its_device_is_no_plain_reason_for_a_th
         for conductor in ("10", "3")
     )
     assert small.answer.values["size"] == ordinary.answer.values["size"] == "8"
-    assert any("10 AWG is small for this device: check both" in str(words) for words in small.trace.notes)
-    assert not any("small for this device" in str(words) for words in ordinary.trace.notes)
+    assert any("10 AWG is small for this overcurrent device: check both" in str(words) for words in small.trace.notes)
+    assert not any("small for this overcurrent device" in str(words) for words in ordinary.trace.notes)
 
 
 def test_the_bond_of_a_separate_building_in_aluminum_says_why_it_keeps_its_size():
     inputs = dict(edition="2023", piping="water-separate-building", device=100)
     kept = water_pipe_bonding(**inputs, conductor="10", metal="aluminum")
     assert kept.answer.values["size"] == "6"
-    assert any("do not conduct alike" in str(words) for words in kept.trace.warnings)
+    assert any("do not have the same conductance" in str(words) for words in kept.trace.warnings)
     assert size_of(**inputs) == "8"
 
 
@@ -173,8 +173,8 @@ def test_a_link_leaves_out_what_was_left_out_and_gives_the_same_answer():
         ("water", {"conductor": "3/0"}, "grounded conductor at the service"),
         ("water-isolated-unit", {"device": 100}, "not of service equipment (250.104(A)(2) and 250.102(D))"),
         ("water-separate-building", {"device": 100}, "the building's own disconnect enclosure"),
-        ("water-derived-system", {"conductor": "3/0"}, "where the grounding electrode conductor is joined"),
-        ("other-metal", {"device": 20}, "equipment grounding conductor of that circuit may be the bond"),
+        ("water-derived-system", {"conductor": "3/0"}, "where the grounding electrode conductor connects"),
+        ("other-metal", {"device": 20}, "equipment grounding conductor of that circuit may serve as the bond"),
     ],
 )
 def test_each_piping_says_where_its_bond_lands(piping, inputs, says):

@@ -126,13 +126,13 @@ def test_no_conductor_names_objectionable_current_and_the_section_of_its_edition
 def test_a_joint_that_does_not_belong_comes_out_dead_and_after_the_neutral_is_seen_whole():
     for where, told in (("past-device", True), ("service-disconnect", False)):
         said = " ".join(words(name({"where": where}, "neutral", "enclosure")))
-        assert ("neutral and grounding path are whole" in said and "dead work" in said) == told
+        assert ("neutral and the grounding path are intact" in said and "test for absence of voltage" in said) == told
 
 
 def test_the_supply_side_jumper_is_defined_elsewhere_in_2017():
     for edition, section in (("2017", "250.2;"), ("2020", "Article 100;"), ("2023", "Article 100;")):
         notes = words(name({"where": "transformer-secondary"}, "enclosure", "enclosure", edition))
-        assert f"Defined in {section} its own rule is 250.30(A)(2)." in notes
+        assert f"Defined in {section} its rule is 250.30(A)(2)." in notes
 
 
 def test_a_generator_asks_for_its_neutral_and_its_device():

@@ -95,7 +95,7 @@ def test_the_length_outside_just_below_at_and_just_above_six_feet(edition, lengt
     result = jumper(edition, device=200, routing="outside", length=length)
     assert result.answer.values["fits"] == fits
     assert result.answer_code == ("6-copper" if fits else "not-outside-6-copper")
-    assert ("Not outside" in str(result.answer.headline)) != fits
+    assert ("Not permitted outside" in str(result.answer.headline)) != fits
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -142,7 +142,7 @@ def test_hot_conductors_too_small_for_the_device_leave_the_jumper_as_the_table_s
     """Table 250.122: 10 AWG behind 40 A. A motor may have 12 AWG there, and then 12 AWG will do (250.122(A))."""
     answer = jumper(device=40, installed_conductor="12").answer
     assert answer.values["size"] == "10"
-    assert "12 AWG copper only where a rule, as for motors, allows 12 AWG" in str(answer.in_one_line)
+    assert "12 AWG copper only where a rule, such as the one for motors, permits 12 AWG" in str(answer.in_one_line)
 
 
 def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers_and_an_ordinary_one_stays_plain():
@@ -150,7 +150,7 @@ def test_a_larger_hot_conductor_than_the_device_asks_for_gives_both_answers_and_
     for edition in EDITIONS:
         larger = jumper(edition, device=20, installed_conductor="6").answer
         assert (larger.values["size"], larger.values["size_unless_increased"]) == ("6", "12")
-        assert "12 AWG copper where 6 AWG is the smallest that would do" in str(larger.in_one_line)
+        assert "12 AWG copper where 6 AWG is the minimum size" in str(larger.in_one_line)
         plain = jumper(edition, device=20, installed_conductor="12").answer
         assert str(plain.in_one_line) == "12 AWG copper wire or larger"
 
@@ -169,13 +169,13 @@ def test_larger_hot_conductors_make_it_larger_as_the_second_route_in_fractions(m
 def test_ambient_temperature_does_not_count_and_several_circuits_are_warned_of():
     wires = dict(minimum_conductor="8", installed_conductor="6")
     assert size(device=40, increase_reason="ambient-or-bundling", **wires) == "10"
-    assert "each circuit in turn" in warnings(device=40, other_devices="20", **wires)
+    assert "each circuit separately" in warnings(device=40, other_devices="20", **wires)
     assert "not applied here" in notes(device=40, other_devices="20", installed_conductor="12")
 
 
 def test_an_aluminum_jumper_beside_copper_circuit_conductors_keeps_the_table():
     inputs = dict(device=100, metal="aluminum", installed_conductor="12")
-    assert size(**inputs) == "6" and "do not conduct alike" in warnings(**inputs)
+    assert size(**inputs) == "6" and "do not have the same conductance" in warnings(**inputs)
 
 
 @pytest.mark.parametrize("edition", EDITIONS)

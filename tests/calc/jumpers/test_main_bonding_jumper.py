@@ -126,12 +126,12 @@ def test_a_small_service_keeps_the_least_size_of_the_table_and_the_other_reading
     for edition in EDITIONS:
         result = main_bonding_jumper(edition=edition, conductor="10", conductor_metal=metal, metal=metal)
         assert result.answer_code == f"{least}-{metal}"
-        (note,) = [str(words) for words in result.trace.notes if "Some read it here too" in str(words)]
+        (note,) = [str(words) for words in result.trace.notes if "Some apply it here too" in str(words)]
         assert f"{smaller} AWG {metal}" in note and "(Table 250.102(C)(1) note 1)" in note
         assert any("single branch circuit" in str(words) for words in result.trace.notes)
     ordinary = main_bonding_jumper(edition="2023", conductor="4", conductor_metal=metal, metal=metal)
     assert ordinary.answer_code == f"{least}-{metal}" and ordinary.trace.warnings == []
-    assert not any("Some read it here too" in str(words) for words in ordinary.trace.notes)
+    assert not any("Some apply it here too" in str(words) for words in ordinary.trace.notes)
 
 
 @pytest.mark.parametrize(("metal", "least"), [("copper", "12"), ("aluminum", "10"), ("copper-clad-aluminum", "10")])
@@ -157,9 +157,13 @@ def test_parallel_conductors_under_1_0_are_questioned_and_1_0_are_not():
     [
         ("wire", "If the wire runs from the neutral bar to the equipment grounding bar"),
         ("busbar", "If the busbar runs from the neutral bar to the equipment grounding bar"),
-        ("strap", "land the grounding electrode conductor on the neutral bar unless"),
-        ("screw", "the green shows with the screw in place (250.28(B))"),
-        ("screw", "lands on the neutral bar, not on the equipment grounding bar (250.24(A)(4))"),
+        ("strap", "connect the grounding electrode conductor to the neutral bar unless"),
+        ("screw", "the green must be visible with the screw installed (250.28(B))"),
+        (
+            "screw",
+            "connect the grounding electrode conductor to the neutral bar, not to the equipment grounding bar "
+            "(250.24(A)(4))",
+        ),
         ("supplied", "Use the jumper that came with the listed equipment"),
     ],
 )
@@ -172,7 +176,7 @@ def test_each_form_says_what_it_implies(form, says):
 def test_a_part_that_is_not_sized_on_site_is_named_before_the_size_of_a_wire_in_its_place(form, headline):
     answer = main_bonding_jumper(edition="2023", conductor="3/0", form=form).answer
     assert str(answer.headline) == headline
-    assert str(answer.detail).endswith("A wire in its place: 4 AWG copper or larger")
+    assert str(answer.detail).endswith("For a wire instead: 4 AWG copper or larger")
 
 
 def test_a_bus_has_the_area_of_the_wire_rounded_up():

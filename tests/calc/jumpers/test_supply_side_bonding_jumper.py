@@ -128,8 +128,8 @@ def test_a_raceway_as_the_jumper_needs_its_kind():
 @pytest.mark.parametrize("raceway", RIGID)
 def test_a_nonflexible_metal_raceway_may_be_the_jumper(edition, place, raceway):
     result = answer(edition=edition, place=place, form="raceway", raceway=raceway)
-    assert str(result.answer.headline) == "No wire needed" and result.answer_code == "raceway"
-    assert "A wire in its place: 4 AWG copper" in str(result.answer.detail)
+    assert str(result.answer.headline) == "No wire required" and result.answer_code == "raceway"
+    assert "For a wire instead: 4 AWG copper" in str(result.answer.detail)
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -144,7 +144,9 @@ def test_a_flexible_or_nonmetallic_raceway_needs_a_wire(edition, place, raceway)
 @pytest.mark.parametrize(("edition", "item"), [("2017", "15"), ("2020", "15"), ("2023", "14")])
 def test_flexible_conduit_on_a_service_names_the_item_of_the_edition(edition, item):
     result = answer(edition=edition, form="raceway", raceway="flexible-metal-conduit")
-    assert f"at most 6 ft long and needs a wire along it (230.43({item}))" in str(result.answer.detail)
+    assert f"no longer than 6 ft and needs a wire-type bonding jumper with it (230.43({item}))" in str(
+        result.answer.detail
+    )
 
 
 @pytest.mark.parametrize("edition", EDITIONS)
@@ -169,7 +171,7 @@ def test_a_small_derived_conductor_is_the_limit_without_a_doubt_and_at_a_service
     assert "250.30(A)(2)" in {rule.section for rule in derived.trace.citations}
     service = answer(conductor="12")
     assert service.answer.values["size"] == "8"
-    assert "Some read it here too: 12 AWG copper. Ask the authority" in " ".join(map(str, service.trace.notes))
+    assert "Some apply it here too: 12 AWG copper. Ask the authority" in " ".join(map(str, service.trace.notes))
 
 
 def test_parallel_sets_without_a_number_of_raceways_give_both_sizes():
@@ -177,7 +179,9 @@ def test_parallel_sets_without_a_number_of_raceways_give_both_sizes():
     both = answer(conductor="400kcmil", sets=3).answer
     assert both.values["size"] == "3/0" and "1/0 AWG for each of 3 raceways" in str(both.in_one_line)
     for how in ({"raceways": 1}, {"raceways": 3}, {"arrangement": "single"}):
-        assert "if one raceway holds" not in str(answer(conductor="400kcmil", sets=3, **how).answer.in_one_line)
+        assert "if all sets are in one raceway" not in str(
+            answer(conductor="400kcmil", sets=3, **how).answer.in_one_line
+        )
 
 
 def test_an_aluminum_jumper_to_small_copper_keeps_the_size_of_the_table():
@@ -206,16 +210,19 @@ def test_a_bus_has_the_area_of_the_wire_rounded_up(place, section):
 @pytest.mark.parametrize(
     ("inputs", "says"),
     [
-        ({}, "Ordinary locknuts and bushings alone do not count"),
-        ({"place": "ahead-of-service-disconnects"}, "keeps its own main bonding jumper (250.28(D)(2))"),
-        ({"place": "separately-derived-system"}, "the enclosure of the source to that of the first disconnect"),
-        ({"place": "separately-derived-system"}, "may stand at both ends needs none"),
-        ({"place": "separately-derived-system", "system_grounding": "ungrounded"}, "has this jumper too (250.30(B))"),
-        ({"system_grounding": "ungrounded"}, "connected to the grounding electrode conductor (250.24(F))"),
-        ({"place": "generator-joined-neutral"}, "neutral is not joined to metal at the generator (250.35(B))"),
+        ({}, "Standard locknuts and bushings alone are not enough"),
+        ({"place": "ahead-of-service-disconnects"}, "needs its own main bonding jumper (250.28(D)(2))"),
+        ({"place": "separately-derived-system"}, "from the source enclosure to the first disconnect enclosure"),
+        ({"place": "separately-derived-system"}, "It is not required between an outdoor source and the disconnect"),
+        (
+            {"place": "separately-derived-system", "system_grounding": "ungrounded"},
+            "requires this jumper too (250.30(B))",
+        ),
+        ({"system_grounding": "ungrounded"}, "connect that metal to the grounding electrode conductor (250.24(F))"),
+        ({"place": "generator-joined-neutral"}, "Do not bond the neutral to metal at the generator (250.35(B))"),
         ({"sets": 2, "raceways": 2, "arrangement": "single"}, "bushing to bushing"),
         ({"run": "inside"}, "(250.102(E)(1))"),
-        ({"run": "outside"}, "at most 6 ft long and follows the raceway (250.102(E)(2))"),
+        ({"run": "outside"}, "no longer than 6 ft and must follow the raceway (250.102(E)(2))"),
         ({"run": "outside-at-pole"}, "(250.102(E)(2) Exception)"),
         ({"form": "raceway", "raceway": "rigid-metal-conduit"}, "paint removed"),
     ],
@@ -230,12 +237,12 @@ def test_the_notes_say_what_the_case_implies_on_site(inputs, says):
 )
 def test_a_wire_outside_smaller_than_6_runs_in_a_raceway_or_armor(conductor, run, named):
     notes = [str(note) for note in answer(conductor=conductor, run=run).trace.notes]
-    assert any("in a raceway or armor" in note and "250.64(B)(3)" in note for note in notes) == named
+    assert any("in a raceway or cable armor" in note and "250.64(B)(3)" in note for note in notes) == named
 
 
 def test_without_the_kind_of_raceway_the_words_ask_for_it_plainly():
     (fix,) = answer(form="raceway").fix
-    assert fix.field == "raceway" and str(fix.words) == "Choose the kind of raceway that is to be the jumper."
+    assert fix.field == "raceway" and str(fix.words) == "Choose the type of raceway used as the jumper."
 
 
 def test_outside_the_raceway_of_a_derived_system_the_authority_is_asked():

@@ -73,7 +73,7 @@ def test_two_3_0_are_335_600_cmil_in_the_row_through_350_kcmil():
 def test_the_line_for_readers_says_what_the_row_holds_and_what_is_there():
     result = main_bonding_jumper(edition="2023", conductor="3/0", sets="2")
     line = str(margin_line(result, result.margin))
-    assert "335.6 kcmil in all" in line and "over 350 kcmil in all, 1/0 AWG" in line
+    assert "335.6 kcmil total" in line and "over 350 kcmil total, 1/0 AWG" in line
     assert line in result_html(result).replace('<span class="whole">', "").replace("</span>", "")
 
 

@@ -142,18 +142,22 @@ def test_a_nonmetallic_raceway_is_sent_to_the_wire():
 @pytest.mark.parametrize(
     ("inputs", "says"),
     [
-        ({}, "by the overcurrent device ahead: look under equipment bonding jumper (250.102(D))"),
+        ({}, "from the upstream overcurrent device: look under equipment bonding jumper (250.102(D))"),
         (
             {"place": "service"},
-            "by the hot conductors in the raceway: look under supply-side bonding jumper (250.102(C))",
+            "from the hot conductors in the raceway: look under supply-side bonding jumper (250.102(C))",
         ),
         ({"place": "derived-system"}, "look under supply-side bonding jumper (250.102(C))"),
-        ({"place": "service"}, "to the grounded service conductor (250.92(B))"),
-        ({}, "A green wire inside does not spare it: 250.97 names no such exception."),
-        ({"voltage_to_ground": 120}, "paint removed where metal meets metal (250.96(A))"),
+        ({"place": "service"}, "to the grounded service conductor is also permitted (250.92(B))"),
+        (
+            {},
+            "An equipment grounding conductor in the raceway does not replace this bonding: "
+            "250.97 has no such exception.",
+        ),
+        ({"voltage_to_ground": 120}, "paint removed at contact surfaces (250.96(A))"),
         (
             {"voltage_to_ground": 120, "place": "derived-system", "knockout": "right-size"},
-            "it is not flexible (250.30(A)(2))",
+            "it must not be flexible (250.30(A)(2))",
         ),
     ],
 )
@@ -167,19 +171,19 @@ def test_each_answer_says_what_goes_with_it(inputs, says):
 def test_a_connector_with_an_ordinary_locknut_at_a_service_is_read_both_ways():
     result = check(**entry(raceway=EMT, fitting="shoulder-connector", knockout="right-size", place="service"))
     assert result.answer_code == "bonding-fitting"
-    assert "stricter reading. Ask the authority." in str(result.trace.warnings[0])
+    assert "stricter reading. Ask the authority having jurisdiction." in str(result.trace.warnings[0])
 
 
 @pytest.mark.parametrize(
     ("inputs", "headline", "detail"),
     [
-        ({}, "Jumper needed", "past the rings"),
-        ({"knockout": "oversized"}, "Jumper needed", "past the oversized hole"),
-        ({"knockout": "right-size", "place": "service"}, "Bonding fitting needed", "Bonding locknut, threaded hub"),
-        ({"knockout": "right-size", "fitting": "one-locknut"}, "Better fitting needed", "Two locknuts, one inside"),
-        ({"knockout": "right-size", "raceway": EMT}, "Better fitting needed", "Connector with a shoulder"),
-        ({"knockout": "right-size"}, "Nothing more needed", "Two ordinary locknuts"),
-        ({"voltage_to_ground": 120}, "No jumper needed", "all tight, paint removed"),
+        ({}, "Jumper required", "around the rings"),
+        ({"knockout": "oversized"}, "Jumper required", "around the oversized knockout"),
+        ({"knockout": "right-size", "place": "service"}, "Bonding fitting required", "Bonding locknut, threaded hub"),
+        ({"knockout": "right-size", "fitting": "one-locknut"}, "Better fitting required", "Two locknuts, one inside"),
+        ({"knockout": "right-size", "raceway": EMT}, "Better fitting required", "Connector with a shoulder"),
+        ({"knockout": "right-size"}, "Nothing more required", "Two standard locknuts"),
+        ({"voltage_to_ground": 120}, "No jumper required", "all tight, paint removed"),
     ],
 )
 def test_the_headline_is_what_to_do(inputs, headline, detail):
@@ -206,10 +210,10 @@ def test_the_link_of_an_answer_gives_it_again():
 @pytest.mark.parametrize(
     ("inputs", "says"),
     [
-        ({}, "Rings are left, and the box is not listed for bonding through them: a jumper."),
-        ({"knockout": "oversized", "enclosure": "outlet-box"}, "A listing for rings does not help it."),
+        ({}, "Rings are left, and the box is not listed for bonding through them: a bonding jumper is required."),
+        ({"knockout": "oversized", "enclosure": "outlet-box"}, "A listing for rings does not cover it."),
         ({"enclosure": "outlet-box"}, "The box is listed for bonding through its rings"),
-        ({"place": "service"}, "a jumper goes around the rings, whatever the box is listed for"),
+        ({"place": "service"}, "install a bonding jumper around the rings, whatever the box is listed for"),
         ({"voltage_to_ground": 250}, "250 V to ground is not over 250 V."),
     ],
 )

@@ -55,7 +55,7 @@ def test_every_row_is_what_its_own_calculator_answers(slug):
             continue
         for row, said in zip(result.answer.table.rows, sizes(result).values(), strict=True):
             if not row.link:
-                assert said == "none" or (said, str(row.cells["size"])) == ("not-judged", "Not judged")
+                assert said == "none" or (said, str(row.cells["size"])) == ("not-judged", "Not determined")
                 continue
             alone = single(row.link)
             assert alone.answer_code == said
@@ -102,7 +102,7 @@ def test_the_headline_counts_sizes_alone_and_says_how_many_rows_it_leaves_out(sl
             installed = [size for size in shown if size[0].isdigit()]
             told = str(result.answer.in_one_line)
             assert told.split()[0] == str(len(installed))
-            for size, words in (("Not covered here", "not covered here"), ("Not judged", "not judged")):
+            for size, words in (("Not covered here", "not covered here"), ("Not determined", "not determined")):
                 count = shown.count(size)
                 left_out += count
                 assert (f"; {count} {words}" in told) is bool(count)
@@ -160,7 +160,7 @@ def test_communications_and_lightning_protection_are_asked_for(slug):
 @pytest.mark.parametrize("slug", JOBS)
 def test_where_no_electrode_is_there_the_one_to_install_is_asked_for(slug):
     rows = rows_of(slug, electrodes="no-other", **JOBS[slug])
-    assert rows["grounding-electrode-conductor"][1] == "Not judged"
+    assert rows["grounding-electrode-conductor"][1] == "Not determined"
     assert [each.field for each in CALCULATORS[slug](edition="2023", **JOBS[slug]).fix] == ["electrodes"]
 
 

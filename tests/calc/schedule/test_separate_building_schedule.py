@@ -52,12 +52,12 @@ def warnings(**inputs):
 def test_the_old_way_is_refused_with_metal_between_the_buildings_or_ground_fault_protection():
     for refused in ({"metal_path": "yes"}, {"ground_fault_protection": "yes"}):
         inputs = OLD | refused
-        assert any("250.32(B)(1) Exception" in words and "does not hold" in words for words in warnings(**inputs))
+        assert any("250.32(B)(1) Exception" in words and "does not apply" in words for words in warnings(**inputs))
 
 
 def test_the_old_way_is_warned_of_as_for_existing_supplies_only():
     inputs = OLD
-    assert any("already installed" in words for words in warnings(**inputs))
+    assert any("Only an existing supply may stay this way" in words for words in warnings(**inputs))
 
 
 def test_only_the_old_way_bonds_the_neutral():
@@ -131,14 +131,14 @@ def test_a_thin_electrode_conductor_says_in_its_row_how_it_is_run():
     for conductor, protected in (("3", True), ("1", False)):
         inputs = dict(conductor=conductor, minimum_conductor=conductor, electrodes="rod,concrete-encased")
         cells = cells_of(separate_building_schedule(edition="2023", device="100", **inputs), "electrode conductor:")
-        assert [("in a raceway or armor" in str(each["size"])) for each in cells] == [protected, protected]
+        assert [("in a raceway or cable armor" in str(each["size"])) for each in cells] == [protected, protected]
 
 
 def test_the_neutral_of_an_old_supply_in_parallel_names_its_least_size():
     """310.10(G)(1): conductors in parallel are 1/0 AWG or larger, which Table 250.122 does not know of."""
     inputs = OLD | dict(device="400", conductor="3/0", sets="2", raceways="2")
     result = separate_building_schedule(edition="2023", **inputs)
-    (cells,) = cells_of(result, "of the old supply")
+    (cells,) = cells_of(result, "of the existing supply")
     assert str(cells["size"]).endswith("; in parallel 1/0 AWG or larger")
-    (single,) = cells_of(separate_building_schedule(edition="2023", **OLD), "of the old supply")
+    (single,) = cells_of(separate_building_schedule(edition="2023", **OLD), "of the existing supply")
     assert str(single["size"]) == "8 AWG copper wire or larger"

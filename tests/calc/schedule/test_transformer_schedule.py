@@ -88,7 +88,7 @@ def test_a_second_neutral_bond_is_listed_as_to_be_left_out_wherever_the_first_is
         assert result.answer.values["sizes"]["second-neutral-bond"] == "none"
         starts = {str(row.cells["part"]): str(row.cells["from"]) for row in result.answer.table.rows}
         bonded = "Transformer: neutral" if place == "source" else "First disconnect: neutral"
-        assert starts["System bonding jumper"] == bonded != starts["Second bond of neutral to metal"]
+        assert starts["System bonding jumper"] == bonded != starts["Second neutral-to-ground bond"]
 
 
 def test_the_secondary_current_is_that_of_the_source():
@@ -107,7 +107,7 @@ def test_the_conductor_and_the_tap_are_those_of_the_source():
         if "conductor" in case:
             assert any(f"conductor={case['conductor']}&" in row.link for row in rows)
         for tap in case.get("taps", ()):
-            assert any(f"tap of this system {tap} AWG" in str(row.cells["size"]) for row in rows)
+            assert any(f"tap for this system {tap} AWG" in str(row.cells["size"]) for row in rows)
 
 
 def test_one_rod_is_warned_of_and_the_electrodes_of_the_building_are_not():
@@ -129,7 +129,7 @@ def test_a_primary_whose_device_nobody_entered_is_asked_about():
 def test_secondary_conductors_that_nobody_entered_are_named_as_taken():
     entered, taken = schedule(kva="75", device="225", conductor="4/0"), schedule(kva="75", device="225")
     assert "secondary-conductors" not in entered.answer.values["sizes"]
-    assert "with 4/0 AWG copper secondary conductors, which nobody entered" in str(taken.answer.in_one_line)
+    assert "with 4/0 AWG copper secondary conductors, which were assumed" in str(taken.answer.in_one_line)
     assert taken.answer.values["sizes"]["secondary-conductors"] == "not-judged"
 
 

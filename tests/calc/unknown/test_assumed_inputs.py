@@ -23,7 +23,7 @@ def test_a_default_that_decides_nothing_is_tested_and_not_named():
     """250.24(D): more enclosures, each with its own jumper: this one's size stays."""
     result = main_bonding_jumper(edition="2023", conductor="3/0")
     assert {each.field: each.decides for each in result.assumed}["enclosures"] is False
-    assert "Service disconnect enclosures" not in " ".join(map(str, assumed_words(result)))
+    assert "Number of service disconnect enclosures" not in " ".join(map(str, assumed_words(result)))
 
 
 def test_an_input_that_was_given_is_not_assumed_even_at_its_default():

@@ -83,8 +83,8 @@ def test_the_alternatives_say_which_metal_leads_to_which_size():
     """Table 250.102(C)(1): 500 kcmil copper 1/0 AWG, aluminum 2 AWG."""
     result = CALCULATORS["main-bonding-jumper"](edition="2023", conductor="500kcmil", conductor_metal="unknown")
     assert [(str(each.when), str(each.words)) for each in result.depends.alternatives] == [
-        ("Metal of the hot conductors: copper", "1/0 AWG copper wire or larger"),
-        ("Metal of the hot conductors: not copper", "2 AWG copper wire or larger"),
+        ("Hot conductor material: copper", "1/0 AWG copper wire or larger"),
+        ("Hot conductor material: not copper", "2 AWG copper wire or larger"),
     ]
 
 

@@ -189,7 +189,7 @@ def test_a_route_that_may_not_be_is_on_the_safe_side_of_one_that_may():
     """250.102(E)(2): at most 6 ft outside. The wire is the same, so its size alone does not tell which is safe."""
     jumper = CALCULATORS["equipment-bonding-jumper"]
     depends = jumper(edition="2023", device="100", routing="outside", length="2..20").depends
-    assert str(depends.safe.headline) == "Not outside like this"
+    assert str(depends.safe.headline) == "Not permitted outside as entered"
     turns = [str(each.when).partition(": ")[2] for each in depends.alternatives]
     assert turns == ["6.01 ft or more", "up to 6 ft"]
     assert jumper(edition="2023", device="100", routing="outside", length="2..6").answer_code == "8-copper"
