@@ -28,7 +28,7 @@ ELECTRODE = one_of(
 )
 SOIL = one_of(
     message("Soil"),
-    message("A kind of soil spans a wide range. A four-pin reading at the place is far better."),
+    message("Soil types vary widely. A four-pin (Wenner) reading on site is much better."),
     (
         *(Choice(value, words) for value, words in SOIL_WORDS.items()),
         Choice("resistivity", message("I know its resistivity")),
@@ -59,23 +59,21 @@ LENGTH = quantity(
 )
 DIAMETER = quantity(
     message("Diameter"),
-    message("Of the rod, wire or bar. A wire may go by its size instead."),
+    message("Of the rod, wire or bar. For a wire you can enter its size instead."),
     "in",
     0.05,
     60,
     example="5/8 in",
 )
 CONDUCTOR = conductor_size(
-    message("Size of the wire"), message(
-        "For a ring, a buried wire, or wire in concrete, instead of a diameter."
-    ), rare=True
+    message("Wire size"), message("For a ring, a buried wire, or wire in concrete, instead of a diameter."), rare=True
 )
-RODS = whole_number(message("Rods or pipes"), message("Alike and joined together."), 1, MAX_RODS)
+RODS = whole_number(message("Rods or pipes"), message("Identical and bonded together."), 1, MAX_RODS)
 SPACING = quantity(message("Spacing of the rods"), message("From each rod to the next."), "ft", 0.1, 1000, example="16")
 LAYOUT = one_of(
-    message("Rods stand"),
-    message("A closed figure is counted as a circle."),
-    (Choice("line", message("In a straight line")), Choice("circle", message("Along the edge of a closed figure"))),
+    message("Rod layout"),
+    message("A closed shape is taken as a circle."),
+    (Choice("line", message("In a straight line")), Choice("circle", message("Around a closed shape"))),
     rare=True,
 )
 DEPTH = quantity(
@@ -86,7 +84,7 @@ DEPTH = quantity(
 WIDTH = quantity(
     message("Width"),
     message(
-        "The other side of a plate, the width of a footing, or one side of a ring. Empty, a ring counts as any form."
+        "The other side of a plate, the width of a footing, or one side of a ring. If empty, a ring may have any shape."
     ),
     "ft",
     0.05,
@@ -98,7 +96,7 @@ HEIGHT = quantity(
 )
 CONCRETE_RESISTIVITY = quantity(
     message("Resistivity of the concrete"),
-    message("Leave it empty to see the range of a damp footing. Dry concrete has many times more."),
+    message("Leave empty to see the range of a damp footing. Dry concrete has many times more."),
     OHM_METRE,
     1,
     10_000_000,

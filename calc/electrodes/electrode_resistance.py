@@ -32,7 +32,7 @@ CONCRETE = "electrodes/concrete_resistivity"
 @calculator(
     "electrode-resistance",
     name=NAME,
-    purpose=message("What resistance to the earth a rod, rods, ring, plate, wire or footing may have in a soil."),
+    purpose=message("The resistance to earth that a rod, rods, ring, plate, wire or footing may have in a given soil."),
     submit=message("Estimate it"),
     example={
         "edition": "2023",
@@ -170,7 +170,9 @@ def _through_the_year(around: Between, known: bool, trace: Trace) -> Between:
         return around
     season = trace.cite(SEASON).rows[0]
     trace.step(
-        message("Season, rain and frost move it {least} to {most} times.", least=season["least"], most=season["most"]),
+        message(
+            "Season, rain and frost change it {least} to {most} times.", least=season["least"], most=season["most"]
+        ),
         around.likely * season["most"],
         "ohm·m",
         (SEASON,),

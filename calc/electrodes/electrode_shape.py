@@ -50,7 +50,7 @@ def electrode_shape(asked: Measures, trace: Trace) -> Shape:
     length = _metres(asked.length, "length")
     if asked.rods > 1 and asked.electrode != "rod":
         raise FieldError(
-            "rods", message("Several electrodes are counted together only for rods and pipes. Enter 1 here.")
+            "rods", message("Several electrodes together are figured only for rods and pipes. Enter 1 here.")
         )
     if asked.electrode == "rod":
         return Shape(_rods(asked, length, trace))
@@ -88,7 +88,7 @@ def _rods(asked: Measures, length: float, trace: Trace) -> float:
     together = shape.rods(length, radius, spacing, asked.rods, asked.layout)
     trace.step(
         message(
-            "The same of {count} rods, each in the field of the others: {percent} percent of one rod.",
+            "The same for {count} rods, each in the field of the others: {percent} percent of one rod.",
             count=asked.rods,
             percent=shown(100 * together / alone),
         ),
@@ -99,7 +99,7 @@ def _rods(asked: Measures, length: float, trace: Trace) -> float:
         around = shape.rods(length, radius, spacing, asked.rods, "circle")
         trace.note(
             message(
-                "Along the edge of a closed figure {count} rods have {percent} percent of one rod, not {line}.",
+                "Around a closed shape, {count} rods have {percent} percent of one rod, not {line}.",
                 count=asked.rods,
                 percent=shown(100 * around / alone),
                 line=shown(100 * together / alone),
@@ -110,7 +110,7 @@ def _rods(asked: Measures, length: float, trace: Trace) -> float:
     if asked.spacing < rule_spacing.value:
         trace.warn(
             message(
-                "Rods that supplement each other stand at least {least} ft apart ({section}).",
+                "Rods that supplement each other must be at least {least} ft apart ({section}).",
                 least=rule_spacing.value,
                 section=rule_spacing.section,
             )
@@ -185,7 +185,7 @@ def _footing(asked: Measures, length: float, radius: float, depth: float, trace:
             "width", message("The concrete is thinner than the metal in it. Enter its whole width and height.")
         )
     if _less(depth, height / 2):
-        raise FieldError("depth", message("The footing would stand out of the earth. Enter the depth of its middle."))
+        raise FieldError("depth", message("The footing would stick out of the soil. Enter the depth of its middle."))
     _stay_slender(length, outside, trace)
     value = shape.wire(length, outside, depth)
     trace.step(

@@ -44,14 +44,16 @@ def too_small(electrode: str, length: float | None, width: float | None, trace: 
         if length >= least.value:
             return None
         words = {"feet": least.value, "section": marked_section(least)}
-        return message("Too short to count as an electrode: the code asks {feet} ft ({section}).", **words)
+        return message("Too short to qualify as an electrode: the code requires {feet} ft ({section}).", **words)
     if electrode != "plate":
         return None
     least = trace.cite(MIN_PLATE)
     if round(SIDES * length * width, 9) >= least.value:
         return None
     words = {"area": least.value, "section": marked_section(least)}
-    return message("Too small to count as an electrode: the code asks {area} ft² in the soil ({section}).", **words)
+    return message(
+        "Too small to qualify as an electrode: the code requires {area} ft² in the soil ({section}).", **words
+    )
 
 
 def detail_of(form: Shape, electrode: str, concrete_resistivity: float | None) -> Message:
@@ -69,8 +71,8 @@ def remark_on_length(electrode: str, length: float | None, trace: Trace) -> None
     if length is not None and length > longest:
         trace.warn(
             message(
-                "A rod of {feet} ft is longer than the usual {most} ft, and soil is seldom alike so far down. Check "
-                "the length.",
+                "A rod of {feet} ft is longer than the usual {most} ft, and soil is seldom uniform that far down. "
+                "Check the length.",
                 feet=shown_number(length),
                 most=longest,
             )
@@ -82,7 +84,7 @@ def note_what_it_is_worth(electrode: str, rods: int, trace: Trace) -> None:
     season = trace.cite(SEASON).rows[0]
     trace.note(
         message(
-            "Season, rain and frost move the resistance of one electrode {least} to {most} times.",
+            "Season, rain and frost change the resistance of one electrode {least} to {most} times.",
             least=season["least"],
             most=season["most"],
         )
@@ -91,8 +93,8 @@ def note_what_it_is_worth(electrode: str, rods: int, trace: Trace) -> None:
         limit = trace.cite("grounding/rod_needs_second")
         trace.note(
             message(
-                "A single rod, pipe or plate stands without a second electrode only where it measures {limit} ohm or "
-                "less ({section}). An estimate does not count.",
+                "A single rod, pipe or plate goes without a second electrode only where it measures {limit} ohm or "
+                "less ({section}). An estimate is not enough.",
                 limit=limit.value,
                 section=limit.section,
             )

@@ -134,8 +134,8 @@ def _far_enough(probe: float, dimension: float, trace: Trace) -> bool:
     if row["least"] <= round(multiple, DECIMALS) < row["enough"]:
         trace.note(
             message(
-                "The current probe is less than {enough} times the electrode away. Move it out to {feet} ft and see "
-                "that the reading stays.",
+                "The current probe is closer than {enough} times the electrode's dimension. Move it out to {feet} ft "
+                "and check that the reading holds.",
                 enough=row["enough"],
                 feet=shown_number(row["enough"] * dimension),
             )
@@ -146,7 +146,7 @@ def _far_enough(probe: float, dimension: float, trace: Trace) -> bool:
 def _least(dimension: float, trace: Trace) -> float:
     """Return the ohms that no electrode of this dimension, ft, is under: those of a half ball of metal it fits into."""
     return trace.compute(
-        message("In the wettest soil that was measured no electrode of this size has less."),
+        message("In the wettest soil that was measured, no electrode of this size has less."),
         "soil / (2 * pi * dimension)",
         "ohm",
         cites=(KINDS_OF_SOIL,),

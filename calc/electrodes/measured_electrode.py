@@ -32,20 +32,20 @@ PLACE = "electrodes/potential_probe"
 ERROR = "measure/meter_error"
 WHAT_TO_DO = {
     NOT_ISOLATED: message(
-        "It was still connected: the reading is that of everything joined to it, the utility's electrodes too. It "
-        "tells nothing of this electrode."
+        "It was still connected: the reading is that of everything bonded to it, the utility's electrodes too. It "
+        "says nothing about this electrode."
     ),
-    TOO_NEAR: message("The current probe is too near for an electrode this large. Move it out and read again."),
+    TOO_NEAR: message("The current probe is too close for an electrode this large. Move it out and read again."),
     DISTURBED: message(
-        "A reading falls where it should rise. Metal in the ground or stray current is near: take another direction."
+        "A reading falls where it should rise. Buried metal or stray current is nearby: take another direction."
     ),
     TOO_FLAT: message(
-        "The readings are level where they cannot be: with the current probe this near they must rise toward it. Check "
-        "leads and probes, move the current probe farther out and read again."
+        "The readings are level where they cannot be: with the current probe this close they must rise toward it. "
+        "Check leads and probes, move the current probe farther out and read again."
     ),
     TOO_LOW: message(
-        "No electrode of this size has so few ohms in any soil that was measured. Something is still joined to it: "
-        "find it and read again."
+        "No electrode of this size has so few ohms in any soil that was measured. Something is still connected to "
+        "it: find it and read again."
     ),
     NO_PLATEAU: message("The readings do not hold level. Move the current probe farther out and read again."),
 }
@@ -55,10 +55,10 @@ WHAT_TO_DO = {
     "measured-electrode",
     name=NAME,
     purpose=message(
-        "What fall-of-potential readings prove. First: isolate an electrode only with the service de-energized and its "
-        "conductor proven free of current."
+        "What fall-of-potential readings prove. First: isolate an electrode only with the service de-energized and "
+        "its conductor tested free of current."
     ),
-    submit=message("Judge the readings"),
+    submit=message("Check the readings"),
     example={
         "edition": "2023",
         "isolated": "yes",
@@ -147,7 +147,7 @@ def _picture(taken: list[tuple[float, float]], found: Judged) -> Chart:
 def _say_first_how_to_isolate(trace: Trace) -> None:
     trace.warn(
         message(
-            "Isolate an electrode for a test only with the service de-energized and its conductor proven free of "
+            "Isolate an electrode for a test only with the service de-energized and its conductor tested free of "
             "current. Opened live, it can put full voltage across your hands and on the metal."
         )
     )
@@ -163,12 +163,12 @@ def _in_order(distances: str, readings: str, probe: float) -> list[tuple[float, 
         )
     taken = sorted(zip(feet, ohms, strict=True))
     if any(near == far for (near, _), (far, _) in pairwise(taken)):
-        raise FieldError("distances", message("One distance stands here twice. Keep one reading for each."))
+        raise FieldError("distances", message("One distance is entered twice. Keep one reading for each."))
     if taken[-1][0] >= probe:
         raise FieldError(
             "distances",
             message(
-                "The potential probe stands between electrode and current probe: below {probe} ft.", probe=shown(probe)
+                "The potential probe goes between electrode and current probe: below {probe} ft.", probe=shown(probe)
             ),
         )
     return taken
@@ -198,13 +198,13 @@ def _verdict(found: Judged, ohms: str, kind: str, trace: Trace) -> tuple[Message
     if limit.value < round(found.ohm * (1 + off / 100), DECIMALS) and round(found.ohm, DECIMALS) <= limit.value:
         return headline, message(
             "At most {limit} ohm as read, over it if the meter is {off} percent off: a single rod, pipe or plate may "
-            "stand alone ({section}).",
+            "be used alone ({section}).",
             off=off,
             **words,
         )
     if round(found.ohm, DECIMALS) <= limit.value:
         return headline, message(
-            "At most {limit} ohm: a single rod, pipe or plate may stand alone ({section}).", **words
+            "At most {limit} ohm: a single rod, pipe or plate may be used alone ({section}).", **words
         )
     return headline, message("Over {limit} ohm: add a second electrode ({section}).", **words)
 
@@ -213,17 +213,20 @@ def _note_what_it_is_worth(trace: Trace) -> None:
     season = trace.cite("electrodes/season").rows[0]
     trace.note(
         message(
-            "One test on one day: season, rain and frost move it {least} to {most} times.",
+            "One test on one day: season, rain and frost change it {least} to {most} times.",
             least=season["least"],
             most=season["most"],
         )
     )
     trace.note(
-        message("The middle holds for a small electrode in even soil. In layered soil read at several probe distances.")
+        message(
+            "The middle reading holds for a small electrode in uniform soil. In layered soil, read at several probe "
+            "distances."
+        )
     )
     trace.note(
         message(
-            "A good reading says nothing of clearing a fault: the earth is never the fault path ({section}).",
+            "A good reading says nothing about clearing a fault: the earth is never the fault path ({section}).",
             section=trace.section("naming/auxiliary_electrode"),
         )
     )

@@ -47,8 +47,8 @@ def amounts(text: str) -> list[float]:
 
 
 ISOLATED = yes_or_no(
-    message("Was the electrode disconnected from everything else"),
-    message("Only with the service de-energized and the conductor proven free of current."),
+    message("Was the electrode disconnected from the grounding system"),
+    message("Only with the service de-energized and the conductor tested free of current."),
     rare=False,
 )
 KIND = one_of(

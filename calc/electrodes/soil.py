@@ -65,7 +65,7 @@ def _read_with_four_pins(spacing: float, reading: float, trace: Trace) -> Betwee
     part = trace.cite("electrodes/pin_depth").value
     trace.note(
         message(
-            "Four pins: none deeper than {deepest} ft here, {percent} percent of the spacing. The reading tells of the "
+            "Four pins: none deeper than {deepest} ft here, {percent} percent of the spacing. The reading covers the "
             "soil down to about the spacing; take several spacings.",
             deepest=shown(convert(spacing, "m", "ft") * part),
             percent=shown(100 * part),
@@ -81,7 +81,7 @@ def _remark_on(value: float, trace: Trace) -> None:
     if not low <= value <= high:
         trace.warn(
             message(
-                "{value} ohm·m is outside the {low} to {high} ohm·m that soils had. Check the unit: 1 ohm·m is "
+                "{value} ohm·m is outside the {low} to {high} ohm·m measured in soils. Check the unit: 1 ohm·m is "
                 "100 ohm-cm.",
                 value=shown(value),
                 low=shown(low),

@@ -40,9 +40,9 @@ def contact(volt: float, meter: str, resistor: float, trace: Trace) -> Contact:
         through = _milliampere(message("Current through the test resistor."), volt, resistor, LEVEL, trace)
     # A resistor smaller than a cow pulls the voltage down more than she does: she may take as much as it did.
     pulled = resistor if meter == WITH_RESISTOR else math.inf
-    words = message("Through a wet cow of mean resistance, at most.")
+    words = message("Through a wet cow of average resistance, at most.")
     mean = _milliampere(words, volt, min(cow["mean"], pulled), RESISTANCE, trace)
-    words = message("Through the cow of least resistance, at most.")
+    words = message("Through the cow of lowest resistance, at most.")
     lowest = _milliampere(words, volt, min(cow["lowest"], pulled), RESISTANCE, trace)
     like_an_animal = meter == WITH_RESISTOR and _stands_for_an_animal(resistor, level["ohm"], trace)
     if meter == OPEN:
@@ -77,17 +77,17 @@ def add_contact(found: Contact, plan: Plan) -> None:
     part = message("Voltage where the animal touches")
     limits = {"volt": level["volt"], "milliampere": level["milliampere"], "ohm": level["ohm"]}
     if found.verdict == LOOK and found.like_a_fault:
-        why = message("Put no resistor across this. Have the power shut off and the cause found.")
+        why = message("Do not put a resistor across this. Have the power shut off and the cause found.")
     elif found.verdict == LOOK and found.resistor is not None:
         why = message(
-            "Read across {across} ohm it is not the current of an animal. Put {ohm} ohm across the meter.",
+            "Read across {across} ohm, this is not the current of an animal. Put {ohm} ohm across the meter.",
             across=three_figures(found.resistor),
             **limits,
         )
     elif found.verdict == LOOK:
-        why = message("Read without a resistor it tells little. Put {ohm} ohm across the meter.", ohm=level["ohm"])
+        why = message("Read without a resistor, it tells little. Put {ohm} ohm across the meter.", ohm=level["ohm"])
     elif found.verdict == ACT:
-        why = message("At or over {volt} V or {milliampere} mA: find the source and mend it.", **limits)
+        why = message("At or over {volt} V or {milliampere} mA: find the source and fix it.", **limits)
     else:
         why = message(
             "Under {volt} V and {milliampere} mA, if about {ohm} ohm was across the meter. It does not prove that no "
@@ -105,8 +105,8 @@ def add_contact(found: Contact, plan: Plan) -> None:
     )
     trace.note(
         message(
-            "A wet cow resists less than {ohm} ohm: {mean} ohm in the mean, {lowest} ohm at the lowest ({source}). "
-            "So the current may be higher.",
+            "A wet cow has less than {ohm} ohm: {mean} ohm on average, {lowest} ohm at the lowest ({source}). So the "
+            "current may be higher.",
             ohm=level["ohm"],
             source=trace.section(RESISTANCE),
             **{name: trace.cite(RESISTANCE).rows[0][name] for name in ("mean", "lowest")},

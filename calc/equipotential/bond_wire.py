@@ -10,9 +10,9 @@ from calc.messages import message
 from calc.shared_fields import conductor_size, one_of
 
 SOLID_COPPER = "solid-copper"
-SIZE = conductor_size(message("Wire that bonds the plane"), message("Leave it empty to see what is asked."))
+SIZE = conductor_size(message("Wire that bonds the plane"), message("Leave empty to see what is required."))
 KIND = one_of(
-    message("That wire is"),
+    message("Material of that wire"),
     message(""),
     (
         Choice(SOLID_COPPER, message("Solid copper")),
@@ -24,18 +24,18 @@ KIND = one_of(
 
 def add_bond(size: str | None, kind: str, least: str, rule: str, plan: Plan) -> None:
     """Add the bond of a plane. least: the smallest size that `rule` takes, solid copper."""
-    part, words = message("Bond of the plane"), {"least": shown_size(least)}
+    part, words = message("Bonding wire of the plane"), {"least": shown_size(least)}
     if size is None:
-        why = message("Solid copper, {least} or larger, to the grounding of the installation.", **words)
+        why = message("Solid copper, {least} or larger, to the grounding system.", **words)
         plan.add("bond", part, BOND, why, rule)
     elif kind != SOLID_COPPER:
-        plan.add("bond", part, CHANGE, message("Only solid copper is named, {least} or larger.", **words), rule)
+        plan.add("bond", part, CHANGE, message("The rule names only solid copper, {least} or larger.", **words), rule)
     elif area(size, plan.trace.edition) < area(least, plan.trace.edition):
         why = message("{size} is smaller than {least}.", size=shown_size(size), **words)
         plan.add("bond", part, CHANGE, why, rule)
     else:
         why = message(
-            "{size}, if it is solid copper: {least} or larger is asked. Stranded wire or aluminum will not do.",
+            "{size}, if it is solid copper: {least} or larger is required. Stranded wire or aluminum does not comply.",
             size=shown_size(size),
             **words,
         )

@@ -14,7 +14,7 @@ from calc.messages import Message, message
 from calc.rounded import at_most, three_figures
 from calc.trace import Trace
 
-NAME = message("Plane under livestock")
+NAME = message("Equipotential plane for livestock")
 PLACES, PLANE, CONDUCTOR = "planes/livestock_places", "places/livestock_plane", "places/livestock_plane_conductor"
 POULTRY, SLATTED = "planes/livestock_poultry", "planes/livestock_slatted"
 METAL = "places/equipotential_plane_definition"
@@ -24,8 +24,10 @@ CONSTRUCTION, GRADIENT = "planes/livestock_construction", "planes/livestock_grad
 @calculator(
     "livestock-equipotential-plane",
     name=NAME,
-    purpose=message("Whether a floor needs a plane of one voltage, its bond, and what a reading at an animal means."),
-    submit=message("Judge the floor"),
+    purpose=message(
+        "Whether a floor needs an equipotential plane, how to bond it, and what a reading at an animal means."
+    ),
+    submit=message("Check the floor"),
     example={
         "edition": "2023",
         "area": "indoor-concrete",
@@ -90,7 +92,7 @@ def livestock_equipotential_plane(
         _add_metal(tied, plan)
         _add_way_out(way_out, plan)
     if area == ask.SLATTED and needed:
-        why = message("If their supports belong to the plane, the slats need no bond of their own.")
+        why = message("If their supports are part of the plane, the slats need no separate bond.")
         plan.add("slats", message("Slats"), NEED_NOT, why, SLATTED)
     found = None if volt is None else contact(volt, meter, resistor, trace)
     if found:
@@ -123,21 +125,19 @@ def _add_plane(area: str, animals: str, metal: str, plane: str, plan: Plan) -> b
         plan.add("plane", part, NEED_NOT, message("The rule does not count poultry as livestock."), POULTRY)
         return False
     if metal == "no":
-        plan.add("plane", part, NEED_NOT, message("No metal in their reach may become live."), PLACES)
+        plan.add("plane", part, NEED_NOT, message("No metal within their reach can become live."), PLACES)
         return False
     if area not in named and area != ask.SLATTED:
-        plan.add(
-            "plane", part, NEED_NOT, message("The rule is for concrete. Put a ground-fault interrupter here."), PLACES
-        )
+        plan.add("plane", part, NEED_NOT, message("The rule is for concrete. Put a GFCI here."), PLACES)
         return False
     if plane == ask.STEEL:
-        why = message("Metal in the floor, all tied together. It reaches to where they stand.")
+        why = message("Metal in the floor, all tied together, out to where they stand.")
         plan.add("plane", part, IN_ORDER, why, PLACES)
     elif plane == ask.UNKNOWN:
-        why = message("It is needed. Measure from the floor to the metal, or look where the concrete is open.")
+        why = message("It is required. Measure from the floor to the metal, or look where the concrete is open.")
         plan.add("plane", part, LOOK, why, PLACES)
     else:
-        why = message("They stand on concrete and reach metal that may become live.")
+        why = message("They stand on concrete within reach of metal that may become live.")
         plan.add("plane", part, BUILD, why, PLACES)
     return True
 
@@ -147,7 +147,7 @@ def _add_metal(tied: str, plan: Plan) -> None:
     if tied == "yes":
         plan.add("metal", part, IN_ORDER, message("Floor and metal are one."), METAL)
     elif tied == "no":
-        plan.add("metal", part, BOND, message("A plane apart from the metal can make it worse."), METAL)
+        plan.add("metal", part, BOND, message("A plane not bonded to the metal can make it worse."), METAL)
     else:
         plan.add("metal", part, LOOK, message("Look for a bond to the plane at each piece."), METAL)
 
@@ -168,13 +168,13 @@ def _note(needed: bool, trace: Trace) -> None:
         trace.note(message("How it is built: {ways} ({section}).", **words))
         trace.note(
             message(
-                "Clamps or pressure connectors of brass or copper join the wire to the plane ({section}).",
+                "Connect the wire to the plane with brass or copper clamps or pressure connectors ({section}).",
                 section=trace.section("planes/livestock_means"),
             )
         )
     trace.note(
         message(
-            "A plane clears no fault. The equipment grounding conductor does, insulated where it lies in the earth "
+            "A plane clears no fault. The equipment grounding conductor does, insulated where it is buried "
             "({section}).",
             section=trace.section("places/farm_equipment_grounding"),
         )
@@ -185,14 +185,14 @@ def _note(needed: bool, trace: Trace) -> None:
 def _asked(needed: bool, plan: Plan) -> Message:
     """Return whether a plane is asked, and what is wrong with the one there: metal known to be apart from it too."""
     if not needed:
-        return message("No plane is asked here")
+        return message("No equipotential plane is required here")
     decided = {key: plan.decisions[key] for key in ("plane", "bond", "metal")}
     if all(each == IN_ORDER for each in decided.values()):
-        return message("The plane needed here is in order as entered, if its wire is solid copper")
+        return message("The plane required here is OK as entered, if its wire is solid copper")
     wrong = [key for key, each in decided.items() if each == CHANGE or (key, each) == ("metal", BOND)]
     if wrong:
-        return message("A plane is needed here: put right {parts}", parts=plan.names(*wrong))
-    return message("A plane is needed here")
+        return message("A plane is required here: fix {parts}", parts=plan.names(*wrong))
+    return message("A plane is required here")
 
 
 def _words(asked: Message, found: Contact | None) -> tuple[Message, Message]:
@@ -202,22 +202,22 @@ def _words(asked: Message, found: Contact | None) -> tuple[Message, Message]:
     if found.like_a_fault:
         volt = three_figures(found.volt)
         return message("{volt} V, have the power shut off", volt=volt), message(
-            "{asked}. A wet cow may take up to {cow} mA.", asked=asked, cow=cow
+            "{asked}. A wet cow may get up to {cow} mA.", asked=asked, cow=cow
         )
     if not found.volt:
         return message("The meter shows nothing"), message(
             "{asked}. There may be less than its last digit.", asked=asked
         )
     if found.verdict == LOOK:
-        return message("Measure again"), message("{asked}. A wet cow may take up to {cow} mA.", asked=asked, cow=cow)
+        return message("Measure again"), message("{asked}. A wet cow may get up to {cow} mA.", asked=asked, cow=cow)
     words = {"asked": asked, "cow": cow}
     ohm = three_figures(found.resistor)
     if found.verdict == ACT and found.milliampere is None:
-        act = message("{volt} V across {ohm} ohm, act", volt=three_figures(found.volt), ohm=ohm)
-        return act, message("{asked}. A wet cow may take up to {cow} mA.", **words)
+        act = message("{volt} V across {ohm} ohm, take action", volt=three_figures(found.volt), ohm=ohm)
+        return act, message("{asked}. A wet cow may get up to {cow} mA.", **words)
     through = three_figures(found.milliampere)
     if found.verdict == ACT:
-        act = message("{through} mA through {ohm} ohm, act", through=through, ohm=ohm)
-        return act, message("{asked}. A wet cow may take up to {cow} mA.", **words)
-    below = message("{through} mA through {ohm} ohm, below the level", through=through, ohm=ohm)
-    return below, message("{asked}. A wet cow may still take up to {cow} mA.", **words)
+        act = message("{through} mA through {ohm} ohm, take action", through=through, ohm=ohm)
+        return act, message("{asked}. A wet cow may get up to {cow} mA.", **words)
+    below = message("{through} mA through {ohm} ohm, below the limit", through=through, ohm=ohm)
+    return below, message("{asked}. A wet cow may still get up to {cow} mA.", **words)

@@ -40,7 +40,7 @@ PLANE = one_of(
     ),
 )
 TIED = yes_no_or_unknown(
-    message("Metal above tied to the plane"), message("Stanchions, gates, feeders, waterers, pipes.")
+    message("Metal above bonded to the plane"), message("Stanchions, gates, feeders, waterers, pipes.")
 )
 WAY_OUT = one_of(
     message("Where animals step off the plane"),
@@ -61,7 +61,7 @@ VOLT = quantity(
     finest=SMALLEST,
 )
 METER = one_of(
-    message("The meter was read"),
+    message("How the meter was read"),
     message(""),
     (
         Choice(WITH_RESISTOR, message("With a resistor across its leads")),
@@ -69,8 +69,8 @@ METER = one_of(
     ),
 )
 RESISTOR = quantity(
-    message("That resistor"),
-    message("500 ohm stands for a cow. Another one reads another current."),
+    message("Resistor"),
+    message("500 ohm stands for a cow. A different resistor reads a different current."),
     "ohm",
     100,
     10_000,

@@ -12,30 +12,28 @@ OUT_OF_SCOPE = (
         "kind",
         ask.STORABLE,
         message(
-            "A storable pool has rules of its own: a pump with double insulation on a cord, and ground-fault "
-            "interrupters. The bonding of permanent pools is not asked of it."
+            "A storable pool has its own rules: a cord-connected, double-insulated pump, and GFCIs. The bonding "
+            "of permanent pools is not required for it."
         ),
         message(
-            "Look under storable pools ({section}), and in the maker's book.",
+            "See storable pools ({section}) and the manufacturer's instructions.",
             section=SectionOf("planes/storable_pool"),
         ),
     ),
     OutOfScope(
         "kind",
         ask.THERAPEUTIC_PORTABLE,
-        message("A portable therapeutic tub is an appliance: the bonding of fixed tubs is not written for it."),
+        message("A portable therapeutic tub is an appliance: the bonding rules for fixed tubs do not apply to it."),
         message(
-            "Look under therapeutic use ({section}), which sends to the article on appliances, and in the maker's "
-            "book.",
+            "See therapeutic use ({section}), which sends you to the article on appliances, and the "
+            "manufacturer's instructions.",
             section=SectionOf("planes/therapeutic_portable"),
         ),
     ),
     OutOfScope(
         "kind",
         ask.HYDROMASSAGE,
-        message(
-            "A whirlpool bathtub has a list of its own for what is bonded. Those of pools and spas do not count."
-        ),
-        message("Look under hydromassage bathtubs ({section}).", section=SectionOf("places/hydromassage_bonding")),
+        message("A whirlpool bathtub has its own list of what to bond. The lists for pools and spas do not apply."),
+        message("See hydromassage bathtubs ({section}).", section=SectionOf("places/hydromassage_bonding")),
     ),
 )

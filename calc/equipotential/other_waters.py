@@ -28,16 +28,16 @@ def add_tub(
     for key in there:
         part = ask.PARTS[key]
         if key in EQUIPMENT and kind == ask.SPA_INDOORS and listed_spa == "yes":
-            plan.add(key, part, NEED_NOT, message("It belongs to a listed self-contained spa."), rule)
+            plan.add(key, part, NEED_NOT, message("It is part of a listed self-contained spa."), rule)
         elif key in (*FITTINGS, *EQUIPMENT):
-            plan.add(key, part, BOND, message("It belongs to the tub and its water."), rule)
+            plan.add(key, part, BOND, message("It is part of the tub and its water."), rule)
         elif key == "plastic-light":
             plan.add(key, part, NEED_NOT, message("A listed low-voltage light has no metal shell to bond."), rule)
         elif key == "small-fitting":
             why = message("A jet or drain not on metal piping, a towel bar, a mirror frame: not likely to become live.")
             plan.add(key, part, NEED_NOT, why, rule)
         else:
-            plan.add(key, part, ASK, message("The list of this kind of tub does not name it."), rule)
+            plan.add(key, part, ASK, message("The list for this kind of tub does not name it."), rule)
     feet = plan.trace.cite(FEET[kind]).value
     for key, distance in near.items():
         part = ask.NEAR_METAL[key]
@@ -56,7 +56,7 @@ def add_fountain(there: list[str], near: dict[str, float], barrier: list[str], p
     for key in there:
         named = NAMED_IN_FOUNTAINS.get(key)
         if named in within:
-            why = message("It belongs to the fountain: bond it to the equipment grounding conductor.")
+            why = message("It is part of the fountain: bond it to the equipment grounding conductor.")
             plan.add(key, ask.PARTS[key], BOND, why, FOUNTAIN_PARTS)
         elif named == "equipment" or key == "metal-light":
             why = message("This edition bonds piping only. The equipment grounding conductor reaches it.")
@@ -69,7 +69,7 @@ def add_fountain(there: list[str], near: dict[str, float], barrier: list[str], p
         if feet is None:
             plan.add(key, part, NEED_NOT, message("This edition bonds the fountain's piping only."), FOUNTAIN_PARTS)
         elif feet == 0:
-            plan.add(key, part, BOND, message("Piping of the fountain counts at any distance."), FOUNTAIN_PARTS)
+            plan.add(key, part, BOND, message("The fountain's own piping is bonded at any distance."), FOUNTAIN_PARTS)
         elif key in barrier:
             plan.add(key, part, NEED_NOT, message("A permanent barrier keeps people from it."), FOUNTAIN_PARTS)
         elif distance > feet:

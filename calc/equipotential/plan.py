@@ -11,17 +11,17 @@ BUILD, WISE, LOOK, ACT, BELOW = "build", "wise", "look", "act", "below"
 LISTING = "listing"
 DECISION_WORDS = {
     BOND: message("Bond it"),
-    NEED_NOT: message("Need not"),
+    NEED_NOT: message("Not required"),
     CHANGE: message("Change it"),
-    IN_ORDER: message("In order"),
-    ASK: message("Ask the authority"),
+    IN_ORDER: message("OK"),
+    ASK: message("Ask the AHJ"),
     MUST_NOT: message("Do not bond"),
     BUILD: message("Build it"),
-    WISE: message("Wise, not asked"),
-    LOOK: message("Look or measure"),
-    ACT: message("Act"),
-    BELOW: message("Below the level"),
-    LISTING: message("As its listing says"),
+    WISE: message("Recommended, not required"),
+    LOOK: message("Inspect or measure"),
+    ACT: message("Take action"),
+    BELOW: message("Below the limit"),
+    LISTING: message("Per its listing"),
 }
 # The key of what to do is `size`, the column that pages show in bold.
 HEADINGS = {

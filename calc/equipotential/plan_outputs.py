@@ -28,7 +28,7 @@ POOL = (
 )
 LIVESTOCK = (
     PLANE_NEEDED,
-    Output("verdict", message("What the reading asks for"), "choice", choices=(ACT, BELOW, LOOK, "none")),
+    Output("verdict", message("What the reading calls for"), "choice", choices=(ACT, BELOW, LOOK, "none")),
     Output(
         "milliampere",
         message("Current through the resistor"),
@@ -45,7 +45,7 @@ LIVESTOCK = (
     ),
     Output(
         "lowest_cow_milliampere",
-        message("Most current through the cow of least resistance"),
+        message("Most current through the cow of lowest resistance"),
         "number",
         "mA",
         when=message("where a voltage was entered"),

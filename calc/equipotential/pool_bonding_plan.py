@@ -34,7 +34,7 @@ POOL_GROUNDING = "places/pool_equipment_grounding"
 @calculator(
     "pool-bonding-plan",
     name=NAME,
-    purpose=message("Which parts of a pool are bonded and which need not be, with the wire, before anyone pours."),
+    purpose=message("Which parts of a pool must be bonded and which not, and with what wire, before anyone pours."),
     submit=message("Make the plan"),
     example={
         "edition": "2020",
@@ -134,7 +134,10 @@ def pool_bonding_plan(
         pool.add_water(water_contact, water_area, pool.LISTED[kind] if listed else None, plan)
     if asked := plan.count(ASK):
         trace.warn(
-            message("Not decided here: {asked}. Ask the authority about these before anyone pours.", asked=asked)
+            message(
+                "Not decided here: {asked}. Ask the authority having jurisdiction (AHJ) about these before anyone pours.",
+                asked=asked,
+            )
         )
     _note(kind, way, feet, trace)
     return _answer(kind, feet, plan)
@@ -203,13 +206,16 @@ def _warn(kind: str, amendment: str, trace: Trace) -> None:
     if amendment == "no" and printed.rows != amended.rows:
         trace.warn(
             message(
-                "Since April 2023 an amendment changes the surface around the pool. Ask which text is adopted "
-                "before you pour."
+                "An amendment of April 2023 changed the rule for the surface around the pool. Ask which text is "
+                "adopted before you pour."
             )
         )
     elif (amended if amendment == "yes" else printed).mark == "memory":
         trace.warn(
-            message("The surface around the pool: the text was not seen. Read it where you work before you pour.")
+            message(
+                "The surface around the pool: we have not seen the text. Read the one adopted where you work before "
+                "you pour."
+            )
         )
 
 
@@ -221,12 +227,11 @@ def _note(kind: str, way: str, feet: float | None, trace: Trace) -> None:
             section=trace.section(FOUNTAIN_GROUNDING if kind == ask.FOUNTAIN else POOL_GROUNDING),
         )
     )
-    trace.note(message("Never join the neutral to any of this."))
+    trace.note(message("Never connect the neutral to any of this."))
     if kind == ask.FOUNTAIN:
         trace.note(
             message(
-                "Does it share water with a pool, or do people walk in it? Then make the plan of a pool too "
-                "({section}).",
+                "Does it share water with a pool, or do people walk in it? Then make a pool plan too ({section}).",
                 section=trace.section("planes/fountain_as_pool"),
             )
         )
@@ -234,7 +239,7 @@ def _note(kind: str, way: str, feet: float | None, trace: Trace) -> None:
     if kind == ask.THERAPEUTIC_TUB:
         trace.note(
             message(
-                "A permanent pool for therapy follows the rules of pools ({section}). Choose it by its shell.",
+                "A permanent therapeutic pool follows the pool rules ({section}). Choose it by its shell.",
                 section=trace.section("planes/therapeutic_pool"),
             )
         )

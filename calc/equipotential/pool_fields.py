@@ -15,11 +15,11 @@ LIKE_A_TUB = (SPA_INDOORS, THERAPEUTIC_TUB)
 
 KIND = one_of(
     message("Kind of pool"),
-    message("A permanent pool for therapy: choose it by its shell."),
+    message("Permanent therapeutic pool: choose it by its shell."),
     (
-        Choice(CONDUCTIVE, message("In the ground: concrete, sprayed concrete or block")),
-        Choice(NONCONDUCTIVE, message("In the ground: vinyl liner or fiberglass")),
-        Choice(ABOVE_GROUND, message("Above ground, permanent")),
+        Choice(CONDUCTIVE, message("In-ground: concrete, gunite (sprayed concrete) or block")),
+        Choice(NONCONDUCTIVE, message("In-ground: vinyl liner or fiberglass")),
+        Choice(ABOVE_GROUND, message("Above-ground, permanent")),
         Choice(STORABLE, message("Storable, set up for a season")),
         Choice(SPA_OUTDOORS, message("Spa or hot tub outdoors")),
         Choice(SPA_INDOORS, message("Spa or hot tub indoors")),
@@ -31,7 +31,7 @@ KIND = one_of(
 )
 AMENDMENT = yes_or_no(
     message("With the amendment of April 2023"),
-    message("It changed the rule for the surface around the pool. It counts for the 2023 edition only."),
+    message("It changed the rule for the surface around the pool. It applies to the 2023 edition only."),
 )
 PARTS = {
     "rebar": message("Bare steel bars in the shell"),
@@ -44,13 +44,13 @@ PARTS = {
     "rail": message("Rail and its sockets"),
     "diving-board": message("Diving board or its stand"),
     "water-feature": message("Slide, spout or other metal feature on the pool"),
-    "small-fitting": message("Small metal fitting that stands alone"),
+    "small-fitting": message("Small isolated metal fitting"),
     "cover-anchors": message("Metal anchors of a pool cover"),
     "pump": message("Pump with a metal motor"),
     "double-insulated-pump": message("Double-insulated pump"),
     "heater": message("Heater"),
     "large-heater": message("Large heater with its own bonding instructions"),
-    "cover-motor": message("Motor of a pool cover"),
+    "cover-motor": message("Pool cover motor"),
 }
 THERE = several_of(
     message("What is there"),
@@ -61,7 +61,7 @@ PAVED, UNPAVED, OFF_EARTH = "paved", "unpaved", "off-earth"
 SURFACE_WORDS = {
     PAVED: message("Paving beside the pool"),
     UNPAVED: message("Bare ground, grass or gravel beside the pool"),
-    OFF_EARTH: message("Deck that does not conduct, kept off the earth"),
+    OFF_EARTH: message("Nonconductive deck, kept off the earth"),
 }
 SURFACES = several_of(
     message("Surface around the pool"),
@@ -76,10 +76,10 @@ WAY_WORDS = {
     RING: message("one copper wire around the pool"),
 }
 WAY = one_of(
-    message("How you mean to bond that surface"),
+    message("How you plan to bond that surface"),
     message(""),
     (
-        Choice(OPEN, message("Not decided: show what is allowed")),
+        Choice(OPEN, message("Not decided: show what is permitted")),
         Choice(STEEL, message("Bare steel bars, tied together")),
         Choice(MESH, message("Steel mesh")),
         Choice(GRID, message("Copper grid")),
@@ -100,26 +100,26 @@ NEAR_METAL = {
     RACEWAY: message("Metal raceway or metal-sheathed cable"),
     OTHER_METAL: message("Other fixed metal"),
 }
-_FROM_WALL = message("Sideways from the inside wall. Leave it empty if there is none.")
+_FROM_WALL = message("Horizontally from the inside wall. Leave empty if there is none.")
 FENCE_FEET = _feet(message("Metal fence: distance"), _FROM_WALL)
 DOOR_FEET = _feet(message("Metal door or window frame: distance"), _FROM_WALL)
 PIPING_FEET = _feet(message("Metal piping: distance"), _FROM_WALL)
 RACEWAY_FEET = _feet(message("Metal raceway or metal-sheathed cable: distance"), _FROM_WALL)
 OTHER_FEET = _feet(
-    message("Other fixed metal: distance"), message("An awning, post, sign or box. Leave it empty if none.")
+    message("Other fixed metal: distance"), message("An awning, post, sign or box. Leave empty if there is none.")
 )
 OTHER_HEIGHT = _feet(
     message("Other fixed metal: height"),
-    message("Of its lowest part. Say below from where. Empty if it is low."),
+    message("Height of its lowest part. Say below what you measured from. Leave empty if it is low."),
     rare=True,
 )
 NOT_GIVEN, FROM_WATER, FROM_STRUCTURE = "not-given", "water", "structure"
 HEIGHT_FROM = one_of(
-    message("That height is measured from"),
+    message("Height measured from"),
     message("Only for other fixed metal that is high."),
     (
         Choice(NOT_GIVEN, message("No height entered")),
-        Choice(FROM_WATER, message("The highest water: no stand, tower, platform or diving structure is there")),
+        Choice(FROM_WATER, message("The highest water level: no stand, tower, platform or diving structure is there")),
         Choice(FROM_STRUCTURE, message("The top of the highest stand, tower, platform or diving structure")),
     ),
     rare=True,
@@ -153,12 +153,13 @@ WATER_AREA = quantity(
 LISTED_SPA = yes_or_no(
     message("Spa listed as self-contained"),
     message(
-        "Outdoors: for use above ground, not for indoors only, set on or above grade as its maker says. Indoors: above "
-        "a finished floor."),
+        "Outdoors: for aboveground use, not indoors only, set on or above grade per its instructions. Indoors: above "
+        "a finished floor."
+    ),
 )
 RIM_HEIGHT = quantity(
     message("Height of the spa's rim"),
-    message("Above every surface near it; steps that do not conduct do not count. For a listed spa outdoors."),
+    message("Above every surface near it, leaving out nonconductive steps. For a listed spa outdoors."),
     "in",
     0,
     240,
@@ -168,15 +169,15 @@ RIM_HEIGHT = quantity(
 )
 WALL_HEIGHT = _feet(
     message("Height of a permanent wall or building beside the pool"),
-    message("Empty if none stands between the pool and a surface near it."),
+    message("Leave empty if there is none between the pool and a surface near it."),
     rare=True,
 )
 POOL_LENGTH = quantity(
     message("Length of the pool"),
-    message("Inside the walls; of a free form, the rectangle around it."),
+    message("Inside the walls. Freeform pool: the rectangle around it."),
     "ft",
     1,
     1000,
     example="32",
 )
-POOL_WIDTH = quantity(message("Width of the pool"), message("As the length."), "ft", 1, 1000, example="16")
+POOL_WIDTH = quantity(message("Width of the pool"), message("Measured like the length."), "ft", 1, 1000, example="16")

@@ -17,7 +17,7 @@ def ring_feet(length: float, width: float, trace: Trace) -> float:
     """Return the feet of one wire around a pool of `length` by `width` feet, laid as far out as it may lie."""
     limits = trace.cite(RING_DISTANCE).rows[0]
     around = trace.compute(
-        message("Four straight walls, and at each square corner twice the distance out. A round pool takes less."),
+        message("Four straight sides, plus twice the distance out at each square corner. A round pool takes less."),
         "2 * (long + wide) + 8 * out / 12",
         "ft",
         (RING_DISTANCE,),
@@ -32,7 +32,7 @@ def grid_feet(length: float, width: float, trace: Trace) -> float:
     """Return the feet of wire in a copper grid around a pool of `length` by `width` feet, as far out as it counts."""
     reach = trace.cite(WIDTH).value
     area = trace.compute(
-        message("Surface that counts, in square feet: the outer rectangle less the pool."),
+        message("Surface to bond, in square feet: the outer rectangle less the pool."),
         "(long + 2 * reach) * (wide + 2 * reach) - long * wide",
         "ft²",
         (WIDTH,),
@@ -79,7 +79,7 @@ def list_materials(way: str, feet: float | None, trace: Trace) -> None:
     )
     trace.note(
         message(
-            "Bring: clamps and splices listed for it ({means}), fit for wet, corrosive places ({wet}).",
+            "Bring: clamps and splices listed for the use ({means}), suitable for wet, corrosive locations ({wet}).",
             means=trace.section("places/connection_means"),
             wet=trace.section("places/pool_terminals"),
         )
@@ -88,7 +88,7 @@ def list_materials(way: str, feet: float | None, trace: Trace) -> None:
         near, deep = trace.cite(RING_DISTANCE).rows[0], trace.cite(RING_DEPTH).rows[0]
         trace.note(
             message(
-                "The ring lies {near} to {far} in from the inside wall, {least} to {most} in below the base of the "
+                "Run the ring {near} to {far} in from the inside wall, {least} to {most} in below the base of the "
                 "surface ({section}).",
                 near=near["least"],
                 far=near["most"],

@@ -44,27 +44,29 @@ def add_shell(kind: str, there: list[str], plan: Plan) -> None:
         plan.add("shell-grid", message("Copper grid in or under the shell"), BOND, why, SHELL)
         trace.note(
             message(
-                "The mesh of the grid may differ by {tolerance} in. Its wires are joined at each crossing.",
+                "The grid spacing may be off by {tolerance} in. Its wires are bonded at each crossing.",
                 tolerance=trace.cite("planes/pool_grid_tolerance").value,
             )
         )
     elif "rebar" in there:
         plan.add("rebar", ask.PARTS["rebar"], BOND, message("Metal of the pool's structure."), STRUCTURE)
     if "coated-rebar" in there:
-        why = message("Its coat keeps it apart from the concrete: it bonds nothing.")
+        why = message("Its coating isolates it from the concrete: it bonds nothing.")
         plan.add("coated-rebar", ask.PARTS["coated-rebar"], NEED_NOT, why, STRUCTURE)
     if "wall-panels" in there:
         plan.add("wall-panels", ask.PARTS["wall-panels"], BOND, message("Metal of the pool's structure."), STRUCTURE)
     if "hoops" in there:
         if kind == ask.SPA_OUTDOORS:
-            plan.add("hoops", ask.PARTS["hoops"], NEED_NOT, message("The rule of outdoor spas spares them."), HOOPS)
+            plan.add("hoops", ask.PARTS["hoops"], NEED_NOT, message("The rule for outdoor spas exempts them."), HOOPS)
         else:
             plan.add("hoops", ask.PARTS["hoops"], BOND, message("Metal of the pool's structure."), STRUCTURE)
 
 
 def add_listed_spa(there: list[str], plan: Plan) -> list[str]:
     """Add what a listed self-contained spa is made with; give the parts that are left to the installer."""
-    why = message("Its maker bonded it. Use the spa's bonding lug as its instructions say, and change nothing inside.")
+    why = message(
+        "The manufacturer bonded it. Use the spa's bonding lug per its instructions, and change nothing inside."
+    )
     for key in MADE_WITH_A_SPA:
         if key in there:
             plan.add(key, ask.PARTS[key], LISTING, why, HOOPS)
@@ -93,8 +95,8 @@ def add_fittings(there: list[str], plan: Plan) -> None:
     if "small-fitting" in there:
         limit = plan.trace.cite(SMALL).rows[0]
         why = message(
-            "Spared only if no side is over {across} in and it goes no more than {into} in into the structure. Larger: "
-            "bond it.",
+            "Exempt only if no side is over {across} in and it goes no more than {into} in into the structure. "
+            "Larger: bond it.",
             **limit,
         )
         plan.add("small-fitting", ask.PARTS["small-fitting"], LOOK, why, SMALL)
@@ -121,14 +123,14 @@ def add_equipment(there: list[str], plan: Plan) -> None:
             EQUIPMENT,
         )
         why = message(
-            "{size} AWG solid copper, left beside the pump. Where nothing else ties the two, it joins the equipment "
-            "grounding conductor.",
+            "{size} AWG solid copper, left beside the pump. Where nothing else connects the two, bond it to the "
+            "equipment grounding conductor.",
             size=size,
         )
-        plan.add("spare-wire", message("Wire for the next pump"), BOND, why, EQUIPMENT)
+        plan.add("spare-wire", message("Wire for a replacement pump"), BOND, why, EQUIPMENT)
     if "large-heater" in there:
         why = message(
-            "Rated over {ampere} A with instructions of its own: bond and ground only the parts they name.",
+            "Rated over {ampere} A with its own instructions: bond and ground only the parts they name.",
             ampere=plan.trace.cite(LARGE_HEATER).value,
         )
         plan.add("large-heater", ask.PARTS["large-heater"], BOND, why, LARGE_HEATER)
@@ -156,14 +158,16 @@ def add_near_metal(
             )
             plan.add(key, part, NEED_NOT, why, FIXED_HEIGHT)
         else:
-            why = message("Within {feet} ft and in reach of someone who stands in the water or on the deck.", feet=feet)
+            why = message(
+                "Within {feet} ft, and within reach of someone standing in the water or on the deck.", feet=feet
+            )
             plan.add(key, part, BOND, why, FIXED)
 
 
 def _check_where_from(height_from: str, there: list[str]) -> None:
     if height_from == ask.NOT_GIVEN:
         raise FieldError(
-            "height_from", message("It counts from where people stand. Choose from where you measured it.")
+            "height_from", message("Height is measured from where people stand. Choose what you measured from.")
         )
     if height_from == ask.FROM_WATER and "diving-board" in there:
         raise FieldError(
@@ -176,7 +180,7 @@ def add_water(contact: str, area: float | None, listed: str | None, plan: Plan) 
     """
     least, part = plan.trace.cite(WATER_AREA).value, message("Pool water")
     if listed and contact == ask.BY_NONE:
-        why = message("The maker of a listed spa saw to it. Put nothing through its shell.")
+        why = message("The manufacturer of a listed spa took care of it. Put nothing through its shell.")
         plan.add("water", part, LISTING, why, listed)
     elif contact == ask.BY_PART:
         plan.add("water", part, IN_ORDER, message("A bonded part touches it at all times."), WATER)

@@ -15,7 +15,7 @@ TIES = "planes/pool_perimeter_ties"
 SPARES_OUTDOORS, RIM, RIM_REACH = "places/spa_outdoors", "places/spa_rim_height", "planes/spa_rim_reach"
 RING_TESTS = "places/deck_tests"
 SPARES_INDOORS = "planes/spa_indoors_floor"
-AROUND = message("Surface around it")
+AROUND = message("Surface around the pool")
 
 
 def allowed_ways(amendment: str, plan: Plan) -> tuple[str, dict[str, list[str]]]:
@@ -40,7 +40,7 @@ def spared(kind: str, listed_spa: str, rim_height: float | None, plan: Plan) -> 
     if listed_spa != "yes" or kind not in (ask.SPA_OUTDOORS, ask.SPA_INDOORS):
         return False
     if kind == ask.SPA_INDOORS:
-        why = message("A listed self-contained spa above a finished floor is spared.")
+        why = message("A listed self-contained spa above a finished floor is exempt.")
         plan.add("perimeter", AROUND, NEED_NOT, why, SPARES_INDOORS)
         return True
     least, reach = plan.trace.cite(RIM).value, plan.trace.cite(RIM_REACH).value
@@ -61,7 +61,9 @@ def add_surfaces(surfaces: str | None, way: str, amendment: str, plan: Plan) -> 
     way: how it is meant to be bonded, "open" if not decided. Raises: FieldError for the surfaces, when only the way is
     known. """
     width = plan.trace.cite(WIDTH).value
-    plan.trace.step(message("The surface counts this far out from the inside wall."), width, "ft", (PERIMETER, WIDTH))
+    plan.trace.step(
+        message("The rule covers the surface this far out from the inside wall."), width, "ft", (PERIMETER, WIDTH)
+    )
     rule, ways = allowed_ways(amendment, plan)
     if surfaces is None and way != ask.OPEN:
         raise FieldError("surfaces")
@@ -87,13 +89,13 @@ def add_surfaces(surfaces: str | None, way: str, amendment: str, plan: Plan) -> 
 def _decided(surface: str, usable: list[str], way: str, width: float) -> tuple[str, Message]:
     if surface == ask.OFF_EARTH:
         if usable:
-            return NEED_NOT, message("It conducts nothing and lies off the earth.")
-        return ASK, message("This edition does not spare it by name. The authority decides.")
+            return NEED_NOT, message("It is nonconductive and kept off the earth.")
+        return ASK, message("This edition does not exempt it by name. The AHJ decides.")
     words = "; ".join(str(ask.WAY_WORDS[each]) for each in usable)
     if way == ask.OPEN:
         return BOND, message("Out to {width} ft from the inside wall, with one of: {ways}.", width=width, ways=words)
     if way == ask.MESH and way not in usable and usable[0] == ask.STEEL:
-        return ASK, message("This edition names steel bars, not mesh. The authority decides.")
+        return ASK, message("This edition names steel bars, not mesh. The AHJ decides.")
     if way in usable:
         return BOND, message("Out to {width} ft from the inside wall, with {way}.", width=width, way=ask.WAY_WORDS[way])
     return CHANGE, message("Not with {way}. This edition names: {ways}.", way=ask.WAY_WORDS[way], ways=words)
@@ -109,7 +111,7 @@ def add_wall(wall_height: float | None, plan: Plan) -> None:
         why = message("The wall is {least} ft or higher: only the pool's side is bonded.", least=least)
         plan.add("behind-wall", part, NEED_NOT, why, WALL)
     else:
-        why = message("The wall is lower than {least} ft, so the surface behind it counts too.", least=least)
+        why = message("The wall is lower than {least} ft, so bond the surface behind it too.", least=least)
         plan.add("behind-wall", part, BOND, why, WALL)
 
 
@@ -122,7 +124,7 @@ def add_ties(conductive: bool, plan: Plan) -> None:
         plan.add("ties", part, BOND, why, TIES)
     else:
         why = message(
-            "The shell does not count as conducting: {count} ties are not asked. One bond joins the surface.",
+            "The shell is treated as nonconductive: {count} ties are not required. One bond connects the surface.",
             count=count,
         )
         plan.add("ties", part, NEED_NOT, why, TIES)

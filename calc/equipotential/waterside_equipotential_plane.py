@@ -21,7 +21,7 @@ from calc.equipotential.waterside_rows import (
 from calc.messages import Message, message
 from calc.trace import Trace
 
-NAME = message("Plane beside water")
+NAME = message("Equipotential plane at the water's edge")
 PLANE, REACH, BOND_RULE = "places/dock_plane", "places/dock_plane_reach", "places/dock_plane_conductor"
 CONTROLLED = "planes/controlled_equipment"
 CONDITIONS, DOCK_BOND, DOCK_CONTROLLED = (
@@ -36,8 +36,10 @@ PART = message("Plane around the equipment")
 @calculator(
     "waterside-equipotential-plane",
     name=NAME,
-    purpose=message("Whether equipment at the water needs a plane around it, how far it reaches, and what is bonded."),
-    submit=message("Judge the place"),
+    purpose=message(
+        "Whether equipment at the water needs an equipotential plane, how far out it goes, and what is bonded."
+    ),
+    submit=message("Check the equipment"),
     example={
         "edition": "2020",
         "water": "body",
@@ -124,11 +126,11 @@ def waterside_equipotential_plane(
 
 def _headline(asked: Asked | None, plan: Plan) -> Message:
     if asked is None:
-        return message("No plane is asked here")
+        return message("No equipotential plane is required here")
     own = [plan.decisions[key] for key in ("plane", "reach", "depth", "bond") if key in plan.decisions]
     if all(each == IN_ORDER for each in own) and not plan.count(CHANGE):
-        return message("The plane needed here is in order as entered, if its wire is solid copper")
-    return message("A plane is needed here")
+        return message("The plane required here is OK as entered, if its wire is solid copper")
+    return message("A plane is required here")
 
 
 def _detail(asked: Asked | None, plan: Plan) -> Message:
@@ -136,9 +138,9 @@ def _detail(asked: Asked | None, plan: Plan) -> Message:
     wrong = [key for key, decided in plan.decisions.items() if decided == CHANGE and key != "plane"]
     words = {"reach": asked.reach if asked else 0, "parts": plan.names(*wrong)}
     if asked is None:
-        return message("put right {parts}", **words) if wrong else message("see each part")
+        return message("fix {parts}", **words) if wrong else message("see each part")
     if wrong:
-        return message("out {reach} in, bonded with solid copper; put right {parts}", **words)
+        return message("out {reach} in, bonded with solid copper; fix {parts}", **words)
     return message("out {reach} in, bonded with solid copper", **words)
 
 
@@ -158,12 +160,11 @@ def _asked_at_a_body(
         plan.add("plane", PART, NEED_NOT, why, CONTROLLED)
         return None
     if metal == "no":
-        plan.add("plane", PART, NEED_NOT, message("No metal in reach may become live."), PLANE)
+        plan.add("plane", PART, NEED_NOT, message("No metal within reach can become live."), PLANE)
         return None
     least = plan.trace.cite(REACH).value
     why = message(
-        "People stand on wet ground with a hand on metal that may become live. It counts at any distance from the "
-        "water."
+        "People stand on wet soil with a hand on metal that may become live. It applies at any distance from the water."
     )
     deep = depth is not None and depth > plan.trace.cite(DEPTH).value
     plan.add("plane", PART, _there(reach, least, deep), why, PLANE)
@@ -181,7 +182,8 @@ def _asked_at_a_dock(
         return None
     if limits["asked"] == "no":
         why = message(
-            "This edition asks for none at docks or floating buildings. Ponds and lakes show how one is built."
+            "This edition requires none at docks or floating buildings. Choose the pond or lake to see how one is "
+            "built."
         )
         plan.add("plane", PART, WISE, why, CONDITIONS)
         return None
@@ -205,14 +207,14 @@ def _warn(trace: Trace) -> None:
             "power off from a dry place, throw a float, and call the utility."
         )
     )
-    trace.warn(message("No bond makes water with power nearby fit for swimming."))
+    trace.warn(message("No bond makes swimming OK in water with power nearby."))
 
 
 def _note(water: str, needed_here: bool, trace: Trace) -> None:
     if water == ask.BODY and needed_here:
         trace.note(
             message(
-                "Join the plane by exothermic welds or listed connectors of stainless steel, brass or copper "
+                "Connect the plane by exothermic welds or listed connectors of stainless steel, brass or copper "
                 "({section}).",
                 section=trace.section(BOND_RULE),
             )
@@ -239,7 +241,7 @@ def _ship(trace: Trace) -> NotCovered:
     return NotCovered(
         message("The wiring of ships and boats is outside the code these rules come from."),
         message(
-            "Look under ships ({section}) and in marine standards. Shore power begins at the dock: choose the dock.",
+            "See ships ({section}) and the marine standards. Shore power begins at the dock: choose the dock.",
             section=trace.section(SHIPS),
         ),
     )

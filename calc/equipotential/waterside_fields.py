@@ -8,8 +8,8 @@ from calc.shared_fields import SMALLEST, one_of, quantity, yes_or_no
 
 BODY, DOCK, FLOATING, SHIP = "body", "dock", "floating-building", "ship"
 WATER = one_of(
-    message("Which water"),
-    message("Pools, spas and fountains have a plan of their own."),
+    message("Type of water"),
+    message("Pools, spas and fountains have their own plan."),
     (
         Choice(BODY, message("Pond, lake, canal, fish farm, treatment basin")),
         Choice(DOCK, message("Dock, marina or boatyard, with its shore power")),
@@ -28,13 +28,13 @@ EQUIPMENT = one_of(
     ),
 )
 METAL = yes_or_no(
-    message("Metal in reach that may become live"),
+    message("Metal within reach that may become live"),
     message("A metal enclosure or metal controls that people can touch."),
     rare=False,
 )
 DISTANCE = quantity(
     message("Distance to the water"),
-    message("Sideways, to the shoreline at high water or the edge of the dock."),
+    message("Horizontally, to the shoreline at high water or the edge of the dock."),
     "ft",
     0,
     10_000,
@@ -48,7 +48,7 @@ VOLTAGE = quantity(
 )
 REACH = quantity(
     message("Plane: how far it reaches out"),
-    message("From below the equipment, wherever a person could stand and touch it. Empty if there is none."),
+    message("From below the equipment, wherever a person could stand and touch it. Leave empty if there is none."),
     "in",
     0,
     1200,
@@ -57,7 +57,7 @@ REACH = quantity(
 )
 DEPTH = quantity(
     message("Plane: how deep under the walking surface"),
-    message("0 if it lies on it."),
+    message("0 if it is on the surface."),
     "in",
     0,
     120,

@@ -47,7 +47,7 @@ def add_depth(depth: float | None, plan: Plan) -> None:
     if depth is None:
         plan.add("depth", part, LOOK, message("Not entered: no more than {most} in below.", most=most), DEPTH)
     elif depth > most:
-        plan.add("depth", part, CHANGE, message("Deeper than {most} in it does too little.", most=most), DEPTH)
+        plan.add("depth", part, CHANGE, message("Deeper than {most} in, it does too little.", most=most), DEPTH)
     else:
         plan.add("depth", part, IN_ORDER, message("On the walking surface or up to {most} in below.", most=most), DEPTH)
 
@@ -60,10 +60,10 @@ def add_shoreline(equipment: str, distance: float, plan: Plan) -> None:
     if equipment == ask.DISCONNECT:
         part = message("Disconnect and the shoreline")
     if distance < least:
-        why = message("On land it stands at least {least} ft from the shoreline.", least=least)
+        why = message("On land, install it at least {least} ft from the shoreline.", least=least)
         if equipment == ask.DISCONNECT:
             why = message(
-                "The disconnect of floating or submerged equipment stands at least {least} ft from the shoreline.",
+                "Install the disconnect of floating or submerged equipment at least {least} ft from the shoreline.",
                 least=least,
             )
         plan.add("shoreline", part, CHANGE, why, rule)
@@ -80,7 +80,7 @@ def add_wet_metal(water: str, plan: Plan) -> None:
     elif water == ask.FLOATING:
         plan.add("wet-metal", part, BOND, why, FLOATING_WET)
     elif plan.trace.cite(DOCK_WET).rows[0]["size"] == "none":
-        plan.add("wet-metal", part, WISE, message("This edition asks it of floating buildings only."), DOCK_WET)
+        plan.add("wet-metal", part, WISE, message("This edition requires it for floating buildings only."), DOCK_WET)
     else:
         why = message(
             "A fault in it must open the device. Solid copper, {size} AWG or larger, to the grounding bar of its "

@@ -15,7 +15,7 @@ def state_the_model(trace: Trace, assumptions: Iterable[Message]) -> None:
         trace.note(message("Assumed: {assumption}", assumption=assumption))
     trace.note(
         message(
-            "Decide on a protective device by its own published curve and ratings. That decision belongs to a "
+            "Choose a protective device from its own published curve and ratings. That decision belongs to a "
             "qualified person."
         )
     )

@@ -49,7 +49,7 @@ def expected_bond(
     )
     found = Between(solid + joints * each.low, likely, stranded + joints * each.high)
     trace.step(
-        message("A sound one may have from {low} to {high}.", low=shown_ohm(found.low), high=shown_ohm(found.high)),
+        message("A sound bond may have from {low} to {high}.", low=shown_ohm(found.low), high=shown_ohm(found.high)),
         found.high,
         "milliohm",
     )

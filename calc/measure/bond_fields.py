@@ -27,21 +27,21 @@ METHOD = one_of(
     message("How it was measured"),
     message(""),
     (
-        Choice(TWO_WIRE, message("Ohmmeter with two leads")),
-        Choice(FOUR_WIRE, message("Low-resistance meter with four leads, read both ways")),
-        Choice(VOLTAGE_DROP, message("Large direct current, and the voltage drop on the bond")),
+        Choice(TWO_WIRE, message("Two-lead ohmmeter")),
+        Choice(FOUR_WIRE, message("Four-wire low-resistance meter, read in both directions")),
+        Choice(VOLTAGE_DROP, message("High-current DC test, with the voltage drop on the bond")),
         Choice(BOND_TESTER, message("Bond tester that shows ohms at a set current")),
     ),
 )
 DEAD = yes_or_no(
-    message("Was it dead, isolated and proven dead"),
-    message("Service de-energized and locked out, and the conductor proven free of current with a clamp."),
+    message("Was it de-energized, isolated and tested for absence of voltage"),
+    message("Service de-energized and locked out, and a clamp meter shows no current in the conductor."),
     rare=False,
 )
 CONDUCTOR = conductor_size(
-    message("Size of the wire"), message("Of the bond or of the whole path measured. Leave it empty for a bare joint.")
+    message("Wire size"), message("Of the bond or of the whole path measured. Leave it empty for a bare joint.")
 )
-METAL = metal_of(message("Metal of the wire"), TABLE_METALS)
+METAL = metal_of(message("Wire material"), TABLE_METALS)
 LENGTH = quantity(
     message("Length of the wire"),
     message("Between the two points touched. 0 for a bare joint."),
@@ -51,10 +51,10 @@ LENGTH = quantity(
     example="25 ft",
 )
 JOINTS = whole_number(
-    message("Joints in it"), message("Lugs, clamps, screws and splices, both ends too."), 0, MAX_JOINTS
+    message("Joints in the path"), message("Lugs, clamps, screws and splices, both ends too."), 0, MAX_JOINTS
 )
 JOINT_KIND = one_of(
-    message("These joints are"),
+    message("Type of joints"),
     message("A joint of a wire has less resistance than one of a raceway."),
     (
         Choice(OF_WIRE, message("Lugs, clamps or splices of wire")),
@@ -63,13 +63,13 @@ JOINT_KIND = one_of(
 )
 CELSIUS = replace(TEMPERATURE, label=message("Temperature of the wire"), hint=message("When it was measured, in °C."))
 BESIDE = yes_or_no(
-    message("Is other metal joined beside it"),
+    message("Is other metal in parallel with it"),
     message("A raceway, pipe, rack or second bond between the same two parts."),
     rare=False,
 )
 READING = quantity(
     message("Reading"),
-    message("In ohm unless you add the unit: 0.8 mohm is 0.0008. Four wires: forward."),
+    message("In ohms unless you add the unit: 0.8 mohm is 0.0008. Four-wire: the forward reading."),
     "ohm",
     0,
     1000,
@@ -77,15 +77,15 @@ READING = quantity(
 )
 REVERSE = quantity(
     message("Reading with the current reversed"),
-    message("Four wires only. The middle of both is free of what warm joints add."),
+    message("Four-wire only. The average of both cancels what warm joints add."),
     "ohm",
     0,
     1000,
     example="0.8 mohm",
 )
 LEAD_OHM = quantity(
-    message("Leads joined tip to tip still read"),
-    message("0 when the meter was nulled."),
+    message("Lead resistance (probe tips shorted)"),
+    message("0 if the meter was nulled."),
     "ohm",
     0,
     1000,
@@ -93,8 +93,8 @@ LEAD_OHM = quantity(
     rare=True,
 )
 LEAD_SPREAD = quantity(
-    message("How unsteady the leads read"),
-    message("Two leads only. Join the tips five times: half of highest minus lowest."),
+    message("How much the leads vary, ±"),
+    message("Two-lead only. Short the tips five times: half of highest minus lowest."),
     "ohm",
     0,
     100,
@@ -112,11 +112,11 @@ DROP = quantity(
     example="20 mV",
 )
 DROP_OFF = quantity(
-    message("Voltage there with the current off"), message("It is taken off."), "V", 0, 300, example="1 mV", rare=True
+    message("Voltage there with the current off"), message("It is subtracted."), "V", 0, 300, example="1 mV", rare=True
 )
 DIGIT = quantity(
-    message("Last digit of the meter"),
-    message("A meter that shows 0.1 steps by 0.1 ohm."),
+    message("Meter resolution"),
+    message("Its last digit. A meter that shows 0.1 goes in steps of 0.1 ohm."),
     "ohm",
     0,
     100,
@@ -124,8 +124,8 @@ DIGIT = quantity(
     rare=True,
 )
 METER_PERCENT = quantity(
-    message("Error of the meter in percent of the reading"),
-    message("From its data sheet. 0: not known, and a usual error is counted."),
+    message("Meter accuracy, ± percent of the reading"),
+    message("From its data sheet. 0: not known, and a usual error is used."),
     "%",
     0,
     50,
@@ -141,10 +141,16 @@ LIMIT = one_of(
         Choice("appliance-cord", message("Patient care appliance with a cord")),
         Choice("aircraft-bond", message("Aircraft, equipment to structure")),
         Choice("military-bond", message("Military communications plant")),
-        Choice(OWN_LIMIT, message("The limit in my job's papers")),
+        Choice(OWN_LIMIT, message("The limit in my job's specifications")),
     ),
     rare=True,
 )
 LIMIT_OHM = quantity(
-    message("That limit"), message("Needed for the limit of your papers."), "ohm", 0, 1000, example="0.1", rare=True
+    message("Limit in your specifications"),
+    message("Needed for the limit in your specifications."),
+    "ohm",
+    0,
+    1000,
+    example="0.1",
+    rare=True,
 )

@@ -25,10 +25,10 @@ HIGH = "measure/high_current"
     "bond-measurement",
     name=NAME,
     purpose=message(
-        "What a bond's resistance reading proves. First: dead, isolated, proven dead, and free of current before any "
-        "bond is opened."
+        "What a bond's resistance reading proves. First: de-energized, isolated, tested for absence of voltage, and "
+        "free of current before any bond is opened."
     ),
-    submit=message("Judge the reading"),
+    submit=message("Check the reading"),
     example={
         "edition": "2023",
         "method": "four-wire",
@@ -117,8 +117,8 @@ def bond_measurement(
     if verdict == PASS and rounded(found.milliohm.high) > rounded(sound.likely):
         trace.warn(
             message(
-                "It passes only by what a poor joint is allowed. Likely with tight ones is {likely}: look at each "
-                "joint.",
+                "It passes only by the allowance for a poor joint. With tight joints, {likely} is likely: look at "
+                "each joint.",
                 likely=shown_ohm(sound.likely),
             )
         )
@@ -147,14 +147,14 @@ def bond_measurement(
 def _say_first_that_it_is_dead(trace: Trace) -> None:
     trace.warn(
         message(
-            "First: dead, isolated, proven dead. If anyone felt a tingle, keep people away and find the cause before "
-            "you test."
+            "First: de-energized, isolated, tested for absence of voltage. If anyone felt a tingle, keep people away "
+            "and find the cause before you test."
         )
     )
     trace.warn(
         message(
-            "Open an electrode's conductor or a bond only with the service de-energized and the conductor proven free "
-            "of current. Put it back before the service is energized."
+            "Open a grounding electrode conductor or a bond only with the service de-energized and the conductor "
+            "tested free of current. Put it back before the service is energized."
         )
     )
 
@@ -164,7 +164,8 @@ def _note_one_bad_joint(joints: int, over: float, allowed: float, trace: Trace) 
     if joints > FEW_JOINTS and over > allowed / joints:
         trace.note(
             message(
-                "One of the {joints} joints may have all that is over the wire, {over}. Test each joint by itself too.",
+                "One of the {joints} joints may have everything over the wire's own resistance, {over}. Test each "
+                "joint by itself too.",
                 joints=joints,
                 over=shown_ohm(over),
             )
@@ -199,14 +200,14 @@ def _note_what_it_cannot_see(
     if taken.current is None or taken.current < least:
         trace.warn(
             message(
-                "Low current cannot see a bond that one strand holds. Look at it, pull on it, or test it with {least} "
-                "A or more.",
+                "Low current cannot see a bond held by one strand. Look at it, pull on it, or test it with {least} A "
+                "or more.",
                 least=least,
             )
         )
     if conductor:
         one_strand_left(conductor, metal, celsius, trace)
     if taken.method == ask.TWO_WIRE:
-        trace.note(message("The range is a likely one, not a bound: leads may be worse once than in five tries."))
-    trace.note(message("Resistance says nothing of size: a thin wire that is short reads well and melts in a fault."))
-    trace.note(message("Tinned wire has a few percent more."))
+        trace.note(message("The range is likely, not guaranteed: the leads may once be worse than in five tries."))
+    trace.note(message("Resistance says nothing about size: a short, thin wire reads well and melts in a fault."))
+    trace.note(message("Tinned wire reads a few percent higher."))

@@ -88,7 +88,7 @@ def _two_wire(taken: Readings, trace: Trace) -> Measured:
     spread = MILLI * require(taken.lead_spread, "lead_spread")
     if spread == 0 == taken.digit:
         raise FieldError(
-            "lead_spread", message("No leads are that steady. Enter at least the last digit that the meter shows.")
+            "lead_spread", message("No leads repeat that well. Enter at least the last digit that the meter shows.")
         )
     middle = trace.compute(
         message("The reading without the leads."),
@@ -98,7 +98,7 @@ def _two_wire(taken: Readings, trace: Trace) -> Measured:
         leads=MILLI * taken.lead_ohm,
     )
     doubt = trace.compute(
-        message("The leads are unsteady twice, when nulled and when read. Their doubts add as the root of two of one."),
+        message("The leads vary twice, when nulled and when read. Together that is the square root of two times one."),
         "root_of_two * spread",
         "milliohm",
         root_of_two=2**0.5,
@@ -107,7 +107,7 @@ def _two_wire(taken: Readings, trace: Trace) -> Measured:
     doubt += _meter_error(taken, MILLI * taken.reading, trace)
     if middle + doubt < 0:
         raise FieldError(
-            "lead_ohm", message("The leads alone read more than leads and bond. Join the tips and read again.")
+            "lead_ohm", message("The leads alone read more than leads and bond. Short the tips and read again.")
         )
     return Measured(_around(middle, doubt))
 
@@ -116,7 +116,7 @@ def _four_wire(taken: Readings, trace: Trace) -> Measured:
     forward = MILLI * require(taken.reading, "reading")
     reverse = MILLI * require(taken.reverse_reading, "reverse_reading")
     mean = trace.compute(
-        message("The middle of both directions: what warm joints of unlike metals add, it cancels."),
+        message("The average of both directions. It cancels what warm joints of unlike metals add."),
         "(forward + reverse) / 2",
         "milliohm",
         forward=forward,
@@ -125,7 +125,7 @@ def _four_wire(taken: Readings, trace: Trace) -> Measured:
     half = abs(forward - reverse) / 2
     if taken.current is not None:
         trace.compute(
-            message("Voltage of the joints themselves, in microvolt."),
+            message("Voltage of the joints themselves, in microvolts."),
             "half_difference * current * thousand",
             "microvolt",
             half_difference=half,
@@ -135,7 +135,7 @@ def _four_wire(taken: Readings, trace: Trace) -> Measured:
     most = trace.cite(REVERSAL).value
     trace.step(
         message(
-            "Half the difference of the two is {half}. Above {most} percent of their middle the test proves nothing.",
+            "Half the difference of the two is {half}. Above {most} percent of their average, the test proves nothing.",
             half=shown_ohm(half),
             most=most,
         ),
@@ -171,7 +171,7 @@ def _meter_error(taken: Readings, reading: float, trace: Trace) -> float:
     if not percent:
         percent, rules = trace.cite(ERROR).value, (ERROR,)
         words = message(
-            "The meter's error is not entered: {percent} percent of the reading is counted.", percent=percent
+            "The meter's accuracy is not entered: {percent} percent of the reading is used.", percent=percent
         )
     return trace.compute(
         words,

@@ -35,13 +35,13 @@ def rounded(milliohm: float) -> float:
 def headline(verdict: str, ohm: Between) -> Message:
     """Return the verdict in a few words; ohm: as measured, milliohm."""
     if verdict == STOP:
-        return message("Not judged: make it dead first")
+        return message("Not checked: de-energize it first")
     if verdict == CANNOT_TELL:
         return message("This meter cannot tell")
     if verdict == PASS:
         return message("Pass: {ohm}", ohm=shown_ohm(ohm.likely))
     if verdict == JOINED:
-        return message("Joined, but not shown by what: {ohm}", ohm=shown_ohm(ohm.likely))
+        return message("Connected, but not shown by what: {ohm}", ohm=shown_ohm(ohm.likely))
     return message("Investigate: {ohm}", ohm=shown_ohm(ohm.likely))
 
 
@@ -57,34 +57,33 @@ def detail(
         "most": shown_ohm(sound.high if limit is None else min(sound.high, limit)),
     }
     if verdict == STOP:
-        return message("A reading taken with voltage or current there is worthless, and taking it is dangerous.")
+        return message("A reading taken with voltage or current present is worthless, and taking it is dangerous.")
     if not found.round_to_12_digits:
         return message(
-            "Forward and reverse differ too much. Wait until the joints are at one temperature; prove no current."
+            "Forward and reverse differ too much. Wait until the joints are at one temperature, and check that no "
+            "current flows."
         )
     if verdict == BESIDE:
         return message(
-            "It reads less than the wire alone has, and is between {low} and {high}. Other metal is beside it, or a "
-            "size or length is wrong.",
+            "It reads less than the wire alone has, and is between {low} and {high}. Other metal is in parallel, or "
+            "a size or length is wrong.",
             **words,
         )
     if verdict == CANNOT_TELL and not taken.meter_percent:
         return message(
-            "With {percent} percent of error it may be anywhere from {low} to {high}; wanted is {most} at most. Enter "
-            "the meter's own error.",
+            "With {percent} percent error it may be anywhere from {low} to {high}; the limit is {most}. Enter the "
+            "meter's own accuracy.",
             percent=trace.cite(ERROR).value,
             **words,
         )
     if verdict == CANNOT_TELL and taken.method == TWO_WIRE:
-        return message("It may be anywhere from {low} to {high}; wanted is {most} at most. Use four leads.", **words)
+        return message("It may be anywhere from {low} to {high}; the limit is {most}. Use a four-wire meter.", **words)
     if verdict == CANNOT_TELL:
-        return message(
-            "It may be anywhere from {low} to {high}; wanted is {most} at most. Take a finer meter.", **words
-        )
+        return message("It may be anywhere from {low} to {high}; the limit is {most}. Use a finer meter.", **words)
     if verdict == JOINED:
         return message(
-            "The bond itself may be broken and other metal carry the test: look along its whole length. It is between "
-            "{low} and {high}; wanted is {most} at most.",
+            "The bond itself may be broken and other metal carry the test: look along its whole length. It is "
+            "between {low} and {high}; the limit is {most}.",
             **words,
         )
-    return message("It is between {low} and {high}; wanted is {most} at most.", **words)
+    return message("It is between {low} and {high}; the limit is {most}.", **words)

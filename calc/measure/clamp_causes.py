@@ -24,8 +24,8 @@ INDUCTION, METER = "induction", "meter"
 
 CAUSES = {
     NEUTRAL_LOSS: Cause(
-        message("The building's own neutral is broken or poor"),
-        message("a broken or poor neutral of the building's own"),
+        message("This building's neutral is open or has a poor connection"),
+        message("an open or poor neutral in this building"),
         message("Each hot conductor to neutral at the service, with a large 120 V load on and off."),
         message(
             "One rises while the other falls: the neutral is failing. Call the utility now. Both steady: look further."
@@ -34,9 +34,10 @@ CAUSES = {
     NEIGHBOR: Cause(
         message("A neighbor's neutral current comes over the water main"),
         message("a neighbor's neutral on the water main"),
-        message("The same place with the own main switched off."),
+        message("The same place with this building's main switched off."),
         message(
-            "It stays: report it to the utility, which checks each neutral of that transformer. It goes: it is own."
+            "It stays: report it to the utility, which checks each neutral of that transformer. It goes away: it "
+            "comes from this building."
         ),
     ),
     SHARED: Cause(
@@ -44,24 +45,26 @@ CAUSES = {
         message("the shared water main beside a sound neutral"),
         message("Clamp the service neutral too, and all service conductors together."),
         message(
-            "Together they show what the main carries. If the neutral carries less than the main, it is suspect though "
-            "voltages look good."
+            "Together they show what the water main carries. If the neutral carries less than that, it is suspect "
+            "even if voltages look good."
         ),
     ),
     UTILITY: Cause(
         message("The utility's own neutral sends current into the earth here"),
         message("the utility's own neutral current"),
-        message("With the own main off: the current here, and volts from the neutral to a rod driven far away."),
+        message(
+            "With this building's main off: the current here, and volts from the neutral to a rod driven far away."
+        ),
         message("Both stay and change with the hour, not with your loads: ask the utility to look."),
     ),
     SECOND_BOND: Cause(
-        message("Neutral bonded to metal a second time, past the service"),
+        message("Neutral bonded to metal a second time, downstream of the service"),
         message("a second bond of the neutral"),
         message("All conductors of each feeder together, then the grounding conductor or raceway beside it."),
         message(
-            "The feeder that shows the same current as its metal has the second bond past that point. First see that "
-            "its neutral and grounding path are whole: the bond may be all that they have. Taking it out is dead "
-            "work: supply off, locked out, proven dead."
+            "The feeder that shows the same current as its metal has the second bond downstream of that point. First "
+            "check that its neutral and grounding path are intact: the bond may be all that they have. Take it out "
+            "only de-energized, locked out and tested for absence of voltage."
         ),
     ),
     BORROWED: Cause(
@@ -73,7 +76,7 @@ CAUSES = {
     LEAK: Cause(
         message("A hot conductor leaks to metal: a heater, a motor, a damp cable"),
         message("a leak from a hot conductor"),
-        message("Switch circuits off one by one, then measure the insulation of the one that counts, dead."),
+        message("Switch circuits off one by one, then measure the insulation of the one that matters, de-energized."),
         message("It drops at one circuit, and the insulation there is low: repair it. It may grow into a fault."),
     ),
     FILTERS: Cause(
@@ -83,22 +86,21 @@ CAUSES = {
         message("It falls in small steps that add up: filters. One large step: that appliance leaks."),
     ),
     INDUCTION: Cause(
-        message("A loop of metal picks current up from conductors near by"),
-        message("a loop that picks current up"),
+        message("A metal loop picks up current from nearby conductors"),
+        message("a loop that picks up current"),
         message(
-            "The same conductor at its other end, with its own circuit off and the heavy ones near by on, then off."
+            "The same conductor at its other end, with its own circuit off and the heavy ones nearby on, then off."
         ),
         message(
-            "Alike at both ends, there with its own circuit off, gone with the others: the loop is driven from outside."
+            "The same at both ends, there with its own circuit off, gone with the others: the loop is driven from "
+            "outside."
         ),
     ),
     METER: Cause(
-        message("The meter shows what is not there"),
+        message("The meter shows current that is not there"),
         message("the meter itself"),
-        message(
-            "Jaws clean and fully closed, on nothing, beside the conductor; turn the meter over. Take a finer one."
-        ),
-        message("What it shows on nothing is no current of this conductor. Only what is more than that counts."),
+        message("Jaws clean, fully closed and empty, beside the conductor; turn the meter over. Use a finer meter."),
+        message("What it shows with empty jaws is not current in this conductor. Only what is above that is real."),
     ),
 }
 USUAL_ORDER = {

@@ -18,7 +18,7 @@ MAX_AMPERE = 10_000
 
 WHERE = one_of(
     message("What the jaws are around"),
-    message("Close them on a conductor as it is. Never open it."),
+    message("Clamp the conductor as it is. Never open it."),
     (
         Choice(ELECTRODE, message("Grounding electrode conductor")),
         Choice(PIPE, message("Bond to the water pipe, or the pipe itself")),
@@ -28,7 +28,7 @@ WHERE = one_of(
 )
 AMPERE = quantity(
     message("Steady current"),
-    message("In ampere unless you add the unit: 12 mA is 0.012."),
+    message("In amps unless you add the unit: 12 mA is 0.012."),
     "A",
     0,
     MAX_AMPERE,
@@ -36,8 +36,8 @@ AMPERE = quantity(
     zero=False,
 )
 EMPTY = quantity(
-    message("With the jaws closed on nothing there"),
-    message("At the same place, beside the conductor. It shows what other conductors near by do to the meter."),
+    message("Zero reading (empty jaws nearby)"),
+    message("At the same place, beside the conductor. It shows what other conductors nearby do to the meter."),
     "A",
     0,
     MAX_AMPERE,
@@ -45,7 +45,7 @@ EMPTY = quantity(
 )
 OFF = quantity(
     message("With the main switched off"),
-    message("Or with this feeder's or circuit's own device off. Leave it empty if you have not looked yet."),
+    message("Or with this feeder's or circuit's own breaker off. Leave empty if you have not looked yet."),
     "A",
     0,
     MAX_AMPERE,
@@ -56,21 +56,20 @@ FOLLOWS = yes_no_or_unknown(
     message("Switch one large 120 V load on and off and watch. A 240 V load needs no neutral."),
 )
 WATER_MAIN = yes_no_or_unknown(
-    message("Does a metal water main join the neighbors"), message(
-        "Metal from house to house, with no plastic in between."
-    )
+    message("Does a metal water main connect to the neighbors"),
+    message("Metal from house to house, with no plastic in between."),
 )
 APPLIANCES = whole_number(
-    message("Appliances behind this point"),
+    message("Appliances downstream of this point"),
     message("Those with electronics, heaters or motors. Their filters always leak a little."),
     0,
     10_000,
 )
 DIGIT = quantity(
-    message("Last digit of the meter"), message("On the range used."), "A", 0, 100, example="0.01", rare=True
+    message("Meter resolution"), message("Its last digit, on the range used."), "A", 0, 100, example="0.01", rare=True
 )
 METER_PERCENT = quantity(
-    message("Error of the meter in percent of the reading"), message(
+    message("Meter accuracy, ± percent of the reading"), message(
         "From its data sheet."
     ), "%", 0, 50, example="2", rare=True
 )

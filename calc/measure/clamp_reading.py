@@ -28,7 +28,7 @@ KNOWN = {"yes": True, "no": False, UNKNOWN: None}
     purpose=message(
         "A clamp meter shows current on a grounding conductor, a pipe or a whole feeder: why, and what next."
     ),
-    submit=message("See what it may be"),
+    submit=message("Find likely causes"),
     example={"edition": "2023", "where": "water-pipe-bond", "ampere": "2.6A", "empty": "0.02A", "off_ampere": "0.02A"},
     outputs=OUTPUTS,
 )
@@ -101,9 +101,8 @@ def clamp_reading(
 def _say_first_never_to_open_it(trace: Trace) -> None:
     trace.warn(
         message(
-            "Never open this conductor, clamp or pipe: full voltage may stand across the gap. If anyone feels a "
-            "tingle: keep people away, shut the power off from a dry place, and call the utility and a qualified "
-            "electrician."
+            "Never open this conductor, clamp or pipe: full voltage may be across the gap. If anyone feels a tingle: "
+            "keep people away, shut the power off from a dry place, and call the utility and a qualified electrician."
         )
     )
 
@@ -117,7 +116,7 @@ def _range(
 ) -> tuple[float, float, float]:
     """Return the least and the most current the reading stands for, and the doubt between, ampere."""
     doubt = trace.compute(
-        message("What the meter may be off: shown on nothing, its last digit, and its percentage."),
+        message("What the meter may be off: its zero reading, its last digit, and its percentage."),
         "on_nothing + digit + reading * percent / hundred",
         "A",
         on_nothing=empty or 0,
@@ -132,7 +131,10 @@ def _range(
     )
     if empty is None:
         trace.note(
-            message("Close the jaws on nothing at the same place too. What they show there is not in this conductor.")
+            message(
+                "Take a zero reading with empty jaws at the same place too. What they show there is not in this "
+                "conductor."
+            )
         )
     return low, high, doubt
 
@@ -148,7 +150,7 @@ def _filters(
     each, few = trace.cite(FILTER).value, trace.cite(FEW).value
     small = round(high, 9) <= round(each * few / MILLI, 9)
     fewest = math.ceil(round(trace.compute(
-        message("So many appliances it takes, if filters are to bring it all."),
+        message("How many appliances it takes, if filters account for all of it."),
         "least * thousand / each",
         "appliances",
         cites=(FILTER,),
@@ -159,7 +161,7 @@ def _filters(
     trace.note(
         message(
             "One stationary appliance may let {each} mA through with nothing wrong ({section}). Drives and large "
-            "filters may have more; their papers say so.",
+            "filters may have more; see their data sheets.",
             each=each,
             section=trace.section(FILTER),
         )
@@ -168,7 +170,7 @@ def _filters(
         if small:
             trace.note(
                 message(
-                    "Up to {few} appliances are taken to be behind this point ({section}). Count them.",
+                    "Up to {few} appliances are taken to be downstream of this point ({section}). Count them.",
                     few=few,
                     section=trace.section(FEW),
                 )
@@ -184,16 +186,16 @@ def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], 
     if signs.stays is not None:
         trace.step(_of_the_switch(where, signs))
     if signs.follows is False and where not in ask.AT_THE_SERVICE:
-        trace.step(message("It does not follow the load: a leak or filters are likelier than neutral current."))
+        trace.step(message("It does not follow the load: a leak or filters are more likely than neutral current."))
     if signs.follows is True:
         trace.step(
-            message("It follows the load: neutral current is likelier than a leak, unless that load itself leaks.")
+            message("It follows the load: neutral current is more likely than a leak, unless that load itself leaks.")
         )
     if NEUTRAL_LOSS in causes:
         trace.warn(
             message(
-                "With a broken neutral everything may still work, because the pipe carries it. Look at the voltages "
-                "first: all of it may rest on this metal."
+                "With an open neutral everything may still work, because the pipe carries the current. Check the "
+                "voltages first: all of it may depend on this metal."
             )
         )
     trace.warn(
@@ -202,27 +204,27 @@ def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], 
     if where == ask.PIPE or NEIGHBOR in causes:
         trace.warn(
             message(
-                "Nobody cuts or opens the water pipe or takes the meter out before the pipe is bridged and the "
-                "neutrals are known to be sound."
+                "Nobody cuts or opens the water pipe or removes the water meter before the pipe is jumpered across "
+                "and the neutrals are known to be sound."
             )
         )
     if SHARED in causes:
         trace.note(
             message(
-                "On a metal main that houses share, part of every neutral's current flows with nothing broken. It is "
-                "still current that plumbers meet."
+                "On a metal water main that houses share, part of every neutral's current flows with nothing broken. "
+                "Plumbers still meet that current."
             )
         )
     if where == ask.FEEDER:
         trace.note(
             message(
-                "All conductors of a sound feeder together show nothing. What is left has another way back. Keep the "
+                "All conductors of a sound feeder together read zero. What is left returns another way. Keep the "
                 "equipment grounding conductor out of the jaws."
             )
         )
     trace.note(
         message(
-            "Neutral stays apart from metal past the service ({section}).",
+            "The neutral stays isolated from metal downstream of the service ({section}).",
             section=trace.section("grounding/no_neutral_bond_on_load_side"),
         )
     )
@@ -232,17 +234,17 @@ def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], 
 def _of_the_switch(where: str, signs: Signs) -> Message:
     if where in ask.AT_THE_SERVICE:
         if not signs.stays:
-            return message("With the own main off nothing is left: the current is of this building.")
+            return message("With this building's main off, nothing is left: the current comes from this building.")
         if signs.falls:
             return message(
-                "With the own main off part of it is left: some comes from outside, some from this building."
+                "With this building's main off, part of it is left: some comes from outside, some from this building."
             )
-        return message("With the own main off it is still there: it comes from outside.")
+        return message("With this building's main off, it is still there: it comes from outside.")
     if not signs.stays:
-        return message("With its own device off nothing is left: it belongs to this feeder or circuit.")
+        return message("With its own breaker off, nothing is left: it belongs to this feeder or circuit.")
     if signs.falls:
-        return message("With its own device off part of it is left: other circuits put some of it on this metal.")
-    return message("With its own device off it is still there: other circuits put it on this metal.")
+        return message("With its own breaker off, part of it is left: other circuits put some of it on this metal.")
+    return message("With its own breaker off, it is still there: other circuits put it on this metal.")
 
 
 def _headline(real: bool, ampere: float, low: float, high: float) -> Message:
@@ -267,7 +269,7 @@ def _of_what_stays(where: str, falls: bool) -> Message:
     """Return what current that stays with the device off means. falls: some of it went."""
     if where not in ask.AT_THE_SERVICE:
         part = message("Part of it") if falls else message("It")
-        return message("{part} stays with its own device off: take this metal and its neutral for live.", part=part)
+        return message("{part} stays with its own breaker off: treat this metal and its neutral as live.", part=part)
     if falls:
         return message("Part of it stays with the main off, from outside: report it to the utility, and open nothing.")
     return message("It stays with the main off, so it comes from outside: report it to the utility, and open nothing.")

@@ -49,14 +49,14 @@ class EditionCheck:
         choose = message("Choose the edition enforced where the work is.")
         if self.same is None:
             return message(
-                "Edition not chosen: {edition} shown. The others were not compared. {choose}",
+                "No edition picked. Showing {edition}. The others were not compared. {choose}",
                 edition=self.shown,
                 choose=choose,
             )
         others = " ".join(str(message("{edition}: {answer}.", edition=name, answer=str(words).rstrip(".")))
                           for name, words in self.others.items())  # fmt: skip
         return message(
-            "Edition not chosen: {edition} shown. It decides. {others} {choose}",
+            "No edition picked. Showing {edition}. The edition decides. {others} {choose}",
             edition=self.shown,
             others=others,
             choose=choose,

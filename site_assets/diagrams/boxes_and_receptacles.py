@@ -8,17 +8,17 @@ from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, fini
 
 SLUG = "boxes-and-receptacles"
 CAPTION = message(
-    "Only the equipment grounding wires are drawn. Taking the receptacle off leaves the path to the next box whole. A "
-    "drawing only: open a real box only when it is proved dead."
+    "Only the equipment grounding wires are drawn. Taking the receptacle out leaves the path to the next box intact. "
+    "A drawing only: open a real box only after you test for absence of voltage."
 )
 TEXT_ALTERNATIVE = (
     message("A wire comes from the panel into a metal box and meets the other wires in one splice."),
     message("From the splice one wire goes on to the next box."),
     message("A short wire, the pigtail, runs from the splice to the green screw of the receptacle."),
-    message("Another short wire runs from the splice to a screw in the box that serves nothing else."),
+    message("Another short wire runs from the splice to a screw in the box used for nothing else."),
     message(
-        "Below, the receptacle is taken off. The splice, the wire to the next box and the wire to the box screw stay "
-        "as they were, so the path is whole."
+        "Below, the receptacle is taken out. The splice, the wire to the next box and the wire to the box screw stay "
+        "as they were, so the path is intact."
     ),
 )
 
@@ -29,15 +29,15 @@ def svg() -> str:
         SLUG,
         360,
         480,
-        message("Metal box with a receptacle, and with the receptacle taken off"),
+        message("Metal box with a receptacle, and with the receptacle taken out"),
         message(
             "The equipment grounding wires meet in a splice. Pigtails run to the receptacle and to the box. With the "
-            "receptacle off, the wire from the panel to the next box is still whole."
+            "receptacle out, the wire from the panel to the next box is still intact."
         ),
     )
     picture.extend(
         [
-            label(message("Receptacle on"), 8, 20, kind="strong"),
+            label(message("Receptacle in"), 8, 20, kind="strong"),
             *box("on", 0),
             receptacle("receptacle-on", 204, 46),
             conductor("pigtail-on", "equipment-grounding", (150, 168), (150, 112), (204, 112)),
@@ -50,13 +50,13 @@ def svg() -> str:
             pointer("to-splice", (40, 216), (144, 174)),
             label(message("splice"), 8, 232),
             label(message("screw in\nthe box"), 192, 190),
-            label(message("Receptacle taken off"), 8, 268, kind="strong"),
+            label(message("Receptacle out"), 8, 268, kind="strong"),
             *box("off", 248),
             receptacle("receptacle-off", 304, 276),
             conductor("pigtail-off", "equipment-grounding", (150, 416), (150, 352), (186, 352)),
             dot(150, 416),
             label(message("receptacle"), 354, 378, "end"),
-            label(message("the path\nis whole"), 196, 438, kind="strong"),
+            label(message("the path\nis intact"), 196, 438, kind="strong"),
         ]
     )
     return finished(picture, SLUG)

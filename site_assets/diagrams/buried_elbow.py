@@ -10,19 +10,19 @@ from site_assets.diagrams.symbols import bar, canvas, conductor, enclosure, fini
 SLUG = "buried-elbow"
 COVER = undated("raceways/elbow_cover_other").rows[0]["inches"]
 CAPTION = message(
-    "What counts is the cover over the highest part of the metal elbow. A drawing only: never dig up or open a real "
+    "What matters is the cover over the highest part of the metal elbow. A drawing only: never dig up or open a real "
     "one to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Two nonmetallic raceways run in the earth. Each turns up through a steel elbow to an enclosure above."),
-    message("A dotted line lies {cover} in below the surface.", cover=COVER),
+    message("Two nonmetallic raceways run underground. Each turns up through a steel elbow to an enclosure above."),
+    message("A dotted line is {cover} in below the surface.", cover=COVER),
     message(
-        "Left: every part of the elbow, its upper end too, lies below that line. Nobody can reach it, so it may stay "
-        "alone, without a bond."
+        "Left: every part of the elbow, its upper end too, is below that line. Nobody can reach it, so no bond is "
+        "required."
     ),
     message(
-        "Right: the upper end of the elbow rises above that line. A bonding jumper joins the elbow to the bar in the "
-        "enclosure above, so that a fault in the elbow opens the breaker."
+        "Right: the upper end of the elbow rises above that line. A bonding jumper bonds the elbow to the bar in the "
+        "enclosure above, so that a fault in the elbow trips the breaker."
     ),
 )
 SURFACE, LINE = 92, 218  # 7 units an inch
@@ -36,8 +36,8 @@ def svg() -> str:
         420,
         message("Steel elbows in buried nonmetallic raceways"),
         message(
-            "Left an elbow with all of it deep enough, not bonded. Right an elbow whose upper end is less deep, with a "
-            "bonding jumper to the enclosure above."
+            "Left, an elbow deep enough at every point, not bonded. Right, an elbow whose upper end is not deep "
+            "enough, with a bonding jumper to the enclosure above."
         ),
     )
     picture.extend(
@@ -62,7 +62,7 @@ def deep():
         dimension("left-cover", (150, SURFACE), (150, 256)),
         label(message("{cover} in\nor more", cover=COVER), 96, 132, "end"),
         label(message("steel elbow"), 96, 292, "end"),
-        label(message("no bond\nneeded"), 90, 376, "middle", "strong"),
+        label(message("no bond\nrequired"), 90, 376, "middle", "strong"),
     ]
 
 

@@ -14,27 +14,27 @@ JUMPER = undated("places/communications_electrode_jumper").value
 GROUND = 428
 ROOF = 112
 CAPTION = message(
-    "The lines land on one block of terminals at the service. A line too far away has a rod, and a jumper joins it "
-    "to the rod of the service. A drawing only: never open a real bond to see."
+    "The lines are bonded to one terminal block at the service. A line too far away has a rod, and a jumper bonds it "
+    "to the service's rod. A drawing only: never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
     message("Only the neutral, the bonding and the grounding are drawn."),
-    message("In the service, the main bonding jumper joins the neutral bar to the metal enclosure."),
+    message("In the service, the main bonding jumper connects the neutral bar to the metal enclosure."),
     message("The grounding electrode conductor runs from the neutral bar down to the ground rod."),
     message(
-        "The intersystem bonding termination is a block of terminals outside. A bonding conductor joins it to the "
+        "The intersystem bonding termination is a terminal block outside. A bonding conductor connects it to the "
         "grounding electrode conductor."
     ),
     message(
-        "Four conductors end on the block: from the dish, the antenna mast, the telephone protector and the cable's "
-        "ground block."
+        "Four conductors terminate on the block: from the dish, the antenna mast, the telephone protector and the "
+        "cable's ground block."
     ),
     message(
-        "One more line enters far from the service. Its block is tied to a rod of its own. In the earth a jumper of "
-        "{size} AWG copper or larger joins that rod to the rod of the service.",
+        "One more line enters far from the service. Its block is bonded to its own rod. Underground, a jumper of "
+        "{size} AWG copper or larger bonds that rod to the service's rod.",
         size=JUMPER,
     ),
-    message("So in a storm all of it rises together, and no line stands alone."),
+    message("So in a storm all of it rises together, and no line is left out."),
 )
 
 
@@ -46,8 +46,8 @@ def svg() -> str:
         508,
         message("Communications lines bonded at a house"),
         message(
-            "A dish, an antenna mast, a telephone protector and a cable block are each joined to one block of "
-            "terminals by the service. A distant line has a rod of its own, joined to the rod of the service."
+            "A dish, an antenna mast, a telephone protector and a cable block are each bonded to one terminal block "
+            "at the service. A distant line has its own rod, bonded to the service's rod."
         ),
     )
     picture.extend([*house(), *service(), *lines(), *distant_line()])
@@ -127,5 +127,5 @@ def distant_line():
         conductor("rod-jumper", "electrode", (40, 450), (300, 450)),
         clamp("own-rod-clamp", 300, 450),
         label(message("jumper, {size} AWG copper or larger", size=JUMPER), 170, 468, "middle"),
-        label(message("a rod of its own"), 288, 488, "end"),
+        label(message("its own rod"), 288, 488, "end"),
     ]

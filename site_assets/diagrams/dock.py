@@ -21,20 +21,19 @@ from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure,
 SLUG = "dock"
 REACH = undated("places/dock_plane_reach").value
 CAPTION = message(
-    "Only grounding and bonding are drawn. The metal of the dock is joined to the shore panel, and so is the mesh "
-    "under whoever works at the panel. Never open a real bond at the water's edge."
+    "Only grounding and bonding are drawn. The metal of the dock is bonded to the shore panel, and so is the mesh "
+    "under anyone at the panel. Never open a real bond at the water's edge."
 )
 TEXT_ALTERNATIVE = (
     message("The panel stands on shore, with its grounding bar."),
     message("An insulated equipment grounding conductor runs from the grounding bar to the outlet on the dock."),
     message("A bonding conductor runs from the grounding bar to the metal frame of the dock."),
     message(
-        "The metal ladder and the metal piles are fixed to the frame, and so the metal that touches the water is "
-        "joined."
+        "The metal ladder and the metal piles are fastened to the frame, so the metal that touches the water is bonded."
     ),
     message(
-        "Mesh lies under the ground around the panel and reaches {reach} in out from it. It is joined to the grounding "
-        "bar. Whoever stands there with a hand on the panel has one voltage at hand and feet.",
+        "Mesh is buried around the panel and goes {reach} in out from it. It is bonded to the grounding bar. Anyone "
+        "who stands there with a hand on the panel has one voltage at hand and feet.",
         reach=REACH,
     ),
 )
@@ -49,8 +48,8 @@ def svg() -> str:
         400,
         message("Bonding at a dock"),
         message(
-            "The shore panel is joined to an outlet on the dock, to the metal frame of the dock, and to mesh in the "
-            "ground around the panel. A person stands on the mesh with a hand on the panel."
+            "The shore panel is connected to an outlet on the dock, to the metal frame of the dock, and to mesh in "
+            "the soil around the panel. A person stands on the mesh with a hand on the panel."
         ),
     )
     picture.extend([*shore(), *dock(), *bonds(), *names()])
@@ -110,5 +109,5 @@ def names():
         label(message("water"), 250, 284),
         label(message("{reach} in", reach=REACH), 121, GROUND + 54, "middle"),
         pointer("to-mesh", (54, 268), (54, GROUND + 24)),
-        label(message("mesh in the ground\naround the panel"), 8, 282),
+        label(message("mesh in the soil\naround the panel"), 8, 282),
     ]

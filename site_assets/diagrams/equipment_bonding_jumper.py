@@ -22,7 +22,7 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "equipment-bonding-jumper"
 CAPTION = message(
-    "The steel raceway is the grounding path. The flexible piece breaks it, so a jumper carries the path past. A "
+    "The steel raceway is the grounding path. The flexible piece interrupts it, so a jumper bridges across. A "
     "drawing only: never lift a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
@@ -35,7 +35,7 @@ TEXT_ALTERNATIVE = (
     message("The steel raceway carries it on to the panel. It enters the panel enclosure at the tight fitting."),
     message("The enclosure and the grounding bar pass it to the equipment grounding conductor of the feeder."),
     message(
-        "That conductor leads to the service, to the main bonding jumper, and so back to the source. The breaker opens."
+        "That conductor leads to the service, to the main bonding jumper, and so back to the source. The breaker trips."
     ),
 )
 
@@ -48,8 +48,8 @@ def svg() -> str:
         500,
         message("Equipment bonding jumper along a flexible raceway"),
         message(
-            "A steel raceway leaves a panel and ends in a flexible piece at a machine. The jumper joins the fitting "
-            "at the end of the steel to the case of the machine, outside the flexible piece."
+            "A steel raceway leaves a panel and ends in a flexible piece at a machine. The jumper connects the "
+            "fitting at the end of the steel to the case of the machine, outside the flexible piece."
         ),
     )
     picture.extend([*panel(), *run(), *fault_way()])

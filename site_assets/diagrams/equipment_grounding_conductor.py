@@ -22,8 +22,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "equipment-grounding-conductor"
 CAPTION = message(
-    "The equipment grounding conductor runs with the hot conductor, from the machine to the grounding bar. The "
-    "breaker ahead sets its size. A drawing only: never open a real one to see."
+    "The equipment grounding conductor runs with the hot conductor, from the machine to the grounding bar. It is "
+    "sized from the breaker ahead. A drawing only: never open a real one to see."
 )
 TEXT_ALTERNATIVE = (
     message("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
@@ -34,7 +34,7 @@ TEXT_ALTERNATIVE = (
         "Without it the case stays live and the breaker stays closed."
     ),
     message("The main bonding jumper, in the service disconnect, carries it over to the neutral bar."),
-    message("Source again: the neutral takes it back to the transformer. The breaker opens."),
+    message("Source again: the neutral takes it back to the transformer. The breaker trips."),
 )
 
 
@@ -46,8 +46,8 @@ def svg() -> str:
         480,
         message("Equipment grounding conductor from a machine to its panel"),
         message(
-            "The conductor joins the metal case of the machine to the grounding bar in the service panel. It shares "
-            "a plastic raceway with the hot conductor of the circuit."
+            "The conductor connects the metal case of the machine to the grounding bar in the service panel. It "
+            "shares a plastic raceway with the hot conductor of the circuit."
         ),
     )
     picture.extend([*panel(), *circuit(), *fault_way()])

@@ -13,15 +13,15 @@ SLUG = "farm"
 SIZE = undated("places/livestock_plane_conductor").value
 FLOOR = 214
 CAPTION = message(
-    "Mesh underfoot, stall pipes and water bowl are joined, so hooves and mouth meet one voltage. A drawing only: "
+    "Mesh underfoot, stall pipes and water bowl are bonded, so hooves and mouth are at one voltage. A drawing only: "
     "never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
     message("A cow stands on a concrete floor with wire mesh in it, and drinks from a metal water bowl."),
-    message("Metal stall pipes stand beside it. Each post is joined to the mesh."),
-    message("The water bowl stands on its metal pipe. A bonding conductor joins the pipe to the mesh."),
+    message("Metal stall pipes stand beside it. Each post is bonded to the mesh."),
+    message("The water bowl stands on its metal pipe. A bonding conductor connects the pipe to the mesh."),
     message(
-        "A conductor of solid copper, {size} AWG or larger, joins the mesh to the grounding system of the building.",
+        "A solid copper conductor, {size} AWG or larger, connects the mesh to the grounding system of the building.",
         size=SIZE,
     ),
     message("Between hooves and mouth there is next to no voltage. Cattle notice small voltages that people do not."),
@@ -34,10 +34,10 @@ def svg() -> str:
         SLUG,
         360,
         370,
-        message("Equipotential plane under livestock"),
+        message("Equipotential plane for livestock"),
         message(
             "A cow stands on mesh in a concrete floor and drinks from a bowl. Mesh, stall pipes, water pipe and bowl "
-            "are joined to one another and to the grounding system of the building."
+            "are bonded to one another and to the grounding system of the building."
         ),
     )
     picture.extend([*stall(), cow("cow", 96, FLOOR), *bonds(), *names()])

@@ -20,7 +20,7 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "feeder-and-branch-raceways"
 CAPTION = message(
-    "Every coupling and every connector is a link of the way back; one loose one breaks it. A drawing only: never "
+    "Every coupling and every connector is a link in the return path; one loose one breaks it. A drawing only: never "
     "loosen a real fitting to see."
 )
 TEXT_ALTERNATIVE = (
@@ -29,11 +29,11 @@ TEXT_ALTERNATIVE = (
     message("Fault: inside the box the hot conductor touches the metal."),
     message(
         "Return: the branch raceway carries the current over its connectors and its coupling to the second panel. "
-        "There the neutral bar is not joined to the metal."
+        "There the neutral bar is not bonded to the metal."
     ),
     message("Return: the feeder raceway carries it over its coupling and connectors to the service panel."),
     message("The main bonding jumper carries it over to the neutral bar."),
-    message("Source again: the neutral takes it back. The current is large, and the branch breaker opens."),
+    message("Source again: the neutral takes it back. The current is large, and the branch breaker trips."),
 )
 
 
@@ -45,8 +45,8 @@ def svg() -> str:
         520,
         message("Steel raceways from panel to panel to box"),
         message(
-            "A feeder raceway joins the service panel to a second panel, and a branch raceway joins that panel to a "
-            "box. A fault in the box goes back over the raceways and their fittings to the main bonding jumper."
+            "A feeder raceway connects the service panel to a second panel, and a branch raceway connects that panel "
+            "to a box. A fault in the box goes back over the raceways and their fittings to the main bonding jumper."
         ),
     )
     picture.extend([*service_panel(), *second_panel(), *branch(), *steps()])
@@ -91,7 +91,7 @@ def second_panel():
         bar("second-grounding-bar", "equipment-grounding", 22, 448, 60),
         conductor("second-panel-bond", "equipment-grounding", (32, 462), (32, 486)),
         never("no-joint", 48, 405, (48, 367), (48, 444)),
-        label(message("not joined\nhere"), 64, 400, kind="warning"),
+        label(message("not bonded\nhere"), 64, 400, kind="warning"),
     ]
 
 

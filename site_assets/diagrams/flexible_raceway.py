@@ -21,20 +21,20 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "flexible-raceway"
 CAPTION = message(
-    "The motor moves and works the flexible raceway loose, so a wire inside is the way back. A drawing only: never "
-    "open a real raceway to see."
+    "The motor moves and works the flexible raceway loose, so a wire inside is the return path. A drawing only: "
+    "never open a real raceway to see."
 )
 TEXT_ALTERNATIVE = (
     message("Source: the current goes out on the hot conductor and through the breaker in the service panel."),
     message("Hot conductor: it runs through the steel raceway, the box and the flexible raceway to the motor."),
     message("Fault: in the motor the hot conductor touches the metal case."),
     message(
-        "Return: the equipment grounding wire inside the flexible raceway carries the current to the box. The flexible "
-        "raceway itself does not count, since it moves."
+        "Return: the equipment grounding wire inside the flexible raceway carries the current to the box. The "
+        "flexible raceway itself is not the path, since it moves."
     ),
     message("Return: the wire goes on through the steel raceway to the grounding bar in the service panel."),
     message("The main bonding jumper carries the current over to the neutral bar."),
-    message("Source again: the neutral takes it back. The current is large, and the breaker opens."),
+    message("Source again: the neutral takes it back. The current is large, and the breaker trips."),
 )
 HOT_SWEEP = swept((301, 250), (301, 425), (178, 425))
 WIRE_SWEEP = swept((285, 250), (285, 409), (178, 409))
@@ -48,7 +48,7 @@ def svg() -> str:
         510,
         message("Flexible raceway to a motor that moves"),
         message(
-            "A flexible raceway hangs in a curve between a box and a motor that moves. A wire inside it joins the "
+            "A flexible raceway hangs in a curve between a box and a motor that moves. A wire inside it connects the "
             "motor to the box and to the grounding bar of the service panel."
         ),
     )

@@ -20,26 +20,27 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "generator"
 CAPTION = message(
-    "Above: the transfer switch opens the neutral too, so the generator has a jumper of its own. Below: the neutral "
-    "runs through solid, so there is none. Electrodes are left out."
+    "Above: the transfer switch switches the neutral too, so the generator has its own jumper. Below: the neutral "
+    "runs straight through, so there is none. Electrodes are left out."
 )
 TEXT_ALTERNATIVE = (
     message("Above, left: the service has its main bonding jumper between neutral bar and grounding bar."),
     message(
-        "Above, middle: the transfer switch turns both the hot (ungrounded) conductor and the neutral to one source."
+        "Above, middle: the transfer switch switches both the hot (ungrounded) conductor and the neutral to one source."
     ),
     message(
-        "Above, right: on the generator the service neutral is cut off. So a system bonding jumper in the generator "
-        "joins its neutral to metal."
+        "Above, right: on the generator, the service neutral is cut off. So a system bonding jumper in the generator "
+        "bonds its neutral to metal."
     ),
     message(
-        "Below, middle: the transfer switch turns only the hot conductor. The neutrals of both sources stay joined."
+        "Below, middle: the transfer switch switches only the hot conductor. The neutrals of both sources stay "
+        "connected."
     ),
     message(
-        "Below, right: the generator has no jumper. Its fault current comes home over the main bonding jumper at the "
-        "service. A jumper here would be a second joint, and put neutral current on metal."
+        "Below, right: the generator has no jumper. Its fault current returns over the main bonding jumper at the "
+        "service. A jumper here would be a second bond, and put neutral current on metal."
     ),
-    message("In both, equipment grounding conductors join the metal of service, transfer switch and generator."),
+    message("In both, equipment grounding conductors connect the metal of service, transfer switch and generator."),
 )
 
 

@@ -23,8 +23,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "grounded-conductor"
 CAPTION = message(
-    "The neutral has two duties. In use it carries the return of the loads. In a fault it carries the whole fault "
-    "current home. A drawing only: never open a real neutral."
+    "The neutral has two jobs. In normal use it carries the return current of the loads. In a fault it carries the "
+    "whole fault current back. A drawing only: never open a real neutral."
 )
 TEXT_ALTERNATIVE = (
     message("Source: the utility transformer pushes current out on a hot (ungrounded) conductor."),
@@ -34,7 +34,7 @@ TEXT_ALTERNATIVE = (
     message("The main bonding jumper carries it over to the neutral bar."),
     message(
         "The grounded conductor, the neutral, carries it back to the middle of the transformer. The same conductor "
-        "carries the return of the load when all is well."
+        "carries the load's return current when all is well."
     ),
 )
 

@@ -8,12 +8,12 @@ from site_assets.diagrams.symbols import canvas, conductor, enclosure, finished,
 
 SLUG = "knockouts"
 CAPTION = message(
-    "The rings left around the hole hang on small ties. Where that is not enough, a jumper goes around them. A drawing "
-    "only: never take a real bond off to see."
+    "The rings left around the hole hang on small tabs. Where that is not enough, a jumper goes around them. A "
+    "drawing only: never take a real bond off to see."
 )
 TEXT_ALTERNATIVE = (
     message("Seen face-on: in the middle is the hole for the raceway. Around it two rings are left in the wall."),
-    message("A slit runs round each ring. Only two small ties hold each ring to the next metal."),
+    message("A slit runs around each ring. Only two small tabs hold each ring to the next metal."),
     message("Cut through: the locknuts squeeze the inner ring, not the wall itself."),
     message("A bonding bushing sits on the end of the raceway."),
     message("A jumper runs from the lug of the bushing to the solid wall beyond the rings, and so around them."),
@@ -46,7 +46,7 @@ def face_on():
         pointer("to-ring", (262, 70), (176, 76)),
         label(message("rings left"), 256, 66),
         pointer("to-tie", (262, 128), (213, 124)),
-        label(message("small tie"), 266, 132),
+        label(message("small tab"), 266, 132),
         pointer("to-wall", (262, 196), (232, 196)),
         label(message("solid wall"), 266, 200),
     ]

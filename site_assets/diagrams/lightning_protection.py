@@ -11,14 +11,16 @@ from site_assets.diagrams.symbols import bar, canvas, conductor, enclosure, fini
 SLUG = "lightning-protection"
 GROUND = 356
 CAPTION = message(
-    "Lightning has its own way down and its own electrode. A bond in the earth joins it to the electrodes of the "
-    "building, so both rise together. A drawing only: never take a real bond off."
+    "Lightning has its own way down and its own electrode. An underground bond ties it to the building's electrodes, "
+    "so both rise together. A drawing only: never take a real bond off."
 )
 TEXT_ALTERNATIVE = (
     message("A strike terminal, also called air terminal, stands on top of the roof."),
     message("A down conductor runs from it over the roof and down the outside of the wall. One is drawn."),
-    message("It ends in the earth on an electrode of the lightning system."),
-    message("Inside the house is the service. Its main bonding jumper joins the neutral bar to the metal enclosure."),
+    message("It terminates underground on an electrode of the lightning system."),
+    message(
+        "Inside the house is the service. Its main bonding jumper connects the neutral bar to the metal enclosure."
+    ),
     message(
         "A grounding electrode conductor runs from the neutral bar to the electrodes of the building: here two rods."
     ),
@@ -33,10 +35,10 @@ def svg() -> str:
         SLUG,
         360,
         490,
-        message("Lightning protection joined to the electrodes of a building"),
+        message("Lightning protection bonded to the electrodes of a building"),
         message(
-            "A strike terminal, a down conductor and its electrode stand at the right of a house. The service inside "
-            "has rods of its own. A bond in the earth joins both."
+            "A strike terminal, a down conductor and its electrode are at the right of a house. The service inside "
+            "has its own rods. An underground bond ties both together."
         ),
     )
     picture.extend([*house(), *lightning(), *service(), *bond()])

@@ -34,7 +34,7 @@ TEXT_ALTERNATIVE = (
     ),
     message(
         "Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now the "
-        "current is large, and the breaker opens."
+        "current is large, and the breaker trips."
     ),
 )
 
@@ -47,8 +47,8 @@ def svg() -> str:
         474,
         message("Main bonding jumper in a service disconnect enclosure"),
         message(
-            "The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The numbered way "
-            "of a fault runs from the source through the machine and back over the jumper."
+            "The jumper connects the neutral bar and the equipment grounding bar inside the enclosure. The numbered "
+            "fault path runs from the source through the machine and back over the jumper."
         ),
     )
     parts = [

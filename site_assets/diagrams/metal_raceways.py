@@ -21,8 +21,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "metal-raceways"
 CAPTION = message(
-    "The steel raceway itself is the way back. Where a flexible piece may not be, a wire inside or a jumper outside "
-    "takes over. A drawing only: never pull a real raceway apart to see."
+    "The steel raceway itself is the return path. Where a flexible piece is not permitted to be, a wire inside or a "
+    "jumper outside takes over. A drawing only: never pull a real raceway apart to see."
 )
 TEXT_ALTERNATIVE = (
     message("Source: the current goes out on the hot conductor and through the breaker in the service panel."),
@@ -34,7 +34,7 @@ TEXT_ALTERNATIVE = (
     ),
     message("Return: the steel raceway and its fittings carry it from the box to the metal of the service panel."),
     message("The main bonding jumper carries it over to the neutral bar."),
-    message("Source again: the neutral takes it back. The current is large, and the breaker opens."),
+    message("Source again: the neutral takes it back. The current is large, and the breaker trips."),
 )
 
 

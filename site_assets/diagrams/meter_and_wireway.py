@@ -25,11 +25,13 @@ CAPTION = message(
 )
 TEXT_ALTERNATIVE = (
     message("From above come the hot (ungrounded) service conductor and the neutral. One hot is drawn for all."),
-    message("In the meter enclosure a supply-side bonding jumper joins the metal to the neutral."),
+    message("In the meter enclosure a supply-side bonding jumper bonds the metal to the neutral."),
     message("Both conductors go on into the wireway. There they are tapped for three service disconnects."),
-    message("In the wireway another supply-side bonding jumper joins the metal to the neutral."),
+    message("In the wireway another supply-side bonding jumper bonds the metal to the neutral."),
     message("Each disconnect gets a hot conductor and a neutral, even when its loads need no neutral."),
-    message("In each disconnect a main bonding jumper joins the neutral bar to the grounding bar and the enclosure."),
+    message(
+        "In each disconnect a main bonding jumper connects the neutral bar to the grounding bar and the enclosure."
+    ),
     message("Each feeder leaves with its hot conductor and its equipment grounding conductor."),
 )
 

@@ -21,18 +21,21 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "panel"
 CAPTION = message(
-    "In a panel beyond the service, the neutral bar stands apart from the metal. The bonding screw stays out. A "
-    "drawing only: never take out a real screw on a live panel."
+    "In a panel downstream of the service, the neutral bar is isolated from the metal. The bonding screw stays out. "
+    "A drawing only: never take out a real screw on a live panel."
 )
 TEXT_ALTERNATIVE = (
     message(
         "The feeder from the service brings hot (ungrounded) conductors, a neutral and an equipment grounding "
         "conductor."
     ),
-    message("The neutral ends on the neutral bar. The bar stands on insulators, apart from the metal of the panel."),
-    message("The bonding screw that came with the panel is not put in. It would join the neutral bar to the metal."),
     message(
-        "The equipment grounding conductor ends on the grounding bar. This bar is fastened to the metal of the panel."
+        "The neutral terminates on the neutral bar. The bar is on insulators, isolated from the metal of the panel."
+    ),
+    message("The bonding screw that came with the panel is not installed. It would bond the neutral bar to the metal."),
+    message(
+        "The equipment grounding conductor terminates on the grounding bar. This bar is fastened to the metal of the "
+        "panel."
     ),
     message("A branch circuit leaves with its hot conductor from a breaker and its neutral from the neutral bar."),
     message("Its equipment grounding conductor starts at the grounding bar. The two kinds of bars are never mixed."),
@@ -47,7 +50,7 @@ def svg() -> str:
         470,
         message("A panel fed from the service"),
         message(
-            "The neutral bar stands on insulators and its bonding screw is crossed out. The grounding bar is joined "
+            "The neutral bar is on insulators and its bonding screw is crossed out. The grounding bar is connected "
             "to the enclosure and to the equipment grounding conductor of the feeder."
         ),
     )
@@ -85,7 +88,7 @@ def bars():
         label(message("grounding\nbar"), 62, 282),
         conductor("panel-bond", "equipment-grounding", (54, 264), (54, 360)),
         joint("panel-joint", 54, 360),
-        label(message("joined to\nthe metal"), 62, 334),
+        label(message("bonded to\nthe metal"), 62, 334),
     ]
 
 

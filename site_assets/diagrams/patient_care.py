@@ -24,8 +24,8 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "patient-care"
 CAPTION = message(
-    "Two ways back at once: the metal around the wires, and the green wire inside it. If one works loose, the other "
-    "still carries the fault. A drawing only: never open a real path to see."
+    "Two return paths at once: the metal around the wires, and the green wire inside it. If one works loose, the "
+    "other still carries the fault. A drawing only: never open a real path to see."
 )
 TEXT_ALTERNATIVE = (
     message(
@@ -41,8 +41,8 @@ TEXT_ALTERNATIVE = (
         "the grounding bar. Lose one path, and the other still works."
     ),
     message(
-        "The feeder's equipment grounding conductor takes it on to the service. There the main bonding jumper leads "
-        "it to the neutral and so to its source. The breaker opens."
+        "The feeder's equipment grounding conductor takes it on to the service. There the main bonding jumper "
+        "carries it to the neutral and so to its source. The breaker trips."
     ),
 )
 
@@ -56,7 +56,7 @@ def svg() -> str:
         message("Two fault paths at a patient's bed"),
         message(
             "A metal raceway runs from a branch panel to a metal box with a receptacle at a bed. An insulated green "
-            "wire inside runs beside the circuit. A fault in the box has both ways back."
+            "wire inside runs with the circuit. A fault in the box has both return paths."
         ),
     )
     picture.extend([*panel(), *run(), *bed(), *steps()])
@@ -100,10 +100,10 @@ def run():
         dot(130, 424),
         clamp("box-screw", 98, 424, 12),
         fault("fault", 206, 374, 17),
-        label(message("first path:\nmetal raceway,\nor armor that\ncounts as one"), 210, 262, kind="strong"),
+        label(message("first path:\nmetal raceway,\nor armor that\nqualifies"), 210, 262, kind="strong"),
         label(message("second path:\ninsulated\ngreen wire"), 8, 276, kind="strong"),
         pointer("to-green-wire", (84, 288), (128, 288)),
-        label(message("tied to the\nbox too"), 8, 420),
+        label(message("bonded to the\nbox too"), 8, 420),
         label(message("metal box"), 84, 486),
     ]
 

@@ -12,19 +12,21 @@ from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, fini
 SLUG = "pool"
 SIZE = undated("places/pool_bonding_conductor").value
 CAPTION = message(
-    "Shell steel, deck, ladder, light, pump and water all have one voltage. A drawing only: never open a real bond at "
-    "a pool."
+    "Shell steel, deck, ladder, light, pump and water are all at one voltage. A drawing only: never open a real bond "
+    "at a pool."
 )
 TEXT_ALTERNATIVE = (
     message("The pool is cut through. Steel bars in the concrete shell run up both sides and along the bottom."),
     message(
-        "The mesh in the deck on both sides of the pool is joined to the steel of the shell, at four points around the "
-        "pool."
+        "The mesh in the deck on both sides of the pool is bonded to the steel of the shell, at four points around "
+        "the pool."
     ),
-    message("The ladder, the metal post and the pump are joined to the mesh in the deck."),
-    message("The metal niche of the underwater light is joined to them too."),
-    message("The water touches the metal ladder, and so it is joined."),
-    message("Solid copper of {size} AWG or larger joins the parts. It need not run to the panel.", size=SIZE),
+    message("The ladder, the metal post and the pump are bonded to the mesh in the deck."),
+    message("The metal niche of the underwater light is bonded to them too."),
+    message("The water touches the metal ladder, and so it is bonded."),
+    message(
+        "Solid copper of {size} AWG or larger connects the parts. It is not required to run to the panel.", size=SIZE
+    ),
     message("Apart from that, an equipment grounding conductor runs from the panel to the pump."),
 )
 
@@ -37,8 +39,8 @@ def svg() -> str:
         440,
         message("Bonding at a pool"),
         message(
-            "A pool cut through. The steel of the shell, the mesh in the deck, a ladder, the niche of a light, a pump, "
-            "a metal post and the water are all joined."
+            "A pool cut through. The steel of the shell, the mesh in the deck, a ladder, the niche of a light, a "
+            "pump, a metal post and the water are all bonded."
         ),
     )
     picture.extend([*basin(), *deck(), *metal_parts(), *bonds(), *names()])
@@ -107,6 +109,6 @@ def names():
         label(message("mesh in\nthe deck"), 114, 140),
         pointer("to-steel", (295, 318), (274, 318)),
         label(message("steel of\nthe shell"), 298, 316),
-        label(message("solid copper, {size} AWG or larger,\njoins them all", size=SIZE), 180, 388, "middle", "strong"),
-        label(message("it need not run to the panel"), 180, 424, "middle"),
+        label(message("solid copper, {size} AWG or larger,\nbonds them all", size=SIZE), 180, 388, "middle", "strong"),
+        label(message("not required to run to the panel"), 180, 424, "middle"),
     ]

@@ -9,22 +9,25 @@ from site_assets.diagrams.symbols import arrow, bar, breaker, canvas, conductor,
 
 SLUG = "separate-building"
 CAPTION = message(
-    "Neutral and metal are joined in the first building only. The feeder brings an equipment grounding conductor "
-    "along. The second building has an electrode of its own, tied to its grounding bar."
+    "Neutral and metal are bonded in the first building only. The feeder includes an equipment grounding conductor. "
+    "The second building has its own electrode, connected to its grounding bar."
 )
 TEXT_ALTERNATIVE = (
     message(
-        "In the first building stands the service. Its main bonding jumper joins the neutral bar to the grounding bar."
+        "The service is in the first building. Its main bonding jumper connects the neutral bar to the grounding bar."
     ),
-    message("The neutral bar there is tied to the electrode of the first building."),
+    message("The neutral bar there is connected to the electrode of the first building."),
     message(
-        "A feeder runs under the earth to the second building. It has a hot (ungrounded) conductor, a neutral and an "
+        "A feeder runs underground to the second building. It has a hot (ungrounded) conductor, a neutral and an "
         "equipment grounding conductor."
     ),
     message("In the second building the hot conductor goes to the breaker that disconnects the building."),
-    message("The neutral ends on a neutral bar that stays apart from metal. No jumper joins it to the grounding bar."),
-    message("The equipment grounding conductor ends on the grounding bar, which is joined to the enclosure."),
-    message("The electrode of the second building is tied to that grounding bar, not to the neutral bar."),
+    message(
+        "The neutral terminates on a neutral bar that is isolated from metal. No jumper connects it to the grounding "
+        "bar."
+    ),
+    message("The equipment grounding conductor terminates on the grounding bar, which is bonded to the enclosure."),
+    message("The electrode of the second building is connected to that grounding bar, not to the neutral bar."),
 )
 
 
@@ -36,8 +39,8 @@ def svg() -> str:
         420,
         message("A feeder to a separate building"),
         message(
-            "Two buildings side by side, a feeder under the earth between them. The first has the main bonding "
-            "jumper. In the second, a crossed-out link shows that neutral and metal stay apart."
+            "Two buildings with an underground feeder between them. The first has the main bonding jumper. In the "
+            "second, a crossed-out link shows that neutral and metal stay isolated."
         ),
     )
     picture.extend([*first_building(), *feeder(), *second_building()])

@@ -28,8 +28,8 @@ TEXT_ALTERNATIVE = (
         "A metal mast brings the hot (ungrounded) conductor and the neutral to the meter. One hot is drawn for both."
     ),
     message("The hot conductor goes through the meter. The neutral goes past it and is bonded to the meter enclosure."),
-    message("Both go on to the service disconnect. The neutral ends on its neutral bar."),
-    message("The main bonding jumper joins the neutral bar to the grounding bar and the enclosure."),
+    message("Both go on to the service disconnect. The neutral terminates on its neutral bar."),
+    message("The main bonding jumper connects the neutral bar to the grounding bar and the enclosure."),
     message(
         "The hot conductor leaves through the breaker, and the equipment grounding conductor from the grounding bar."
     ),
@@ -37,7 +37,8 @@ TEXT_ALTERNATIVE = (
         "From the neutral bar a grounding electrode conductor goes to the ground rod, and one to the metal water pipe."
     ),
     message(
-        "The intersystem bonding termination is tied to the electrode conductor. Phone, cable and antenna bond there."
+        "The intersystem bonding termination is connected to the electrode conductor. Phone, cable and antenna bond "
+        "there."
     ),
 )
 

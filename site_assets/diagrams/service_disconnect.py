@@ -21,19 +21,20 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "service-disconnect"
 CAPTION = message(
-    "The line runs at the first overcurrent device. Above it, parts go by the size of the supply conductors. Below "
-    "it, they go by the breaker ahead. Neutral and metal meet only above."
+    "The line runs at the first overcurrent device. Above it, parts are sized from the supply conductors. Below it, "
+    "they are sized from the breaker ahead. Neutral and metal are bonded only above."
 )
 TEXT_ALTERNATIVE = (
     message("From above come the service conductors, hot (ungrounded) and neutral, in a metal raceway."),
-    message("On the supply side a supply-side bonding jumper joins the bushing of that raceway to the enclosure."),
+    message("On the supply side a supply-side bonding jumper connects the bushing of that raceway to the enclosure."),
     message(
-        "In the enclosure the neutral ends on the neutral bar. The main bonding jumper joins it to the grounding bar."
+        "In the enclosure the neutral terminates on the neutral bar. The main bonding jumper connects it to the "
+        "grounding bar."
     ),
     message("The hot conductor passes the service disconnect, here a breaker: the first overcurrent device."),
     message("Just below the breaker runs the line. From here down is the load side."),
     message("The feeder leaves with a hot conductor, a neutral and an equipment grounding conductor."),
-    message("From here on, neutral and metal stay apart."),
+    message("From here on, neutral and metal stay isolated."),
 )
 
 
@@ -45,8 +46,8 @@ def svg() -> str:
         470,
         message("Service disconnect: the line between supply side and load side"),
         message(
-            "A thought line crosses the enclosure just below the breaker. The supply-side bonding jumper and the "
-            "main bonding jumper stand above it. The equipment grounding conductor leaves below it."
+            "An imaginary line crosses the enclosure just below the breaker. The supply-side bonding jumper and the "
+            "main bonding jumper are above it. The equipment grounding conductor leaves below it."
         ),
     )
     picture.extend([*supply_side(), *load_side()])
@@ -57,7 +58,7 @@ def supply_side():
     """Return the service raceway, the enclosure and what stands ahead of the breaker."""
     return [
         label(message("supply side"), 236, 24, kind="strong"),
-        label(message("size: by the\nsupply conductors"), 236, 44),
+        label(message("sized from the\nsupply conductors"), 236, 44),
         raceway("service-raceway", "metal", 110, (80, 32), (80, 128)),
         enclosure("service-disconnect", 14, 128, 212, 238),
         bushing("bonding-bushing", 20, 124, 120),
@@ -95,7 +96,7 @@ def load_side():
         label(message("to the loads"), 56, 464),
         label(message("service\ndisconnect"), 62, 302),
         label(message("load side"), 236, 302, kind="strong"),
-        label(message("size: by the\nbreaker ahead"), 236, 322),
+        label(message("sized from the\nbreaker ahead"), 236, 322),
         label(message("equipment\ngrounding\nconductor"), 236, 372),
         pointer("grounding-leader", (232, 384), (208, 384)),
     ]

@@ -22,22 +22,20 @@ from site_assets.diagrams.symbols import (
 SLUG = "solar"
 GROUND = 522
 CAPTION = message(
-    "Frames are bonded to rails, rails to a grounding wire, and that wire stays with its circuit down to the panel. "
-    "Sunlight keeps the array live: never take a real clamp or wire off to see."
+    "Frames are bonded to rails, rails to an equipment grounding conductor that stays with its circuit down to the "
+    "panel. Sunlight keeps the array live: never take a real clamp or wire off to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Three solar panels lie side by side, seen from behind. Two metal rails run across their frames."),
-    message("Listed clamps bond each frame to the rails. A jumper joins one rail to the other."),
+    message("Three solar panels in a row, seen from behind. Two metal rails run across their frames."),
+    message("Listed clamps bond each frame to the rails. A jumper bonds one rail to the other."),
     message("From the rail an equipment grounding conductor starts. The plus and minus wires of the array go with it."),
-    message("All three run to the disconnect. The equipment grounding conductor is joined to its metal."),
-    message(
-        "They run on to the inverter, and its metal is joined too. The inverter turns direct into alternating current."
-    ),
+    message("All three run to the disconnect. The equipment grounding conductor is bonded to its metal."),
+    message("They run on to the inverter, and its metal is bonded too. The inverter turns DC into AC."),
     message(
         "From the inverter the hot (ungrounded) conductor goes to a breaker in the service panel. The equipment "
-        "grounding conductor goes with it and ends on the grounding bar. One hot is drawn for both."
+        "grounding conductor goes with it and terminates on the grounding bar. One hot is drawn for both."
     ),
-    message("Only in the service panel does the main bonding jumper join the neutral bar to the grounding bar."),
+    message("Only in the service panel does the main bonding jumper connect the neutral bar to the grounding bar."),
     message("From the neutral bar a grounding electrode conductor goes to the electrode of the building."),
     message("A dotted line shows a rod at the array. It may be added, but it does not replace the grounding wire."),
 )
@@ -51,8 +49,8 @@ def svg() -> str:
         600,
         message("A solar array from frame to panel"),
         message(
-            "Frames, rails, disconnect and inverter are joined by an equipment grounding conductor that runs with the "
-            "circuit to the service panel. A dotted rod at the array is an extra."
+            "Frames, rails, disconnect and inverter are bonded by an equipment grounding conductor that runs with "
+            "the circuit to the service panel. A dotted rod at the array is an extra."
         ),
     )
     picture.extend([*array(), *extra_rod(), *way_down(), *service_panel()])

@@ -23,7 +23,7 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "system-bonding-jumper"
 CAPTION = message(
-    "The system bonding jumper joins neutral and metal once, here in the transformer. The supply-side bonding jumper "
+    "The system bonding jumper bonds neutral to metal once, here in the transformer. The supply-side bonding jumper "
     "ties the first disconnect to it. A drawing only: never lift a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
@@ -33,10 +33,10 @@ TEXT_ALTERNATIVE = (
     message("The equipment grounding conductor carries the current back to the grounding bar of the first disconnect."),
     message("The supply-side bonding jumper carries it on to the grounding bar in the transformer."),
     message(
-        "The system bonding jumper carries it over to the neutral bar. Without it the way ends here, and the breaker "
-        "stays closed."
+        "The system bonding jumper carries it over to the neutral bar. Without it the path ends here, and the "
+        "breaker stays closed."
     ),
-    message("Source again: the neutral point takes the current back into the winding. The breaker opens."),
+    message("Source again: the neutral point takes the current back into the winding. The breaker trips."),
 )
 
 
@@ -48,8 +48,9 @@ def svg() -> str:
         570,
         message("System bonding jumper in a transformer"),
         message(
-            "The jumper joins the neutral bar and the grounding bar inside the transformer. In the first disconnect "
-            "the neutral bar stays apart from metal. Numbers follow a fault from the winding to the machine and back."
+            "The jumper connects the neutral bar and the grounding bar inside the transformer. In the first "
+            "disconnect the neutral bar stays isolated from metal. Numbers follow a fault from the winding to the "
+            "machine and back."
         ),
     )
     picture.extend([*transformer_parts(), *disconnect_parts(), *fault_way()])
@@ -98,7 +99,7 @@ def disconnect_parts():
         bar("disconnect-grounding-bar", "equipment-grounding", 76, 384, 70),
         conductor("disconnect-enclosure-bond", "equipment-grounding", (92, 398), (92, 432)),
         joint("disconnect-joint", 92, 432),
-        label(message("not joined here"), 146, 420),
+        label(message("not bonded here"), 146, 420),
         conductor("hot-conductor", "ungrounded", (280, 358), (280, 516)),
         *(conductor(f"other-phase-{x}", "ungrounded", (x, 358), (x, 452)) for x in (304, 328)),
         *(arrow(f"other-load-{x}", x, 462, "down") for x in (304, 328)),

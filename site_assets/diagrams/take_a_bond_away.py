@@ -61,7 +61,7 @@ def svg() -> str:
         360,
         800,
         message("A source, a first disconnect, a panel and a machine with the bonds between them"),
-        message("Each bond and each part can be pressed. The list beside it tells what the drawing shows."),
+        message("You can press each bond and each part. The list beside it says what the drawing shows."),
         pressed=True,
     )
     drawn = [*parts(), *wires(), *bonds(), *electrodes(), *faults(), *people()]

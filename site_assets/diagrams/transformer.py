@@ -21,21 +21,23 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "transformer"
 CAPTION = message(
-    "Neutral and metal meet once, in the transformer. From the same place the electrode conductor goes to building "
-    "steel, and the supply-side bonding jumper to the panel."
+    "Neutral and metal are bonded once, in the transformer. From the same place the grounding electrode conductor "
+    "goes to building steel, and the supply-side bonding jumper to the panel."
 )
 TEXT_ALTERNATIVE = (
     message("A feeder brings two hot (ungrounded) conductors to the primary winding of the transformer."),
-    message("The equipment grounding conductor of this feeder ends on the transformer enclosure."),
+    message("The equipment grounding conductor of this feeder terminates on the transformer enclosure."),
     message(
         "The secondary winding has a hot conductor at its top and the new neutral at its bottom. One hot is drawn "
         "for all."
     ),
-    message("The system bonding jumper joins the neutral bar to the grounding bar and so to the enclosure."),
+    message("The system bonding jumper connects the neutral bar to the grounding bar and so to the enclosure."),
     message("From the neutral bar the grounding electrode conductor goes to the steel of the building."),
     message("The metal water pipe of the area served is bonded to the same steel."),
     message("The supply-side bonding jumper goes with the conductors to the grounding bar of the panel."),
-    message("In the panel the neutral bar stays apart from metal. Its main breaker is the first overcurrent device."),
+    message(
+        "In the panel the neutral bar stays isolated from metal. Its main breaker is the first overcurrent device."
+    ),
 )
 
 
@@ -47,8 +49,8 @@ def svg() -> str:
         580,
         message("A transformer indoors with its bonding and grounding"),
         message(
-            "The transformer stands on the right of a steel column of the building, the panel it feeds is below. The "
-            "system bonding jumper is in the transformer. The panel keeps neutral and metal apart."
+            "The transformer is to the right of a steel column of the building, the panel it feeds is below. The "
+            "system bonding jumper is in the transformer. The panel keeps neutral and metal isolated."
         ),
     )
     picture.extend([*transformer_parts(), *electrodes(), *panel()])
@@ -110,7 +112,7 @@ def panel():
         bar("panel-neutral-bar", "grounded", 276, 424, 36),
         bar("panel-grounding-bar", "equipment-grounding", 168, 424, 76),
         never("neutral-link-not-made", 261, 431, (246, 431), (276, 431)),
-        label(message("not joined"), 234, 462),
+        label(message("not bonded"), 234, 462),
         conductor("panel-bond", "equipment-grounding", (180, 438), (180, 474)),
         joint("panel-joint", 180, 474),
         conductor("load-grounding-conductor", "equipment-grounding", (216, 438), (216, 494)),

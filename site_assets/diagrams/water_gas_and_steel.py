@@ -12,12 +12,12 @@ CAPTION = message(
     "take a real bond off."
 )
 TEXT_ALTERNATIVE = (
-    message("The main bonding jumper joins the neutral bar of the service to the grounding bar and the enclosure."),
+    message("The main bonding jumper connects the neutral bar of the service to the grounding bar and the enclosure."),
     message("Water: a bonding jumper runs from the neutral bar to the metal water pipe, near where the pipe comes in."),
-    message("Another jumper goes around the water meter, so that taking the meter out does not part the pipe."),
+    message("Another jumper goes around the water meter, so the bond stays when the meter is taken out."),
     message("Steel: a bonding jumper runs from the neutral bar to the steel column."),
     message(
-        "Gas: the equipment grounding conductor of the circuit that feeds the furnace joins the furnace, and with it "
+        "Gas: the equipment grounding conductor of the circuit that feeds the furnace bonds the furnace, and with it "
         "the gas pipe."
     ),
     message("No gas pipe is used as an electrode."),
@@ -30,7 +30,7 @@ def svg() -> str:
         SLUG,
         360,
         430,
-        message("Bonds of water pipe, gas pipe and steel"),
+        message("Bonding of water pipe, gas pipe and steel"),
         message(
             "The service has jumpers to the water pipe and to a steel column. A jumper goes around the water meter. "
             "The gas pipe is bonded by the equipment grounding conductor of the furnace circuit."

@@ -162,11 +162,12 @@ def _said_earlier(result: Result) -> str:
     now, unexplained = (
         message("The answer now: {answer}", answer=earlier["now"]),
         message(
-            "No recorded change of our rules explains it. Check what is entered, then the working below against the book."
+            "No recorded change of our rules explains it. Check what is entered, then the working below against the "
+            "book."
         ),
     )
     if result.outcome == "fix":
-        now = message("There is no answer now until what stands below is mended. Do not rely on the one in the link.")
+        now = message("There is no answer until you fix what is below. Do not rely on the one in the link.")
         unexplained = message("No recorded change of our rules explains it. Check that the link is whole.")
     reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [unexplained]
     return (

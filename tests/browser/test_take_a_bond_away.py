@@ -80,7 +80,7 @@ def test_every_case_is_shown_without_a_reload_and_reads_as_in_cpython(page, site
 
 def test_pressing_a_bond_takes_it_away_then_loosens_it_then_mends_it(page, site):
     open_page(page, site)
-    for state, verdict in (("missing", "Nothing opens"), ("loose", "The 20 A"), ("present", "probably opens")):
+    for state, verdict in (("missing", "No breaker opens"), ("loose", "The 20 A"), ("present", "probably opens")):
         to_press(page, "main-bonding-jumper").click()
         marked(page, "main-bonding-jumper", "state", state)
         expect(drawn(page, "verdict")).to_contain_text(verdict)

@@ -98,7 +98,7 @@ def test_all_errors_come_at_once_in_the_order_of_the_fields():
 def test_until_an_edition_is_chosen_the_answer_says_which_is_shown_where_it_decides():
     result = CALCULATORS["water-pipe-bonding"](conductor="500kcmil", sets=4)
     assert result.edition == "2023" and not result.edition_chosen
-    assert str(result.warnings[0]).startswith("Edition not chosen: 2023 shown.")
+    assert str(result.warnings[0]).startswith("No edition picked. Showing 2023.")
     assert main_bonding_jumper(conductor="3/0").warnings == []
 
 

@@ -111,9 +111,9 @@ def test_a_note_says_when_its_section_is_unverified_and_when_no_edition_was_chos
     assert "Table 250.102(C)(1), 2026 edition (unverified: read the book)." in unverified
     assert any(line.startswith("Not verified for the 2026 edition") for line in unverified)
     pipe = note(CALCULATORS["water-pipe-bonding"](conductor="500kcmil", sets="4"))
-    assert "Edition not chosen: 2023 shown. It decides. 2017: 250 kcmil copper wire or larger." in pipe
+    assert "No edition picked. Showing 2023. The edition decides. 2017: 250 kcmil copper wire or larger." in pipe
     jumper = note(CALCULATORS["main-bonding-jumper"](conductor="3/0"))
-    assert "Edition not chosen" not in jumper and "The answer is the same in all editions since 2017." in jumper
+    assert "No edition picked" not in jumper and "The answer is the same in all editions since 2017." in jumper
 
 
 def test_a_note_of_a_case_not_covered_says_where_to_look():
@@ -138,7 +138,7 @@ def test_every_answer_to_press_has_its_note_and_no_example_has():
 
 def test_a_link_that_must_be_mended_shows_what_it_was_answered_before_what_to_mend():
     html = html_of("main-bonding-jumper", conductor="3/0 AL", said="4-copper")
-    assert "The link was made with: 4-copper" in html and "There is no answer now until" in html
+    assert "The link was made with: 4-copper" in html and "There is no answer until" in html
     assert html.index("said-earlier") < html.index('data-outcome="fix"')
     assert "said-earlier" not in html_of("main-bonding-jumper", conductor="3/0 AL")
     assert "said-earlier" not in html_of("main-bonding-jumper", conductor="3/0", said="4-copper")

@@ -34,8 +34,8 @@ LOOK_UNDER = {
 @calculator(
     "available-fault-current",
     name=message("Available fault current"),
-    purpose=message("The most current that a fault can draw, at the source and at the end of a run."),
-    submit=message("Find the current"),
+    purpose=message("The most fault current a source can deliver, at its terminals and at the end of a run."),
+    submit=message("Find the fault current"),
     example={
         "edition": "2023",
         "system": "208Y/120",
@@ -139,7 +139,7 @@ def available_fault_current(
     available = _rounded_up(currents[place].most + motors, trace)
     trace.note(
         message(
-            "Rate what opens a fault there for at least this ({section}).",
+            "Devices that open a fault there need an interrupting rating of at least this ({section}).",
             section=trace.section(INTERRUPTING),
         )
     )
@@ -175,7 +175,7 @@ def _detail(run: tuple | None, motor_current: float, to_ground: float | None) ->
     parts = [place, *([] if motor_current else [message("no motors counted")])]
     if to_ground:
         words = message(
-            "to ground, where only the three-phase current is known, up to {ampere} A", ampere=at_most(to_ground, THREE)
+            "up to {ampere} A to ground, where only the three-phase current is known", ampere=at_most(to_ground, THREE)
         )
         parts.append(words)
     return message("{parts}", parts="; ".join(map(str, parts)))
@@ -193,7 +193,7 @@ def _motors(current: float, trace: Trace) -> float:
     if not current:
         return 0
     return trace.compute(
-        message("Running motors feed the fault for the first cycles. An allowance for all of them, added in full."),
+        message("Running motors feed the fault for the first few cycles. An allowance for all of them, added in full."),
         "multiple * motor_current",
         "A",
         (MOTOR_RULE,),
@@ -211,11 +211,11 @@ def _rounded_up(ampere: float, trace: Trace) -> float:
 def _require_solid_system(system: str, source: str, trace: Trace) -> None:
     if system in LOOK_UNDER:
         raise NotCovered(
-            message("The currents here are for alternating current up to 1000 V, solidly grounded or ungrounded."),
-            message("Look into {section}.", section=trace.section(LOOK_UNDER[system])),
+            message("This page covers AC up to 1000 V, solidly grounded or ungrounded."),
+            message("See {section}.", section=trace.section(LOOK_UNDER[system])),
         )
     if source == "generator" and SYSTEMS[system].kind == HIGH_LEG:
         raise NotCovered(
-            message("How a generator's windings form a high leg decides its current to ground."),
-            message("Ask its maker for the current that it gives ({section}).", section=trace.section(INTERRUPTING)),
+            message("With a high leg, a generator's ground-fault current depends on how its windings are connected."),
+            message("Ask the manufacturer for its fault current ({section}).", section=trace.section(INTERRUPTING)),
         )

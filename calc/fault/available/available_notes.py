@@ -19,8 +19,8 @@ def note_the_limits(
     kind = SYSTEMS[system].kind
     trace.warn(
         message(
-            "This is the most that can flow, for ratings. Never take it to prove that a device opens: that needs "
-            "the least current."
+            "This is the most that can flow. Use it for ratings. "
+            "Never use it to prove that a device opens: that takes the lowest current."
         )
     )
     if kind == UNGROUNDED:
@@ -28,23 +28,24 @@ def note_the_limits(
     if source == "generator":
         trace.warn(
             message(
-                "A generator gives this for a few cycles only. Then its current falls, often below what a device needs."
+                "A generator delivers this for a few cycles only. Then its current drops, often below what a device "
+                "needs to open."
             )
         )
     end = currents.get("end")
     if end and raceway != "nonmetallic" and kind != UNGROUNDED and limit > end.most:
         trace.warn(
             message(
-                "Metal raceway carries ground-fault current beside the wire, which is not counted. Up to {limit} A "
-                "could flow to ground at the end.",
+                "Metal raceway also carries ground-fault current. That is not included here. Up to {limit} A could "
+                "flow to ground at the end.",
                 limit=shown_number(round(limit)),
             )
         )
     elif end and kind != UNGROUNDED:
         trace.note(
             message(
-                "Metal raceway or pipe beside the way back adds to the current to ground. No way back lets more than "
-                "{limit} A through.",
+                "Metal raceway or pipe in parallel adds ground-fault current. No return path lets more than {limit} "
+                "A through.",
                 limit=shown_number(round(limit)),
             )
         )
@@ -52,8 +53,8 @@ def note_the_limits(
         _note_the_ratio(trace, currents)
     trace.note(
         message(
-            "Services other than dwellings carry this current and the date as a mark. Work it out again after "
-            "every change ({section}).",
+            "Mark this current and the date on service equipment, except at dwellings. Recalculate after every "
+            "change ({section}).",
             section=trace.section("fault/available_current_marking"),
         )
     )
@@ -64,14 +65,14 @@ def _warn_of_first_fault(trace: Trace, currents: dict[str, FaultCurrents]) -> No
     place = currents.get("end", currents["terminals"])
     trace.warn(
         message(
-            "Ungrounded: the first fault to ground opens nothing, and everything runs on. Ground detectors show it "
-            "({section}): find it at once.",
+            "Ungrounded: the first ground fault opens nothing, and everything keeps running. Ground detectors show "
+            "it ({section}): find it at once.",
             section=trace.section("fault/ground_detectors"),
         )
     )
     trace.warn(
         message(
-            "A second fault, on another line, then drives up to {current} A through the metal between the two.",
+            "A second fault, on another phase, then drives up to {current} A through the metal between the two.",
             current=shown_number(round(place.line_to_line)),
         )
     )
@@ -81,8 +82,8 @@ def _note_the_ratio(trace: Trace, currents: dict[str, FaultCurrents]) -> None:
     terminals = currents["terminals"]
     trace.note(
         message(
-            "At the terminals line to neutral is {ratio} times line to line. Such a multiple belongs there, before "
-            "the run. Put on the end of a run it is far too high.",
+            "At the terminals, line to neutral is {ratio} times line to line. Use that multiplier only there, ahead "
+            "of the run. At the end of a run it comes out far too high.",
             ratio=shown_number(round(terminals.line_to_ground / terminals.line_to_line, 2)),
         )
     )
@@ -90,31 +91,37 @@ def _note_the_ratio(trace: Trace, currents: dict[str, FaultCurrents]) -> None:
 
 def _assumptions(kind: str, source: str) -> list[Message]:
     stated = [
-        message("a fault without arc or resistance of its own, and symmetrical current; the first peak is higher."),
         message(
-            "conductors cold, joints without resistance, and no other source that feeds in, such as solar or storage."
+            "a bolted fault, with no arc or resistance of its own, and symmetrical current; the first peak is higher."
         ),
-        message("no fuse or breaker that limits the current."),
+        message(
+            "cold conductors, joints without resistance, and no other source feeding in, such as solar or storage."
+        ),
+        message("no current-limiting fuse or breaker."),
     ]
     if source == "transformer":
         stated += {
-            SPLIT: [message("halves of the winding interlaced. Others let less through from line to neutral.")],
+            SPLIT: [message("interlaced half windings. Others let less through from line to neutral.")],
             WYE: [message("a delta primary and a solidly grounded wye secondary.")],
             HIGH_LEG: [
-                message("a closed delta of three like units. An open delta or unlike units give other currents."),
-                message("ground faults from a 120 V line. The high leg drives less."),
+                message(
+                    "a closed delta of three identical units. An open delta or units that differ give other currents."
+                ),
+                message("ground faults from a 120 V leg. The high leg drives less."),
             ],
         }.get(kind, [])
     if source == "given-current" and kind == WYE:
         stated.append(
-            message("a current to ground as large as the three-phase one where only that is known. It may be larger.")
+            message(
+                "a ground-fault current equal to the three-phase current where only that is known. It may be larger."
+            )
         )
     if source == "given-current" and kind in (SPLIT, HIGH_LEG):
-        stated.append(message("what is not known divides as in one transformer."))
+        stated.append(message("what is not known splits as it does in a single transformer."))
     if source == "generator" and kind == SPLIT:
-        stated.append(message("halves of the winding coupled without a leak, the most from line to neutral."))
+        stated.append(message("half windings coupled with no leakage, which gives the most from line to neutral."))
     if kind == CORNER:
         stated.append(
-            message("the grounded line as large as the others. A ground fault then is one from line to line.")
+            message("a grounded phase conductor as large as the others. A ground fault is then line to line.")
         )
     return stated

@@ -7,7 +7,7 @@ from calc.messages import Message, message
 from calc.output import Output
 from calc.touch.shock.people_outputs import people_outputs
 
-_HOW = {"apart": message("Apart"), "bonded": message("Bonded")}
+_HOW = {"apart": message("Not bonded"), "bonded": message("Bonded")}
 _ACROSS = {
     "between": message("from part to part"),
     ONE: message("from the first part to remote earth"),
@@ -39,5 +39,5 @@ def _across(name: str, how: Message, across: Message) -> tuple[Output, ...]:
 OUTPUTS = (
     *(output for before, how in _HOW.items() for output in _readings(before, how)),
     *people_outputs("apart_between_"),
-    Output("milliampere_worst", message("Most current through any person, anywhere, apart or bonded"), "number", "mA"),
+    Output("milliampere_worst", message("Most current through any person, anywhere, bonded or not"), "number", "mA"),
 )

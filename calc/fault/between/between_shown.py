@@ -101,7 +101,7 @@ def table_of(apart: Seen, bonded: Seen, usual: float, people: tuple[People, Peop
     rows.append(row(message("Neutral to remote earth"), lambda found: volt_words(found.neutral_volt)))
     rows.append(row(message("Between the parts, {ohm} ohm across the meter", ohm=shown_number(usual)), loaded))
     rows += [through(pair) for pair in TOUCHES]
-    return Table({"what": message("Reading"), "apart": message("Apart"), "bonded": message("Bonded")}, tuple(rows))
+    return Table({"what": message("Reading"), "apart": message("Not bonded"), "bonded": message("Bonded")}, tuple(rows))
 
 
 def _ranges(people: dict[str, Currents]) -> Message:
@@ -118,11 +118,11 @@ def _ranges(people: dict[str, Currents]) -> Message:
 def bars_of(apart: Seen, bonded: Seen) -> Chart:
     """Return the three voltages, each apart and bonded, as bars; none is drawn as nothing."""
     names = (
-        message("Between, apart"),
+        message("Between, not bonded"),
         message("Between, bonded"),
-        message("One, apart"),
+        message("One, not bonded"),
         message("One, bonded"),
-        message("Two, apart"),
+        message("Two, not bonded"),
         message("Two, bonded"),
     )
     volts = [found.volts[pair] for pair in TOUCHES for found in (apart, bonded)]
@@ -131,11 +131,11 @@ def bars_of(apart: Seen, bonded: Seen) -> Chart:
         "bars",
         message("Voltage between the parts and of each to remote earth"),
         message("Reading"),
-        message("Volt, {least} for less too", least=MIN_VOLT),
+        message("Volts ({least} means that or less)", least=MIN_VOLT),
         message("{across}: {up} V", across="{across}", up="{up}"),
         (
             Line(
-                message("Volt"), tuple(
+                message("Volts"), tuple(
                     (float(place), max(round(volt, 3), MIN_VOLT)) for place, volt in enumerate(volts)
                 )
             ),

@@ -24,10 +24,10 @@ from calc.trace import Trace, shown_number
 
 BODY = "touch/body_resistance"
 ASSUMPTIONS = (
-    message("nothing opens: the leak or the stray voltage lasts as long as no one finds it"),
-    message("only resistances; wires and bonds with reactance that counts need the ground-fault loop"),
-    message("each path to earth stands apart from the others and from the electrodes of the source"),
-    message("whoever touches a part stands on remote earth; nearer the part, and with dry shoes, less flows"),
+    message("no device opens: the leak or stray voltage lasts until someone finds it"),
+    message("resistance only; where the reactance of wires and bonds matters, use the ground-fault loop"),
+    message("each path to earth is far from the others and from the source's electrodes"),
+    message("the person touching a part stands on remote earth; nearer the part, or in dry shoes, less flows"),
 )
 
 
@@ -35,7 +35,7 @@ def show_the_steps(
     parts: Parts, apart: Seen, bonded: Seen, usual: float, people: People, trace: Trace
 ) -> None:
     """Record the readings apart and bonded, what a body changes, and the current of the leak."""
-    for words, found in ((message("Apart"), apart), (message("Bonded"), bonded)):
+    for words, found in ((message("Not bonded"), apart), (message("Bonded"), bonded)):
         trace.step(
             message(
                 "{how}: {between} between the parts, {one} and {two} to remote earth, the neutral {neutral}.",
@@ -50,7 +50,8 @@ def show_the_steps(
         )
     trace.step(
         message(
-            "A body of {ohm} ohm across the parts is one more branch: apart {current} flow, and {left} are left.",
+            "A body of {ohm} ohm across the parts is one more branch: with no bond, {current} flows and {left} is "
+            "left.",
             ohm=shown_number(usual),
             current=milli_words(apart.bodies[BETWEEN][usual]),
             left=volt_words(apart.bodies[BETWEEN][usual] * usual),
@@ -63,7 +64,7 @@ def show_the_steps(
     if parts.leak is not None:
         trace.step(
             message(
-                "The leak brings {apart} apart and {bonded} bonded.",
+                "Leakage current: {apart} not bonded, {bonded} bonded.",
                 apart=milli_words(apart.leak),
                 bonded=milli_words(bonded.leak),
             ),
@@ -76,18 +77,18 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, usual: float, wor
     """Warn of the tingle, the body's current and what a bond leaves, and state what the model assumes."""
     trace.warn(
         message(
-            "If anyone feels a tingle: keep people and animals away and touch neither part. Switch the supply off from "
-            "a place apart, and call the utility or a qualified person."
+            "If anyone feels a tingle: keep people and animals away and touch neither part. Shut the power off from "
+            "well away, and call the utility or a qualified person."
         )
     )
     most = message("{most} mA", most=at_most(max(worst, MIN_MILLIAMPERE)))
     if not warn_of_a_lasting_current(worst, most, trace):
-        trace.warn(message("Through a body at most: {most}. A start or a fall can still hurt.", most=most))
-    trace.warn(message("In water, and for livestock, far less can harm. No figure here is for them."))
+        trace.warn(message("Through a body: {most} at most. Being startled, or a fall, can still hurt you.", most=most))
+    trace.warn(message("In water, and for livestock, far less can do harm. No figure here is for them."))
     trace.warn(
         message(
-            "With a bond of {ohm} ohm {between} stays between the parts. It does not take their voltage to earth away: "
-            "that is then up to {volt}.",
+            "With a bond of {ohm} ohm, {between} is left between the parts. The bond does not remove their voltage "
+            "to earth: that is up to {volt}.",
             ohm=shown_number(parts.bond),
             between=volt_of(bonded),
             volt=volt_words(max(bonded.volts[ONE_EARTH], bonded.volts[TWO_EARTH])),
@@ -96,8 +97,8 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, usual: float, wor
     if bonded.volts[TWO_EARTH] > apart.volts[TWO_EARTH] + MIN_VOLT:
         trace.warn(
             message(
-                "The bond brings part two from {before} up to {after} to earth. Bond all metal in reach, and back to "
-                "the neutral at the service.",
+                "The bond raises part two from {before} to {after} to earth. Bond all metal within reach, and back "
+                "to the neutral at the service.",
                 before=volt_of(apart, TWO_EARTH),
                 after=volt_of(bonded, TWO_EARTH),
             )
@@ -105,35 +106,36 @@ def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, usual: float, wor
     if parts.leak is not None:
         trace.note(
             message(
-                "The leak comes from {volt} V to neutral, and the neutral has {neutral} ohm to earth.",
+                "{volt} V to neutral drives the leak, and the neutral has {neutral} ohm to earth.",
                 volt=shown_number(parts.volt),
                 neutral=shown_number(parts.neutral_earth),
             )
         )
         trace.note(
             message(
-                "Bonded, the leak brings {ampere}. Whether a device opens at that is for the ground-fault loop.",
+                "Once bonded, {ampere} flows. For whether a device opens at that, use the ground-fault loop.",
                 ampere=milli_words(bonded.leak),
             )
         )
     if parts.leak is not None and parts.one_neutral is None and parts.two_neutral is None:
         trace.note(
             message(
-                "No metal leads back to the neutral here. A bond between the parts alone opens no breaker ({section}).",
+                "No metal path leads back to the neutral here. A bond between the parts alone trips no breaker "
+                "({section}).",
                 section=trace.section("grounding/effective_fault_path"),
             )
         )
     trace.note(
         message(
-            "A common meter takes almost no current and shows even a weak leak in full. With {ohm} ohm across its "
-            "leads a weak one falls.",
+            "An ordinary meter draws almost no current, so it shows even a weak leak in full. With {ohm} ohm across "
+            "its leads, a weak one drops.",
             ohm=shown_number(usual),
         )
     )
     trace.note(
         message(
-            "A body counts from one hand to both feet, as “What a shock does” counts it, at the voltage that is left "
-            "across it. Wet skin has no more than {wet} ohm. Soil counts as nothing, shoes only for the fewest.",
+            "Body path: one hand to both feet, figured as in “What a shock does”, at the voltage left across it. Wet "
+            "skin has no more than {wet} ohm. Soil adds nothing; shoes only lower the low end of the range.",
             wet=shown_number(trace.cite(BODY).rows[0]["low"]),
         )
     )

@@ -36,7 +36,7 @@ NAME = message("Voltage between two parts")
     "voltage-between",
     name=NAME,
     purpose=message(
-        "What a meter shows between two metal parts with a leak or a stray voltage, without a bond and with it."
+        "What a meter shows between two metal parts with a leak or stray voltage, with and without a bond."
     ),
     submit=message("See the readings"),
     example={
@@ -108,7 +108,7 @@ def voltage_between(
     return Answer(
         name=NAME,
         headline=message(
-            "{apart} between them, bonded {bonded}; up to {earth} to the earth",
+            "{apart} between them, {bonded} once bonded; up to {earth} to earth",
             apart=volt_of(apart),
             bonded=volt_of(bonded),
             earth=volt_words(max(found.volts[pair] for found in (apart, bonded) for pair in (ONE_EARTH, TWO_EARTH))),
@@ -124,7 +124,7 @@ def voltage_between(
 
 def _detail(bonded: Seen, worst: float, trace: Trace) -> Message:
     return message(
-        "{people} Bonded, {one} and {two} stay to remote earth.",
+        "{people} Bonded, {one} and {two} remain to remote earth.",
         people=told_at_a_glance(worst, False, trace),
         one=volt_of(bonded, ONE_EARTH),
         two=volt_of(bonded, TWO_EARTH),
@@ -133,7 +133,7 @@ def _detail(bonded: Seen, worst: float, trace: Trace) -> Message:
 
 def _leak(ampere: float | None, ohm: float | None, volt: float, trace: Trace) -> float:
     if ohm is not None and ampere is not None:
-        raise FieldError("leak_ohm", message("Enter the current of the leak or its ohms, not both."))
+        raise FieldError("leak_ohm", message("Enter the leakage current or the leakage resistance, not both."))
     if ohm is not None:
         return ohm
     return trace.compute(
@@ -142,12 +142,12 @@ def _leak(ampere: float | None, ohm: float | None, volt: float, trace: Trace) ->
 
 
 def _no_part_without_a_path(parts: Parts) -> None:
-    floats = message("This part has no path at all. Enter its ohms to earth; a dry stand or floor still has some.")
+    floats = message("This part has no path at all. Enter its ohms to earth; even a dry stand or floor has some.")
     if parts.leak is None and parts.one_neutral is None and parts.one_earth is None:
         raise FieldError("one_earth_ohm", floats)
     if parts.two_neutral is None and parts.two_earth is None:
         raise FieldError("two_earth_ohm", floats)
     if parts.leak is None and parts.one_neutral is None and parts.two_neutral is None:
         raise FieldError(
-            "one_neutral_ohm", message("Neither part leads to the neutral. Enter the ohms of the one that does.")
+            "one_neutral_ohm", message("Neither part connects to the neutral. Enter the ohms of the one that does.")
         )

@@ -135,15 +135,15 @@ def _reaches(multiple: float, limit: float) -> bool:
 
 def _words(verdict: str, slowest: float | None, device_kind: str, at_once: bool) -> Message:
     if verdict == DOES_NOT_OPEN:
-        return message("It may carry this current for good. The fault stays.")
+        return message("It can carry this current indefinitely. The fault remains.")
     if verdict == NOT_ASSURED:
-        return message("Nothing published requires it to open. Count the fault as not cleared.")
+        return message("Nothing published requires it to open. Treat the fault as not cleared.")
     if verdict == ASSURED and device_kind == EQUIPMENT_PROTECTION:
         return message(
-            "It waits {time} at most, then the disconnect takes its own time to open.", time=shown_time(slowest)
+            "Its delay is {time} at most, then the disconnect takes its own time to open.", time=shown_time(slowest)
         )
     if verdict == ASSURED and device_kind == BREAKER:
-        return message("It opens at once by its curve, usually within {time}.", time=shown_time(slowest))
+        return message("By its curve it opens at once, usually within {time}.", time=shown_time(slowest))
     if verdict == ASSURED:
         return message("It opens within {time}.", time=shown_time(slowest))
     if device_kind == EQUIPMENT_PROTECTION:

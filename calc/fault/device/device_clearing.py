@@ -40,7 +40,7 @@ DISCONNECTION = "fault/disconnection_time"
 
 @calculator(
     "device-clearing",
-    name=message("Opening of the device"),
+    name=message("Breaker or fuse opening time"),
     purpose=message("Whether the breaker or fuse opens on a fault current, and how long its standard lets it take."),
     submit=message("Check the device"),
     example={"edition": "2023", "device": "20", "fault_current": "275", "voltage_to_ground": "120"},
@@ -117,13 +117,13 @@ def device_clearing(
         trace,
         (
             message("the current stays what was entered until the device opens"),
-            message("the device is the one named, sound, and wired as its maker says"),
+            message("the device is the one named, in good order, and wired per its instructions"),
         ),
     )
     short = in_short(result, device_kind, multiple, fuse_class, instantaneous_multiple, instantaneous_read)
     series = device_band(found, device_kind, rating, fault_current, inferred=estimated is not None)
     return Answer(
-        name=message("Opening of the device"),
+        name=message("Breaker or fuse opening time"),
         headline=HEADLINES[result.verdict],
         detail=beyond or short,
         basis=(found.opens or found.holds)[-1].rule,
@@ -143,25 +143,25 @@ def device_clearing(
 def _show_the_points(found: Limits, device_kind: str, trace: Trace) -> None:
     for point in found.holds:
         words = message(
-            "It may carry up to {multiple} times its rating or setting for good.",
+            "It can carry up to {multiple} times its rating or setting indefinitely.",
             multiple=shown_of_model(point.multiple),
         )
         if point.second < inf:
             words = message(
-                "Up to {multiple} times it stays closed for {time} at least.",
+                "Up to {multiple} times, it holds for at least {time}.",
                 multiple=shown_of_model(point.multiple),
                 time=shown_time(point.second),
             )
         trace.step(words, cites=(point.rule,))
     for point in found.opens:
         words = message(
-            "From {multiple} times on: {time} at most.",
+            "At {multiple} times and up: {time} at most.",
             multiple=shown_of_model(point.multiple),
             time=shown_time(point.second),
         )
         if point.rule == INSTANTANEOUS_TIME:
             words = message(
-                "From {multiple} times on its curve opens it at once: usually {time}.",
+                "At {multiple} times and up, its curve opens it at once: usually {time}.",
                 multiple=shown_of_model(point.multiple),
                 time=shown_time(point.second),
             )
@@ -181,16 +181,17 @@ def _time_of(second: float | None) -> tuple[object, str]:
 def _estimate(multiple: float, rating: float, device_kind: str, trace: Trace) -> float | None:
     second = inferred_second(multiple, rating) if device_kind == BREAKER else None
     if second is None:
-        trace.note(message("No estimate: it is made for breakers to 400 A, from three times their rating up."))
+        trace.note(message("No estimate: it covers breakers up to 400 A, at three times their rating and up."))
         return None
     row = next(row for row in rows(FIELD_TEST) if rating <= row["through_ampere"])
     trace.step(
         message(
-            "Estimate, an engineering inference and no rating: the longest time of a field test, less by the square."
+            "Estimate, an engineering inference and not a rating: the longest time of a field test, reduced by the "
+            "square."
         ),
     )
     trace.compute(
-        message("It takes the heat for constant. The maker's curve counts, not this."),
+        message("It assumes constant heat (I²t). The manufacturer's curve governs, not this."),
         "field_time * (field_multiple / multiple) * (field_multiple / multiple)",
         "s",
         (FIELD_TEST,),

@@ -21,7 +21,7 @@ MIN_MULTIPLE, MAX_MULTIPLE = 2, 50
 MAX_VOLT = 1000
 
 KIND_WORDS = {
-    BREAKER: message("Circuit breaker, inverse time"),
+    BREAKER: message("Inverse-time circuit breaker"),
     FUSE: message("Fuse without time delay"),
     FUSE_TIME_DELAY: message("Time-delay fuse"),
     "iec-b": message("IEC household breaker, type B"),
@@ -31,18 +31,19 @@ KIND_WORDS = {
     INTERRUPTER: message("GFCI, class A"),
 }
 DEVICE_KIND = one_of(
-    message("Kind of device"),
-    message("The one that should open. IEC breakers carry their letter before the rating, like B16."),
+    message("Type of device"),
+    message("The one that should open. IEC breakers show a letter ahead of the rating, like B16."),
     tuple(Choice(kind, words) for kind, words in KIND_WORDS.items()),
 )
 DEVICE = device_rating(
     message("Rating of the device"),
-    message("For ground-fault protection of equipment enter its setting. A GFCI needs none."),
+    message("For ground-fault protection of equipment, enter its setting. A GFCI needs none."),
 )
 FAULT_CURRENT = quantity(
     message("Fault current"),
     message(
-        "The lowest one the fault can drive: long hot conductors, weak source. For a GFCI the leak, such as 30 mA."
+        "The lowest the fault can drive: long run, warm conductors, weak source. For a GFCI, the leakage, such as 30 "
+        "mA."
     ),
     "A",
     MIN_AMPERE,
@@ -50,9 +51,9 @@ FAULT_CURRENT = quantity(
     example="275",
 )
 INSTANTANEOUS_MULTIPLE = quantity(
-    message("Opens at once from"),
+    message("Instantaneous pickup (× rating)"),
     message(
-        "A multiple of the breaker's rating, from its own published curve or its dial. Leave it empty without either."
+        "A multiple of the breaker's rating, from its own published curve or its dial. Leave empty if you have neither."
     ),
     "x",
     MIN_MULTIPLE,
@@ -60,8 +61,8 @@ INSTANTANEOUS_MULTIPLE = quantity(
     example="10",
 )
 INSTANTANEOUS_READ = one_of(
-    message("That multiple is"),
-    message("The right edge of the curve has its tolerance in it. A dial has not."),
+    message("Where that pickup comes from"),
+    message("The right edge of the curve includes the tolerance. A dial setting does not."),
     (
         Choice(NOT_SURE, message("Not sure")),
         Choice(CURVE, message("The right edge of its published curve")),
@@ -70,8 +71,8 @@ INSTANTANEOUS_READ = one_of(
     rare=True,
 )
 AVAILABLE = quantity(
-    message("Highest fault current available at the device"),
-    message("From the mark on the equipment or from a calculation. Its interrupting rating is held against it."),
+    message("Highest available fault current at the device"),
+    message("From the marking on the equipment or a calculation. The interrupting rating is checked against it."),
     "A",
     1,
     MAX_AMPERE,
@@ -79,7 +80,7 @@ AVAILABLE = quantity(
 )
 INTERRUPTING_RATING = quantity(
     message("Interrupting rating of the device"),
-    message("It is marked on the device, often as AIC or in kA."),
+    message("Marked on the device, often as AIC or in kA."),
     "A",
     1,
     MAX_AMPERE,
@@ -87,15 +88,15 @@ INTERRUPTING_RATING = quantity(
 )
 VOLTAGE_TO_GROUND = quantity(
     message("Voltage to ground"),
-    message("For the largest impedance of the fault loop. Leave it empty if that is not asked."),
+    message("Only to find the largest impedance of the fault loop. Leave empty if you don't need that."),
     "V",
     1,
     MAX_VOLT,
     example="120",
 )
 FUSE_CLASS = one_of(
-    message("Class of the fuse"),
-    message("It stands on the fuse. Some classes are judged at other points."),
+    message("Fuse class"),
+    message("Marked on the fuse. Some classes are tested at other points."),
     (
         Choice("general", message("Another class, such as G, H, J, R or T")),
         Choice("c", message("Class C")),
@@ -105,6 +106,6 @@ FUSE_CLASS = one_of(
     rare=True,
 )
 ESTIMATE = yes_or_no(
-    message("Add an estimate of the time"),
-    message("An engineering inference from a field test of breakers. It is no rating."),
+    message("Add a time estimate"),
+    message("An engineering inference from a field test of breakers. It is not a rating."),
 )

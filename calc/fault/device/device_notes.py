@@ -30,10 +30,10 @@ def require_one_device(
     """Raise FieldError for inputs that do not go together, NotCovered for a device outside its standard."""
     if instantaneous_multiple is not None and device_kind != BREAKER:
         raise FieldError(
-            "instantaneous_multiple", message("Leave it empty. It is asked for circuit breakers, inverse time, only.")
+            "instantaneous_multiple", message("Leave it empty. It is only for inverse-time circuit breakers.")
         )
     if fuse_class != "general" and device_kind not in FUSES:
-        raise FieldError("fuse_class", message("Choose general. The device is no fuse."))
+        raise FieldError("fuse_class", message("Choose “Another class”. The device is not a fuse."))
     if device_kind == EQUIPMENT_PROTECTION and device > trace.cite(SETTING).value:
         raise FieldError(
             "device",
@@ -49,11 +49,11 @@ def require_one_device(
     if device_kind in HOUSEHOLD and device > last:
         raise NotCovered(
             message(
-                "The standard of household breakers ends at {last} A ({section}).",
+                "The standard for household breakers stops at {last} A ({section}).",
                 last=last,
                 section=trace.section(HOUSEHOLD_OPENS),
             ),
-            message("Look in the published curve of the breaker, made to IEC 60947-2."),
+            message("See the published curve of the breaker, one made to IEC 60947-2."),
         )
 
 
@@ -62,14 +62,14 @@ def note_the_device(device_kind: str, device: float, fuse_class: str, trace: Tra
     if device_kind == BREAKER:
         trace.note(
             message(
-                "A breaker is tested at 25 °C. In a warm panel it may open below its rating, in the cold it opens "
+                "A breaker is tested at 25 °C. In a warm panel it may trip below its rating; in the cold it trips "
                 "later."
             )
         )
         tolerance = trace.cite(TOLERANCE_RULE).rows[0]
         trace.note(
             message(
-                "An adjustable instantaneous trip may act {high} percent over its setting ({section}).",
+                "An adjustable instantaneous trip may act as much as {high} percent over its setting ({section}).",
                 high=tolerance["high"],
                 section=trace.section(TOLERANCE_RULE),
             )
@@ -80,22 +80,22 @@ def note_the_device(device_kind: str, device: float, fuse_class: str, trace: Tra
         and device > rows("fault/fuse_at_200_percent")[-1]["through_ampere"]
     ):
         trace.warn(
-            message("The times here end at {last} A.", last=rows("fault/fuse_at_200_percent")[-1]["through_ampere"])
+            message("The times here stop at {last} A.", last=rows("fault/fuse_at_200_percent")[-1]["through_ampere"])
         )
     if device_kind in FUSES and fuse_class == "c" and device <= rows("fault/fuse_class_c")[0]["over_ampere"]:
-        trace.warn(message("No published time for a class C fuse of this rating was seen."))
+        trace.warn(message("No published time was seen for a class C fuse of this rating."))
     if device_kind == EQUIPMENT_PROTECTION:
         trace.note(
             message(
-                "It protects equipment, not people, and only what is behind its sensor. A fault ahead of it opens "
-                "nothing here."
+                "It protects equipment, not people, and only what is downstream of its sensor. A fault upstream "
+                "opens nothing here."
             )
         )
     if device_kind == INTERRUPTER:
         trace.note(
             message(
-                "It guards people against small leaks ({section}). It is no substitute for the equipment grounding "
-                "conductor, and a short circuit is left to the breaker or fuse.",
+                "It protects people from small leakage currents ({section}). It does not replace the equipment "
+                "grounding conductor, and the breaker or fuse must clear a short circuit.",
                 section=trace.section(INTERRUPTER_RULE),
             )
         )
@@ -110,5 +110,5 @@ def _require_class(device: float, fuse_class: str, trace: Trace) -> None:
         most = next(row["ampere"] for row in trace.cite(CLASS_LARGEST).rows if row["fuse_class"] == fuse_class)
     if device > most:
         raise FieldError(
-            "device", message("Fuses of this class end at {most} A. Enter its rating.", most=shown_number(most))
+            "device", message("Fuses of this class stop at {most} A. Enter its rating.", most=shown_number(most))
         )

@@ -21,7 +21,7 @@ CLASS_C = "fault/fuse_class_c"
 HEADLINES = {
     BEYOND: message("Do not count on it"),
     DOES_NOT_OPEN: message("Does not open"),
-    NOT_ASSURED: message("Not sure to open"),
+    NOT_ASSURED: message("Might not open"),
     SLOW: message("Opens slowly"),
     LIKELY: message("Probably opens"),
     ASSURED: message("Opens"),
@@ -42,9 +42,9 @@ def in_short(
 
 def _in_short(result: Opening, device_kind: str) -> Message:
     if result.verdict == DOES_NOT_OPEN:
-        return message("It may carry this current for good")
+        return message("It can carry this current indefinitely")
     if result.verdict == NOT_ASSURED:
-        return message("Nothing published requires it: count the fault as not cleared")
+        return message("Nothing published requires it to: treat the fault as not cleared")
     if result.verdict == ASSURED:
         return _of_assured(shown_time(result.slowest_second), device_kind)
     if device_kind == EQUIPMENT_PROTECTION:
@@ -57,7 +57,7 @@ def _in_short(result: Opening, device_kind: str) -> Message:
 def _of_class_c(multiple: float, device_kind: str, fuse_class: str, result: Opening) -> Message | None:
     first = rows(CLASS_C)[0]["multiple"]
     if device_kind in FUSES and fuse_class == "general" and result.verdict == SLOW and multiple < first:
-        return message("A class C fuse need not open below {first} times", first=first)
+        return message("A class C fuse is not required to open below {first} times", first=first)
     return None
 
 
@@ -66,9 +66,11 @@ def _in_the_band(multiple: float, instantaneous: float | None, read: str, result
         return None
     words = {"typed": shown_number(instantaneous), "sure": shown_number(round(sure_multiple(instantaneous, read), 2))}
     if read == SETTING:
-        return message("At once only from {sure} times on: a setting of {typed} may act that late", **words)
+        return message(
+            "Sure to open at once only from {sure} times up: a setting of {typed} may act that high", **words
+        )
     return message(
-        "At once if {typed} times is the right edge of its curve; if it is a setting, sure only from {sure} times",
+        "At once if {typed} times is the right edge of its curve; if it is a setting, only from {sure} times up",
         **words,
     )
 
@@ -77,7 +79,7 @@ def _of_assured(time: Message, device_kind: str) -> Message:
     if device_kind == BREAKER:
         return message("At once by its curve, usually within {time}", time=time)
     if device_kind == EQUIPMENT_PROTECTION:
-        return message("To ground only: a delay of {time} at most, and its own time to open", time=time)
+        return message("Ground faults only: a delay of {time} at most, plus its own time to open", time=time)
     if device_kind == INTERRUPTER:
-        return message("On a leak to ground, within {time}. A fault between two wires it does not see", time=time)
+        return message("On leakage to ground, within {time}. It does not see a fault between two wires", time=time)
     return message("Within {time}", time=time)

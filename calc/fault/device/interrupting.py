@@ -38,14 +38,14 @@ def beyond_interrupting(
         raise FieldError(
             "interrupting_rating",
             message(
-                "Enter what is marked on the device: up to {most} A may flow. Without a mark count on {rating} A "
-                "({section}).",
+                "Enter the rating marked on the device: up to {most} A may flow. With no marking, count on {rating} "
+                "A ({section}).",
                 section=trace.section(unmarked(device_kind)),
                 **words,
             ),
         )
     if most > (rating or least):
-        trace.note(message("Only a series combination tested and marked for that current may stand there instead."))
+        trace.note(message("Only a series combination tested and marked for that current may be used there instead."))
         return message(
             "It is rated to interrupt {rating} A ({section}), and {most} A may flow. It may burst instead of opening",
             section=trace.section(INTERRUPTING),
@@ -53,7 +53,7 @@ def beyond_interrupting(
         )
     if rating is None:
         trace.step(
-            message("Interrupting rating first: {most} A is no more than any such device is made for.", **words),
+            message("Interrupting rating first: every such device can interrupt {most} A.", **words),
             cites=(unmarked(device_kind),),
         )
     else:
@@ -63,8 +63,8 @@ def beyond_interrupting(
     if available is None:
         trace.note(
             message(
-                "The interrupting rating goes by the highest current available where the device stands ({section}). "
-                "Enter that one to have it checked.",
+                "The interrupting rating must cover the highest available fault current at the device ({section}). "
+                "Enter that current to have it checked.",
                 section=trace.section(INTERRUPTING),
             )
         )
@@ -81,15 +81,15 @@ def beyond_interrupter(
     most_volt = value(INTERRUPTER_VOLTAGE)
     if volt is not None and volt > most_volt:
         raise NotCovered(
-            message("Class A interrupters are for circuits to {most} V.", most=shown_number(most_volt)),
+            message("Class A GFCIs are for circuits up to {most} V.", most=shown_number(most_volt)),
             message("{section}, and the classes above it.", section=trace.section(INTERRUPTER_VOLTAGE)),
         )
     rating = device or trace.cite(SMALLEST_INTERRUPTER).value
     if fault_current <= rating:
         return None
     return message(
-        "A GFCI of {rating} A is made for leaks, and {ampere} A is a short circuit. The breaker or fuse must clear it: "
-        "check that one",
+        "A {rating} A GFCI is made for leakage, and {ampere} A is a short circuit. The breaker or fuse must clear "
+        "it: check that one",
         ampere=shown_number(round(fault_current, 3)),
         rating=shown_number(rating),
     )

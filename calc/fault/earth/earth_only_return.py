@@ -14,13 +14,13 @@ from calc.messages import Message, message
 from calc.shared_fields import SMALLEST, device_rating, one_of, quantity
 from calc.trace import Trace, shown_number
 
-NAME = message("Earth as the only return")
+NAME = message("Return path through the earth only")
 NEVER_THE_PATH = "naming/auxiliary_electrode"
 
 VOLTAGE_TO_GROUND = quantity(
     message("Voltage to ground"), message("For example 120, 277 or 347 V."), "V", 1, 1000, example="120"
 )
-DEVICE = device_rating(message("Overcurrent device ahead"), message("Of the circuit that has the fault."))
+DEVICE = device_rating(message("Upstream breaker or fuse"), message("Of the circuit with the fault."))
 ELECTRODE_OHM = quantity(
     message("Resistance of the electrode on the metal"),
     message("To remote earth. A rod in ordinary soil has tens of ohms."),
@@ -31,7 +31,7 @@ ELECTRODE_OHM = quantity(
 )
 SOURCE_OHM = quantity(
     message("Resistance of the electrodes at the source"),
-    message("All that the neutral is joined to, together. Leave 0 to see the most current that can flow."),
+    message("All electrodes connected to the neutral, together. Leave 0 to see the most current that can flow."),
     "ohm",
     0,
     1_000_000,
@@ -39,7 +39,7 @@ SOURCE_OHM = quantity(
     finest=SMALLEST,
 )
 RETURN_PATH = one_of(
-    message("The way back"),
+    message("Ground-fault return path"),
     message("A metal water main that neighbors share is not earth: it is a pipe from house to house."),
     (
         Choice("rods", message("Through the earth from electrode to electrode")),
@@ -99,15 +99,17 @@ def earth_only_return(
     if return_path == "water-main":
         raise _water_main(trace)
     loop = trace.compute(
-        message("Through the earth: both electrodes in a row. The wires add a little and are left out."),
+        message("Through the earth: both electrodes in series. The wires add a little and are left out."),
         "electrode + source",
         "ohm",
         electrode=electrode_ohm,
         source=source_ohm,
     )
-    ampere = trace.compute(message("Most current that flows."), "volt / loop", "A", volt=voltage_to_ground, loop=loop)
+    ampere = trace.compute(
+        message("The most current that can flow."), "volt / loop", "A", volt=voltage_to_ground, loop=loop
+    )
     multiple = trace.compute(
-        message("Beside the rating of the device."), "current / rating", "times", current=ampere, rating=device
+        message("As a multiple of the device's rating."), "current / rating", "times", current=ampere, rating=device
     )
     metal = trace.compute(
         message("Voltage of the metal to remote earth, for as long as it lasts."),
@@ -124,7 +126,7 @@ def earth_only_return(
         source=source_ohm,
     )
     loop_for_rating = trace.compute(
-        message("The whole loop would need fewer ohms than this to bring even the rating."),
+        message("The whole loop would have to be under this for even the rated current to flow."),
         "volt / rating",
         "ohm",
         cites=(NEVER_THE_PATH,),
@@ -153,9 +155,9 @@ def earth_only_return(
 
 
 ASSUMPTIONS = (
-    message("the electrodes are far enough apart not to share their soil"),
-    message("nothing else joins the metal to the source: no wire, raceway, pipe or cable shield"),
-    message("whoever touches the metal stands on remote earth; nearer the rod the difference is less"),
+    message("the electrodes are far enough apart not to affect each other"),
+    message("nothing else connects the metal to the source: no wire, raceway, pipe or cable shield"),
+    message("the person touching the metal stands on remote earth; nearer the rod, the voltage is less"),
 )
 
 
@@ -164,15 +166,15 @@ def _detail(verdict: str, device: float, found: tuple[float, float], at: tuple[f
     (ampere, metal), (volt, electrode, source) = found, at
     words = {"ampere": shown(ampere), "rating": shown_number(device), "volt": shown(metal)}
     told = message(
-        "Nothing assures that {ampere} A opens a {rating} A device. Until then the metal is at {volt} V to earth",
+        "Nothing assures that {ampere} A opens a {rating} A device. Until it does, the metal is at {volt} V to earth",
         **words,
     )
     if verdict == DOES_NOT_OPEN:
         told = message(
-            "A {rating} A device may carry {ampere} A for good. The metal stays at {volt} V to earth", **words
+            "A {rating} A device can carry {ampere} A indefinitely. The metal stays at {volt} V to earth", **words
         )
     return message(
-        "{told}. Taken: {driving} V, {electrode} ohm at the metal, {source} ohm at the source.",
+        "{told}. Based on {driving} V, {electrode} ohm at the metal, {source} ohm at the source.",
         told=told,
         driving=shown_number(volt),
         electrode=shown_number(electrode),
@@ -184,7 +186,8 @@ def _say_what_it_means(source_ohm: float, source: float, volt: float, trace: Tra
     limit = trace.cite("grounding/rod_needs_second")
     trace.warn(
         message(
-            "The earth is no fault path ({section}, {path}). Metal needs a bonded metallic way back to the source.",
+            "The earth is not an effective fault path ({section}, {path}). Metal needs a bonded metal path back to "
+            "the source.",
             section=trace.section(NEVER_THE_PATH),
             path=trace.section("grounding/effective_fault_path"),
         )
@@ -192,7 +195,7 @@ def _say_what_it_means(source_ohm: float, source: float, volt: float, trace: Tra
     trace.note(
         message(
             "{limit} ohm ({section}) only decides whether a single rod, pipe or plate needs a second electrode. "
-            "Passing it proves nothing about clearing.",
+            "Meeting it proves nothing about clearing a fault.",
             limit=limit.value,
             section=limit.section,
         )
@@ -200,18 +203,19 @@ def _say_what_it_means(source_ohm: float, source: float, volt: float, trace: Tra
     if source_ohm:
         trace.note(
             message(
-                "The neutral and everything bonded to it rises too: {volt} V to earth, in sound buildings as well.",
+                "The neutral and everything bonded to it rises too: {volt} V to earth, even in buildings with no "
+                "fault.",
                 volt=shown(source),
             )
         )
         trace.note(
             message(
-                "With fewer ohms at the source the metal's voltage is higher, up to all of {volt} V.",
+                "With fewer ohms at the source, the metal's voltage is higher, up to the full {volt} V.",
                 volt=shown_number(volt),
             )
         )
-    trace.note(message("An electrode is for lightning and for holding the system near the earth's voltage."))
-    trace.note(message("A ground-fault device for people may open at this current. It is no substitute for the bond."))
+    trace.note(message("An electrode is for lightning, and for holding the system near earth voltage."))
+    trace.note(message("A GFCI may open at this current. It does not replace the bond."))
 
 
 def _water_main(trace: Trace) -> NotCovered:
@@ -220,7 +224,7 @@ def _water_main(trace: Trace) -> NotCovered:
             "A shared metal water main is a metal path to the source through the neighbors' neutrals, not the earth."
         ),
         message(
-            "Look under “stray neutral current” and {section}. It may carry much current; nobody may rely on it.",
+            "See “stray neutral current” and {section}. The pipe may carry a lot of current; nobody may rely on it.",
             section=trace.section("naming/objectionable_current"),
         ),
         "stray-neutral-current",

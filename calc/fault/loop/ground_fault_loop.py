@@ -40,7 +40,7 @@ INPUT_WORDS = {
     "ground-fault-loop",
     name=message("Ground-fault loop"),
     purpose=message(
-        "What a fault to metal drives, whether its device opens, and the voltage left on the metal until then."
+        "The current in a fault to metal, whether the breaker or fuse opens, and the voltage on the metal until then."
     ),
     submit=message("Follow the fault"),
     example={
@@ -115,7 +115,7 @@ def ground_fault_loop(
         require(return_conductor, "return_conductor")
     if steel and (raceway == path.NOT_GIVEN or trade_size == path.NOT_GIVEN):
         missing = "raceway" if raceway == path.NOT_GIVEN else "trade_size"
-        raise FieldError(missing, message("Choose it: the raceway is part of the way back."))
+        raise FieldError(missing, message("Choose it: the raceway is part of the return path."))
     loop = loop_of(
         volt=volt,
         available=available,
@@ -137,7 +137,7 @@ def ground_fault_loop(
     cites = (*bounding_rules(seen, judged.limits), *((TOLERANCE_RULE,) if sure else ()))
     trace.step(
         message(
-            "For opening the lowest current counts: {ampere} A is {multiple} times {device} A. {words}",
+            "The lowest current decides whether it opens: {ampere} A is {multiple} times {device} A. {words}",
             ampere=at_least(current.low, THREE),
             multiple=three_figures(current.low / device),
             device=shown_number(device),
@@ -191,7 +191,7 @@ def _detail(short: Message, loop: Loop, found: Ranged, told: list[Message]) -> M
         wires=wires(loop.out, loop.back, loop.raceway is not None),
     )
     if not loop.source_ohm:
-        flowing = message("With an unlimited source {flowing}", flowing=flowing)
+        flowing = message("With an infinite source, {flowing}", flowing=flowing)
     touch = message("Up to {touch} V from metal to panel", touch=at_most(found.results["touch"].high, THREE))
     return message("{parts}.", parts=". ".join(map(str, [short, flowing, touch, *told])))
 
@@ -199,14 +199,13 @@ def _detail(short: Message, loop: Loop, found: Ranged, told: list[Message]) -> M
 def _record(loop: Loop, found: Ranged, trace: Trace) -> None:
     at = {name: between.likely for name, between in loop.inputs.items()}
     solved = loop_results(loop, at)
-    trace.step(
-        message("Likely current: voltage over the impedance out, back and in the source."), solved["ampere"], "A"
-    )
+    words = message("Likely current: voltage divided by the impedance out, back and in the source.")
+    trace.step(words, solved["ampere"], "A")
     shares = found.influence["ampere"]
     if shares:
         trace.note(
             message(
-                "What moves the current most: {inputs}.",
+                "What changes the current most: {inputs}.",
                 inputs=", ".join(
                     f"{INPUT_WORDS[name]} {round(100 * share)} %" for name, share in shares if share >= 0.01
                 ),
@@ -229,7 +228,7 @@ def _table(found: Ranged, loop: Loop) -> Table:
         for name in ("ampere", "touch")
     ]
     if loop.back is not None and loop.raceway is not None:
-        for name, label in (("wire", message("Share of the wire")), ("raceway", message("Share of the raceway"))):
+        for name, label in (("wire", message("Share on the wire")), ("raceway", message("Share on the raceway"))):
             between = found.results[name]
             rows.append(
                 Row(

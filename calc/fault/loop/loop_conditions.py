@@ -66,7 +66,7 @@ def conditions(needed: float | None, seen: Opening, arcing: ThroughAnArc | None)
     """Return the sentences that say when the verdict is another one; none where it stays what it is."""
     told = []
     if needed is not None and math.isinf(needed):
-        told.append(message("Only an unlimited source gives that much"))
+        told.append(message("Only an infinite source gives that much"))
     elif needed is not None:
         told.append(
             message("True where {needed} A or more is available", needed=shown_number(needed))
@@ -74,7 +74,7 @@ def conditions(needed: float | None, seen: Opening, arcing: ThroughAnArc | None)
     if arcing and (arcing.seen.verdict, arcing.seen.slowest_second) != (seen.verdict, seen.slowest_second):
         told.append(
             message(
-                "Through an arc, by trade practice {arc} V, only {ampere} A at least: {headline}",
+                "Through an arc, by trade practice {arc} V, as little as {ampere} A: {headline}",
                 arc=shown_number(arcing.volt),
                 ampere=at_least(arcing.ampere, THREE),
                 headline=str(HEADLINES[arcing.seen.verdict]).lower(),

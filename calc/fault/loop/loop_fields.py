@@ -10,54 +10,54 @@ from calc.messages import message
 from calc.raceways.kind import kind_choices
 from calc.shared_fields import conductor_size, device_rating, one_of, quantity
 
-DEVICE = device_rating(message("Overcurrent device"), message("The one that should open, for example 20 A."))
+DEVICE = device_rating(message("Upstream breaker or fuse"), message("The one that should open, for example 20 A."))
 DEVICE_KIND = one_of(
-    message("Kind of device"),
-    message("IEC breakers carry their letter before the rating, like B16."),
+    message("Type of device"),
+    message("IEC breakers show a letter ahead of the rating, like B16."),
     tuple(Choice(kind, words) for kind, words in KIND_WORDS.items() if kind != INTERRUPTER),
     rare=True,
 )
 LENGTH = quantity(
     message("Length of the run"),
-    message("One way, from where neutral and metal are joined."),
+    message("One way, from where neutral and metal are bonded."),
     "ft",
     1,
     100_000,
     example="150 ft",
 )
 AVAILABLE = quantity(
-    message("Least fault current available where the run begins"),
-    message("Line to ground. Left out, the answer tells how much must be available."),
+    message("Lowest available fault current where the run begins"),
+    message("Line to ground. If left empty, the answer says how much must be available."),
     "A",
     1,
     1_000_000,
     example="5000",
 )
 WIRING = one_of(
-    message("The way back"),
+    message("Ground-fault return path"),
     message("What carries the fault current back."),
     (
-        Choice("wire", message("A grounding wire")),
-        Choice("raceway", message("The steel raceway")),
+        Choice("wire", message("Equipment grounding wire")),
+        Choice("raceway", message("Steel raceway")),
         Choice("both", message("Wire and steel raceway")),
-        Choice("wire-apart", message("A wire apart from its circuit")),
+        Choice("wire-apart", message("Grounding wire run apart from its circuit")),
     ),
 )
 SPACING = spacing()
 RETURN_CONDUCTOR = conductor_size(
-    message("Equipment grounding wire"), message("Only when a wire is part of the way back.")
+    message("Equipment grounding conductor"), message("Only when a wire is part of the return path.")
 )
 RACEWAY = one_of(
-    message("Kind of steel raceway"),
-    message("Only when it is part of the way back."),
+    message("Type of steel raceway"),
+    message("Only when it is part of the return path."),
     (
-        Choice(NOT_GIVEN, message("Not needed: a wire alone is the way back")),
+        Choice(NOT_GIVEN, message("Not needed: a wire alone is the return path")),
         *kind_choices(*RACEWAYS),
     ),
 )
 JOINT = quantity(
-    message("Loose joint in the way back"),
-    message("Ohms of a locknut or lug that is not tight. 0 when all is tight."),
+    message("Loose joint in the return path"),
+    message("Ohms of a locknut or lug that is not tight. 0 if all are tight."),
     "ohm",
     0,
     1000,

@@ -36,18 +36,18 @@ def note_the_loop(
             )
         )
     if joint:
-        trace.warn(message("A loose joint has no fixed resistance: it heats, opens, arcs. Make it tight and measure."))
+        trace.warn(message("A loose joint has no fixed resistance: it heats, opens, arcs. Tighten it and measure."))
     trace.note(
         message(
-            "The voltage is to the panel where the run begins. To the earth it is more: the fault lifts the panel's "
+            "The voltage is to the panel where the run begins. To earth it is higher: the fault raises the panel's "
             "neutral and metal too."
         )
     )
     if highest > value(unmarked(device_kind)):
         trace.note(
             message(
-                "The device must be rated to interrupt the highest current available, here up to {ampere} A "
-                "({section}). Look under {opening}.",
+                "The device must be rated to interrupt the highest available fault current, here up to {ampere} A "
+                "({section}). See {opening}.",
                 ampere=at_most(highest, THREE),
                 section=trace.section(INTERRUPTING),
                 opening=OPENING,
@@ -61,12 +61,12 @@ def assumptions(available: float | None, arc: float, wiring: str) -> list[Messag
         message("The fault is metal to metal, without an arc; an arc lowers the current further.")
         if not arc
         else message("The arc takes at most what was entered; without it the voltage on the metal is higher."),
-        message("Neutral and metal are joined where the run begins. The earth carries nothing worth counting."),
+        message("Neutral and metal are bonded where the run begins. The earth carries next to nothing."),
         message("Wires between 25 and 75 °C; the source gives 95 to 100 percent of its voltage."),
-        message("An unlimited source for every current told.")
+        message("An infinite source for every current shown.")
         if available is None
         else message("The source gives at least what was entered; its impedance adds straight to the rest."),
-        message("Out and back are parallel, in nonmetallic raceway or none, as far apart as entered.")
+        message("The conductors out and back run parallel, in nonmetallic raceway or none, as far apart as entered.")
         if wiring == APART
-        else message("Steel of a raceway differs widely; every joint is tight but for the one entered."),
+        else message("Raceway steel varies widely; every joint is tight except the one entered."),
     ]

@@ -6,28 +6,26 @@ from calc.messages import message
 from calc.output import Output
 
 OUTPUTS = (
-    Output(
-        "shortest_ft", message("Length to plan with, one way: the wires hot and the voltage low"), "whole-number", "ft"
-    ),
+    Output("shortest_ft", message("Length to plan on, one way: warm wires and low voltage"), "whole-number", "ft"),
     Output("likely_ft", message("Likely length, one way"), "whole-number", "ft"),
-    Output("longest_ft", message("Length at the very best, one way"), "whole-number", "ft"),
-    Output("current_ampere", message("Current that the fault must bring"), "number", "A"),
+    Output("longest_ft", message("Best-case length, one way"), "whole-number", "ft"),
+    Output("current_ampere", message("Fault current wanted"), "number", "A"),
     Output(
         "within",
-        message("Whether the run entered is within the length to plan with"),
+        message("Whether the run entered is within the length to plan on"),
         "choice",
         choices=("yes", "not-sure", "no", "not-asked"),
     ),
     Output(
         "shortest_with_source_ft",
-        message("Length to plan with when the source is weak"),
+        message("Length to plan on when the source is weak"),
         "whole-number",
         "ft",
         when=message("where no available fault current was entered"),
     ),
     Output(
         "shortest_with_arc_ft",
-        message("Length to plan with when the fault arcs"),
+        message("Length to plan on when the fault arcs"),
         "whole-number",
         "ft",
         when=message("where no arc was entered"),

@@ -21,8 +21,10 @@ PRACTICE = "fault/return_path_multiple"
 
 @calculator(
     "longest-return-path",
-    name=message("Longest way back"),
-    purpose=message("How long a run may be so that a fault to metal still brings the device the current you ask for."),
+    name=message("Longest ground-fault return path"),
+    purpose=message(
+        "How long a run can be and still let a fault to metal draw the current you want through the breaker or fuse."
+    ),
     submit=message("Find the length"),
     example={
         "edition": "2023",
@@ -83,7 +85,7 @@ def longest_return_path(
     """
     volt = driving_voltage(system, voltage_to_ground, trace)
     ampere = trace.compute(
-        message("The fault current wanted: so many times the rating."),
+        message("The fault current wanted, as a multiple of the rating."),
         "multiple * rating",
         "A",
         (PRACTICE,),
@@ -93,7 +95,7 @@ def longest_return_path(
     source = 0.0
     if available is not None:
         source = trace.compute(
-            message("What the source and the wires ahead hold back, added straight to the rest."),
+            message("Impedance of the source and the wires ahead of the run, added straight to the rest."),
             "voltage / available",
             "Ω",
             voltage=volt,
@@ -104,7 +106,7 @@ def longest_return_path(
     for way in ways:
         length_of_way = trace.compute(
             message(
-                "{which}: wires at {celsius} °C, out and back {ohm} Ω in 1000 ft.",
+                "{which}: wires at {celsius} °C, out and back {ohm} Ω per 1000 ft.",
                 which=WHICH[way.which],
                 celsius=way.celsius,
                 ohm=three_figures(1000 * abs(way.ohm_per_foot)),
@@ -123,7 +125,7 @@ def longest_return_path(
         found[way.which] = feet(length_of_way)
     trace.note(
         message(
-            "Likely {likely} ft, at the very best {high} ft. Plan with the shortest.",
+            "Likely {likely} ft, at best {high} ft. Plan on the shortest.",
             likely=at_least(found["likely"], THREE),
             high=at_least(found["high"], THREE),
         )
@@ -132,7 +134,7 @@ def longest_return_path(
     if losses:
         trace.note(
             message(
-                "What makes the shortest shorter than the likely one, the most first: {parts}.",
+                "What makes the shortest shorter than the likely one, biggest effect first: {parts}.",
                 parts=", ".join(f"{PARTS[part]} ({shown_number(feet(lost))} ft)" for part, lost in losses),
             )
         )
@@ -143,7 +145,7 @@ def longest_return_path(
     _warn(found, length, multiple, wiring, trace)
     state_the_model(trace, _assumptions(wiring, arc, available))
     return Answer(
-        name=message("Longest way back"),
+        name=message("Longest ground-fault return path"),
         headline=headline_of(found, length, available, ways[0], at),
         detail=detail_of(found, length, available, others, ampere, shown_wires),
         basis=PRACTICE,
@@ -167,21 +169,19 @@ def _warn(found: dict[str, int], length: float | None, multiple: float, wiring: 
         trace.note(message("Your {feet} ft is within the shortest of the three.", feet=run))
     elif verdict == "not-sure":
         trace.warn(
-            message(
-                "Your {feet} ft is longer than the shortest. Whether the current comes is not sure. Measure.", feet=run
-            )
+            message("Your {feet} ft is longer than the shortest. The fault may draw less current. Measure.", feet=run)
         )
     elif verdict == "no":
         trace.warn(
-            message("Your {feet} ft is too long. Even at the very best less current comes than asked.", feet=run)
+            message("Your {feet} ft is too long. Even at best, the fault draws less current than you want.", feet=run)
         )
     if wiring in ask.RACEWAYS:
-        trace.warn(message("One loose, painted or rusted fitting makes all three lengths void."))
+        trace.warn(message("One loose, painted or rusted fitting voids all three lengths."))
     usual = trace.cite(PRACTICE).value
     if multiple < usual:
         trace.warn(
             message(
-                "Trade practice wants at least {usual} times the rating. With less, a device may take minutes.",
+                "Trade practice is at least {usual} times the rating. With less, a device may take minutes.",
                 usual=usual,
             )
         )
@@ -190,17 +190,21 @@ def _warn(found: dict[str, int], length: float | None, multiple: float, wiring: 
 def _assumptions(wiring: str, arc: float, available: float | None) -> list:
     made = [
         message("one fault at the far end, out on one wire, back on one path, 60 Hz."),
-        message("the shortest length has hot wires and low voltage, the longest cold wires and full voltage."),
+        message("the shortest length takes warm wires and low voltage, the longest cold wires and full voltage."),
         message("reaching this current does not say how fast the device opens."),
     ]
     if wiring in ask.RACEWAYS:
         made.append(
-            message("plain steel and tight joints each 10 ft; steel changes with the current, so a wide range.")
+            message(
+                "plain steel and tight joints every 10 ft; the impedance of steel changes with current, so the range "
+                "is "
+                "wide."
+            )
         )
     if not arc:
         made.append(
-            message("metal pressed to metal. An arc takes {volt} V by trade practice.", volt=ask.ARC_OF_PRACTICE)
+            message("solid metal-to-metal contact. An arc takes {volt} V by trade practice.", volt=ask.ARC_OF_PRACTICE)
         )
     if available is None:
-        made.append(message("an unlimited source for the headline and the three lengths."))
+        made.append(message("an infinite source for the headline and the three lengths."))
     return made

@@ -49,14 +49,14 @@ def headline_of(
     if judged == "no":
         return message("Your {feet} ft run is too long for {ampere} A", **words)
     if judged == "not-sure":
-        return message("Your {feet} ft run may not bring {ampere} A", **words)
+        return message("Your {feet} ft run might not deliver {ampere} A", **words)
     if available is not None:
-        return message("Your {feet} ft run brings {ampere} A", **words)
+        return message("Your {feet} ft run delivers {ampere} A", **words)
     needed = way.available(volt, arc, ampere, length)
     if needed is None:
-        return message("Your {feet} ft run brings {ampere} A with an unlimited source only", **words)
+        return message("Your {feet} ft run delivers {ampere} A with an infinite source only", **words)
     return message(
-        "Your {feet} ft run brings {ampere} A where {needed} A or more is available",
+        "Your {feet} ft run delivers {ampere} A where {needed} A or more is available",
         needed=at_most(needed, THREE),
         **words,
     )
@@ -70,7 +70,7 @@ def detail_of(
     if length is None and others.with_source is not None and found["low"]:
         told.append(
             message(
-                "With {ampere} A available {feet} ft",
+                "With {ampere} A available, {feet} ft",
                 ampere=shown_number(others.source_ampere),
                 feet=at_least(others.with_source, THREE),
             )
@@ -95,7 +95,7 @@ def _shortest(found: dict[str, int], available: float | None) -> Message:
         return message("No length is sure")
     shown = at_least(found["low"], THREE)
     if available is None:
-        return message("Up to {feet} ft with an unlimited source", feet=shown)
+        return message("Up to {feet} ft with an infinite source", feet=shown)
     return message("Up to {feet} ft", feet=shown)
 
 

@@ -80,16 +80,16 @@ def driving_voltage(system: str, voltage_to_ground: float | None, trace: Trace) 
     """
     if system in UNGROUNDED:
         raise NotCovered(
-            message("In an ungrounded system the first fault to metal brings almost no current. No device opens."),
+            message("In an ungrounded system the first fault to metal draws almost no current. No device opens."),
             message(
-                "{section}, and the detectors that such a system needs.",
+                "{section}, and the ground detectors that such a system needs.",
                 section=trace.section("naming/ungrounded_service"),
             ),
         )
     if system in LEGS_AS:
         trace.note(message(
-                "The two legs of lower voltage to ground count. A fault from the high leg brings more current, and "
-                "more voltage on the metal."
+                "Figured from the two legs with the lower voltage to ground. A fault from the high leg draws more "
+                "current and puts more voltage on the metal."
             ))
     return voltage_of_entry(LEGS_AS.get(system, system), voltage_to_ground, trace)
 

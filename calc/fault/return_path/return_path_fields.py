@@ -26,8 +26,8 @@ UNGROUNDED = tuple(value for value in SYSTEMS if system_called(value).kind == sy
 def spacing() -> Field:
     """Return the field for how far a way back runs from its hot conductor."""
     return quantity(
-        message("Distance between the hot conductor and that wire"),
-        message("Only for a wire apart from its circuit. Where it changes, the widest."),
+        message("Distance between the hot conductor and the grounding wire"),
+        message("Only for a wire run apart from its circuit. If it varies, the widest."),
         "ft",
         0.1,
         1000,
@@ -40,7 +40,7 @@ SYSTEM = one_of(
     message("System"),
     message("It gives the voltage to ground. Or enter the voltage below."),
     (
-        Choice(NOT_GIVEN, message("Not one of these")),
+        Choice(NOT_GIVEN, message("None of these")),
         *system_choices(*SYSTEMS),
     ),
 )
@@ -52,11 +52,11 @@ VOLTAGE = quantity(
     1000,
     example="277",
 )
-DEVICE = device_rating(message("Overcurrent device"), message("Its rating, for example 20 A."))
+DEVICE = device_rating(message("Upstream breaker or fuse"), message("Its rating, for example 20 A."))
 MULTIPLE = quantity(
-    message("Times the rating wanted"),
+    message("Fault current wanted (× rating)"),
     message(
-        "The fault current over the rating. {usual} is trade practice, not a rule of the code.",
+        "The fault current divided by the rating. {usual} is trade practice, not a code rule.",
         usual=MULTIPLE_OF_PRACTICE,
     ),
     "x",
@@ -65,31 +65,35 @@ MULTIPLE = quantity(
     example="6",
 )
 CONDUCTOR = conductor_size(message("Hot conductor"), message("The one wire that feeds the fault."))
-CONDUCTOR_METAL = metal_of(message("Metal of the hot conductor"))
+CONDUCTOR_METAL = metal_of(message("Hot conductor material"))
 WIRING = one_of(
-    message("The way back"),
+    message("Ground-fault return path"),
     message("What carries the fault current back to the source."),
     (
-        Choice("wire-in-nonmetallic", message("A wire, in nonmetallic raceway or cable")),
-        Choice("wire-in-steel", message("A wire in steel raceway; the raceway is not counted")),
+        Choice("wire-in-nonmetallic", message("Wire in nonmetallic raceway or cable")),
+        Choice("wire-in-steel", message("Wire in steel raceway; the raceway is not counted")),
         *kind_choices(*RACEWAYS),
-        Choice(APART, message("A wire apart from its circuit")),
+        Choice(APART, message("Grounding wire run apart from its circuit")),
     ),
 )
-RETURN_CONDUCTOR = conductor_size(message("Equipment grounding wire"), message("Only when a wire is the way back."))
-METAL = metal_of(message("Metal of that wire"))
+RETURN_CONDUCTOR = conductor_size(
+    message("Equipment grounding conductor"), message("Only when a wire is the return path.")
+)
+METAL = metal_of(message("Equipment grounding conductor material"))
 TRADE_SIZE = trade_size(
     message("Trade size"),
-    message("Only when the raceway itself is the way back. Steel."),
+    message("Only when the raceway itself is the return path. Steel."),
     TRADE_SIZES,
-    Choice(NOT_GIVEN, message("Not needed: a wire is the way back")),
+    Choice(NOT_GIVEN, message("Not needed: a wire is the return path")),
 )
 LENGTH = quantity(
-    message("Length of the run"), message("If you have one to judge. One way."), "ft", 1, 100_000, example="150 ft"
+    message("Length of the run"), message("One way. Only to check a run you have."), "ft", 1, 100_000, example="150 ft"
 )
 ARC = quantity(
-    message("Voltage lost in the arc"),
-    message("0 for metal pressed to metal. Trade practice for a fault that arcs is {usual} V.", usual=ARC_OF_PRACTICE),
+    message("Voltage across the arc"),
+    message(
+        "0 for solid metal-to-metal contact. Trade practice for an arcing fault is {usual} V.", usual=ARC_OF_PRACTICE
+    ),
     "V",
     0,
     1000,
@@ -98,8 +102,8 @@ ARC = quantity(
 )
 SPACING = spacing()
 AVAILABLE = quantity(
-    message("Least fault current available where this circuit begins"),
-    message("Line to ground, at the device. Left out, the answer shows what a source takes off."),
+    message("Lowest available fault current where this circuit begins"),
+    message("Line to ground, at the device. If left empty, the answer shows how much a weaker source takes off."),
     "A",
     1,
     1_000_000,

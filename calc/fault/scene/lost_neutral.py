@@ -49,7 +49,7 @@ def legs_of(fields: Mapping[str, object], solved: Solution) -> Legs | None:
 def legs_words(legs: Legs) -> Message:
     """Return both legs in one clause."""
     words = message(
-        "with the loads on {high} V on the lighter leg and {low} V on the heavier, not {volt} V",
+        "with the loads on, {high} V on the lighter leg and {low} V on the heavier, not {volt} V",
         high=shown(legs.lighter),
         low=shown(legs.heavier),
         volt=VOLT,
@@ -63,8 +63,8 @@ def warn_of_the_legs(legs: Legs, trace: Trace) -> None:
     """Warn of the voltages, and say what comes first."""
     trace.warn(
         message(
-            "{what}: {legs}. Turn the supply off first, then mend the neutral. Open no bond before: it may carry the "
-            "neutral's current.",
+            "{what}: {legs}. Turn the power off first, then repair the neutral. Open no bond before that: it may "
+            "carry the neutral current.",
             what=message("Lost neutral") if legs.missing else message("Loose neutral"),
             legs=legs_words(legs),
         )

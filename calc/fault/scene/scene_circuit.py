@@ -14,18 +14,18 @@ from calc.written import plain_number
 FLEXIBLE_RULE = "fault/flexible_raceway_resistance"
 WIRE = (RESISTANCE_RULE, REACTANCE_RULE)
 SHOWN = (
-    ("supply-hot-a", message("Supply, 2/0 AWG aluminum, each conductor."), WIRE),
+    ("supply-hot-a", message("Supply conductors, 2/0 AWG aluminum, each one."), WIRE),
     ("supply-neutral", message("Its neutral, as it is here."), ()),
     ("feeder-hot-a", message("Feeder, 6 AWG copper, each conductor."), WIRE),
     ("feeder-neutral", message("Its neutral, as it is here."), ()),
     ("branch-hot", message("Branch circuit, 12 AWG copper, hot conductor."), WIRE),
-    ("feeder-grounding-conductor", message("Grounding conductor of the feeder, 10 AWG copper."), WIRE),
+    ("feeder-grounding-conductor", message("Equipment grounding conductor of the feeder, 10 AWG copper."), WIRE),
     (
         "feeder-raceway",
         message("Steel raceway of the feeder, trade size 1 tubing, as poor as it may be with tight joints."),
         (DIMENSIONS_RULE, STEEL_RULE, PIECE_RULE),
     ),
-    ("branch-grounding-conductor", message("Grounding conductor of the machine, 12 AWG copper."), WIRE),
+    ("branch-grounding-conductor", message("Equipment grounding conductor of the machine, 12 AWG copper."), WIRE),
     ("flexible-raceway", message("Flexible raceway of the machine."), (FLEXIBLE_RULE,)),
     ("main-bonding-jumper", message("Main bonding jumper."), ()),
     ("supply-side-bonding-jumper", message("Supply-side bonding jumper."), ()),
@@ -71,7 +71,7 @@ def assumptions(source: str, loads: str, electrode_ohm: float) -> list[Message]:
         supplied,
         message("Nothing limits the current ahead of that transformer."),
         message("120 V to ground at the source, conductors at 75 °C, 60 Hz."),
-        message("Wires in nonmetallic raceway; a steel raceway lies beside its wires, not coupled to them."),
+        message("Wires in nonmetallic raceway; a steel raceway is figured beside its wires, not coupled to them."),
         message("A tight joint has half a milliohm; the fault itself is metal to metal, without an arc."),
         message(
             "The electrode at the source has {source} ohm, the one at the first disconnect {service} ohm, a rod at the "
@@ -81,7 +81,7 @@ def assumptions(source: str, loads: str, electrode_ohm: float) -> list[Message]:
             machine=shown_number(MACHINE_ELECTRODE),
         ),
         message("The person stands on remote earth, away from every electrode."),
-        message("Metal that nothing holds takes the voltage of whatever touches it."),
+        message("Metal bonded to nothing takes on the voltage of whatever touches it."),
     ]
     if loads == "on":
         given.append(

@@ -12,7 +12,7 @@ MAX_FEET = 2000
 
 
 FAULT = one_of(
-    message("Where the hot conductor touches metal"),
+    message("Where a hot conductor touches metal"),
     message("One fault at a time."),
     (Choice("none", message("Nowhere: no fault")), *(Choice(part, words) for part, words in PART_WORDS.items())),
 )
@@ -21,18 +21,16 @@ MISSING = several_of(
 )
 LOOSE = several_of(
     message("Loose"),
-    message("There, but with some ohms in it."),
+    message("In place, but with some ohms in it."),
     tuple(Choice(*each) for each in BOND_WORDS.items()),
     rare=True,
 )
 LOOSE_OHM = quantity(
-    message("Ohms of a loose joint"), message(
-        "It counts for what is loose."
-    ), "ohm", 0.001, 1000, example="1", rare=True
+    message("Ohms of a loose joint"), message("Only for what is loose."), "ohm", 0.001, 1000, example="1", rare=True
 )
 ADDED = several_of(
     message("One too many, or in the wrong place"),
-    message("Things found on site that should not be there."),
+    message("Found on site, but should not be there."),
     tuple(Choice(*each) for each in ADDED_WORDS.items()),
 )
 TOUCHED = one_of(
@@ -47,8 +45,8 @@ FEEDER_PATH = one_of(
     message("Grounding path of the feeder"),
     message("From the panel back to the first disconnect."),
     (
-        Choice("wire", message("A wire")),
-        Choice("raceway", message("The steel raceway alone")),
+        Choice("wire", message("Wire")),
+        Choice("raceway", message("Steel raceway alone")),
         Choice("both", message("Wire and steel raceway")),
     ),
     rare=True,
@@ -57,8 +55,8 @@ BRANCH_PATH = one_of(
     message("Grounding path of the machine"),
     message("From the machine back to the panel."),
     (
-        Choice("wire", message("A wire")),
-        Choice("flexible-raceway", message("A flexible raceway alone, without a jumper")),
+        Choice("wire", message("Wire")),
+        Choice("flexible-raceway", message("Flexible raceway alone, without a jumper")),
         Choice("both", message("Wire and flexible raceway")),
     ),
     rare=True,
@@ -68,7 +66,7 @@ SOURCE = one_of(
     message("The first disconnect is the service disconnect, or that of the transformer."),
     (
         Choice("utility", message("Utility, 120/240 V single phase")),
-        Choice("transformer", message("A transformer of its own, 208Y/120 V")),
+        Choice("transformer", message("Transformer (separately derived system), 208Y/120 V")),
     ),
 )
 LOADS = one_of(
@@ -78,8 +76,8 @@ LOADS = one_of(
     rare=True,
 )
 PERSON_OHM = quantity(
-    message("Resistance of that person"),
-    message("1000 ohm is the usual figure; wet and barefoot 500."),
+    message("Resistance of the person"),
+    message("1000 ohm is the usual figure; 500 if wet and barefoot."),
     "ohm",
     100,
     MAX_OHM,
@@ -87,8 +85,8 @@ PERSON_OHM = quantity(
     rare=True,
 )
 ELECTRODE_OHM = quantity(
-    message("Electrode at the first disconnect, to earth"),
-    message("A rod in ordinary soil: tens of ohms."),
+    message("Resistance of the electrode at the first disconnect"),
+    message("To earth. A rod in ordinary soil: tens of ohms."),
     "ohm",
     0.1,
     10_000,

@@ -25,14 +25,14 @@ def say_what_happens(
     if fault in AHEAD_OF_ALL:
         trace.warn(
             message(
-                "Ahead of the first device nothing in the building opens this fault. The device ahead of the source's "
-                "transformer may take minutes, or never open."
+                "Ahead of the first device, nothing in the building opens this fault. The device on the primary of "
+                "the source's transformer may take minutes, or never open."
             )
         )
     elif fault != "none" and (seen is None or seen.opening.verdict in NOT_CLEARED):
         trace.warn(
             message(
-                "The metal stays live: {volt} V to earth on {part}, for as long as no one finds it.",
+                "The metal stays live: {volt} V to earth on {part}, until someone finds it.",
                 volt=shown(volt),
                 part=PART_IN_SENTENCE[highest],
             )
@@ -40,7 +40,7 @@ def say_what_happens(
     elif fault != "none":
         trace.warn(
             message(
-                "Until it opens, {volt} V to earth stay on {part}. Bonding alone does not make that nothing.",
+                "Until it opens, there is {volt} V to earth on {part}. Bonding alone does not bring that to zero.",
                 volt=shown(volt),
                 part=PART_IN_SENTENCE[highest],
             )
@@ -48,7 +48,7 @@ def say_what_happens(
     elif volt > 1:
         trace.warn(
             message(
-                "With no fault at all {volt} V to earth stay on {part}.",
+                "Even with no fault, there is {volt} V to earth on {part}.",
                 volt=shown(volt),
                 part=PART_IN_SENTENCE[highest],
             )
@@ -74,7 +74,7 @@ def _warn_of_stray_current(solved: Solution, trace: Trace) -> None:
     if most and stray[most] > STRAY:
         trace.warn(
             message(
-                "With no fault at all {ampere} A of neutral current runs over metal. Path: {path}.",
+                "Even with no fault, {ampere} A of neutral current flows on metal. Path: {path}.",
                 ampere=shown(stray[most]),
                 path=BRANCH_WORDS[most],
             )
@@ -85,7 +85,7 @@ def _note_what_earth_carries(solved: Solution, trace: Trace) -> None:
     earth = [abs(solved.currents[name]) for name in ELECTRODES if name in solved.currents]
     trace.note(
         message(
-            "Through no electrode here more than {ampere} A flow: earth is no way back that opens a device.",
+            "No electrode here carries more than {ampere} A: the earth is not a return path that opens a device.",
             ampere=shown(max(earth)),
         )
     )

@@ -71,7 +71,7 @@ def _told(found: Ranged, inputs: dict) -> list[Message]:
         if shares and current.high > 0:
             told.append(
                 message(
-                    "What moves it most: {inputs}.",
+                    "What changes it most: {inputs}.",
                     inputs=", ".join(f"{INPUT_WORDS[name]} {round(100 * share)} %" for name, share in shares),
                 )
             )

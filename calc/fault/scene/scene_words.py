@@ -39,14 +39,14 @@ ADDED_WORDS = {
     "electrode-on-enclosure": message("The electrode on the enclosure instead of the neutral"),
 }
 BRANCH_WORDS = {
-    "supply-hot-a": message("Hot conductor of the supply that feeds the fault"),
-    "supply-neutral": message("Neutral of the supply"),
+    "supply-hot-a": message("Hot supply conductor that feeds the fault"),
+    "supply-neutral": message("Supply neutral"),
     "feeder-neutral": message("Neutral of the feeder"),
     "main-bonding-jumper": message("Main bonding jumper"),
     "supply-side-bonding-jumper": message("Supply-side bonding jumper"),
-    "feeder-grounding-conductor": message("Grounding conductor of the feeder"),
+    "feeder-grounding-conductor": message("Equipment grounding conductor of the feeder"),
     "feeder-raceway": message("Steel raceway of the feeder"),
-    "branch-grounding-conductor": message("Grounding conductor of the machine"),
+    "branch-grounding-conductor": message("Equipment grounding conductor of the machine"),
     "flexible-raceway": message("Flexible raceway of the machine"),
     "neutral-bond-at-panel": message("Second neutral bond, in the panel"),
     "service-electrode": message("Electrode at the first disconnect"),

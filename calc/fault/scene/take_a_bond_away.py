@@ -32,7 +32,7 @@ INSIDE = ("dirt-", "source-a", "source-b")  # branches of the model that the dra
     purpose=message(
         "A drawn circuit: remove, loosen or double a bond and see the fault current, what opens, and every voltage."
     ),
-    submit=message("Watch"),
+    submit=message("See what happens"),
     example={"edition": "2023", "fault": "machine", "missing": "main-bonding-jumper"},
     outputs=OUTPUTS,
 )
@@ -128,14 +128,14 @@ def _headline(fault: str, seen: Seen | None, legs: Legs | None) -> Message:
     if fault == "none":
         return message("No fault")
     if seen is None:
-        return message("Nothing here opens")
+        return message("No breaker here opens")
     if seen.opening.verdict == "does-not-open":
-        return message("Nothing opens")
+        return message("No breaker opens")
     if seen.opening.verdict in OPENS:
         return message("The {rating} A breaker probably opens", rating=RATINGS[seen.device])
     if seen.opening.verdict == "slow":
         return message("The {rating} A breaker opens, but late", rating=RATINGS[seen.device])
-    return message("Nothing surely opens")
+    return message("No breaker is sure to open")
 
 
 def _detail(fault, ampere, volts, highest, seen: Seen | None, legs: Legs | None, touch: tuple[str, float]) -> Message:
@@ -152,7 +152,7 @@ def _detail(fault, ampere, volts, highest, seen: Seen | None, legs: Legs | None,
     if seen and seen.opening.slowest_second:
         parts.append(message("the breaker's standard allows {time}", time=shown_time(seen.opening.slowest_second)))
     if touched != "none":
-        parts.append(message("a person of {ohm} ohm is part of it", ohm=shown_number(ohm)))
+        parts.append(message("a person of {ohm} ohm is in the circuit", ohm=shown_number(ohm)))
     if legs:
         parts.append(legs_words(legs))
     return message("{parts}", parts="; ".join(map(str, parts)))
@@ -179,8 +179,8 @@ def _bars(volts: dict[str, float]) -> Chart:
         "bars",
         message("Voltage of each metal part to earth"),
         message("Metal part"),
-        message("Volt to earth"),
+        message("Volts to earth"),
         message("{across}: {up} V", across="{across}", up="{up}"),
-        (Line(message("Volt to earth"), points),),
+        (Line(message("Volts to earth"), points),),
         tuple(PART_IN_PICTURE[part] for part in volts),
     )

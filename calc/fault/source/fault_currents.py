@@ -72,7 +72,7 @@ def fault_currents(
         message("line to line"), volts.line_voltage, [line_to_line_impedance(each) for each in sources]
     )
     if kind == UNGROUNDED:
-        trace.step(message("{place}, line to ground: no way back, so next to nothing flows.", place=place), 0, "A")
+        trace.step(message("{place}, line to ground: no return path, so next to nothing flows.", place=place), 0, "A")
         return FaultCurrents(three_phase, line_to_line, 0.0)
     loops = [line_to_ground_impedance(each) for each in sources]
     return FaultCurrents(three_phase, line_to_line, current(to_ground_words(system), volts.voltage_to_ground, loops))

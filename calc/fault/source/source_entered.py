@@ -92,7 +92,7 @@ def _percents(entered: SourceEntered, trace: Trace) -> list[tuple[float, float]]
         plate = require(entered.percent_z, "percent_z")
         ends = [_split(share * plate, ratio) for ratio in _ends(entered.x_over_r)]
     trace.compute(
-        message("Lowest impedance of the transformer: the plate less its tolerance."),
+        message("Lowest impedance of the transformer: the nameplate value less its tolerance."),
         "plate * (100 - tolerance) / 100",
         "%",
         (TOLERANCE_RULE,),
@@ -112,7 +112,7 @@ def _split(percent: float, x_over_r: float) -> tuple[float, float]:
 def _utility_kva(entered: SourceEntered, trace: Trace) -> float:
     if entered.utility_current is None:
         if entered.utility_kva is None:
-            trace.step(message("The utility counts as unlimited: it adds no impedance."))
+            trace.step(message("The utility is taken as infinite: it adds no impedance."))
             return UNLIMITED
         trace.step(message("Short-circuit power of the utility."), entered.utility_kva, "kVA")
         return entered.utility_kva
@@ -134,14 +134,18 @@ def _given(entered: SourceEntered, trace: Trace) -> list[Source]:
     kind = SYSTEMS[entered.system].kind
     if kind == UNGROUNDED and to_ground is not None:
         raise FieldError(
-            "line_to_ground_current", message("Leave this empty: this system has no way back through ground.")
+            "line_to_ground_current", message("Leave this empty: this system has no ground-fault return path.")
         )
     if to_ground is None or kind == UNGROUNDED:
         require(lines, "three_phase_current")
     if lines is not None:
-        trace.step(message("Current known between the lines: {current} A.", current=shown_number(lines)), lines, "A")
+        trace.step(
+            message("Known fault current, line to line or three phase: {current} A.", current=shown_number(lines)),
+            lines,
+            "A",
+        )
     if to_ground is not None:
-        trace.step(message("Current known to ground: {current} A.", current=shown_number(to_ground)), to_ground, "A")
+        trace.step(message("Known ground-fault current: {current} A.", current=shown_number(to_ground)), to_ground, "A")
     try:
         return [given_current_source(entered.system, to_ground, lines, ratio) for ratio in _ends(entered.x_over_r)]
     except ValueError:
@@ -150,5 +154,5 @@ def _given(entered: SourceEntered, trace: Trace) -> list[Source]:
 
 def _generator(entered: SourceEntered, trace: Trace) -> list[Source]:
     kva, reactance = require(entered.kva, "kva"), require(entered.subtransient, "subtransient")
-    trace.step(message("Subtransient reactance, which counts for the first cycles."), reactance, "%")
+    trace.step(message("Subtransient reactance, which governs the first cycles."), reactance, "%")
     return [generator_source(entered.system, kva, reactance, entered.zero_sequence)]

@@ -20,7 +20,7 @@ _OTHER_SIZES = message("Aluminum from 12 AWG. Other sizes have no listed impedan
 
 SYSTEM = one_of(
     message("System"),
-    message("At the place where the fault is."),
+    message("Where the fault is."),
     system_choices(
         "120/240",
         "208Y/120",
@@ -38,14 +38,14 @@ SOURCE = one_of(
     message("What feeds it"),
     message(""),
     (
-        Choice("transformer", message("A transformer: from its plate")),
-        Choice("given-current", message("A current that is known, for example from the utility")),
-        Choice("generator", message("A generator: from its data sheet")),
+        Choice("transformer", message("Transformer, from its nameplate")),
+        Choice("given-current", message("Known available fault current, for example from the utility")),
+        Choice("generator", message("Generator, from its data sheet")),
     ),
 )
 KVA = quantity(
     message("Rating of the transformer or generator"),
-    message("From its plate, kVA. A bank of like units: all together."),
+    message("kVA from the nameplate. A bank of identical units: all together."),
     "kVA",
     0.5,
     10_000,
@@ -53,7 +53,7 @@ KVA = quantity(
 )
 PERCENT_Z = quantity(
     message("Impedance of the transformer, %"),
-    message("From its plate, often marked %Z or %IZ."),
+    message("From the nameplate, often marked %Z or %IZ."),
     "%",
     0.1,
     30,
@@ -82,7 +82,7 @@ PERCENT_X = quantity(
 )
 X_OVER_R = quantity(
     message("Reactance over resistance (X/R) of the source"),
-    message("Left out: the ratio that lets the most current through."),
+    message("If left empty: the ratio that lets the most current through."),
     "",
     0,
     100,
@@ -90,8 +90,8 @@ X_OVER_R = quantity(
     rare=True,
 )
 TOLERANCE = quantity(
-    message("Lower limit of that impedance, % below the plate"),
-    message("0 where the plate shows what was measured on this very unit."),
+    message("Impedance tolerance, % below the nameplate"),
+    message("0 if the nameplate %Z is the tested value of this unit."),
     "%",
     0,
     20,
@@ -100,7 +100,7 @@ TOLERANCE = quantity(
 )
 UTILITY_KVA = quantity(
     message("Short-circuit power of the utility at the primary"),
-    message("Ask the utility. Left out: unlimited, which gives the most."),
+    message("Ask the utility. If left empty: infinite, which gives the most."),
     "kVA",
     10,
     100_000_000,
@@ -109,7 +109,7 @@ UTILITY_KVA = quantity(
 )
 UTILITY_CURRENT = quantity(
     message("Or its short-circuit current at the primary"),
-    message("In ampere, with the primary voltage."),
+    message("In amps. Enter the primary voltage too."),
     "A",
     10,
     200_000,
@@ -119,7 +119,7 @@ UTILITY_CURRENT = quantity(
 )
 PRIMARY_VOLTAGE = quantity(
     message("Primary voltage of the transformer"),
-    message("Line to line; single phase: across the primary winding."),
+    message("Line to line. Single phase: across the primary winding."),
     "V",
     100,
     50_000,
@@ -128,7 +128,7 @@ PRIMARY_VOLTAGE = quantity(
 )
 UTILITY_X_OVER_R = quantity(
     message("Reactance over resistance (X/R) of the utility"),
-    message("Ask the utility. Left out: the ratio that lets the most current through."),
+    message("Ask the utility. If left empty: the ratio that lets the most current through."),
     "",
     0,
     100,
@@ -136,23 +136,23 @@ UTILITY_X_OVER_R = quantity(
     rare=True,
 )
 THREE_PHASE_CURRENT = quantity(
-    message("Current that is known between the lines"),
-    message("Three phase: of all phases. Single phase: from line to line."),
+    message("Three-phase (or line-to-line) fault current"),
+    message("Three-phase system: all three phases. Single phase: line to line."),
     "A",
     10,
     500_000,
     example="22000",
 )
 LINE_TO_GROUND_CURRENT = quantity(
-    message("Current that is known from line to ground or neutral"),
-    message("Left out: found from the one between the lines."),
+    message("Line-to-ground (or line-to-neutral) fault current"),
+    message("If left empty: figured from the three-phase or line-to-line current."),
     "A",
     10,
     500_000,
     example="10000",
     also=message(
-        "A source gives at most one and a half times the three-phase current to ground, and at most twice the "
-        "line-to-line current on 120/240 V."
+        "To ground, a source gives at most one and a half times its three-phase current, and on 120/240 V at most "
+        "twice its line-to-line current."
     ),
     rare=True,
 )
@@ -166,7 +166,7 @@ SUBTRANSIENT = quantity(
 )
 ZERO_SEQUENCE = quantity(
     message("Zero-sequence reactance of the generator, %"),
-    message("From its data sheet, often X0. Left out: none, which gives the most."),
+    message("From its data sheet, often X0. If left empty: none, which gives the most."),
     "%",
     0,
     100,
@@ -175,23 +175,24 @@ ZERO_SEQUENCE = quantity(
 )
 CONDUCTOR = conductor_size(
     message("Conductor of the run"),
-    message("One line conductor of one set. Left out: the answer is for the terminals."),
+    message("One phase conductor of one set. If left empty: the answer is for the terminals."),
     sizes=_SIZES,
     also=_OTHER_SIZES,
 )
 RETURN_CONDUCTOR = conductor_size(
-    message("Conductor that carries a ground fault back"),
+    message("Ground-fault return conductor"),
     message(
-        "Neutral or equipment grounding conductor of the same metal, one in each set. Left out: as large as a line."
+        "Neutral or equipment grounding conductor of the same material, one in each set. If left empty: as large as "
+        "a phase conductor."
     ),
     sizes=_SIZES,
     also=_OTHER_SIZES,
     rare=True,
 )
-CONDUCTOR_METAL = metal_of(message("Metal of the conductors"), TABLE_METALS)
+CONDUCTOR_METAL = metal_of(message("Conductor material"), TABLE_METALS)
 RACEWAY = one_of(
     message("Raceway of the run"),
-    message("Steel raises the impedance, so choose it only where it is."),
+    message("Steel raises the impedance. Choose it only if the raceway is steel."),
     (
         Choice("nonmetallic", message("Nonmetallic, or a cable"), also_called("nonmetallic")),
         Choice("aluminum", message("Aluminum")),
@@ -200,15 +201,15 @@ RACEWAY = one_of(
 )
 LENGTH = quantity(
     message("Length of the run"),
-    message("One way, shortest. ft unless another unit is written."),
+    message("One way, the shortest it could be. In feet unless you add the unit."),
     "ft",
     0,
     10_000,
     example=message("75 ft or 23 m"),
 )
 MOTOR_CURRENT = quantity(
-    message("Full-load current of the motors that run together, A"),
-    message("All that the place feeds; 0 when there are none."),
+    message("Full-load current of the motors running together, A"),
+    message("All motors fed from there; 0 if none."),
     "A",
     0,
     10_000,
@@ -216,8 +217,8 @@ MOTOR_CURRENT = quantity(
     rare=True,
 )
 VOLTAGE_FACTOR = quantity(
-    message("Voltage, as a multiple of the nominal one"),
-    message("1 is common in North America; international practice takes 1.05 or 1.1."),
+    message("Voltage, as a multiple of nominal"),
+    message("1 is common in North America; international practice uses 1.05 or 1.1."),
     "",
     0.9,
     1.15,
@@ -229,7 +230,7 @@ VOLTAGE_FACTOR = quantity(
 COLDEST, HOTTEST = -40, 90
 TEMPERATURE = quantity(
     message("Temperature of the conductors"),
-    message("Cold gives the most current."),
+    message("Cold conductors give the most current."),
     "°C",
     COLDEST,
     HOTTEST,

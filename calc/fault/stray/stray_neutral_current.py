@@ -21,37 +21,35 @@ from calc.trace import Trace, shown_number
 
 HOT = 75
 WHERE = one_of(
-    message("Where neutral current finds metal"),
+    message("Where neutral current gets onto metal"),
     message(""),
     (
-        Choice("second-bond", message("Neutral bonded to metal in a panel past the service")),
+        Choice("second-bond", message("Neutral bonded to metal in a panel downstream of the service")),
         Choice("shared-water-main", message("Two houses on one transformer and one metal water main")),
     ),
 )
 LOAD = quantity(
-    message("Current of the load"), message(
-        "What returns on the neutral, for example 20."
-    ), "A", 0.1, 2000, example="20"
+    message("Load current"), message("What returns on the neutral, for example 20."), "A", 0.1, 2000, example="20"
 )
 NEUTRAL = conductor_size(message("Neutral"), message("Of the feeder to the panel, or of each house's service."))
-METAL = metal_of(message("Metal of the conductors"))
+METAL = metal_of(message("Conductor material"))
 LENGTH = quantity(
     message("Length"), message("Of the feeder, or of each service. One way."), "ft", 1, 5000, example="100 ft"
 )
 GROUNDING = conductor_size(
-    message("Equipment grounding conductor"), message("Beside that neutral. It counts for a second bond in a panel.")
+    message("Equipment grounding conductor"), message("Run with that neutral. Only for a second bond in a panel.")
 )
 PIPE = quantity(
     message("Resistance of a metal pipe or raceway in parallel"),
-    message("0 for none. Between two houses: of the water main, for example 0.01."),
+    message("0 if none. Between two houses: the water main, for example 0.01."),
     "ohm",
     0,
     1000,
     example="0.05",
 )
 OPEN = yes_or_no(
-    message("That neutral is broken upstream"),
-    message("Then all of it runs over metal. In two houses: the neutral of the house with the load."),
+    message("Open neutral upstream"),
+    message("Then all of it flows on metal. Two houses: the neutral of the house with the load."),
     rare=False,
 )
 
@@ -60,7 +58,7 @@ OPEN = yes_or_no(
     "stray-neutral-current",
     name=message("Stray neutral current"),
     purpose=message(
-        "How much neutral current runs over grounding conductors, raceways and pipes, and why no one notices."
+        "How much neutral current flows on grounding conductors, raceways and pipes, and why no one notices."
     ),
     submit=message("Find the current"),
     example={
@@ -114,7 +112,7 @@ def stray_neutral_current(
     houses = where == "shared-water-main"
     if not pipe and (houses or grounding_conductor is None):
         raise NotCovered(
-            message("Without a grounding conductor or a pipe there is no metal for the current to run over."),
+            message("Without a grounding conductor or a pipe there is no metal for the current to flow on."),
             message("Enter the equipment grounding conductor, or the resistance of the pipe."),
         )
 
@@ -144,8 +142,8 @@ def stray_neutral_current(
     )
     trace.step(
         message(
-            "Of {load} A, {neutral} A returns on the neutral and {metal} A over metal. As phasors they add up; their "
-            "magnitudes need not.",
+            "Of {load} A, {neutral} A returns on the neutral and {metal} A on metal. They add as phasors; the "
+            "magnitudes may not add up.",
             load=three_figures(currents["load"]),
             neutral=three_figures(currents["neutral"]),
             metal=three_figures(currents["bond"]),
@@ -191,8 +189,8 @@ def _detail(broken: bool, stray: Stray) -> Message:
     if not broken:
         return message("of {load} A, with {volt} V on the metal", **words)
     return message(
-        "Supply off first, then mend the neutral. {volt} V on the metal, {broken} V across the break; on the other "
-        "leg of a 120/240 V supply up to {leg} V.",
+        "Power off first, then repair the neutral. {volt} V on the metal, {broken} V across the break; up to {leg} V "
+        "on the other leg of a 120/240 V supply.",
         broken=three_figures(stray.broken),
         leg=three_figures(stray.other_leg),
         **words,
@@ -216,11 +214,11 @@ def _table(currents: dict[str, float], houses: bool) -> Table:
 def _assumptions(houses: bool, metal: str) -> list[Message]:
     return [
         message(
-            "A 120 V load of plain resistance; {metal} conductors at 75 °C in nonmetallic raceway.",
+            "A 120 V resistive load; {metal} conductors at 75 °C in nonmetallic raceway.",
             metal=METAL_WORDS[metal],
         ),
-        message("Each bond has one milliohm; the earth carries nothing worth counting."),
-        message("Both houses have alike service neutrals.")
+        message("Each bond has one milliohm; the earth carries next to nothing."),
+        message("Both houses have identical service neutrals.")
         if houses
-        else message("Hot conductors are left out; they share nothing."),
+        else message("Hot conductors are left out; no metal shares their current."),
     ]

@@ -17,8 +17,8 @@ def say_what_to_do(broken: bool, houses: bool, stray: Stray, trace: Trace) -> No
     elif houses:
         trace.warn(
             message(
-                "Whoever opens this water main may stand between its two ends, at {gap} V, and {volt} V where the "
-                "neutral is loose. Measure the current first, and bridge the gap before the pipe is cut.",
+                "Anyone who opens this water main may get between its two ends: {gap} V, or {volt} V where the "
+                "neutral is loose. Measure the current first, and put a jumper across before the pipe is cut.",
                 gap=three_figures(stray.gap),
                 volt=VOLT,
             )
@@ -27,7 +27,7 @@ def say_what_to_do(broken: bool, houses: bool, stray: Stray, trace: Trace) -> No
         _second_bond_last(broken, stray, trace)
     trace.note(
         message(
-            "A clamp meter around the pipe or the grounding conductor shows this current, also where a voltmeter "
+            "A clamp meter around the pipe or the grounding conductor shows this current, even where a voltmeter "
             "shows next to nothing."
         )
     )
@@ -37,8 +37,8 @@ def _neutral_first(houses: bool, stray: Stray, trace: Trace) -> None:
     what = message("the water main") if houses else message("the second bond")
     trace.warn(
         message(
-            "Do not open {what}: it carries all of the load's current now. Opened live, {gap} V stands across the gap, "
-            "and loads on the other leg of a 120/240 V supply get up to {both} V.",
+            "Do not open {what}: it carries all of the load's current now. Opened live, it puts {gap} V across the "
+            "gap, and loads on the other leg of a 120/240 V supply get up to {both} V.",
             what=what,
             gap=three_figures(stray.gap),
             both=2 * VOLT,
@@ -46,8 +46,8 @@ def _neutral_first(houses: bool, stray: Stray, trace: Trace) -> None:
     )
     trace.note(
         message(
-            "Turn the supply off, lock it out and test that it is dead. Mend the neutral; ahead of the service that is "
-            "the utility's work. Then see to {what}.",
+            "Turn the power off, lock it out and test for absence of voltage. Repair the neutral; ahead of the "
+            "service that is the utility's work. Then take care of {what}.",
             what=what,
         )
     )
@@ -56,18 +56,18 @@ def _neutral_first(houses: bool, stray: Stray, trace: Trace) -> None:
 def _second_bond_last(broken: bool, stray: Stray, trace: Trace) -> None:
     """Say when the second bond comes out, and that this is work on dead parts: it carries current."""
     if broken:
-        first = message("Only with the neutral mended and the supply still off, take the second bond out")
+        first = message("Take the second bond out only with the neutral repaired and the power still off")
     else:
         first = message(
-            "Take the second bond out with the supply off, locked out and tested dead: it carries {ampere} A, and if "
-            "the neutral is loose {volt} V stands across the gap",
+            "Take the second bond out with the power off, locked out and tested for absence of voltage: it carries "
+            "{ampere} A, and if the neutral is loose, the gap has {volt} V across it",
             ampere=three_figures(stray.currents["bond"]),
             volt=VOLT,
         )
     trace.note(
         message(
-            "{first}. Past the service the neutral stays apart from metal ({section}). Check the grounding conductor "
-            "before: alone, it may let metal rise to twice the voltage in a fault.",
+            "{first}. Downstream of the service the neutral stays isolated from metal ({section}). Check the "
+            "grounding conductor first: alone, it may let metal rise to twice the voltage in a fault.",
             first=first,
             section=trace.section(NO_SECOND_BOND),
         )

@@ -10,7 +10,7 @@ from calc.fault.withstand.adiabatic import offset_factor
 from calc.messages import CalculatorName, message
 from calc.trace import Trace, shown_number
 
-OPENING = CalculatorName("device-clearing", message("opening of the device"))
+OPENING = CalculatorName("device-clearing", message("breaker or fuse opening time"))
 LARGEST_RATIO = "fault/largest_x_over_r"
 LONGEST, SHORTEST = "fault/adiabatic_longest", "fault/adiabatic_shortest"
 
@@ -51,19 +51,19 @@ def time_to_open(
     trace.step(result.words, cites=(bound[-1],))
     if result.verdict == DOES_NOT_OPEN:
         raise NotCovered(
-            message("The device may carry this current for good. No jumper size makes up for that."),
-            message("Look under {opening}, and mend the path of the fault current.", opening=OPENING),
+            message("The device can carry this current indefinitely. No jumper size makes up for that."),
+            message("See {opening}, and repair the ground-fault current path.", opening=OPENING),
         )
     longest = trace.cite(LONGEST).value
     if result.slowest_second is None:
         raise FieldError(
-            "clearing_time", message("No published time is known here. Enter the one of the device's curve.")
+            "clearing_time", message("No published time is known here. Enter the time from the device's curve.")
         )
     if result.slowest_second > longest:
         raise FieldError(
             "clearing_time",
             message(
-                "The standard of the device promises no better than {time} here. Enter the time of its own curve.",
+                "The device's standard promises no better than {time} here. Enter the time from its own curve.",
                 time=shown_time(result.slowest_second),
             ),
         )
@@ -84,15 +84,17 @@ def fault_energy(fault_current: float, second: float, trace: Trace) -> float:
     if second > longest:
         raise NotCovered(
             message(
-                "The formulas hold to {longest} s; in {time} heat gets out.", longest=longest, time=shown_time(second)
+                "The formulas hold up to {longest} s; over {time}, heat escapes.",
+                longest=longest,
+                time=shown_time(second),
             ),
-            message("Look under {opening}: a fault must be cleared faster than this.", opening=OPENING),
+            message("See {opening}: a fault must be cleared faster than this.", opening=OPENING),
         )
     if second < shortest:
         raise FieldError(
             "let_through",
             message(
-                "It opens in less than {shortest} s. Enter the I²t that the device lets through, from its maker.",
+                "It opens in less than {shortest} s. Enter the device's let-through I²t from the manufacturer.",
                 shortest=shortest,
             ),
         )
@@ -115,7 +117,7 @@ def with_offset(bare: float, second: float, x_over_r: float | None, trace: Trace
     """Return the energy with the offset of the first cycles, the most that X/R or the largest usual one allows."""
     taken = trace.cite(LARGEST_RATIO).value if x_over_r is None else x_over_r
     return trace.compute(
-        message("The first cycles are offset; with X/R {ratio} that adds to the energy.", ratio=shown_number(taken)),
+        message("The first cycles are offset; at X/R {ratio} that adds to the energy.", ratio=shown_number(taken)),
         "energy * offset_factor",
         "A²s",
         (LARGEST_RATIO,) if x_over_r is None else (),

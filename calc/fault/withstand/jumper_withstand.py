@@ -79,7 +79,9 @@ def jumper_withstand(
         energy = with_offset(bare, second, x_over_r, trace)
     else:
         second, bare, energy = None, let_through, let_through
-        trace.step(message("Energy that the device lets through, as entered. It counts alone."), energy, "A²s")
+        trace.step(
+            message("Let-through energy of the device, as entered. Only this is used, not a time."), energy, "A²s"
+        )
     start, end = _temperatures(start_celsius, limit, trace)
     needed = _needed_areas(energy, metal, start, end, trace)
     without_offset = next_listed_size(_areas(bare, metal, start, end)[formula], trace.edition)
@@ -88,12 +90,12 @@ def jumper_withstand(
     (other,) = sizes.values()
     if smallest is None:
         raise NotCovered(
-            message("{needed} cmil are needed. No single listed wire is that large.", needed=_shown(needed[formula])),
-            message("Look for a faster device, or ask the engineer of the equipment."),
+            message("{needed} cmil is needed. No single listed wire is that large.", needed=_shown(needed[formula])),
+            message("Use a faster device, or ask the equipment engineer."),
         )
     trace.step(
         message(
-            "{formula} counts here. Next listed size up: {size}.",
+            "{formula} is used here. Next listed size up: {size}.",
             formula=ask.FORMULA_WORDS[formula],
             size=shown_size(smallest),
         ),
@@ -138,8 +140,8 @@ def jumper_withstand(
 
 def _it_decides(size: str, trace: Trace) -> Message:
     return message(
-        "Enter X/R at the fault, it decides here: {size} survives without the offset of the first cycles, and not with "
-        "the most of it. Where no one knows it, enter {most}.",
+        "Enter X/R at the fault. It decides here: {size} survives without the first-cycle offset, but not with the "
+        "most there can be. If nobody knows it, enter {most}.",
         size=shown_size(size),
         most=shown_number(trace.cite(LARGEST_RATIO).value),
     )
@@ -162,7 +164,8 @@ def _temperatures(start_celsius: float | None, limit: str, trace: Trace) -> tupl
         raise FieldError("start_celsius")
     cites = (LIMIT, START) if start_celsius is None else (LIMIT,)
     trace.step(
-        message("It starts at {start} °C and may reach {end} °C.", start=shown_number(start), end=end), cites=cites
+        message("It starts at {start} °C and is allowed to reach {end} °C.", start=shown_number(start), end=end),
+        cites=cites,
     )
     return start, end
 
@@ -192,7 +195,7 @@ def _checked(size, metal, energy, start, fault_current, formula, survives: bool,
     if metal == "copper":
         melts = adiabatic.fusing_energy(cmil, start) / fault_current**2
         trace.step(
-            message("At this current {size} would melt in this time, if no heat got out.", size=shown_size(size)),
+            message("At this current {size} would melt in this time, if no heat escaped.", size=shown_size(size)),
             float(f"{melts:.3g}"),
             "s",
             (adiabatic.FUSING,),
@@ -216,15 +219,15 @@ def _shown(cmil: float) -> str:
 def _note_what_it_leaves(metal: str, x_over_r: float | None, let_through: float | None, trace: Trace) -> None:
     trace.note(
         message(
-            "The tables of the code give a least size too. The larger of the two counts ({section}).",
+            "The code's tables set a minimum size too. Use the larger of the two ({section}).",
             section=trace.section("grounding/effective_fault_path"),
         )
     )
-    trace.note(message("A smaller current that lasts longer may heat more. Check that one too."))
+    trace.note(message("A smaller current that lasts longer may heat it more. Check that one too."))
     state_the_model(
         trace,
         (
-            message("all heat stays in one wire of {metal}, evenly", metal=METAL_WORDS[metal]),
+            message("all heat stays in one {metal} wire, evenly", metal=METAL_WORDS[metal]),
             _of_the_energy(x_over_r, let_through, trace),
             message("every joint is sound"),
         ),
@@ -233,7 +236,7 @@ def _note_what_it_leaves(metal: str, x_over_r: float | None, let_through: float 
 
 def _of_the_energy(x_over_r: float | None, let_through: float | None, trace: Trace) -> Message:
     if let_through is not None:
-        return message("the energy is what the maker states for this current")
+        return message("the energy is what the manufacturer states for this current")
     if x_over_r is not None:
         return message("the current stays what was entered, after the offset of its first cycles")
     return message(

@@ -19,17 +19,17 @@ FORMULA_WORDS = {
 
 FAULT_CURRENT = quantity(
     message("Fault current"),
-    message("The highest available one through the jumper. Try the lowest one too, with its own time."),
+    message("The highest available through the jumper. Try the lowest too, with its own time."),
     "A",
     1,
     MAX_AMPERE,
     example="5000",
 )
 SIZE = conductor_size(
-    message("Size of the jumper"),
+    message("Jumper size"),
     message("To check one, for example 6. Leave it empty to get the smallest that survives."),
 )
-METAL = metal_of(message("Metal of the jumper"), TABLE_METALS)
+METAL = metal_of(message("Jumper material"), TABLE_METALS)
 CLEARING_TIME = quantity(
     message("Time until the device opens"),
     message(
@@ -42,17 +42,17 @@ CLEARING_TIME = quantity(
     also=message("Or name the device and its rating."),
 )
 DEVICE_KIND = one_of(
-    message("Kind of device"),
-    message("It counts where no time is entered."),
+    message("Type of device"),
+    message("Only where no time is entered."),
     tuple(Choice(kind, words) for kind, words in KIND_WORDS.items() if kind not in NO_WHOLE_TIME),
 )
 DEVICE = device_rating(
     message("Rating of the device"),
-    message("Needed where no time is entered. Its standard then gives the longest time."),
+    message("Needed if no time is entered. Its standard then gives the longest time."),
 )
 LET_THROUGH = quantity(
-    message("Energy let through"),
-    message("I²t from the maker, in A²s. Needed for devices that open faster than the formulas hold."),
+    message("Let-through energy (I²t)"),
+    message("From the manufacturer, in A²s. Needed for devices that open faster than the formulas cover."),
     "A2s",
     1,
     MAX_ENERGY,
@@ -62,7 +62,7 @@ LET_THROUGH = quantity(
 X_OVER_R = quantity(
     message("Reactance over resistance (X/R) at the fault"),
     message(
-        "From the study, or of the transformer ahead. Left out, the offset of the first cycles counts at its most."
+        "From the study, or of the upstream transformer. If left empty, the first-cycle offset is taken at its most."
     ),
     "",
     0,
@@ -72,7 +72,7 @@ X_OVER_R = quantity(
 )
 LIMIT = one_of(
     message("What must not be overheated"),
-    message("The weakest thing that touches the jumper counts."),
+    message("Pick the weakest thing that touches the jumper."),
     (
         Choice("thermoplastic", message("Thermoplastic insulation, such as THHN")),
         Choice("thermoset", message("Thermoset insulation, such as XHHW")),
@@ -81,7 +81,7 @@ LIMIT = one_of(
 )
 START = quantity(
     message("Temperature before the fault"),
-    message("In °C. Leave it empty for a conductor that is warm from use."),
+    message("In °C. Leave empty for a conductor warm from load."),
     "°C",
     0,
     MAX_CELSIUS,
@@ -90,7 +90,7 @@ START = quantity(
     rare=True,
 )
 FORMULA = one_of(
-    message("Formula that counts"),
+    message("Formula to use"),
     message("Both are shown. Their constants differ a little."),
     tuple(Choice(formula, words) for formula, words in FORMULA_WORDS.items()),
     rare=True,

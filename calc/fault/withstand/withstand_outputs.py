@@ -11,7 +11,7 @@ _CHECKED = message("where a size was entered to check")
 
 OUTPUTS = (
     *wire(message("Smallest jumper that survives the fault"), metals=values_of(METAL)),
-    Output("needed_cmil", message("Least area that survives"), "number", "cmil"),
+    Output("needed_cmil", message("Smallest area that survives"), "number", "cmil"),
     Output("other_size", message("Smallest size by the other formula"), "size"),
     Output("energy", message("Energy of the fault"), "number", "A2s"),
     Output(
@@ -32,7 +32,7 @@ OUTPUTS = (
     ),
     Output(
         "melts_second",
-        message("Time in which this current would melt it, if no heat got out"),
+        message("Time in which this current would melt it, if no heat escaped"),
         "number",
         "s",
         when=message("where a copper size was checked"),

@@ -65,7 +65,7 @@ def compared_metals(deck: Deck, chosen: str, trace: Trace) -> dict[str, Metal]:
             try:
                 metals[each] = metal_of(each, deck, False, trace)
             except (FieldError, NotCovered):
-                trace.note(message("Not compared, past what is solved here: {what}.", what=KIND_WORDS[each]))
+                trace.note(message("Not compared, outside what is solved here: {what}.", what=KIND_WORDS[each]))
     return {each: metals[each] for each in ARRANGEMENTS if each in metals}
 
 
@@ -148,6 +148,6 @@ def _limit(limit: str, trace: Trace) -> float:
 
 def _past_limit(what: Message) -> NotCovered:
     return NotCovered(
-        message("The solution used here does not hold for {what}.", what=what),
-        message("Have it solved by a field program or measured on site by a qualified person."),
+        message("The method used here does not hold for {what}.", what=what),
+        message("Have it solved with field-analysis software or measured on site by a qualified person."),
     )

@@ -29,10 +29,10 @@ RISE = quantity(
     1000,
     example="120",
 )
-POOL_LENGTH = quantity(message("Length of the pool"), message("Of its water."), "ft", 6, 200, example="32")
-POOL_WIDTH = quantity(message("Width of the pool"), message("Of its water."), "ft", 6, 200, example="16")
+POOL_LENGTH = quantity(message("Length of the pool"), message("Of the water."), "ft", 6, 200, example="32")
+POOL_WIDTH = quantity(message("Width of the pool"), message("Of the water."), "ft", 6, 200, example="16")
 DISTANCE = quantity(
-    message("How far from the wall someone stands"),
+    message("Distance from the wall where someone stands"),
     message("With a hand on bonded metal, or wet from the pool."),
     "ft",
     0,
@@ -41,7 +41,7 @@ DISTANCE = quantity(
     finest=SMALLEST,
 )
 RING_DISTANCE = quantity(
-    message("Wire from the wall"),
+    message("Distance of the wire from the wall"),
     message("From the inside wall out to the one copper wire."),
     "in",
     0,
@@ -59,8 +59,8 @@ DEPTH = quantity(
     finest=SMALLEST,
 )
 MESH_WIDTH = quantity(
-    message("How far mesh or grid reaches from the wall"),
-    message("The highest voltages are sought to 3 ft from the wall, or as far as this if it is more."),
+    message("How far mesh or grid goes out from the wall"),
+    message("The highest voltages are searched out to 3 ft from the wall, or this far if it is more."),
     "ft",
     0.25,
     40,
@@ -74,23 +74,26 @@ SPACING = quantity(
 CONDUCTOR = conductor_size(message("Size of the copper wire"), message("Of the one wire or the grid."), rare=True)
 STEP = one_of(
     message("Longest step"),
-    message("A short step inside it may be the worst, and is sought too."),
+    message("A shorter step may be worse. It is searched too."),
     (Choice("2ft", message("2 ft")), Choice("3ft", message("3 ft"))),
     rare=True,
 )
 FORM = one_of(
-    message("Form of the pool"),
+    message("Shape of the pool"),
     message(""),
-    (Choice("rectangle", message("Rectangle")), Choice("other", message("Round, oval, bent or with a spa beside it"))),
+    (
+        Choice("rectangle", message("Rectangle")),
+        Choice("other", message("Round, oval, freeform or with a spa beside it")),
+    ),
     rare=True,
 )
 SHELL_TOO = yes_or_no(
-    message("Count the metal of the shell as well"),
-    message("Vinyl and fiberglass have none. Left out, the touch voltage comes out higher."),
+    message("Include the metal of the shell"),
+    message("Vinyl and fiberglass have none. Without it, the touch voltage comes out higher."),
 )
 SHELL_DEPTH = quantity(
     message("Depth of the shell's metal"),
-    message("It is counted as one wire around the pool at this depth."),
+    message("It is taken as one wire around the pool at this depth."),
     "ft",
     0.5,
     20,
@@ -98,7 +101,7 @@ SHELL_DEPTH = quantity(
     rare=True,
 )
 DETAIL = one_of(
-    message("How finely it is solved"),
+    message("Accuracy of the solution"),
     message("Fine takes several times as long."),
     (Choice("quick", message("Quick")), Choice("fine", message("Fine"))),
     rare=True,

@@ -58,8 +58,8 @@ def warn_of_steps(
     if profile.across.part > bare.across.part:
         trace.warn(
             message(
-                "Whoever steps off the edge of the deck has up to {volt} V from foot to foot. With nothing in the "
-                "deck it is {bare} V.",
+                "Anyone who steps off the edge of the deck gets up to {volt} V from foot to foot. With nothing in "
+                "the deck it is {bare} V.",
                 volt=at_most((profile.across.part + off / 100) * rise),
                 bare=about(bare.across.part * rise),
             )
@@ -84,7 +84,7 @@ def note_of_one_wire(arrangement: str, out: float, trace: Trace) -> None:
     if not row["least"] <= out <= row["most"]:
         trace.warn(
             message(
-                "Where the code accepts one wire, it lies {least} to {most} in from the inside wall ({section}).",
+                "Where the code permits one wire, it is {least} to {most} in from the inside wall ({section}).",
                 least=row["least"],
                 most=row["most"],
                 section=marked_section(place),
@@ -97,38 +97,40 @@ def note_the_model(arrangement: str, shell_too: bool, off: float, rise: float, t
     trace.note(message("This is a model for teaching and checking. It measures nothing on site."))
     trace.note(
         message(
-            "Bonding does not take the rise away. A fault holds it until a device opens. A voltage from the utility's "
+            "Bonding does not remove the rise. A fault holds it until a device opens. A voltage from the utility's "
             "neutral stays all day, and no device opens for it."
         )
     )
     trace.note(
         message(
-            "It is what a meter reads with no one there: in even soil with no slab the upper bound of what a person "
-            "gets. Someone wet from the pool meets the same as a hand on bonded metal."
+            "This is what a meter reads with no one there. In uniform soil with no slab, it is the upper bound of "
+            "what a person gets. Someone wet from the pool gets the same as with a hand on bonded metal."
         )
     )
     trace.note(
         message(
-            "Parts of the rise do not depend on the soil while it is the same all around, so it is not asked. The "
-            "current into the earth does."
+            "In uniform soil the percentages of the rise do not depend on resistivity, so the form does not ask for "
+            "it. The current into the earth does."
         )
     )
     if arrangement != SHELL:
         trace.note(
             message(
-                "A dry slab above the metal leaves several times the voltage shown, up to nearly all of the rise. It "
-                "then holds the current back too, until its surface is wet."
+                "A dry slab above the metal leaves several times the voltage shown, up to nearly the full rise. It "
+                "also holds the current back, until its surface is wet."
             )
         )
-    trace.note(message("Left out: a shell that insulates, the water, and the slab as a layer of its own."))
+    trace.note(message("Left out: an insulating shell, the water, and the slab as a separate layer."))
     if arrangement != SHELL and not shell_too:
-        trace.note(message("Metal in the deck is counted alone, as beside a shell of vinyl or fiberglass."))
+        trace.note(message("Only metal in the deck is included, as beside a vinyl or fiberglass shell."))
     trace.note(
         message(
-            "Cut into pieces, it may be off by {percent} percent of the rise: {volt} V, up or down.",
+            "Solved in pieces, it may be off by {percent} percent of the rise: {volt} V, up or down.",
             percent=off,
             volt=three_figures(off / 100 * rise),
         )
     )
     trace.note(message("Assumed: wires bare, joined at every crossing, and with no break."))
-    trace.note(message("Assumed: wires across a side as near to the spacing as divides the side evenly."))
+    trace.note(
+        message("Assumed: wires across a side spaced as close to the entered spacing as divides the side evenly.")
+    )

@@ -33,7 +33,8 @@ def record_touch(metal: Metal, profile: Profile, rise: float, trace: Trace) -> N
     """Record how the metal was solved, and the touch voltage at four distances from the wall."""
     trace.step(
         message(
-            "{metal}. A quarter of it is cut into {count} pieces, each with the current that gives all one voltage.",
+            "{metal}. A quarter of it is cut into {count} pieces, each with the current that puts all of them at one "
+            "voltage.",
             metal=metal.words,
             count=len(metal.bundles),
         ),

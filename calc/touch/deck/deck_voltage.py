@@ -98,7 +98,7 @@ def deck_voltage(
     if form != "rectangle":
         raise NotCovered(
             message("Only a rectangular pool is solved here."),
-            message("Have it solved by a field program or measured on site by a qualified person."),
+            message("Have it solved with field-analysis software or measured on site by a qualified person."),
         )
     strip = max(mesh_width, trace.cite(DECK_WIDTH).value)
     deck = Deck(
@@ -138,7 +138,7 @@ def deck_voltage(
     record_steps(profile, rise, trace)
     off = metals[arrangement].off
     most = trace.compute(
-        message("The higher of both, with what the solution may be off, at most."),
+        message("The higher of the two, plus what the solution may be off, at most."),
         "higher + off * rise / 100",
         "V",
         (LIMITS,),

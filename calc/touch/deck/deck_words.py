@@ -33,7 +33,7 @@ def step_current(profile: Profile, off: float, rise: float, trace: Trace) -> flo
     """Return the most current, mA, through wet legs over the largest step, and record it. off: percent of the rise."""
     part = max(profile.inside.part, profile.across.part) + off / 100
     most = currents_behind(min(rise, rise * part), FOOT_FOOT, WATER_WET, trace).most
-    words = message("Through wet legs over the largest step, with what the solution may be off, at most.")
+    words = message("Through wet legs over the largest step, plus what the solution may be off, at most.")
     trace.step(words, most, "mA", (IMPEDANCE, PATHS, BODY))
     return most
 
@@ -43,7 +43,7 @@ def detail_of(touch: float, step: float, metal: Metal, rise: float, trace: Trace
     glance = told_at_a_glance(max(touch, step), step > touch, trace)
     if metal.arrangement == SHELL:
         return glance
-    return message("{glance} A dry slab can leave all {rise} V.", glance=glance, rise=shown_number(rise))
+    return message("{glance} A dry slab can leave the full {rise} V.", glance=glance, rise=shown_number(rise))
 
 
 def note_people_and_place(people: Mapping[str, Currents], metal: Metal, profile: Profile, trace: Trace) -> None:

@@ -39,7 +39,8 @@ def body_currents(volt: float, path: str, condition: str, trace: Trace) -> Curre
     found = currents_behind(volt, path, condition, trace)
     trace.compute(
         message(
-            "Along this path it has {part} of that from hand to hand. Half of people get more than:", part=shown(part)
+            "Along this path the body has {part} of its hand-to-hand impedance. Half of people get more than:",
+            part=shown(part),
         ),
         "milli * volt / (part * ohm)",
         "mA",
@@ -51,10 +52,10 @@ def body_currents(volt: float, path: str, condition: str, trace: Trace) -> Curre
     )
     if condition != DRY:
         floor = _floor(path, trace)
-        words = message("Wet or broken skin counts with no more than {floor} ohm.", floor=shown(floor))
+        words = message("Wet or broken skin is taken as no more than {floor} ohm.", floor=shown(floor))
         trace.step(words, min(part * ohms["five"], floor), "ohm", (BODY,))
     trace.compute(
-        message("Counted as the most: 19 of 20 people get less."),
+        message("Taken as the most: 19 of 20 people get less."),
         "milli * volt / ohm",
         "mA",
         milli=MILLI,

@@ -33,7 +33,7 @@ def warn_of_a_lasting_current(milliampere: float, most: Message, trace: Trace) -
         trace.warn(
             message(
                 "Up to {most} through a body can kill: above {let_go} mA some cannot let go, from {breathing} mA "
-                "breathing may stop. It lasts, so no limit for short shocks holds.",
+                "breathing may stop. It lasts, so no limit for short shocks applies.",
                 **words,
             )
         )
@@ -41,7 +41,7 @@ def warn_of_a_lasting_current(milliampere: float, most: Message, trace: Trace) -
         trace.warn(
             message(
                 "Up to {most} through a body is more than the {let_go} mA at which some cannot let go. It lasts, so "
-                "no limit for short shocks holds. Skin gives way and the current grows: it can kill.",
+                "no limit for short shocks applies. Skin breaks down and the current grows: it can kill.",
                 **words,
             )
         )

@@ -52,7 +52,8 @@ def record_people(people: Mapping[str, Currents], trace: Trace) -> None:
     for who, currents in people.items():
         trace.step(
             message(
-                "Through a body from one hand to both feet, {who}: {range} from few people to the most; {meaning}.",
+                "Through a body from one hand to both feet, {who}: {range}, from those who get least to those who "
+                "get most; {meaning}.",
                 who=PEOPLE_WORDS[who],
                 range=range_words(currents),
                 meaning=meaning_of(currents, trace),

@@ -29,7 +29,7 @@ PATH = one_of(
 )
 CONDITION = one_of(
     message("Skin"),
-    message("Sweat counts as salt water. Someone in water is another case."),
+    message("Treat sweat as salt water. Someone in the water is a separate case."),
     (
         Choice(WATER_WET, message("Wet with fresh water")),
         Choice(DRY, message("Dry")),
@@ -38,13 +38,13 @@ CONDITION = one_of(
     ),
 )
 CLEARS = yes_or_no(
-    message("A device ends the fault"), message(
-        "No, if nothing is known to open. Stray voltage does not end."
-    ), rare=False
+    message("Does a device clear the fault"),
+    message("No, if nothing is known to open. Stray voltage does not stop."),
+    rare=False,
 )
 TIME = quantity(
     message("Time until it opens"),
-    message("Needed if a device ends it. For example 0.1 s or 6 cycles."),
+    message("Needed if a device clears it. For example 0.1 s or 6 cycles."),
     "s",
     0.001,
     3600,

@@ -35,7 +35,7 @@ HEART = ("AC-4.1", "AC-4.2")
     "shock-limits",
     name=NAME,
     purpose=message(
-        "The current through a body at a voltage, whether a hand can let go, and how long a heart bears it."
+        "The current through a body at a voltage, whether a hand can let go, and how long a heart can take it."
     ),
     submit=message("See the current"),
     example={
@@ -93,9 +93,9 @@ def shock_limits(
         zone = limit = None
         verdict = lasting_verdict(currents.most, trace)
         charts = (_bars(currents, trace),)
-        trace.note(message("Nothing ends it, so no limit by time holds. Only letting go counts."))
+        trace.note(message("Nothing stops it, so no time limit applies. Only letting go matters."))
         if time is not None:
-            trace.note(message("The time entered is not used: it counts only if a device ends the fault."))
+            trace.note(message("The time entered is not used: it applies only if a device clears the fault."))
     else:
         zone = zone_of(currents.most, second, trace)
         trace.step(message("Zone of the most current and this time: {zone}.", zone=zone), zone, "", (ZONES,))
@@ -145,7 +145,7 @@ def _heart(limit: float | None, second: float | None, trace: Trace) -> float | N
 def _headline(currents: Currents, path: str, condition: str, second: float | None) -> Message:
     words = {"most": at_most(currents.most), "path": tell.PATH_WORDS[path], "skin": tell.SKIN_WORDS[condition]}
     if second is None:
-        return message("Up to {most} mA {path}, {skin}, and it does not end", **words)
+        return message("Up to {most} mA {path}, {skin}, and it does not stop", **words)
     return message("Up to {most} mA {path}, {skin}, for {second} s", second=shown_number(second), **words)
 
 
@@ -158,10 +158,10 @@ def _detail(
     if verdict == tell.CAN_KILL:
         return message("It can kill. Half of people get more than {half} mA.", half=half)
     if verdict == tell.CANNOT_LET_GO and lasts:
-        return message("{held}. Skin gives way, the current grows, and it can kill.", held=held)
+        return message("{held}. Skin breaks down, the current grows, and it can kill.", held=held)
     if verdict == tell.CANNOT_LET_GO and heart is not None:
         return message(
-            "{held}, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it ends in time.",
+            "{held}, half get more than {half} mA. Under {limit} mA few hearts fibrillate, if it stops in time.",
             held=held,
             half=half,
             limit=at_least(heart),
@@ -170,7 +170,7 @@ def _detail(
         return message("{held}. Half of people get more than {half} mA.", held=held, half=half)
     if verdict == tell.FELT:
         return message(
-            "It is felt. Less current holds a child than an adult. A start, a fall or water can turn it deadly."
+            "It is felt. Less current holds a child than an adult. Being startled, a fall or water can turn it deadly."
         )
     return message("Hardly felt on land, but it shows that something is wrong.")
 
@@ -189,7 +189,7 @@ def _bars(currents: Currents, trace: Trace) -> Chart:
     return Chart(
         "let-go",
         "bars",
-        message("The current beside what people let go"),
+        message("The current beside let-go currents"),
         message(""),
         message("Current, mA"),
         message("{across}: {up} mA", across="{across}", up="{up}"),

@@ -33,8 +33,10 @@ ASSUMPTIONS = (
     message("alternating current of 50 or 60 Hz, the whole voltage across the body"),
     message("a large, firm contact, as when a hand grips"),
     message("no shoes, gloves or floor in the way"),
-    message("hand to hand is as dangerous as hand to feet; the standards count it as less, which is disputed"),
-    message("a grown person in good health; children, and people with a heart device, bear less"),
+    message(
+        "hand to hand is treated as just as dangerous as hand to feet; the standards rate it lower, which is disputed"
+    ),
+    message("a healthy adult; children, and people with a heart device, can take less"),
 )
 
 
@@ -49,12 +51,12 @@ def in_the_water() -> NotCovered:
     """Return why someone in water has no number here."""
     return NotCovered(
         message(
-            "In water the skin gives no help, current enters everywhere, and a few milliampere that only tingle on "
-            "land can stop a swimmer's arms and drown them. No voltage is known to be harmless there."
+            "In water the skin gives no protection, current enters everywhere, and a few milliamps that only tingle "
+            "on land can stop a swimmer's arms and drown them. No voltage is known to be harmless there."
         ),
         message(
-            "Switch off first, throw something that floats, never jump in. Then see the pages on pools and docks, and "
-            "have the water measured by a qualified person."
+            "Shut the power off first, throw something that floats, never jump in. Then see the pages on pools and "
+            "docks, and have the water measured by a qualified person."
         ),
     )
 
@@ -63,7 +65,10 @@ def warn_first(condition: str, trace: Trace) -> None:
     """Warn what to do, before any number."""
     feel_a_tingle(trace)
     trace.warn(
-        message("Someone is held: switch off first, do not touch them. Then call for help; no breath, begin CPR.")
+        message(
+            "If someone is held: shut the power off first, do not touch them. Then call for help; if they are not "
+            "breathing, start CPR."
+        )
     )
     if condition != DRY:
         limit = trace.cite(WET_CONTACT).rows[0]
@@ -90,14 +95,16 @@ def tell_of_letting_go(currents: Currents, path: str, trace: Trace) -> None:
     }
     trace.step(
         message(
-            "Of 200 women all but one let go at {women} mA, half at {half_women}; of men at {men} and {half_men} mA. "
-            "Here it is up to {most} mA.",
+            "Let-go current: of 200 women, all but one can let go at {women} mA, half at {half_women}; men, at {men} "
+            "and {half_men} mA. Here it is up to {most} mA.",
             **words,
         ),
         cites=(LET_GO,),
     )
     if path == FOOT_FOOT:
-        trace.note(message("Whoever falls has hands and chest on the ground: then the current crosses the chest."))
+        trace.note(
+            message("A person who falls has hands and chest on the soil or floor: then the current crosses the chest.")
+        )
     trace.note(
         message(
             "A hand that cannot let go keeps the shock going. From {low} to {high} mA across the chest breathing may "
@@ -117,34 +124,29 @@ def tell_of_interrupters(
     """
     rated = trace.cite(INTERRUPTER_VOLTAGE).value
     if volt > rated:
-        trace.note(
-            message(
-                "Class A ground-fault interrupters are made for {rated} V or less. Count on none here.", rated=rated
-            )
-        )
+        trace.note(message("Class A GFCIs are made for {rated} V or less. Count on none here.", rated=rated))
     elif fastest is None:
-        trace.note(message("A class A ground-fault interrupter need not open at this current."))
+        trace.note(message("A Class A GFCI is not required to open at this current."))
     else:
         words = {"fastest": at_most(fastest), "slowest": at_most(slowest) if slowest else ""}
         if slowest is None:
             trace.note(
                 message(
-                    "A class A ground-fault interrupter opens within {fastest} s at the most current. In people who "
-                    "take little it need not open.",
+                    "A Class A GFCI opens within {fastest} s at the most current. For people who get little, it is "
+                    "not required to open.",
                     **words,
                 )
             )
         else:
             trace.note(
                 message(
-                    "A class A ground-fault interrupter opens within {fastest} s at the most current, {slowest} s at "
-                    "the least.",
+                    "A Class A GFCI opens within {fastest} s at the most current, {slowest} s at the least.",
                     **words,
                 )
             )
-        trace.note(message("It shortens a shock and does not make it smaller."))
+        trace.note(message("It makes a shock shorter, not smaller."))
     trace.note(
-        message("It sees only current that leaves the circuit. A hand on each of its two wires it does not see.")
+        message("It sees only current that leaves the circuit. It does not see a hand on each of its two wires.")
     )
     if path == HAND_HAND:
         trace.note(message("From hand to hand the current crosses the chest."))

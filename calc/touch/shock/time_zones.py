@@ -104,13 +104,13 @@ def limit_chart(currents: Currents, second: float, trace: Trace) -> Chart:
         lines.append(Line(message("Fibrillation limit, {kilogram} kg", kilogram=row["kilogram"]), _turned(points)))
     row = trace.cite(INTERRUPTER_RULE).rows[0]
     trips = [(round(interrupter_second(each), 4), each) for each in (row["opens"], row["through"])]
-    lines.append(Line(message("A class A interrupter opens by here"), _turned(trips)))
+    lines.append(Line(message("A Class A GFCI opens by here"), _turned(trips)))
     return _chart("shock-limits", message("The shock beside the limits for one that ends"), currents, second, lines)
 
 
 def _chart(key: str, title: Message, currents: Currents, second: float, lines: Iterable[Line]) -> Chart:
     low, high = round(currents.few, 3), round(max(currents.most, currents.few * SPREAD_LEAST), 3)
-    shock = Line(message("This shock, from few people to the most"), ((low, second), (high, second)))
+    shock = Line(message("This shock, from those who get least to those who get most"), ((low, second), (high, second)))
     return Chart(
         key,
         "logarithmic",

@@ -64,7 +64,7 @@ def metal_entered(
     if along < limits["length-by-diameter"] * 2 * radius * (1 - ROUNDING):
         raise NotCovered(
             message("The run is shorter than {least} of its diameters.", least=limits["length-by-diameter"]),
-            message("Choose “a fitting or box” and enter its widest measure."),
+            message("Choose “a fitting or box” and enter its widest dimension."),
         )
     return Metal(shape, radius, along, (ONLY_WAY,), thickest)
 
@@ -76,7 +76,9 @@ def _bend(entered: float | None, trade_size: str, outside: float, trace: Trace) 
         return radius
     if entered < outside:
         raise FieldError(
-            "bend", message("A bend is wider than the conduit is thick. Enter {least} in or more.", least=outside)
+            "bend", message(
+                "The bend must be wider than the conduit is thick. Enter {least} in or more.", least=outside
+            )
         )
     return entered
 
@@ -103,9 +105,9 @@ def too_shallow(metal: Metal) -> NotCovered:
     inches = math.ceil(convert(least, "m", "in") * 100) / 100
     return NotCovered(
         message(
-            "So near to the surface the current crowds to one side of the metal, and the formulas no longer hold. "
-            "They hold for this metal from {inches} in of cover.",
+            "This close to the surface, the current crowds to one side of the metal, and the formulas no longer "
+            "hold. For this metal they hold from {inches} in of cover.",
             inches=shown(inches),
         ),
-        message("Count on the whole voltage of the metal on the ground over it. Keep people and animals away."),
+        message("Count on the full voltage of the metal on the soil over it. Keep people and animals away."),
     )

@@ -37,7 +37,7 @@ def current_through(volt: float, feet: str, around: Between, trace: Trace) -> tu
     if shoes:
         trace.step(message("Dry shoes, two side by side. Wet or worn ones add nothing."), shoes, "ohm", (SHOE,))
     usual = trace.compute(
-        message("Through a body as it is usually counted, for as long as it lasts."),
+        message("Through a body of the usual resistance, for as long as it lasts."),
         "milli * volt / (body + soil + shoes)",
         "mA",
         (BODY,),

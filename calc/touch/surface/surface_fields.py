@@ -12,12 +12,12 @@ SIZES = ("1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "4")
 WET, BARE, SHOD = "wet", "bare", "shod"
 
 SHAPE = one_of(
-    message("What lies in the ground"),
-    message("Steel conduit counts by its outside. Plastic at its ends holds it apart from other metal."),
+    message("Buried metal"),
+    message("Steel conduit: by its outside diameter. Plastic at its ends isolates it from other metal."),
     (
-        Choice("elbow", message("A quarter bend of conduit")),
+        Choice("elbow", message("A conduit elbow (quarter bend)")),
         Choice("pipe", message("A straight level run of conduit")),
-        Choice("fitting", message("A fitting or box, counted as round")),
+        Choice("fitting", message("A fitting or box, taken as round")),
     ),
 )
 COVER = quantity(
@@ -34,7 +34,7 @@ VOLTAGE = quantity(
 )
 DISTANCE = quantity(
     message("Distance of the person"),
-    message("Along the ground, from the point with the most voltage. 0 is right over it."),
+    message("Along the surface, from the point with the most voltage. 0 is right over it."),
     "ft",
     0,
     100,
@@ -44,11 +44,13 @@ DISTANCE = quantity(
 TRADE_SIZE = trade_size(message("Trade size"), message("Of an elbow or a run."), SIZES)
 LENGTH = quantity(message("Length of the run"), message("Needed for a straight run."), "ft", 0.1, 1000, example="10")
 DIAMETER = quantity(
-    message("Width of the fitting"), message("Needed for a fitting: its widest measure."), "in", 0.5, 60, example="4 in"
+    message("Width of the fitting"), message(
+        "Needed for a fitting: its widest dimension."
+    ), "in", 0.5, 60, example="4 in"
 )
 FEET = one_of(
     message("Feet of the person"),
-    message("Their other hand is on metal that is bonded to the source."),
+    message("Their hand is on metal that is bonded to the source."),
     (
         Choice(WET, message("Bare and wet")),
         Choice(BARE, message("Bare on the soil")),
@@ -56,21 +58,21 @@ FEET = one_of(
     ),
 )
 DEVICE = device_rating(
-    message("Overcurrent device ahead"), message("Leave 15 to compare with a small household breaker."), rare=True
+    message("Upstream breaker or fuse"), message("Leave 15 to compare with a small household breaker."), rare=True
 )
 LIES = one_of(
-    message("How the elbow lies"),
-    message("Both ways are shown if no one knows."),
+    message("Elbow orientation"),
+    message("Both ways are shown if nobody knows."),
     (
         Choice("unknown", message("Not known")),
         Choice("level", message("Flat, both ends level")),
-        Choice("upright", message("One end turned up")),
+        Choice("upright", message("One end turned up (stub-up)")),
     ),
     rare=True,
 )
 BEND = quantity(
     message("Radius of the bend"),
-    message("To the middle of the conduit. Leave it empty for the usual radius of its size."),
+    message("To the centerline of the conduit. Leave empty for the usual radius of its size."),
     "in",
     1,
     120,

@@ -6,8 +6,8 @@ from calc.messages import message
 from calc.output import Output
 
 OUTPUTS = (
-    Output("volt_over_low", message("Voltage of the ground over the metal to remote earth, least"), "number", "V"),
-    Output("volt_over_high", message("Voltage of the ground over the metal to remote earth, most"), "number", "V"),
+    Output("volt_over_low", message("Voltage of the soil over the metal to remote earth, least"), "number", "V"),
+    Output("volt_over_high", message("Voltage of the soil over the metal to remote earth, most"), "number", "V"),
     Output("volt_there_low", message("Voltage hand to feet where the person stands, least"), "number", "V"),
     Output("volt_there_high", message("Voltage hand to feet where the person stands, most"), "number", "V"),
     Output("step_volt", message("Step voltage where the person stands"), "number", "V"),
@@ -17,6 +17,6 @@ OUTPUTS = (
     Output("leak_ampere_low", message("Leakage current to earth, least"), "number", "A"),
     Output("leak_ampere_likely", message("Leakage current to earth, likely"), "number", "A"),
     Output("leak_ampere_high", message("Leakage current to earth, most"), "number", "A"),
-    Output("milliampere_usual", message("Current hand to feet, as a body is usually counted"), "number", "mA"),
+    Output("milliampere_usual", message("Current hand to feet, for a body of the usual resistance"), "number", "mA"),
     Output("milliampere_most", message("Most current hand to feet"), "number", "mA"),
 )

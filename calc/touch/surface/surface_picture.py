@@ -39,7 +39,7 @@ def distance_chart(ways: dict[str, Buried], volt: float) -> Chart:
     return Chart(
         "voltage-by-distance",
         "straight",
-        message("Voltage of the ground beside it"),
+        message("Voltage of the soil beside it"),
         message("Distance, ft"),
         message("Voltage, V"),
         message("{across} ft, {up} V", across="{across}", up="{up}"),
@@ -56,7 +56,7 @@ def cover_chart(metal: Metal, volt: float) -> Chart:
     return Chart(
         "voltage-by-cover",
         "straight",
-        message("Voltage of the ground over it, by its cover"),
+        message("Voltage of the soil over it, by its cover"),
         message("Cover, ft"),
         message("Voltage, V"),
         message("{across} ft, {up} V", across="{across}", up="{up}"),
@@ -69,7 +69,7 @@ def comparison(metal: Metal, soil: float) -> Table:
     headings = {"cover": message("Cover")}
     for volt in COMPARED_VOLTS:
         headings[f"over_{volt}"] = message("Over it at {volt} V", volt=volt)
-        headings[f"leak_{volt}"] = message("Leak at {volt} V", volt=volt)
+        headings[f"leak_{volt}"] = message("Leakage at {volt} V", volt=volt)
     return Table(headings, tuple(_row(metal, inches, soil) for inches in COMPARED))
 
 

@@ -22,7 +22,7 @@ from calc.touch.surface.surface_words import state_what_it_means
 from calc.trace import Trace
 from calc.units import convert
 
-NAME = message("Voltage on the ground over live metal")
+NAME = message("Voltage on the soil over live metal")
 STEP = "touch/step_length"
 FEET_LOOKED_AT = 20
 LOOKS_A_FOOT = 2
@@ -31,9 +31,7 @@ LOOKS_A_FOOT = 2
 @calculator(
     "surface-voltage",
     name=NAME,
-    purpose=message(
-        "The voltage on the ground over and beside buried metal that is live, and the leak that no one sees."
-    ),
+    purpose=message("The voltage on the soil over and beside live buried metal, and the leakage current nobody sees."),
     submit=message("See the voltage"),
     example={"edition": "2023", "cover": "18in", "soil": "resistivity", "resistivity": "100", "distance": "3ft"},
     outputs=OUTPUTS,
@@ -139,7 +137,7 @@ def _leak(ways: dict[str, Buried], around: Between, volt: float, trace: Trace) -
             soil=around.likely,
             shape=buried.shape,
         )
-        likely.append(trace.compute(message("It leaks into the earth."), "volt / ohm", "A", volt=volt, ohm=ohm))
+        likely.append(trace.compute(message("Leakage current to earth."), "volt / ohm", "A", volt=volt, ohm=ohm))
     found = Between(min(likely) * around.likely / around.high, max(likely), max(likely) * around.likely / around.low)
     if around.low != around.high:
         reach = spread((found.low, found.high))
@@ -154,7 +152,7 @@ def _on_the_ground(ways: dict[str, Buried], volt: float, distance: float, trace:
         share = buried.share(buried.highest)
         over.append(
             trace.compute(
-                message("Highest voltage on the ground, in any even soil. {way}:", way=WAY_WORDS[way]),
+                message("Highest voltage on the soil, in any uniform soil. {way}:", way=WAY_WORDS[way]),
                 "volt * share",
                 "V",
                 volt=volt,
@@ -194,9 +192,9 @@ def _headline(over: tuple[float, float], volt: float, distance: float, most: flo
     words = {"range": range_words, "volt": shown(volt), "most": at_most(most), "ft": shown(distance)}
     if distance:
         return message(
-            "{range} V on the ground over metal at {volt} V, up to {most} mA through a body {ft} ft from there", **words
+            "{range} V on the soil over metal at {volt} V, up to {most} mA through a body {ft} ft from there", **words
         )
-    return message("{range} V on the ground over metal at {volt} V, up to {most} mA through a body there", **words)
+    return message("{range} V on the soil over metal at {volt} V, up to {most} mA through a body there", **words)
 
 
 def _detail(leak: Between, device: float) -> Message:
@@ -206,13 +204,13 @@ def _detail(leak: Between, device: float) -> Message:
         "device": shown(device),
     }
     if leak.likely > device:
-        return message("Not zero. {range} A leak away. Do not count on a {device} A breaker to open.", **words)
+        return message("Not zero. {range} A leaks away. Do not count on a {device} A breaker to open.", **words)
     if leak.high > device:
         return message(
-            "Not zero. {likely} A likely leak away, {range} A possible. No {device} A breaker opens at {likely} A.",
+            "Not zero. Leakage {likely} A likely, {range} A possible. No {device} A breaker opens at {likely} A.",
             **words,
         )
-    return message("Not zero. {range} A leak away, and no {device} A breaker opens at that.", **words)
+    return message("Not zero. {range} A leaks away, and no {device} A breaker opens at that.", **words)
 
 
 def _glance(low: str, high: str, values: tuple[float, float]) -> Message | str:

@@ -204,9 +204,9 @@ def test_a_rod_longer_than_any_usual_one_is_remarked(length, remarked):
 def test_rods_in_a_line_are_told_what_a_closed_figure_would_have():
     """24 rods one length apart, IEEE 142 and method of moments: 1.82 of a twenty-fourth in a line, 2.00 around."""
     said = words(electrode(**ROD, rods=24, spacing=8))
-    assert "24 rods have 8.3" in said and "closed figure" in said
+    assert "24 rods have 8.3" in said and "closed shape" in said
     for other in ({"rods": 2}, {"rods": 24, "layout": "circle"}):
-        assert "closed figure" not in words(electrode(**ROD, spacing=8, **other))
+        assert "closed shape" not in words(electrode(**ROD, spacing=8, **other))
 
 
 def test_dry_concrete_is_named_beside_the_number_where_its_resistivity_was_not_entered():
@@ -365,4 +365,4 @@ def test_no_input_crashes():
 def test_metal_too_small_for_the_code_is_not_told_as_an_electrode(inputs, counts):
     """250.52(A): a rod of 8 ft, a ring and a bar in a footing of 20 ft, a plate with 2 ft² in the soil, both sides."""
     detail = str(electrode(**({"soil": "clay"} | inputs)).answer.detail)
-    assert ("to count as an electrode" in detail and "250.52(A)" in detail) == (not counts)
+    assert ("to qualify as an electrode" in detail and "250.52(A)" in detail) == (not counts)

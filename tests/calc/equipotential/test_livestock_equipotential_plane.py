@@ -51,7 +51,7 @@ def test_a_resistor_far_from_500_ohm_gives_no_current_of_an_animal(volt, ohm, ve
     assert found["milliampere"] == (pytest.approx(1000 * float(volt) / int(ohm)) if near else None)
     assert (" mA through" in str(result.answer.headline)) == near
     whys = " ".join(str(row.cells["why"]) for row in result.answer.table.rows)
-    assert ("it is not the current of an animal" in whys) == (verdict == "look")
+    assert ("this is not the current of an animal" in whys) == (verdict == "look")
 
 
 def test_a_bound_is_never_shown_smaller_than_it_is_nor_with_more_than_two_figures():
@@ -151,7 +151,7 @@ def test_a_reading_like_that_of_a_fault_has_the_power_shut_off_first(meter):
         answer = livestock_equipotential_plane(edition="2017", **FLOOR, volt=volt, meter=meter).answer
         assert ("have the power shut off" in str(answer.headline)) is first
         whys = [str(row.cells["why"]) for row in answer.table.rows]
-        assert any("Put no resistor" in why for why in whys) is (first and meter == "open")
+        assert any("Do not put a resistor" in why for why in whys) is (first and meter == "open")
 
 
 def test_a_meter_that_shows_nothing_is_never_told_as_no_current():
@@ -171,22 +171,22 @@ BUILT = {"plane": "steel", "bond_conductor": "8", "tied": "yes"}
 @pytest.mark.parametrize(
     ("wrong", "part"),
     [
-        ({"bond_conductor": "10"}, "“Bond of the plane”"),
-        ({"bond_kind": "stranded-copper"}, "“Bond of the plane”"),
+        ({"bond_conductor": "10"}, "“Bonding wire of the plane”"),
+        ({"bond_kind": "stranded-copper"}, "“Bonding wire of the plane”"),
         ({"tied": "no"}, "“Metal above the floor”"),
     ],
 )
 def test_a_part_that_is_wrong_is_named_beside_the_verdict(wrong, part, volt):
-    assert f"put right {part}" in told(**BUILT | wrong, volt=volt)
-    assert "in order" not in told(**BUILT | wrong, volt=volt)
+    assert f"fix {part}" in told(**BUILT | wrong, volt=volt)
+    assert "is OK" not in told(**BUILT | wrong, volt=volt)
 
 
 @pytest.mark.parametrize("volt", [None, "0.1V"])
 def test_a_plane_with_all_its_parts_is_told_as_in_order_as_entered(volt):
-    assert "The plane needed here is in order as entered, if its wire is solid copper" in told(**BUILT, volt=volt)
+    assert "The plane required here is OK as entered, if its wire is solid copper" in told(**BUILT, volt=volt)
 
 
 @pytest.mark.parametrize("unknown", ["plane", "bond_conductor", "tied"])
 def test_what_nobody_looked_at_is_not_told_as_in_order(unknown):
     entered = {name: value for name, value in BUILT.items() if name != unknown}
-    assert "in order" not in told(**entered) and "A plane is needed here" in told(**entered)
+    assert "is OK" not in told(**entered) and "A plane is required here" in told(**entered)

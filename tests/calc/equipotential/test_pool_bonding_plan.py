@@ -271,7 +271,7 @@ def test_figures_of_the_ring_that_nobody_saw_are_marked_where_they_stand(edition
     for key in ("planes/pool_ring_distance", "planes/pool_ring_depth"):
         marked(key, edition, mark)
     result = pool_bonding_plan(edition=edition, kind="in-ground-conductive", surfaces="unpaved", way="ring")
-    ring = next(str(words) for words in result.trace.notes if str(words).startswith("The ring lies"))
+    ring = next(str(words) for words in result.trace.notes if str(words).startswith("Run the ring"))
     assert ("unverified" in ring) is (mark == "memory")
 
 

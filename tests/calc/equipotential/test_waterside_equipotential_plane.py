@@ -156,24 +156,24 @@ BUILT = {**POND, "reach": "36in", "depth": "3in", "bond_conductor": "8"}
     [
         ({"reach": "35in"}, "“How far it reaches”"),
         ({"depth": "3.01in"}, "“How deep it lies”"),
-        ({"bond_conductor": "10"}, "“Bond of the plane”"),
-        ({"bond_kind": "aluminum"}, "“Bond of the plane”"),
+        ({"bond_conductor": "10"}, "“Bonding wire of the plane”"),
+        ({"bond_kind": "aluminum"}, "“Bonding wire of the plane”"),
         ({"distance": "4.99ft"}, "“Disconnect and the shoreline”"),
         ({"metal": "no", "distance": "2ft"}, "“Disconnect and the shoreline”"),
     ],
 )
 def test_a_part_that_is_wrong_is_named_beside_the_verdict(wrong, part):
-    assert f"put right {part}" in told(**BUILT | wrong) and "in order" not in told(**BUILT | wrong)
+    assert f"fix {part}" in told(**BUILT | wrong) and "is OK" not in told(**BUILT | wrong)
 
 
 @pytest.mark.parametrize("there", [BUILT, {**DOCK, "reach": "36in", "bond_conductor": "8"}])
 def test_a_plane_with_all_its_parts_is_told_as_in_order_as_entered(there):
-    assert told(**there).startswith("The plane needed here is in order as entered, if its wire is solid copper")
+    assert told(**there).startswith("The plane required here is OK as entered, if its wire is solid copper")
 
 
 @pytest.mark.parametrize("unknown", ["reach", "depth", "bond_conductor"])
 def test_what_nobody_looked_at_is_not_told_as_in_order(unknown):
-    assert told(**{name: value for name, value in BUILT.items() if name != unknown}).startswith("A plane is needed")
+    assert told(**{name: value for name, value in BUILT.items() if name != unknown}).startswith("A plane is required")
 
 
 @pytest.mark.parametrize(("depth", "plane"), [("3in", "in-order"), ("3.01in", "change")])
@@ -182,7 +182,7 @@ def test_a_plane_that_lies_too_deep_is_not_in_order_itself(depth, plane):
 
 
 @pytest.mark.parametrize(
-    ("equipment", "words"), [("disconnect", "of floating or submerged equipment"), ("service", "On land it stands")]
+    ("equipment", "words"), [("disconnect", "of floating or submerged equipment"), ("service", "On land, install it")]
 )
 def test_the_shoreline_says_whose_distance_it_is(equipment, words):
     """682.11 is of service equipment on land, 682.14(B) of the disconnect of what floats or is submerged."""

@@ -162,14 +162,14 @@ def test_less_than_the_wire_alone_is_no_better_bond(reading, expected):
 def test_every_answer_says_first_dead_isolated_proven_dead(base):
     for dead in ("yes", "no"):
         first, second = map(str, judged(base, dead=dead).trace.warnings[:2])
-        assert first.startswith("First: dead, isolated, proven dead.") and "tingle" in first
+        assert first.startswith("First: de-energized, isolated, tested for absence of voltage.") and "tingle" in first
         assert "only with the service de-energized" in second and "free of current" in second
-    assert "dead, isolated, proven dead" in str(bond_measurement.purpose)
+    assert "de-energized, isolated, tested for absence of voltage" in str(bond_measurement.purpose)
 
 
 def test_what_nobody_proved_dead_is_not_judged():
     answer = judged(dead="no").answer
-    assert answer.answer_code == "stop" and str(answer.headline) == "Not judged: make it dead first"
+    assert answer.answer_code == "stop" and str(answer.headline) == "Not checked: de-energize it first"
     assert bond_measurement(**{key: each for key, each in TESTER.items() if key != "dead"}).answer_code == "stop"
 
 
@@ -289,7 +289,7 @@ def test_no_meter_is_taken_as_perfect(base):
 def test_a_pass_needs_the_meters_error_or_5_percent_of_room(reading, percent, expected):
     result = judged(joint_kind="wire", reading=reading, meter_percent=percent)
     assert result.answer.values["verdict"] == expected
-    asks = "Enter the meter's own error" in str(result.answer.detail)
+    asks = "Enter the meter's own accuracy" in str(result.answer.detail)
     assert asks == (expected == "cannot-tell" and percent == "0")
 
 
@@ -324,7 +324,7 @@ def test_a_pass_by_what_poor_joints_are_allowed_is_warned_of(reading, told):
     """Two joints: likely 1 milliohm each, at most 5."""
     result = judged(reading=reading)
     assert result.answer.values["verdict"] == "pass"
-    assert ("what a poor joint is allowed" in spoken(result)) == told
+    assert ("the allowance for a poor joint" in spoken(result)) == told
 
 
 @pytest.mark.parametrize(
@@ -335,4 +335,4 @@ def test_many_joints_do_not_hide_a_bad_one_without_a_word(joints, reading, told)
     inputs = {"length": "100", "conductor": "4/0", "joint_kind": "wire", "reading": reading}
     result = judged(FOUR, joints=joints, reverse_reading=reading, **inputs)
     assert result.answer.values["verdict"] == "pass"
-    assert ("may have all that is over the wire" in spoken(result)) == told
+    assert ("may have everything over the wire's own resistance" in spoken(result)) == told

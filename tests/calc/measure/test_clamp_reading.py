@@ -188,7 +188,7 @@ def test_what_stays_with_its_own_device_off_is_told_as_live(where):
     """Switched off is not dead where other circuits or sources put current on this metal."""
     for off, live in (("5", True), ("3", True), ("0", False), (None, False)):
         detail = str(told(where=where, off_ampere=off).answer.detail)
-        assert ("take this metal and its neutral for live" in detail) == live
+        assert ("treat this metal and its neutral as live" in detail) == live
 
 
 def test_a_part_that_stays_does_not_make_all_of_it_come_from_outside():
@@ -206,8 +206,8 @@ def test_a_little_that_stays_does_not_turn_the_eye_from_the_own_neutral():
 def test_a_joint_is_taken_out_only_after_the_neutral_is_seen_whole_and_with_the_supply_off(where):
     said = [str(row.cells["tells"]) for row in told(where=where).answer.table.rows]
     advice = next(words for words in said if "second bond" in words)
-    assert advice.index("neutral and grounding path are whole") < advice.index("Taking it out is dead work")
-    assert "supply off, locked out, proven dead" in advice
+    assert advice.index("neutral and grounding path are intact") < advice.index("Take it out only de-energized")
+    assert "only de-energized, locked out and tested for absence of voltage" in advice
 
 
 def test_without_a_shared_main_no_neighbor_is_named():
@@ -237,7 +237,7 @@ def test_every_answer_says_first_never_to_open_it_and_what_a_tingle_means(where,
 def test_a_neutral_that_may_be_lost_and_a_pipe_are_warned_of(where):
     said = spoken(told(where=where))
     at_the_service = where in ("electrode-conductor", "water-pipe-bond")
-    assert ("Look at the voltages first" in said) == ("cuts or opens the water pipe" in said) == at_the_service
+    assert ("Check the voltages first" in said) == ("cuts or opens the water pipe" in said) == at_the_service
 
 
 @pytest.mark.parametrize(

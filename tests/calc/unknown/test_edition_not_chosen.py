@@ -28,7 +28,7 @@ def test_an_edition_that_decides_is_named_with_its_answer():
     result = CALCULATORS["water-pipe-bonding"](conductor="500kcmil", sets=4)
     assert result.answer_code == "3/0-copper" and list(result.edition_check.others) == ["2017"]
     assert str(result.warnings[0]).startswith(
-        "Edition not chosen: 2023 shown. It decides. 2017: 250 kcmil copper wire or larger."
+        "No edition picked. Showing 2023. The edition decides. 2017: 250 kcmil copper wire or larger."
     )
 
 

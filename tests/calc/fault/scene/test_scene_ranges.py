@@ -26,7 +26,7 @@ def test_cold_wires_give_the_most_current():
 
 
 def test_what_moves_the_current_most_comes_first():
-    assert told(fault="machine")[1].startswith("What moves it most: temperature of the wires")
+    assert told(fault="machine")[1].startswith("What changes it most: temperature of the wires")
 
 
 def test_the_voltage_on_the_metal_is_told_for_every_part_with_and_without_a_fault():

@@ -103,7 +103,7 @@ def test_a_bonded_machine_still_has_about_half_the_voltage_whatever_the_length()
 
 def test_without_the_main_bonding_jumper_all_metal_takes_the_source_voltage_and_nothing_opens():
     result = watched(missing="main-bonding-jumper")
-    assert str(result.answer.headline) == "Nothing opens"
+    assert str(result.answer.headline) == "No breaker opens"
     for part in ("supply-raceway", "service", "panel", "machine"):
         assert result.answer.values["volts"][part] == pytest.approx(120, abs=0.1)
     assert "The metal stays live: 120 V to earth" in warnings(missing="main-bonding-jumper")
@@ -128,14 +128,14 @@ def test_a_current_through_a_person_is_told_with_what_it_does():
 
 
 def test_a_second_neutral_bond_puts_neutral_current_on_metal_without_any_fault():
-    assert "4.25 A of neutral current runs over metal" in warnings(
+    assert "4.25 A of neutral current flows on metal" in warnings(
         fault="none", added="neutral-bond-at-panel", loads="on"
     )
     assert "neutral current" not in warnings(fault="none", loads="on")
 
 
 def test_an_open_neutral_lifts_the_metal_without_any_fault():
-    assert "With no fault at all 45 V to earth stay on" in warnings(fault="none", missing="supply-neutral", loads="on")
+    assert "Even with no fault, there is 45 V to earth on" in warnings(fault="none", missing="supply-neutral", loads="on")
 
 
 def test_a_lost_neutral_tells_the_voltage_of_both_legs_and_what_comes_first():
@@ -148,7 +148,7 @@ def test_a_lost_neutral_tells_the_voltage_of_both_legs_and_what_comes_first():
         assert "183 V on the lighter leg and 56.5 V on the heavier" in str(result.answer.detail)
         assert "45 V" in str(result.answer.detail)
         said = " ".join(map(str, result.trace.warnings))
-        assert "Turn the supply off first, then mend the neutral. Open no bond before" in said
+        assert "Turn the power off first, then repair the neutral. Open no bond before that" in said
     loose = watched(fault="none", loose="feeder-neutral", loose_ohm=1)
     assert str(loose.answer.headline) == "No fault, but a loose neutral"
     assert 125 < loose.answer.values["leg_volts"]["lighter"] < 183
@@ -166,7 +166,7 @@ def test_a_person_who_is_the_path_is_named_beside_the_current():
     """119.1 V through 1000 ohm and both electrodes is 0.12 A; without a touch next to nothing flows, at 120 V."""
     touched = str(watched(missing="main-bonding-jumper", touched="machine").answer.detail)
     assert touched == (
-        "0.12 A of fault current; highest: 119 V to earth on the machine; a person of 1,000 ohm is part of it"
+        "0.12 A of fault current; highest: 119 V to earth on the machine; a person of 1,000 ohm is in the circuit"
     )
     alone = str(watched(missing="main-bonding-jumper").answer.detail)
     assert alone == "Fault current under 0.01 A; highest: 120 V to earth on the machine"
@@ -184,8 +184,8 @@ def test_a_probable_opening_gives_the_time_that_its_standard_allows():
 @pytest.mark.parametrize("fault", ["service", "supply-raceway"])
 def test_ahead_of_the_first_device_nothing_here_opens(fault):
     result = watched(fault=fault)
-    assert str(result.answer.headline) == "Nothing here opens"
-    assert "Ahead of the first device nothing in the building opens this fault" in warnings(fault=fault)
+    assert str(result.answer.headline) == "No breaker here opens"
+    assert "Ahead of the first device, nothing in the building opens this fault" in warnings(fault=fault)
 
 
 def test_a_loose_raceway_leaves_the_wire_beside_it_tight():

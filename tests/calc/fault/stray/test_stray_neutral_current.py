@@ -70,11 +70,11 @@ def told(**inputs):
 
 def test_a_broken_neutral_says_supply_off_and_the_neutral_first_and_a_sound_one_takes_the_bond_out_dead():
     broken, sound = (told(**BASE, neutral_open=each) for each in ("yes", "no"))
-    assert "Supply off first, then mend the neutral" in broken and "Do not open the second bond" in broken
-    assert broken.index("mend the neutral") < broken.index("take the second bond out")
-    assert "Only with the neutral mended and the supply still off" in broken
-    assert "Supply off first" not in sound and "Do not open" not in sound
-    assert "Take the second bond out with the supply off, locked out and tested dead: it carries 5.66 A" in sound
+    assert "Power off first, then repair the neutral" in broken and "Do not open the second bond" in broken
+    assert broken.index("repair the neutral") < broken.index("Take the second bond out")
+    assert "only with the neutral repaired and the power still off" in broken
+    assert "Power off first" not in sound and "Do not open" not in sound
+    assert "Take the second bond out with the power off, locked out and tested for absence of voltage: it carries 5.66 A" in sound
     for words in (broken, sound):
         assert "twice the voltage in a fault" in words
 
@@ -87,7 +87,7 @@ def test_a_broken_neutral_with_a_poor_path_names_every_voltage_and_never_calls_i
     assert values["break_volt"] == pytest.approx(120 * 10 / 14, rel=1e-3)
     assert values["load_volt"] == pytest.approx(120 * 4 / 14, rel=1e-3)
     assert values["other_leg_volt"] == pytest.approx(120 + 120 * 10 / 14, rel=1e-3)
-    assert "85.7 V on the metal, 85.7 V across the break; on the other leg of a 120/240 V supply up to 206 V" in words
+    assert "85.7 V on the metal, 85.7 V across the break; up to 206 V on the other leg of a 120/240 V supply" in words
     for wrong in ("only 85.7 V", "everything still works", "check misses"):
         assert wrong not in words
 
@@ -98,13 +98,13 @@ def test_the_gap_of_an_opened_bond_has_the_whole_voltage_with_the_neutral_broken
     sound = stray_neutral_current(**BASE).answer.values
     assert sound["gap_volt"] == pytest.approx(120 * abs(0.031 + 0.0048j) / abs(6.031 + 0.0048j), rel=0.003)
     assert sound["break_volt"] == 0
-    assert "Opened live, 120 V" in told(**BASE, where="shared-water-main", pipe=0.01, neutral_open="yes")
+    assert "Opened live, it puts 120 V" in told(**BASE, where="shared-water-main", pipe=0.01, neutral_open="yes")
 
 
 def test_a_water_main_that_carries_a_broken_neutral_is_never_opened_and_one_beside_a_sound_neutral_is_bridged_first():
     broken, sound = (told(**BASE, where="shared-water-main", pipe=0.2, neutral_open=each) for each in ("yes", "no"))
     assert "Do not open the water main" in broken and "pipe is cut" not in broken
-    assert "bridge the gap before the pipe is cut" in sound and "Do not open" not in sound
+    assert "put a jumper across before the pipe is cut" in sound and "Do not open" not in sound
 
 
 def test_a_voltage_too_small_to_show_is_never_told_as_nothing():

@@ -138,7 +138,7 @@ def test_which_formula_counts_is_said_and_the_other_one_is_shown():
         steps = [
             str(step.words) for step in check(fault_current="5000", clearing_time="1", formula=formula).trace.steps
         ]
-        assert any(step.startswith(f"{words} counts here") for step in steps)
+        assert any(step.startswith(f"{words} is used here") for step in steps)
         assert {"Smallest area by ICEA P-32-382.", "Smallest area by Factor k of IEC 60364-5-54."} <= set(steps)
 
 
@@ -317,7 +317,7 @@ def test_more_x_over_r_never_gives_a_smaller_jumper(amp, second, one, other):
 def test_every_answer_says_it_is_a_model_and_that_the_tables_count_too(edition):
     notes = " ".join(str(words) for words in check(edition, fault_current="5000", clearing_time="1").trace.notes)
     assert "a model for teaching and checking" in notes and "qualified person" in notes
-    assert "The larger of the two counts (Table 250.122 note" in notes
+    assert "Use the larger of the two (Table 250.122 note" in notes
     assert "smaller current that lasts longer" in notes
 
 

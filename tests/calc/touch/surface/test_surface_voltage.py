@@ -133,7 +133,7 @@ def test_a_ball_thicker_than_0_6_of_its_depth_is_refused(cover, outcome):
     assert result.outcome == outcome
     if outcome == "not_covered":
         assert "from 1.34 in of cover" in str(result.not_covered.why)
-        assert "whole voltage" in str(result.not_covered.look_in)
+        assert "full voltage" in str(result.not_covered.look_in)
 
 
 @pytest.mark.parametrize(("cover", "outcome"), [("0.79in", "not_covered"), ("0.792in", "answer"), ("0.8in", "answer")])
@@ -197,9 +197,9 @@ def test_inches_feet_and_meters_are_the_same_cover():
 @pytest.mark.parametrize("cover", ["2in", "18in", "60in"])
 def test_every_answer_says_first_what_to_do_at_a_tingle_and_that_cover_makes_nothing_dead(edition, cover):
     result = ground(ELBOW, edition, cover=cover)
-    assert str(result.trace.warnings[0]).startswith("Anyone feels a tingle")
+    assert str(result.trace.warnings[0]).startswith("If anyone feels a tingle")
     spoken = words(result)
-    assert "18 in of cover is a rule" in spoken and "does not make the ground above dead" in spoken
+    assert "18 in of cover is a rule" in spoken and "does not keep voltage off the soil above" in spoken
     assert str(result.answer.detail).startswith("Not zero.")
     assert "safe" not in spoken.lower()
 
@@ -309,9 +309,9 @@ def test_water_and_livestock_are_warned_of_whatever_the_feet(feet):
 @pytest.mark.parametrize(
     ("inputs", "volts", "amperes"),
     [
-        ({}, "32 to 38 V on the ground", "Not zero. 1.2 A leak away"),
-        ({"lies": "level"}, "38 V on the ground", "Not zero. 1.2 A leak away"),
-        ({"soil": "clay", "resistivity": None}, "32 to 38 V", "3 A likely leak away, 0.73 to 35 A possible"),
+        ({}, "32 to 38 V on the soil", "Not zero. 1.2 A leaks away"),
+        ({"lies": "level"}, "38 V on the soil", "Not zero. 1.2 A leaks away"),
+        ({"soil": "clay", "resistivity": None}, "32 to 38 V", "Leakage 3 A likely, 0.73 to 35 A possible"),
     ],
 )
 def test_the_answer_has_no_more_digits_than_soil_gives(inputs, volts, amperes):
@@ -322,5 +322,5 @@ def test_the_answer_has_no_more_digits_than_soil_gives(inputs, volts, amperes):
 
 def test_the_ground_is_never_told_as_higher_than_the_metal():
     headline = str(ground(ELBOW, cover="2in", lies="level", voltage_to_ground="115V").answer.headline)
-    volt = float(headline.split(" V on the ground")[0])
+    volt = float(headline.split(" V on the soil")[0])
     assert values(ELBOW, cover="2in", lies="level", voltage_to_ground="115V")["volt_over_high"] <= volt + 0.5 <= 115.5
