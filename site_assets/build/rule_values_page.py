@@ -18,13 +18,13 @@ ROOM_WORDS = {
     "conductors": message("Conductors: sizes, areas, ampacities"),
     "grounding": message("Grounding conductors, electrodes, pipes and steel"),
     "jumpers": message("Bonding jumpers"),
-    "measure": message("Readings of bonds and currents"),
-    "naming": message("Names, and what is outside"),
+    "measure": message("Readings on bonds, and current on metal"),
+    "naming": message("Names, and what is not covered"),
     "places": message("Places: pools, farms, docks, boxes and more"),
-    "planes": message("Planes of one voltage: pools, livestock, water"),
+    "planes": message("Equipotential planes: pools, livestock, water's edge"),
     "raceways": message("Raceways, elbows and knockouts"),
     "services": message("Services"),
-    "touch": message("Voltage on the ground, and what a body takes"),
+    "touch": message("Surface voltage, and current through a body"),
 }
 
 
@@ -46,7 +46,7 @@ def figures_table() -> str:
 
 def sources_table() -> str:
     """Return every text that a rule names, and what was read in it."""
-    head = _row("th", message("Text"), message("Kind"), message("What was seen in it"))
+    head = _row("th", message("Text"), message("Kind"), message("What we saw in it"))
     rows = "".join(_row("td", each["title"], each["kind"], each["seen"]) for each in sources().values())
     return f'<table class="facts"><thead>{head}</thead><tbody>{rows}</tbody></table>'
 

@@ -19,17 +19,19 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "bonding"
 CAPTION = message(
-    "Joined, two metal parts keep one voltage and the fault current gets through. Not joined, the fault voltage "
-    "stands between them. A drawing only: never open a real bond to see."
+    "Bonded, two metal parts stay at one voltage and the fault current gets through. Not bonded, the fault voltage "
+    "is between them. A drawing only: never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
     message("Source: it pushes current out on the hot conductor, through the breaker, to the first metal part."),
     message("Fault: inside the first part the hot conductor touches the metal."),
-    message("The bonding jumper carries the current from the first part to the second. Both have nearly one voltage."),
-    message("Return: from the second part the current goes back to the source. It is large, and the breaker opens."),
     message(
-        "Not joined: below, the jumper is left out. The first part stays live, and the breaker stays closed. Whoever "
-        "touches both parts is now the only way, and has the fault voltage from hand to hand."
+        "The bonding jumper carries the current from the first part to the second. Both are at nearly one voltage."
+    ),
+    message("Return: from the second part the current goes back to the source. It is large, and the breaker trips."),
+    message(
+        "Not bonded: below, the jumper is left out. The first part stays live, and the breaker stays closed. Whoever "
+        "touches both parts is now the only path, with the fault voltage from hand to hand."
     ),
 )
 
@@ -42,8 +44,8 @@ def svg() -> str:
         500,
         message("Two metal parts with a bonding jumper, and without"),
         message(
-            "Above, a jumper joins two metal parts, and a fault in one of them gets back to the source. Below, the "
-            "jumper is missing, and the voltage of the fault stands between the hands of whoever touches both."
+            "Above, a jumper bonds two metal parts, and a fault in one of them gets back to the source. Below, the "
+            "jumper is missing, and the fault voltage is between the hands of whoever touches both."
         ),
     )
     picture.extend(
@@ -56,9 +58,9 @@ def svg() -> str:
             standing("person-joined", 232, 172, (190, 128), (274, 128)),
             label(message("one voltage"), 240, 82, "middle"),
             label(message("bonding jumper"), 232, 208, "middle", "strong"),
-            label(message("way back"), 36, 212),
+            label(message("return"), 36, 212),
             *circuit("apart", 250),
-            label(message("Not joined"), 8, 270, kind="strong"),
+            label(message("Not bonded"), 8, 270, kind="strong"),
             label(message("breaker\nstays closed"), 122, 306),
             never("no-jumper", 232, 436, (172, 418), (172, 436), (292, 436), (292, 418)),
             standing("person-apart", 232, 422, (190, 378), (274, 378), kind="hurt"),

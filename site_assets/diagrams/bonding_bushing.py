@@ -8,15 +8,15 @@ from site_assets.diagrams.symbols import bar, canvas, conductor, finished, label
 
 SLUG = "bonding-bushing"
 CAPTION = message(
-    "A raceway enters from below. Green is what makes the joint a bond; ordinary locknuts alone are not enough at a "
+    "Raceways enter from below. Green is what makes the connection a bond; standard locknuts alone are not enough at a "
     "service. A drawing only: never take a real fitting apart to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Four raceways come from below through the wall of one enclosure, which is cut through."),
-    message("Ordinary locknuts: one outside and one inside squeeze the wall. At a service they are not enough alone."),
+    message("Four raceways enter from below through the wall of one enclosure, shown cut open."),
+    message("Standard locknuts: one outside and one inside clamp the wall. At a service they are not enough alone."),
     message("Bonding locknut: its screw bites through the paint into the wall and keeps the nut from turning."),
-    message("Bonding bushing: it sits on the end of the raceway, and a jumper runs from its lug to the bar."),
-    message("Hub: the raceway is threaded into it wrench-tight, and it is fixed to the wall."),
+    message("Bonding bushing: it goes on the end of the raceway, and a jumper runs from its lug to the bar."),
+    message("Hub: the raceway is threaded into it wrench-tight, and it is fastened to the wall."),
 )
 WALL, PLAIN, LOCKNUT, BUSHING, HUB = 184, 50, 138, 224, 312
 
@@ -29,7 +29,7 @@ def svg() -> str:
         350,
         message("A raceway entering an enclosure"),
         message(
-            "Ordinary locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by "
+            "Standard locknuts, a bonding locknut, a bonding bushing with its jumper to the bar, and a hub, side by "
             "side."
         ),
     )

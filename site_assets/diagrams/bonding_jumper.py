@@ -8,13 +8,13 @@ from site_assets.diagrams.symbols import canvas, conductor, enclosure, finished,
 
 SLUG = "bonding-jumper"
 CAPTION = message(
-    "Five forms of one thing: each joins two metal parts. Hatched is the metal that is joined, green is what joins "
+    "Five kinds of one thing: each bonds two metal parts. Hatched is the metal that is bonded, green is what bonds "
     "it. A drawing only: never open a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
     message("Wire: it runs from a lug on one metal part to a lug on the other."),
     message("Busbar: a flat solid bar is bolted to one part at one end and to the other part at the other end."),
-    message("Strap: a flat braid lies bolted across the gap between two parts. It can bend."),
+    message("Strap: a flat braid is bolted across the gap between two parts. It can flex."),
     message("Screw: it is driven down through a bar and into the metal of the enclosure behind it."),
     message("Fitting: a raceway ends in a hub or bushing that grips both the raceway and the wall of the enclosure."),
 )
@@ -26,8 +26,8 @@ def svg() -> str:
         SLUG,
         360,
         350,
-        message("Five forms of a bonding jumper"),
-        message("A wire, a busbar, a strap, a screw and a fitting, side by side. Each joins two metal parts."),
+        message("Five kinds of bonding jumper"),
+        message("A wire, a busbar, a strap, a screw and a fitting, side by side. Each bonds two metal parts."),
     )
     picture.extend([*wire(62), *busbar(180), *braid(298), *screw(96), *fitting(262)])
     return finished(picture, SLUG)
@@ -71,7 +71,7 @@ def braid(middle: float):
         clamp("strap-left-bolt", middle - 34, 90),
         clamp("strap-right-bolt", middle + 34, 90),
         label(message("strap"), middle, 28, "middle", "strong"),
-        label(message("flat, and\nit bends"), middle, 142, "middle"),
+        label(message("flat, and\nit flexes"), middle, 142, "middle"),
     ]
 
 

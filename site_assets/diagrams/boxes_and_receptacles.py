@@ -9,7 +9,7 @@ from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, fini
 SLUG = "boxes-and-receptacles"
 CAPTION = message(
     "Only the equipment grounding wires are drawn. Taking the receptacle off leaves the path to the next box whole. A "
-    "drawing only: open a real box only when it is proved dead."
+    "drawing only: open a real box only after testing for absence of voltage."
 )
 TEXT_ALTERNATIVE = (
     message("A wire comes from the panel into a metal box and meets the other wires in one splice."),

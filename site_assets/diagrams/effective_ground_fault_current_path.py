@@ -21,12 +21,12 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "effective-ground-fault-current-path"
 CAPTION = message(
-    "The way round through metal carries a large current, and the breaker opens. The earth joins the same two ends "
+    "The path through metal carries a large current, and the breaker trips. The earth connects the same two ends "
     "but carries almost nothing. A drawing only: never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
-    message("It passes the breaker to the machine."),
+    message("Source: the utility transformer pushes current out on the ungrounded (hot) conductor."),
+    message("It goes through the breaker to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message("The equipment grounding conductor carries the current back to the service."),
     message("The main bonding jumper carries it over to the neutral bar."),
@@ -35,8 +35,8 @@ TEXT_ALTERNATIVE = (
         "opens."
     ),
     message(
-        "The earth: from the electrode of the building through soil to the electrode of the transformer. Soil is a "
-        "poor conductor. Almost nothing flows here, and it opens no breaker."
+        "The earth: from the building's electrode through soil to the transformer's electrode. Soil is a "
+        "poor conductor. Almost nothing flows here, and it trips no breaker."
     ),
 )
 
@@ -50,7 +50,7 @@ def svg() -> str:
         message("Effective ground-fault current path, and the earth beside it"),
         message(
             "A loop of metal runs from the transformer through the breaker, the fault, the equipment grounding "
-            "conductor, the main bonding jumper and the neutral. A dotted way through the earth lies outside the "
+            "conductor, the main bonding jumper and the neutral. A dotted path through the earth is outside the "
             "loop."
         ),
     )
@@ -97,7 +97,7 @@ def earth_way():
         rod("source-electrode", 28, 458, 510),
         rod("service-electrode", 92, 458, 510),
         conductor("earth-way", "poor", (92, 510), (84, 526), (60, 532), (36, 526), (28, 510)),
-        label(message("earth: a poor way,\nalmost no current"), 108, 520),
+        label(message("earth: a poor path,\nalmost no current"), 108, 520),
         label(message("electrodes"), 108, 494),
     ]
 

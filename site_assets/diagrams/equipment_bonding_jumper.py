@@ -22,20 +22,20 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "equipment-bonding-jumper"
 CAPTION = message(
-    "The steel raceway is the grounding path. The flexible piece breaks it, so a jumper carries the path past. A "
-    "drawing only: never lift a real jumper to see."
+    "The steel raceway is the grounding path. The flexible piece breaks it, so a jumper carries the path past it. A "
+    "drawing only: never open a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
-    message("From the source, current comes on the hot (ungrounded) conductor through the breaker to the machine."),
+    message("From the source, current comes on the ungrounded (hot) conductor through the breaker to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message(
-        "The equipment bonding jumper carries the current from the case past the flexible raceway. Without it the "
+        "The equipment bonding jumper carries the current from the case past the flexible raceway. Without it, the "
         "current must use the flexible metal, which may be too poor a path."
     ),
-    message("The steel raceway carries it on to the panel. It enters the panel enclosure at the tight fitting."),
+    message("The steel raceway carries it on to the panel. It gets to the panel enclosure through the tight fitting."),
     message("The enclosure and the grounding bar pass it to the equipment grounding conductor of the feeder."),
     message(
-        "That conductor leads to the service, to the main bonding jumper, and so back to the source. The breaker opens."
+        "That conductor goes to the service, to the main bonding jumper, and so back to the source. The breaker trips."
     ),
 )
 
@@ -48,7 +48,7 @@ def svg() -> str:
         500,
         message("Equipment bonding jumper along a flexible raceway"),
         message(
-            "A steel raceway leaves a panel and ends in a flexible piece at a machine. The jumper joins the fitting "
+            "A steel raceway leaves a panel and ends in a flexible piece at a machine. The jumper connects the fitting "
             "at the end of the steel to the case of the machine, outside the flexible piece."
         ),
     )

@@ -8,16 +8,16 @@ from site_assets.diagrams.symbols import canvas, conductor, dot, enclosure, fini
 
 SLUG = "equipotential-plane"
 CAPTION = message(
-    "All metal within reach and the mesh underfoot are joined, so hand and feet meet one voltage. A drawing only: "
+    "All metal within reach and the mesh underfoot are bonded, so hands and feet are at one voltage. A drawing only: "
     "never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
     message("A concrete slab has wire mesh in it. The mesh is tied at every crossing."),
-    message("A bonding conductor joins the metal post to the mesh."),
-    message("Another bonding conductor joins the metal case of the pump to the mesh."),
+    message("A bonding conductor connects the metal post to the mesh."),
+    message("Another bonding conductor connects the metal case of the pump to the mesh."),
     message("A person stands on the slab, one hand on the post and the other on the pump."),
     message(
-        "Whatever the voltage of one part is, the others have nearly the same. Between hand and hand, and between hand "
+        "Whatever the voltage of one part is, the others are nearly the same. Between hand and hand, and between hand "
         "and feet, there is next to none."
     ),
 )
@@ -31,8 +31,8 @@ def svg() -> str:
         430,
         message("Equipotential plane in a slab"),
         message(
-            "Mesh in a concrete slab is joined to a metal post and a metal pump on it. A person stands on the slab "
-            "with a hand on each, and nearly no voltage is between hands and feet."
+            "Mesh in a concrete slab is bonded to a metal post and a metal pump on it. A person stands on the slab "
+            "with a hand on each, and there is almost no voltage between hands and feet."
         ),
     )
     picture.extend(

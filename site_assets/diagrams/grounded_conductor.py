@@ -23,18 +23,18 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "grounded-conductor"
 CAPTION = message(
-    "The neutral has two duties. In use it carries the return of the loads. In a fault it carries the whole fault "
-    "current home. A drawing only: never open a real neutral."
+    "The neutral has two jobs. In use it carries the return current of the loads. In a fault it carries all the fault "
+    "current back. A drawing only: never open a real neutral."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: the utility transformer pushes current out on a hot (ungrounded) conductor."),
-    message("It passes the service disconnect and the breaker to the machine."),
+    message("Source: the utility transformer pushes current out on an ungrounded (hot) conductor."),
+    message("It goes through the service disconnect and the breaker to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message("The equipment grounding conductor carries the current back to the grounding bar of the service."),
     message("The main bonding jumper carries it over to the neutral bar."),
     message(
-        "The grounded conductor, the neutral, carries it back to the middle of the transformer. The same conductor "
-        "carries the return of the load when all is well."
+        "The grounded conductor, the neutral, carries it back to the center tap of the transformer. The same conductor "
+        "carries the return current of the load in normal use."
     ),
 )
 
@@ -47,8 +47,8 @@ def svg() -> str:
         500,
         message("Grounded conductor from the transformer to the service"),
         message(
-            "The neutral runs from the middle of the transformer winding, past the meter, to the neutral bar in the "
-            "service disconnect. A load sits between it and one hot conductor. A fault returns over it."
+            "The neutral runs from the center tap of the transformer, through the meter, to the neutral bar in the "
+            "service disconnect. A load is between it and one hot conductor. A fault returns on it."
         ),
     )
     picture.extend([*supply(), *service(), *loads(), *fault_way()])

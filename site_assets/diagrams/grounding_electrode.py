@@ -18,19 +18,19 @@ from site_assets.diagrams.symbols import bar, canvas, conductor, dot, enclosure,
 
 SLUG = "grounding-electrode"
 CAPTION = message(
-    "Every electrode that is there is joined to the others, and one conductor runs from them to the service. A "
-    "drawing only: never take a real electrode conductor off."
+    "Every electrode present is bonded to the others, and one conductor runs from them to the service. A "
+    "drawing only: never disconnect a real electrode conductor."
 )
 TEXT_ALTERNATIVE = (
     message("The neutral of the service comes from the utility and lands on the neutral bar."),
-    message("The main bonding jumper joins the neutral bar to the enclosure."),
+    message("The main bonding jumper bonds the neutral bar to the enclosure."),
     message("The grounding electrode conductor runs from the neutral bar down to the electrodes."),
     message(
-        "Bonding jumpers join all the electrodes: two rods, the bar in the concrete footing, the steel column that "
-        "stands deep in the earth, the metal water pipe that lies in earth, and the ring of bare wire."
+        "Bonding jumpers tie all the electrodes together: two rods, the rebar in the footing, the steel column that "
+        "goes down into the earth, the buried metal water pipe, and the ring of bare wire."
     ),
-    message("None of them is left alone, and none has a way to the service apart from the others."),
-    message("They hold the neutral near the voltage of the earth. They are not the way back of a fault."),
+    message("None of them is left out, and none has its own separate path to the service."),
+    message("They hold the neutral near the voltage of the earth. They are not the return path for a fault."),
 )
 
 
@@ -42,7 +42,7 @@ def svg() -> str:
         420,
         message("Grounding electrodes of a building"),
         message(
-            "Rods, a bar in the concrete footing, a steel column, a water pipe and a ring are joined. One grounding "
+            "Rods, rebar in the concrete footing, a steel column, a water pipe and a ring are bonded. One grounding "
             "electrode conductor runs from them to the neutral bar in the service enclosure."
         ),
     )
@@ -78,7 +78,7 @@ def electrodes():
     return [
         concrete("footing", 92, 246, 108, 44),
         buried_wire("footing-bar", (98, 268), (194, 268)),
-        label(message("bar in the\nconcrete footing"), 96, 306),
+        label(message("rebar in the\nconcrete footing"), 96, 306),
         rod("first-rod", 38, 206, 318),
         rod("second-rod", 64, 206, 318),
         label(message("rods"), 51, 334, "middle"),
@@ -109,5 +109,5 @@ def joints():
         clamp("column-clamp", 283, 196, 20),
         clamp("pipe-clamp", 316, 196, 20),
         label(message("grounding electrode\nconductor"), 118, 176),
-        label(message("bonding jumpers\njoin them all"), 134, 216),
+        label(message("bonding jumpers\ntie them all"), 134, 216),
     ]

@@ -8,19 +8,19 @@ from site_assets.diagrams.symbols import bar, breaker, canvas, conductor, dot, e
 
 SLUG = "intersystem-bonding-termination"
 CAPTION = message(
-    "One block of terminals at the service takes the bonding conductors of telephone, cable and antenna. It is joined "
+    "One terminal block at the service takes the bonding conductors of telephone, cable and antenna. It is bonded "
     "to the grounding electrode conductor. A drawing only: never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
-    message("In the service enclosure, the main bonding jumper joins the neutral bar to the enclosure."),
+    message("In the service enclosure, the main bonding jumper bonds the neutral bar to the enclosure."),
     message("The grounding electrode conductor runs from the neutral bar down to the rod."),
     message(
-        "The intersystem bonding termination is a small block with terminals, outside the enclosures where people can "
-        "reach it. A bonding conductor joins it to the grounding electrode conductor."
+        "The intersystem bonding termination is a small terminal block, outside the enclosures where people can "
+        "reach it. A bonding conductor connects it to the grounding electrode conductor."
     ),
-    message("Telephone, cable and antenna each have a bonding conductor of their own to this block."),
+    message("Telephone, cable and antenna each have their own bonding conductor to this block."),
     message(
-        "None of them stands alone on a rod of its own: then lightning or a fault would put a voltage between it and "
+        "None of them is left on its own rod: then lightning or a fault would put a voltage between it and "
         "the power system."
     ),
 )
@@ -34,7 +34,7 @@ def svg() -> str:
         400,
         message("Intersystem bonding termination at a service"),
         message(
-            "Telephone, cable and antenna are joined to one block of terminals, and the block is joined to the "
+            "Telephone, cable and antenna are bonded to one terminal block, and the block is bonded to the "
             "grounding electrode conductor of the service. A separate rod alone is crossed out."
         ),
     )
@@ -84,5 +84,5 @@ def systems():
         *made,
         never("rod-alone", 338, 262, (338, 224), (338, 334)),
         rod("other-rod", 338, 334, 394),
-        label(message("never a rod\nof its own alone"), 326, 358, "end", "warning"),
+        label(message("never only\nits own rod"), 326, 358, "end", "warning"),
     ]

@@ -25,7 +25,7 @@ CAPTION = message(
 )
 TEXT_ALTERNATIVE = (
     message("Source: the utility transformer pushes current out on the ungrounded conductor."),
-    message("Phase: it passes the service disconnect and the branch breaker to the machine."),
+    message("Phase: it goes through the service disconnect and the branch breaker to the machine."),
     message("Fault: inside the machine the conductor touches the metal case."),
     message("Return: the equipment grounding conductor carries it back to the equipment grounding bar."),
     message(
@@ -34,7 +34,7 @@ TEXT_ALTERNATIVE = (
     ),
     message(
         "Source again: the grounded service conductor, the neutral, takes it back to the transformer. Now the "
-        "current is large, and the breaker opens."
+        "current is large, and the breaker trips."
     ),
 )
 
@@ -47,8 +47,8 @@ def svg() -> str:
         474,
         message("Main bonding jumper in a service disconnect enclosure"),
         message(
-            "The jumper joins the neutral bar and the equipment grounding bar inside the enclosure. The numbered way "
-            "of a fault runs from the source through the machine and back over the jumper."
+            "The jumper bonds the neutral bar to the equipment grounding bar inside the enclosure. The numbered path "
+            "of a fault runs from the source through the machine and back through the jumper."
         ),
     )
     parts = [

@@ -21,7 +21,7 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "metal-raceways"
 CAPTION = message(
-    "The steel raceway itself is the way back. Where a flexible piece may not be, a wire inside or a jumper outside "
+    "The steel raceway itself is the return path. Where flex is not permitted, a wire inside or a jumper outside "
     "takes over. A drawing only: never pull a real raceway apart to see."
 )
 TEXT_ALTERNATIVE = (
@@ -34,7 +34,7 @@ TEXT_ALTERNATIVE = (
     ),
     message("Return: the steel raceway and its fittings carry it from the box to the metal of the service panel."),
     message("The main bonding jumper carries it over to the neutral bar."),
-    message("Source again: the neutral takes it back. The current is large, and the breaker opens."),
+    message("Source again: the neutral takes it back. The current is large, and the breaker trips."),
 )
 
 
@@ -47,7 +47,7 @@ def svg() -> str:
         message("Metal raceways from a panel to a machine"),
         message(
             "A steel raceway runs from the service panel to a box, and a flexible raceway from the box to a machine. A "
-            "fault in the machine goes back over a wire inside the flexible raceway and over the steel."
+            "fault in the machine goes back on a wire inside the flexible raceway and on the steel."
         ),
     )
     picture.extend([*panel(), *run(), *steps()])

@@ -22,16 +22,16 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "objectionable-current"
 CAPTION = message(
-    "Neutral and metal are joined a second time in the panel. In daily use, part of the load current now flows on "
+    "Neutral and metal are bonded a second time in the panel. In daily use, part of the load current now flows on "
     "metal. A drawing only: never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Nothing is at fault. The load draws its normal current on the hot (ungrounded) conductor."),
-    message("The current leaves the load and reaches the neutral bar of the panel."),
+    message("There is no fault. The load draws its normal current on the ungrounded (hot) conductor."),
+    message("The current leaves the load and comes to the neutral bar of the panel."),
     message("One part goes on as it should, on the neutral of the feeder."),
-    message("The other part crosses the second joint to the grounding bar. This joint must not be there."),
+    message("The other part crosses the second bond to the grounding bar. This bond must not be there."),
     message("That part flows on the equipment grounding conductor and the metal raceway to the service."),
-    message("There the main bonding jumper carries it to the neutral bar. Both parts go home to the source."),
+    message("There the main bonding jumper carries it to the neutral bar. Both parts go back to the source."),
 )
 
 
@@ -41,9 +41,9 @@ def svg() -> str:
         SLUG,
         360,
         520,
-        message("A second joint of neutral and metal puts load current on metal"),
+        message("A second neutral-to-ground bond puts load current on metal"),
         message(
-            "The service has its main bonding jumper. The panel beyond has a second joint between neutral bar and "
+            "The service has its main bonding jumper. The panel past it has a second bond between neutral bar and "
             "grounding bar. The current of a load returns to the service on both the neutral and the metal."
         ),
     )
@@ -95,7 +95,7 @@ def panel():
         bar("panel-neutral-bar", "grounded", 166, 366, 56),
         bar("panel-grounding-bar", "equipment-grounding", 66, 366, 60),
         conductor("second-joint", "wrong", (126, 373), (166, 373)),
-        label(message("second joint:\nwrong"), 106, 402, kind="strong"),
+        label(message("second bond:\nwrong"), 106, 402, kind="strong"),
         conductor("panel-bond", "equipment-grounding", (76, 380), (76, 432)),
         joint("panel-joint", 76, 432),
         conductor("load-neutral", "grounded", (212, 380), (212, 480)),

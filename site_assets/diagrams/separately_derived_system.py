@@ -21,22 +21,22 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "separately-derived-system"
 CAPTION = message(
-    "No circuit conductor of the first system goes on into the second. Only bonding and grounding link them, so the "
-    "new neutral needs a system bonding jumper of its own."
+    "No circuit conductor of the first system goes through to the second. Only bonding and grounding link them, so the "
+    "new neutral needs its own system bonding jumper."
 )
 TEXT_ALTERNATIVE = (
-    message("Left, the first system: the service, where the main bonding jumper joins its neutral to metal."),
-    message("Two hot (ungrounded) conductors feed the primary winding of the transformer. No neutral comes with them."),
+    message("Left, the first system: the service, where the main bonding jumper bonds its neutral to metal."),
+    message("Two ungrounded (hot) conductors feed the primary winding of the transformer. No neutral comes with them."),
     message("The equipment grounding conductor of this feeder ends on the transformer enclosure."),
-    message("Between the windings is only the iron core. No conductor passes it: here the first system ends."),
+    message("Between the windings is only the iron core. No conductor goes through it: here the first system ends."),
     message(
         "Right, the second system: it starts at the secondary winding, with a hot conductor and a new neutral. One hot "
         "is drawn for all."
     ),
-    message("The system bonding jumper joins the new neutral bar to metal, at this one place."),
+    message("The system bonding jumper bonds the new neutral bar to metal, at this one place."),
     message("From the same neutral bar a grounding electrode conductor goes to the electrode."),
     message(
-        "The supply-side bonding jumper joins the first disconnect to the transformer. There the neutral stays apart."
+        "The supply-side bonding jumper bonds the first disconnect to the transformer. There the neutral is isolated."
     ),
 )
 
@@ -49,7 +49,7 @@ def svg() -> str:
         594,
         message("A transformer as a separately derived system"),
         message(
-            "A thought line runs between the windings. On the left are the service and the primary winding. On the "
+            "An imaginary line runs between the windings. On the left are the service and the primary winding. On the "
             "right are the secondary winding, its neutral, the system bonding jumper and the first disconnect."
         ),
     )
@@ -61,7 +61,7 @@ def first_system():
     """Return the service and the feeder to the primary winding."""
     return [
         label(message("first system"), 8, 20, kind="strong"),
-        label(message("system of its own"), 186, 20, kind="strong"),
+        label(message("second system"), 186, 20, kind="strong"),
         border("between-systems", (171, 6), (171, 584)),
         enclosure("service", 10, 64, 150, 140),
         label(message("service"), 18, 220),
@@ -88,7 +88,7 @@ def second_system():
         enclosure("transformer-enclosure", 96, 224, 250, 204),
         label(message("transformer"), 250, 218),
         transformer("transformer", 154, 248, 4),
-        label(message("No conductor\npasses the core."), 200, 178),
+        label(message("No conductor\ngoes through."), 200, 178),
         pointer("core-leader", (214, 200), (174, 262)),
         conductor("hot-conductor", "ungrounded", (188, 248), (326, 248), (326, 470)),
         conductor("neutral-from-winding", "grounded", (188, 312), (188, 326)),

@@ -21,19 +21,19 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "service-disconnect"
 CAPTION = message(
-    "The line runs at the first overcurrent device. Above it, parts go by the size of the supply conductors. Below "
-    "it, they go by the breaker ahead. Neutral and metal meet only above."
+    "The line is at the first overcurrent device. Above it, the supply conductors size the parts. Below "
+    "it, the breaker ahead does. Neutral and metal are bonded only above."
 )
 TEXT_ALTERNATIVE = (
-    message("From above come the service conductors, hot (ungrounded) and neutral, in a metal raceway."),
-    message("On the supply side a supply-side bonding jumper joins the bushing of that raceway to the enclosure."),
+    message("From above come the service conductors, ungrounded (hot) and neutral, in a metal raceway."),
+    message("On the supply side, a supply-side bonding jumper connects that raceway's bushing to the enclosure."),
     message(
-        "In the enclosure the neutral ends on the neutral bar. The main bonding jumper joins it to the grounding bar."
+        "In the enclosure the neutral ends on the neutral bar. The main bonding jumper bonds it to the grounding bar."
     ),
-    message("The hot conductor passes the service disconnect, here a breaker: the first overcurrent device."),
-    message("Just below the breaker runs the line. From here down is the load side."),
+    message("The hot conductor goes through the service disconnect, here a breaker: the first overcurrent device."),
+    message("The line is just below the breaker. From here down is the load side."),
     message("The feeder leaves with a hot conductor, a neutral and an equipment grounding conductor."),
-    message("From here on, neutral and metal stay apart."),
+    message("From here on, neutral and metal stay separate."),
 )
 
 
@@ -45,8 +45,8 @@ def svg() -> str:
         470,
         message("Service disconnect: the line between supply side and load side"),
         message(
-            "A thought line crosses the enclosure just below the breaker. The supply-side bonding jumper and the "
-            "main bonding jumper stand above it. The equipment grounding conductor leaves below it."
+            "An imaginary line crosses the enclosure just below the breaker. The supply-side bonding jumper and the "
+            "main bonding jumper are above it. The equipment grounding conductor leaves below it."
         ),
     )
     picture.extend([*supply_side(), *load_side()])

@@ -23,19 +23,19 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "supply-side-bonding-jumper"
 CAPTION = message(
-    "The metal wireway stands ahead of every breaker. Thick jumpers tie it and its raceway to the disconnect. The "
-    "electrode is left out. A drawing only: never lift a real jumper to see."
+    "The metal wireway is ahead of every breaker. Heavy jumpers bond it and its raceway to the disconnect. The "
+    "electrode is left out. A drawing only: never open a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: the utility transformer pushes current out on the hot (ungrounded) service conductor."),
-    message("The hot conductor enters the wireway. No breaker of the building stands ahead of it."),
+    message("Source: the utility transformer pushes current out on the ungrounded (hot) service conductor."),
+    message("The hot conductor enters the wireway. No breaker in the building is ahead of it."),
     message("Fault: in the wireway the hot conductor touches the metal wall."),
     message(
         "The supply-side bonding jumper carries the current from the wireway to the grounding bar of a disconnect. "
-        "It goes by the size of the supply conductors, since no breaker here limits the current."
+        "The supply conductors size it, because no breaker here limits the current."
     ),
     message("The main bonding jumper carries it over to the neutral bar."),
-    message("Source again: the neutral takes it back to the transformer. Only the device of the utility can open."),
+    message("Source again: the neutral takes it back to the transformer. Only the utility's device can open."),
 )
 
 
@@ -47,7 +47,7 @@ def svg() -> str:
         474,
         message("Supply-side bonding jumpers at a metal wireway"),
         message(
-            "One jumper joins the bushing of the metal raceway to the wireway. One joins the wireway to the "
+            "One jumper connects the bushing of the metal raceway to the wireway. One connects the wireway to the "
             "grounding bar of the first service disconnect. Each disconnect has its own main bonding jumper."
         ),
     )

@@ -23,20 +23,20 @@ from site_assets.diagrams.symbols import (
 
 SLUG = "system-bonding-jumper"
 CAPTION = message(
-    "The system bonding jumper joins neutral and metal once, here in the transformer. The supply-side bonding jumper "
-    "ties the first disconnect to it. A drawing only: never lift a real jumper to see."
+    "The system bonding jumper bonds neutral to metal once, here in the transformer. The supply-side bonding jumper "
+    "bonds the first disconnect to it. A drawing only: never open a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: a secondary winding of the transformer pushes current out on its hot (ungrounded) conductor."),
+    message("Source: a secondary winding of the transformer pushes current out on its ungrounded (hot) conductor."),
     message("The hot conductor runs through the breaker of the first disconnect to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message("The equipment grounding conductor carries the current back to the grounding bar of the first disconnect."),
     message("The supply-side bonding jumper carries it on to the grounding bar in the transformer."),
     message(
-        "The system bonding jumper carries it over to the neutral bar. Without it the way ends here, and the breaker "
+        "The system bonding jumper carries it over to the neutral bar. Without it the path ends here, and the breaker "
         "stays closed."
     ),
-    message("Source again: the neutral point takes the current back into the winding. The breaker opens."),
+    message("Source again: the neutral point takes the current back into the winding. The breaker trips."),
 )
 
 
@@ -48,8 +48,8 @@ def svg() -> str:
         570,
         message("System bonding jumper in a transformer"),
         message(
-            "The jumper joins the neutral bar and the grounding bar inside the transformer. In the first disconnect "
-            "the neutral bar stays apart from metal. Numbers follow a fault from the winding to the machine and back."
+            "The jumper bonds the neutral bar to the grounding bar inside the transformer. In the first disconnect "
+            "the neutral bar is isolated from metal. Numbers follow a fault from the winding to the machine and back."
         ),
     )
     picture.extend([*transformer_parts(), *disconnect_parts(), *fault_way()])
@@ -98,7 +98,7 @@ def disconnect_parts():
         bar("disconnect-grounding-bar", "equipment-grounding", 76, 384, 70),
         conductor("disconnect-enclosure-bond", "equipment-grounding", (92, 398), (92, 432)),
         joint("disconnect-joint", 92, 432),
-        label(message("not joined here"), 146, 420),
+        label(message("not bonded here"), 146, 420),
         conductor("hot-conductor", "ungrounded", (280, 358), (280, 516)),
         *(conductor(f"other-phase-{x}", "ungrounded", (x, 358), (x, 452)) for x in (304, 328)),
         *(arrow(f"other-load-{x}", x, 462, "down") for x in (304, 328)),

@@ -36,7 +36,7 @@ def answer_request(slug: str, query: str) -> str:
 
 def _updated(result: Result) -> Message:
     if result.outcome == "fix":
-        return message("Updated: something is to be fixed.")
+        return message("Updated: something needs fixing.")
     if result.outcome == "not_covered":
         return message("Updated: not covered here.")
     if result.depends:

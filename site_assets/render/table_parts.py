@@ -54,7 +54,7 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
 
 def _refused(fault: TableError) -> str:
     rows = "".join(f"<li>{text(each.label)}: {text(each.words)}</li>" for each in fault.fix)
-    heading = text(message("Mend the first row, then try again"))
+    heading = text(message("Fix the first row, then try again"))
     return f'<section class="fix" data-outcome="fix" tabindex="-1"><h2>{heading}</h2><ul>{rows}</ul></section>'
 
 
@@ -111,4 +111,4 @@ def _name(row: dict[str, str]) -> str:
 def _more(count: int) -> str:
     if count <= 0:
         return ""
-    return f"<p>{text(message('And {count} more, in the file to keep.', count=shown_number(count)))}</p>"
+    return f"<p>{text(message('And {count} more, in the file to download.', count=shown_number(count)))}</p>"

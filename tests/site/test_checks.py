@@ -38,14 +38,14 @@ OF_ELECTRODES = (
 )
 WET = {"parts/equipotential-plane", "places/pool", "places/dock", "places/farm"}
 WITH_A_NUMBER = re.compile(r"\d ?(?:A|mA|V)\b")
-PROVED_DEAD = re.compile(r"prov\w+ (?:it |them |the frames )?(?:dead|free of voltage)")
+PROVED_DEAD = re.compile(r"test(?:ed)? (?:it |them |the frames )?for absence of voltage|prov\w+ (?:it |them )?dead")
 
 
 # What a check passes at, as its section of the 2023 edition has it, and the rule and figure that say so.
 FIGURES = {
     "parts/metal-raceways#flexible-limits": ("Not over 20 A", "raceways/flexible_device_largest", "ampere"),  # 250.118
     "parts/bonding-jumper#short-and-beside": ("6 ft long at most", "raceways/jumper_outside_longest", ""),  # 250.102(E)
-    "parts/grounding-electrode#second-electrode": ("25 ohm or less", "grounding/rod_needs_second", ""),  # 250.53(A)(2)
+    "parts/grounding-electrode#second-electrode": ("25 ohms or less", "grounding/rod_needs_second", ""),  # 250.53(A)(2)
     "places/buried-elbow#cover": ("At least 18 in", "raceways/elbow_cover_service", "inches"),  # 250.80
     "places/communications#length": ("20 ft or shorter", "places/communications_conductor_length", ""),  # 800.100
     "places/dock#ground-fault-protection": (
@@ -103,7 +103,8 @@ def opens_a_wire_that_may_carry(check: Check) -> bool:
 def reads_on_without_a_stop(check: Check) -> bool:
     """Tell whether a reading of live or wet parts does not say when to stop."""
     live = re.search(r"\blive\b|voltmeter|clamp meter|clamp-type|under load", check.measure, re.I)
-    wet = check.measure and check.page in WET and not re.search(r"nothing energized|proved dead", check.measure, re.I)
+    dead = re.search(rf"nothing energized|{PROVED_DEAD.pattern}", check.measure, re.I)
+    wet = check.measure and check.page in WET and not dead
     only_forbids = check.measure.startswith(("No ohmmeter", "No continuity test"))
     return bool(live or wet) and not only_forbids and "Stop" not in check.measure
 
@@ -119,21 +120,24 @@ def passes_at_about_nothing(check: Check) -> bool:
 def takes_a_joint_out_of_a_broken_neutral(check: Check) -> bool:
     """Tell whether a second joint is taken out before anyone has seen that the neutral is whole."""
     taken = re.search(
-        r"\b(?:take|remove)\b[^.;:]*\b(?:screw|strap|second joint|extra (?:joint|one)|neutral bond)\b", check.make_right, re.I
+        r"\b(?:take|remove)\b[^.;:]*\b(?:screw|strap|second (?:joint|bond)|extra (?:joint|bond|one)|neutral bond)\b",
+        check.make_right,
+        re.I,
     )
-    return bool(taken) and not re.search(r"neutral (?:is|and \w+(?: \w+)? are) whole|keep", check.make_right, re.I)
+    intact = re.search(r"neutral (?:is|and (?:\w+ ){1,3}are) (?:whole|intact)|keep", check.make_right, re.I)
+    return bool(taken) and not intact
 
 
 def takes_the_only_path_away(check: Check) -> bool:
     """Tell whether a second joint is taken out before anyone has seen that metal has another way back."""
     taken = re.search(
-        r"\b(?:take|remove)\b[^.;:]*\b(?:screw|strap|second joint|extra (?:joint|one)|neutral bond|second one)\b",
+        r"\b(?:take|remove)\b[^.;:]*\b(?:screw|strap|(?:second|extra) (?:joint|bond|one)|neutral bond)\b",
         check.make_right,
         re.I,
     )
     way = re.search(
-        r"(?:path|metal way|grounding wire) are whole|grounding path comes|grounding conductor is there|put the bond back"
-        r"|\b(?:run|land) (?:an? |the )?(?:new |four-wire |equipment |fourth )[^.]*",
+        r"(?:path|metal way|grounding wire) are (?:whole|intact)|grounding path comes|grounding conductor is there"
+        r"|put the bond back|\b(?:run|land) (?:an? |the )?(?:new |four-wire |equipment |fourth )[^.]*",
         check.make_right,
         re.I,
     )

@@ -11,7 +11,7 @@ from site_assets.build.page_data import ROOMS, pages
 from tests.site.pages import SITE, article
 from tests.site.reading_level import data_prose, hazard_prose, prose
 
-WORD = re.compile(r"[^\W\d_][^\W\d_'’]*")
+WORD = re.compile(r"[^\W\d_](?:['’]?[^\W\d_])*")  # "doesn't" is one word
 TRADE_WORDS = Path(__file__).with_name("trade_words.txt")
 
 
