@@ -15,15 +15,15 @@ from site_assets.render.answer import text
 
 STATE_WORDS = START_WORDS | {
     "unreadable": message("This file cannot be read. Choose it again."),
-    "empty": message("There is nothing to work out. Paste a table or choose a file."),
-    "running": message("The rows are being worked out. The form above can be used meanwhile."),
-    "stopped": message("Stopped. The rows that are done are below."),
-    "refused": message("No row was worked out."),
-    "done": message("All rows are worked out."),
-    "kept": message("{lines} lines pasted and kept. They are too many to show here.", lines="{lines}"),
+    "empty": message("Nothing to calculate. Paste a table or choose a file."),
+    "running": message("Calculating the rows. You can keep using the form."),
+    "stopped": message("Stopped. The finished rows are below."),
+    "refused": message("Nothing calculated."),
+    "done": message("All rows calculated."),
+    "kept": message("{lines} lines pasted and kept. That is too many to show here.", lines="{lines}"),
     "gone": message(
-        "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is lost "
-        "yet: copy your rows or save them as a file, then load the page again."
+        "The server no longer has the calculator for this page: it may have a newer version. Nothing you entered is "
+        "lost yet: copy your rows or save them as a file, then reload the page."
     ),
 }
 
@@ -33,13 +33,14 @@ def batch_html(calculator: Calculator) -> str:
     words = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in STATE_WORDS.items())
     example = example_table(calculator)
     return (
-        f'<details class="many" data-many="{calculator.slug}"><summary>{text(message("Many at once"))}</summary>'
-        f"{_paragraph(message('A table goes in and comes back with its answers. The first row names the columns.'))}"
+        f'<details class="many" data-many="{calculator.slug}">'
+        f"<summary>{text(message('Calculate from a spreadsheet'))}</summary>"
+        f"{_paragraph(message('Put in a table, get it back with the answers. The first row holds the column names.'))}"
         f"{_columns(calculator)}{_answers(calculator)}"
-        f'<label for="many-file">{text(message("A file"))}</label>'
+        f'<label for="many-file">{text(message("Spreadsheet file (CSV)"))}</label>'
         f'<p id="file-hint" class="hint">{text(_FILE_HINT)}</p>'
         '<input id="many-file" type="file" aria-describedby="file-hint">'
-        f'<label for="many-text">{text(message("Or rows, pasted from a spreadsheet"))}</label>'
+        f'<label for="many-text">{text(message("Or paste rows from a spreadsheet"))}</label>'
         f'<p id="many-hint" class="hint">{text(_HINT)}</p>'
         '<textarea id="many-text" rows="6" wrap="off" autocomplete="off" autocapitalize="off" spellcheck="false" '
         'aria-describedby="many-hint"></textarea>'
@@ -48,24 +49,25 @@ def batch_html(calculator: Calculator) -> str:
         f"{text(message('Save these lines as a file'))}</a> "
         f'<button type="button" class="quiet" data-many-drop>{text(message("Remove these lines"))}</button></p>'
         '<div class="form-actions">'
-        f'<button type="button" class="primary" data-many-run>{text(message("Work out the rows"))}</button>'
-        f'<button type="button" class="quiet" data-many-example="{escape(example)}'
-        f'">{text(message("Put in an example"))}'
+        f'<button type="button" class="primary" data-many-run>{text(message("Calculate all rows"))}</button>'
+        f'<button type="button" class="quiet" data-many-example="{escape(example)}">{text(message("Load example"))}'
         "</button></div>"
         f'<p class="many-state" role="status" {words}></p>'
         '<div class="many-progress" hidden>'
-        f'<progress max="1" value="0" aria-label="{text(message("Part of the rows that is done"))}"></progress>'
+        f'<progress max="1" value="0" aria-label="{text(message("Rows finished so far"))}"></progress>'
         f'<span></span><button type="button" class="quiet" data-many-stop>{text(message("Stop"))}</button></div>'
         f'<p><a class="button" data-many-keep download="{calculator.slug}-answers.csv" hidden>'
-        f"{text(message('Keep all answers as a CSV file'))}</a></p>"
+        f"{text(message('Download answers (CSV)'))}</a></p>"
         '<div class="many-result" data-many-result></div></details>'
     )
 
 
 _HINT = message(
-    "Blank cells count as left out. In the spreadsheet, make cells text first, so that 1/2 does not become a date."
+    "A blank cell means left out. In the spreadsheet, format the cells as text first, so 1/2 does not become a date."
 )
-_FILE_HINT = message("A CSV file in UTF-8, chosen here or dropped anywhere on this part. It stays on this device.")
+_FILE_HINT = message(
+    "A CSV file in UTF-8. Choose it here or drop it anywhere on this section. It stays on this device."
+)
 
 
 def _paragraph(words: Message) -> str:
@@ -75,7 +77,7 @@ def _paragraph(words: Message) -> str:
 def _columns(calculator: Calculator) -> str:
     """Return the names that the first row may hold, and what goes below each."""
     rows = [
-        (LABEL, message("Any name for the row, passed through.")),
+        (LABEL, message("Your own name for the row. It comes back unchanged.")),
         (
             "edition",
             message("One of {editions}. Left out: the edition chosen on this page.", editions=", ".join(EDITIONS)),
@@ -90,18 +92,16 @@ def _columns(calculator: Calculator) -> str:
             rows.append((name, message("{label}. {enter}", **words)))
         else:
             rows.append((name, message("{label}. {enter} Left out: {default}.", **words)))
-    return _folded(message("Names of the columns"), rows)
+    return _folded(message("Column names"), rows)
 
 
 def _answers(calculator: Calculator) -> str:
     """Return the columns that come back with the values of the answer, what each means, and where programs look."""
     columns = value_columns(calculator)
     rows = [(columns[output.name], _told(output)) for output in calculator.outputs]
-    programs = message(
-        "For programs: what goes in and what comes out, as a file on this site, not saved for offline use:"
-    )
+    programs = message("For programs: inputs and outputs as a file on this site, not saved for offline use:")
     path = f"<p>{text(programs)} <code>{schema_path(calculator.slug)}</code></p>"
-    return _folded(message("Columns of the answer"), rows, path, searched=False)
+    return _folded(message("Answer columns"), rows, path, searched=False)
 
 
 def _told(output: Output) -> Message:

@@ -22,8 +22,8 @@ from site_assets.build.theme import MENU_LINKS
 BOOK = "handbook.pdf"
 MARGINS = {"top": "11mm", "right": "11mm", "bottom": "17mm", "left": "11mm"}
 SAFETY = message(
-    "De-energize, lock out, prove dead. Qualified persons only. The adopted code and the authority having jurisdiction "
-    "decide."
+    "De-energize, lock out, test for absence of voltage. Qualified persons only. The adopted code and the authority "
+    "having jurisdiction decide."
 )
 
 

@@ -18,7 +18,7 @@ from site_assets.build.page_data import DOCS, ROOMS, page_data, pages, title_of
 from site_assets.render.answer import text
 
 ROOMS_WITH_CITATIONS = (*ROOMS, "calculators")
-LEFT_OUT = "\n## What it leaves out"
+LEFT_OUT = "\n## What this page doesn't cover"
 LONGEST = 250
 # Sorted after every article of the code.
 CHAPTER = 1_000
@@ -94,7 +94,7 @@ def index_of_sections() -> str:
             links = places.setdefault(rule(key, edition).section, []) if key in citing_pages() else []
             for page in citing_pages().get(key, ()):
                 if key in left_out_everywhere() and page.startswith("calculators/"):
-                    links.append(text(message("the calculators, under “What it leaves out”")))
+                    links.append(text(message("the calculators, under “What this page doesn't cover”")))
                 else:
                     links.append(_link(f"{page}.html", title_of(page)))
 

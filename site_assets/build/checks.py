@@ -25,7 +25,7 @@ def notes_html(data: PageData, to_top: str) -> str:
     listed = [*(check_at(address) for address in data.first_checks), *data.checks]
     notes = "".join(_note(check, to_top) for check in listed)
     words = message(
-        "Notes to copy. Change what differs on site. The section and the link are those of the edition in force."
+        "Correction notes to copy. Change what differs on site. Section and link match the edition you picked."
     )
     return f'<p class="notes-intro">{text(words)}</p><div class="notes">{notes}</div>'
 
@@ -55,9 +55,9 @@ def _check(check: Check, to_top: str, *, at_home: bool) -> str:
     rows = [
         (message("Look for"), text(check.look_for)),
         (message("Measure"), text(check.measure)),
-        (message("Pass when"), text(check.pass_when)),
+        (message("Passes when"), text(check.pass_when)),
         (message("Why"), text(check.why)),
-        (message("Make it right"), text(check.make_right)),
+        (message("Fix"), text(check.make_right)),
         (message("Section"), section(*check.sections)),
     ]
     told = "".join(f"<dt>{text(words)}</dt><dd>{told}</dd>" for words, told in rows if told)
@@ -75,7 +75,7 @@ def _note(check: Check, to_top: str) -> str:
         for part, words in ((message("Observed"), check.observed), (message("Required"), check.required))
     )
     where = f"<p>{by_edition(lambda edition: text(_where(check, edition)))}</p>"
-    not_chosen = message("Edition not chosen: {edition} shown", edition=DEFAULT_EDITION)
+    not_chosen = message("No edition picked. Showing {edition}.", edition=DEFAULT_EDITION)
     copy, copied = text(message("Copy note")), text(message("Note copied"))
     return (
         f'<details class="correction"><summary>{text(check.name)}</summary><div data-note>{lines}{where}'

@@ -20,8 +20,8 @@ def edition_changes_html(older: str, newer: str) -> str:
     moved = [pair for pair in pairs if pair not in changed and pair[0].section != pair[1].section]
     reported = [pair for pair in pairs if pair not in [*changed, *moved] and _is_reported(*pair)]
     words = message(
-        "Of the {all} rules of this handbook {changed} say something else in {newer} than in {older}, and {moved} only "
-        "moved to another number. For the others no difference is known.",
+        "Of the {all} rules in this handbook, {changed} say something different in {newer} than in {older}; {moved} "
+        "only moved to another number. For the rest, no difference is known.",
         all=len(pairs),
         changed=len(changed),
         moved=len(moved),
@@ -30,7 +30,7 @@ def edition_changes_html(older: str, newer: str) -> str:
     )
     return (
         f"<p>{text(words)}</p>{_unread(pairs, newer)}"
-        f"{_group('changed', message('What it says changed'), changed)}"
+        f"{_group('changed', message('The requirement changed'), changed)}"
         f"{_group('reported', message('Reported, not seen in the book'), reported)}"
         f"{_group('moved', message('Only the number changed'), moved)}"
     )
@@ -55,7 +55,7 @@ def _unread(pairs: list[tuple[Rule, Rule]], newer: str) -> str:
     if not unread:
         return ""
     words = message(
-        "{unread} rules are unverified for {newer}: its text was not seen. Open the book before you rely on one.",
+        "{unread} rules are unverified for {newer}: we have not seen its text. Open the book before you rely on one.",
         unread=unread,
         newer=newer,
     )

@@ -20,7 +20,7 @@ FEW_CHOICES = 3
 LONG_CHOICE, LONG_WORD = 24, 8
 DO_NOT_KNOW = message("Don’t know")
 NO_SCRIPTS = message(
-    "This browser runs no scripts, so the form cannot compute. The example and the steps below still hold."
+    "Scripts are turned off in this browser, so the form cannot calculate. The example and the steps below still apply."
 )
 
 
@@ -128,8 +128,8 @@ def _state() -> str:
     words = START_WORDS | {
         "copied": message("Link copied"),
         "copy-yourself": message("Copy this link yourself:"),
-        "linked": message("Working out the answer of this link."),
-        "link-said": message("When the link was made the answer was: {answer}. Wait for today's.", answer="{answer}"),
+        "linked": message("Calculating the answer for this link."),
+        "link-said": message("When the link was made, the answer was: {answer}. Wait for today's.", answer="{answer}"),
     }
     attributes = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in words.items())
     return f'<p class="runtime-state" role="status" {attributes}></p>'

@@ -84,7 +84,7 @@ def words_of_form(calculator: Calculator, to_top: str) -> str:
     if not used:
         return ""
     links = ", ".join(f'<a href="{to_top}glossary.html#{each.anchor}">{text(each.term)}</a>' for each in used)
-    return f'<p class="words-used">{text(message("Words used here:"))} {links}</p>'
+    return f'<p class="words-used">{text(message("Terms used here:"))} {links}</p>'
 
 
 @cache

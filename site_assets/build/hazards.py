@@ -27,7 +27,7 @@ from site_assets.render.answer import text
 GRAVITY_WORDS = {
     DEATH: message("Death or serious injury"),
     INJURY: message("Injury or fire"),
-    WORK: message("Wrong work"),
+    WORK: message("Work done wrong"),
 }
 
 
@@ -52,7 +52,7 @@ def hazards_count() -> str:
     counts = Counter(each.grave for each in hazards())
     listed = [message("{grave}: {count}", grave=GRAVITY_WORDS[grave], count=counts[grave]) for grave in GRAVITY]
     rows = "".join(f"<li>{text(words)}</li>" for words in listed)
-    words = message("{count} hazards are listed, each with a test of its stop:", count=len(hazards()))
+    words = message("{count} hazards are listed, each with a test of what stops it:", count=len(hazards()))
     return f"<p>{text(words)}</p><ul>{rows}</ul>"
 
 

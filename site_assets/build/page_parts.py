@@ -118,7 +118,7 @@ class PageParts:
         listed = [page for room in ROOMS for page in self.of_room(room) if page_data(page).exercise]
         asked = "\n\n".join(f"## {title_of(page)}\n\n{exercise_html(page_data(page), self.to_top)}" for page in listed)
         answers = "".join(f"<h3>{title_of(page)}</h3>{worked_answer_html(page_data(page))}" for page in listed)
-        where = text(message("The worked answers are on the last sheets."))
+        where = text(message("The worked answers are on the last pages."))
         return (
             f'<p class="on-paper">{where}</p>\n\n{asked}\n\n'
             f'<section class="on-paper answers-last"><h2>{text(message("Worked answers"))}</h2>{answers}</section>'

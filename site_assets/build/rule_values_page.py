@@ -28,8 +28,8 @@ ROOM_WORDS = {
     "hazardous": message("Hazardous locations"),
     "jumpers": message("Bonding jumpers"),
     "livestock": message("Farms and livestock"),
-    "measure": message("Readings of bonds and currents"),
-    "naming": message("Names, and what is outside"),
+    "measure": message("Readings on bonds, and current on metal"),
+    "naming": message("Names, and what is not covered"),
     "patient_care": message("Patient care spaces"),
     "places": message("Other places and equipment"),
     "pool": message("Pools, spas, fountains and tubs"),
@@ -58,7 +58,7 @@ def figures_table() -> str:
 
 def sources_table() -> str:
     """Return every text that a rule names, and what was read in it."""
-    head = _row("th", message("Text"), message("Kind"), message("What was seen in it"))
+    head = _row("th", message("Text"), message("Kind"), message("What we saw in it"))
     rows = "".join(_row("td", each["title"], each["kind"], each["seen"]) for each in sources().values())
     return f'<table class="facts"><thead>{head}</thead><tbody>{rows}</tbody></table>'
 

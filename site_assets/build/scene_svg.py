@@ -23,25 +23,25 @@ class Preset:
 
 
 RANGES = message(
-    "How far this may move: wires between cold and hot, a source at the low end of its voltage, an electrode in wet "
-    "or dry soil, steel good or poor."
+    "How far this can move: wires between cold and warm, a source at the low end of its voltage, an electrode in wet "
+    "or dry soil, good or poor steel."
 )
 PRESETS = (
     Preset(
         message("All bonds in place"),
         message(
-            "Look at the current: it is large. The machine's metal still has about half the voltage until it opens."
+            "Look at the current: it is large. The machine's metal still has about half the voltage until it trips."
         ),
         {"fault": "machine"},
     ),
     Preset(
         message("Main bonding jumper missing"),
-        message("Look at the metal: all of it takes the full voltage, and no breaker sees any current."),
+        message("Look at the metal: all of it goes to full voltage, and no breaker sees any current."),
         {"fault": "machine", "missing": "main-bonding-jumper"},
     ),
     Preset(
-        message("A rod as the only way back"),
-        message("Look at the current: a few amperes. The breaker carries them for ever, and the machine stays live."),
+        message("A rod as the only return path"),
+        message("Look at the current: a few amps. The breaker carries that forever, and the machine stays live."),
         {"fault": "machine", "missing": "branch-return", "added": "machine-electrode"},
     ),
     Preset(
@@ -51,34 +51,34 @@ PRESETS = (
     ),
     Preset(
         message("Loose locknut"),
-        message("Look at the panel and the machine: two ohms in one joint keep nearly the whole voltage on both."),
+        message("Look at the panel and the machine: two ohms at one fitting keep nearly the full voltage on both."),
         {"fault": "machine", "feeder_path": "raceway", "loose": "feeder-return", "loose_ohm": "2"},
     ),
     Preset(
         message("System bonding jumper missing at a transformer"),
-        message("Look at the way back to the transformer: it ends where the jumper should be, just as at a service."),
+        message("Look at the path back to the transformer: it ends where the jumper should be, just as at a service."),
         {"source": "transformer", "fault": "machine", "missing": "main-bonding-jumper"},
     ),
     Preset(
-        message("Supply-side jumper missing"),
+        message("Supply-side bonding jumper missing"),
         message("Look at the raceway ahead of the disconnect: it alone is live, and no breaker here is ahead of it."),
         {"fault": "supply-raceway", "missing": "supply-side-bonding-jumper"},
     ),
     Preset(
         message("Flexible raceway without a jumper"),
-        message("Look at the machine: most of the voltage stays on it, for the flexible raceway is the poorest part."),
+        message(
+            "Look at the machine: most of the voltage stays on it, because the flexible raceway is the worst part."
+        ),
         {"fault": "machine", "branch_path": "flexible-raceway"},
     ),
     Preset(
         message("Buried elbow"),
-        message(
-            "Look at the elbow: soil alone brings back an ampere or so. Nothing opens, and the ground above is live."
-        ),
+        message("Look at the elbow: soil alone brings back an amp or so. Nothing trips, and the soil above is live."),
         {"fault": "buried-elbow"},
     ),
     Preset(
         message("Open neutral"),
-        message("Look at the metal: with no fault at all it is lifted from earth, and the lighter load gets too much."),
+        message("Look at the metal: with no fault at all it has voltage to earth, and the lighter leg gets too much."),
         {"fault": "none", "missing": "supply-neutral", "loads": "on"},
     ),
 )

@@ -15,8 +15,8 @@ TEXT_ALTERNATIVE = (
     message("Four raceways come from below through the wall of one enclosure, shown cut through."),
     message("Standard locknuts: one outside and one inside squeeze the wall. At a service they are not enough alone."),
     message("Bonding locknut: its screw bites through the paint into the wall and keeps the nut from turning."),
-    message("Bonding bushing: it sits on the end of the raceway, and a jumper runs from its lug to the bar."),
-    message("Hub: the raceway is threaded into it wrench-tight, and it is fixed to the wall."),
+    message("Bonding bushing: it goes on the end of the raceway, and a jumper runs from its lug to the bar."),
+    message("Hub: the raceway is threaded into it wrench-tight, and it is fastened to the wall."),
 )
 WALL, PLAIN, LOCKNUT, BUSHING, HUB = 184, 50, 138, 224, 312
 

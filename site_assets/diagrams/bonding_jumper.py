@@ -71,7 +71,7 @@ def braid(middle: float):
         clamp("strap-left-bolt", middle - 34, 90),
         clamp("strap-right-bolt", middle + 34, 90),
         label(message("strap"), middle, 28, "middle", "strong"),
-        label(message("flat, and\nit bends"), middle, 142, "middle"),
+        label(message("flat, and\nit flexes"), middle, 142, "middle"),
     ]
 
 

@@ -25,8 +25,8 @@ CAPTION = message(
     "almost nothing. A drawing only: never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
-    message("It passes the breaker to the machine."),
+    message("Source: the utility transformer pushes current out on the ungrounded (hot) conductor."),
+    message("It goes through the breaker to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message("The equipment grounding conductor carries the current back to the service."),
     message("The main bonding jumper carries it over to the neutral bar."),

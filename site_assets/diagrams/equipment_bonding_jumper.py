@@ -26,13 +26,13 @@ CAPTION = message(
     "drawing only: never lift a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
-    message("From the source, current comes on the hot (ungrounded) conductor through the breaker to the machine."),
+    message("From the source, current comes on the ungrounded (hot) conductor through the breaker to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message(
-        "The equipment bonding jumper carries the current from the case past the flexible raceway. Without it the "
+        "The equipment bonding jumper carries the current from the case past the flexible raceway. Without it, the "
         "current must use the flexible metal, which may be too poor a path."
     ),
-    message("The steel raceway carries it on to the panel. It enters the panel enclosure at the tight fitting."),
+    message("The steel raceway carries it on to the panel. It gets to the panel enclosure through the tight fitting."),
     message("The enclosure and the grounding bar pass it to the equipment grounding conductor of the feeder."),
     message(
         "That conductor leads to the service, to the main bonding jumper, and so back to the source. The breaker trips."

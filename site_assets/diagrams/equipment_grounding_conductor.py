@@ -26,12 +26,12 @@ CAPTION = message(
     "sized from the breaker ahead. A drawing only: never open a real one to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: the utility transformer pushes current out on the hot (ungrounded) conductor."),
-    message("It passes the breaker and runs in the raceway to the machine."),
+    message("Source: the utility transformer pushes current out on the ungrounded (hot) conductor."),
+    message("It goes through the breaker and the raceway to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message(
         "The equipment grounding conductor, in the same raceway, carries the current back to the grounding bar. "
-        "Without it the case stays live and the breaker stays closed."
+        "Without it, the case stays live and the breaker stays closed."
     ),
     message("The main bonding jumper, in the service disconnect, carries it over to the neutral bar."),
     message("Source again: the neutral takes it back to the transformer. The breaker trips."),

@@ -27,8 +27,8 @@ CAPTION = message(
     "whole fault current back. A drawing only: never open a real neutral."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: the utility transformer pushes current out on a hot (ungrounded) conductor."),
-    message("It passes the service disconnect and the breaker to the machine."),
+    message("Source: the utility transformer pushes current out on an ungrounded (hot) conductor."),
+    message("It goes through the service disconnect and the breaker to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message("The equipment grounding conductor carries the current back to the grounding bar of the service."),
     message("The main bonding jumper carries it over to the neutral bar."),
@@ -47,8 +47,8 @@ def svg() -> str:
         500,
         message("Grounded conductor from the transformer to the service"),
         message(
-            "The neutral runs from the middle of the transformer winding, past the meter, to the neutral bar in the "
-            "service disconnect. A load sits between it and one hot conductor. A fault returns over it."
+            "The neutral runs from the center tap of the transformer, through the meter, to the neutral bar in the "
+            "service disconnect. A load is between it and one hot conductor. A fault returns on it."
         ),
     )
     picture.extend([*supply(), *service(), *loads(), *fault_way()])

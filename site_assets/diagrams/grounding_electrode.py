@@ -78,7 +78,7 @@ def electrodes():
     return [
         concrete("footing", 92, 246, 108, 44),
         buried_wire("footing-bar", (98, 268), (194, 268)),
-        label(message("bar in the\nconcrete footing"), 96, 306),
+        label(message("rebar in the\nconcrete footing"), 96, 306),
         rod("first-rod", 38, 206, 318),
         rod("second-rod", 64, 206, 318),
         label(message("rods"), 51, 334, "middle"),

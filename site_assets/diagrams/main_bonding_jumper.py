@@ -25,7 +25,7 @@ CAPTION = message(
 )
 TEXT_ALTERNATIVE = (
     message("Source: the utility transformer pushes current out on the ungrounded conductor."),
-    message("Phase: it passes the service disconnect and the branch breaker to the machine."),
+    message("Phase: it goes through the service disconnect and the branch breaker to the machine."),
     message("Fault: inside the machine the conductor touches the metal case."),
     message("Return: the equipment grounding conductor carries it back to the equipment grounding bar."),
     message(

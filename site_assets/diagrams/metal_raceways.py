@@ -47,7 +47,7 @@ def svg() -> str:
         message("Metal raceways from a panel to a machine"),
         message(
             "A steel raceway runs from the service panel to a box, and a flexible raceway from the box to a machine. A "
-            "fault in the machine goes back over a wire inside the flexible raceway and over the steel."
+            "fault in the machine goes back on a wire inside the flexible raceway and on the steel."
         ),
     )
     picture.extend([*panel(), *run(), *steps()])

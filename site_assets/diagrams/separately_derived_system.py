@@ -89,7 +89,7 @@ def second_system():
         enclosure("transformer-enclosure", 96, 224, 250, 204),
         label(message("transformer"), 250, 218),
         transformer("transformer", 154, 248, 4),
-        label(message("No conductor\npasses the core."), 200, 178),
+        label(message("No conductor\ngoes through."), 200, 178),
         pointer("core-leader", (214, 200), (174, 262)),
         conductor("hot-conductor", "ungrounded", (188, 248), (326, 248), (326, 470)),
         conductor("neutral-from-winding", "grounded", (188, 312), (188, 326)),

@@ -31,8 +31,8 @@ TEXT_ALTERNATIVE = (
         "In the enclosure the neutral terminates on the neutral bar. The main bonding jumper connects it to the "
         "grounding bar."
     ),
-    message("The hot conductor passes the service disconnect, here a breaker: the first overcurrent device."),
-    message("Just below the breaker runs the line. From here down is the load side."),
+    message("The hot conductor goes through the service disconnect, here a breaker: the first overcurrent device."),
+    message("The line is just below the breaker. From here down is the load side."),
     message("The feeder leaves with a hot conductor, a neutral and an equipment grounding conductor."),
     message("From here on, neutral and metal stay isolated."),
 )

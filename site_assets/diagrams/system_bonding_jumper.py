@@ -27,7 +27,7 @@ CAPTION = message(
     "ties the first disconnect to it. A drawing only: never lift a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: a secondary winding of the transformer pushes current out on its hot (ungrounded) conductor."),
+    message("Source: a secondary winding of the transformer pushes current out on its ungrounded (hot) conductor."),
     message("The hot conductor runs through the breaker of the first disconnect to the machine."),
     message("Fault: inside the machine the hot conductor touches the metal case."),
     message("The equipment grounding conductor carries the current back to the grounding bar of the first disconnect."),

@@ -25,7 +25,7 @@ from site_assets.diagrams.symbols import (
 from site_assets.render.scene import SLUG, scene_parts
 
 CAPTION = message(
-    "A drawing only: never lift a real bond to see. Press a bond: in place, missing, loose. Press a dotted line to "
+    "A drawing only: never open a real bond to see. Press a bond: in place, missing, loose. Press a dotted line to "
     "add what should not be there. Press a part to put the fault on it. A heavier line carries ten times the current; "
     "a part's outline grows from a hundredth, a tenth and a half of the source's 120 V."
 )

@@ -168,11 +168,11 @@ def _said_earlier(result: Result) -> str:
     )
     if result.outcome == "fix":
         now = message("There is no answer until you fix what is below. Do not rely on the one in the link.")
-        unexplained = message("No recorded change of our rules explains it. Check that the link is whole.")
+        unexplained = message("No recorded change of our rules explains it. Check that the link is complete.")
     reasons = [f"{row['date']}: {row['why']}" for row in earlier["changes"]] or [unexplained]
     return (
         '<section class="said-earlier" tabindex="-1">'
-        f"<h2>{text(message('The answer differs from the one in the link'))}</h2>"
+        f"<h2>{text(message('This answer is different from the one in the link'))}</h2>"
         f"<p>{text(message('The link was made with: {answer}', answer=earlier['then']))}</p>"
         f"<p>{text(now)}</p>{_list('reasons', reasons)}</section>"
     )

@@ -28,7 +28,7 @@ def note(result: Result) -> str:
 
 
 def _entered(result: Result) -> Message:
-    return message("Entered: {entered}.", entered=result.entered or message("nothing but what the form holds at first"))
+    return message("Entered: {entered}.", entered=result.entered or message("nothing beyond the form's defaults"))
 
 
 def _assumed(result: Result) -> list[Message]:

@@ -357,7 +357,7 @@ def test_a_link_says_at_once_that_its_answer_is_being_worked_out(browser, site):
     page.route("**/handbook.zip", lambda route: waiting.append(route))
     open_form(page, site, "?edition=2023&conductor=500kcmil&sets=2&said=1/0-copper")
     told = page.locator("[data-result] .awaiting")
-    expect(told).to_contain_text("Working out the answer of this link")
+    expect(told).to_contain_text("Calculating the answer for this link")
     expect(told).to_contain_text("1/0-copper")
     expect(told).to_be_in_viewport()
     expect(page.locator(".runtime-state")).to_be_in_viewport()

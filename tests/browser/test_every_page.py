@@ -86,7 +86,7 @@ def test_every_page_reads_without_scripts(browser, site):
     expect(page.locator("main article").first).to_contain_text("2017, 2020: 250.24(B)")
     page.goto(site + "calculators/main-bonding-jumper.html")
     expect(page.locator(".example .answer-size").first).to_contain_text("2/0 AWG")
-    expect(page.get_by_text("This browser runs no scripts")).to_be_visible()
+    expect(page.get_by_text("Scripts are turned off in this browser")).to_be_visible()
     context.close()
 
 

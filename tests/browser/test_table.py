@@ -169,7 +169,7 @@ def test_progress_grows_and_stopping_keeps_the_rows_that_are_done(page, site):
     page.wait_for_timeout(500)
     assert 0 < before < progress.evaluate("each => each.value") < 1
     page.click("[data-many-stop]")
-    expect(page.locator(".many-state")).to_have_text("Stopped. The rows that are done are below.")
+    expect(page.locator(".many-state")).to_have_text("Stopped. The finished rows are below.")
     expect(page.locator(".many-progress")).to_be_hidden()
     written = kept(page)
     done = written.count(b"\r\n") - 1

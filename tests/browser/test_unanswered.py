@@ -119,7 +119,7 @@ def test_a_worker_that_is_gone_from_the_server_is_told_and_loading_again_keeps_w
     visitor.fill("[name=conductor]", "3/0")
     visitor.click(SUBMIT)
     state = visitor.locator(".runtime-state")
-    expect(state).to_contain_text("no longer has the calculator of this page")
+    expect(state).to_contain_text("no longer has the calculator for this page")
     visitor.unroute("**/calculator-worker.js")
     state.locator("button").click()
     expect(visitor).to_have_url(re.compile(r"[?&]conductor=3%2F0(&|$)"))

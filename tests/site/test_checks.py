@@ -45,7 +45,7 @@ PROVED_DEAD = re.compile(r"test(?:ed)? (?:it |them |the frames )?for absence of 
 FIGURES = {
     "parts/metal-raceways#flexible-limits": ("Not over 20 A", "raceways/flexible_device_largest", "ampere"),  # 250.118
     "parts/bonding-jumper#short-and-beside": ("6 ft long at most", "raceways/jumper_outside_longest", ""),  # 250.102(E)
-    "parts/grounding-electrode#second-electrode": ("25 ohm or less", "grounding/rod_needs_second", ""),  # 250.53(A)(2)
+    "parts/grounding-electrode#second-electrode": ("25 ohms or less", "grounding/rod_needs_second", ""),  # 250.53(A)(2)
     "places/buried-elbow#cover": ("At least 18 in", "raceways/elbow_cover_service", "inches"),  # 250.80
     "places/communications#length": ("20 ft or shorter", "places/communications_conductor_length", ""),  # 800.100
     "places/dock#ground-fault-protection": (

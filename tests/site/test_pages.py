@@ -16,7 +16,7 @@ SAFETY = (
     "de-energize",
     "lock out",
     "tag out",
-    "prove dead",
+    "test for absence of voltage",
     "before and again after",
     "qualified persons",
     "never open a grounding or bonding connection on an energized system",

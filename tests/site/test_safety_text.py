@@ -11,6 +11,7 @@ CAUTIONS = ["Water makes small voltages dangerous.", "Only the utility can make 
 COMMANDS = (
     "qualified persons",
     "treat every part as live",
+    "test for absence of voltage",
     "de-energize, lock out and tag out",
     "known live source before and again after",
     "never open a grounding or bonding connection on an energized system",
@@ -31,7 +32,8 @@ def test_the_safety_text_gives_every_command():
 
 def test_the_line_at_the_top_says_the_three_steps_and_what_never_to_do():
     told = rendered("safety_line.html")
-    assert "De-energize, lock out, prove dead." in told and "Never open a bond while it is live." in told
+    assert "De-energize, lock out, test for absence of voltage." in told
+    assert "Never open a bond while it is live." in told
 
 
 @pytest.mark.parametrize("name", ["safety.html", "safety_line.html"])
