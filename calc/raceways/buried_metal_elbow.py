@@ -92,7 +92,7 @@ def buried_metal_elbow(
         _note_the_ground(cover, joined, trace)
         return Answer(NAME, message("No bond needed"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []})
     sized = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, trace)
-    size = sized and sized.size
+    size = sized.size if sized else None
     jumper = NAME_WORDS[jumper_of(circuit)]
     if size is not None:
         trace.note(message("The bond is the {jumper}, this size or larger.", jumper=jumper))
@@ -108,7 +108,7 @@ def buried_metal_elbow(
         "area_cmil": size and area(size, trace.edition),
     }
     why = _joined(reasons)
-    if size is None:
+    if sized is None or size is None:
         detail = message(
             "{reasons} The bond is the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit)
         )

@@ -28,13 +28,13 @@ def reasons_to_bond(
     if joined == "metal":
         trace.step(message("Only a metal part with nonmetallic raceway on both sides may go without."), cites=(rule,))
         return rule, [message("It is joined to metal that leaves the ground.")]
-    given = {rule: cover}
+    given: dict[str, float] = {} if cover is None else {rule: cover}
     if concrete is not None and service:
         trace.step(message("For service conductors concrete around the elbow does not count."), cites=(rule,))
     elif concrete is not None:
         given[CONCRETE_OF_OTHERS] = concrete
     for key, inches in given.items():
-        if inches is not None and _enough(key, inches, trace):
+        if _enough(key, inches, trace):
             return key, []
     require(cover, "cover")
     for key, inches in given.items():

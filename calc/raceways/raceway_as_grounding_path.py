@@ -122,7 +122,7 @@ def raceway_as_grounding_path(
     require_scope(OUT_OF_SCOPE, trace, side=side, location=location)
     basis = named_in(raceway)
     trace.step(message("{kind}: what the list says of it.", kind=KIND_WORDS[raceway]), cites=(basis,))
-    against = []
+    against: list[Message] = []
     if raceway == "nonmetallic-raceway":
         against.append(message("It is not metal. A wire is the way back for a fault."))
     elif raceway == "mineral-insulated-steel":

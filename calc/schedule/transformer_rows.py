@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc.data_file import Data
 from calc.grounding.electrode_conductor_place import SEVERAL_DERIVED
 from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
@@ -18,18 +19,19 @@ from calc.trace import shown_number
 def add_primary(parts: PartList, device: float | None, metal: str) -> None:
     """Add the equipment grounding conductor of the primary by its device, or ask what carries a fault back there."""
     part = message("Equipment grounding conductor of the primary")
-    ends = {"start": message("Panel that feeds the transformer"), "end": message("Metal of the transformer")}
+    start, end = message("Panel that feeds the transformer"), message("Metal of the transformer")
     if device is None:
         parts.ask(
             "equipment-grounding-conductor-primary",
             "naming/equipment_grounding_conductor_size",
             "naming/equipment_conductor_types",
             part=part,
+            start=start,
+            end=end,
             question=message(
                 "What carries a fault of the primary back? For a wire enter the device of the primary; for a metal "
                 "raceway or cable check that it counts as one."
             ),
-            **ends,
         )
         return
     parts.size(
@@ -37,16 +39,17 @@ def add_primary(parts: PartList, device: float | None, metal: str) -> None:
         equipment_grounding_conductor,
         {"device": device, "metal": metal},
         part=part,
+        start=start,
+        end=end,
         why=message(
             "A fault of the primary on the case opens the primary device through it. It grows where the hot "
             "conductors are larger than needed ({section}).",
             section=parts.trace.section(INCREASE),
         ),
-        **ends,
     )
 
 
-def add_electrode(parts: PartList, electrode: str, inputs: dict, shared: bool, bonded: Message) -> None:
+def add_electrode(parts: PartList, electrode: str, inputs: Data, shared: bool, bonded: Message) -> None:
     """Add the grounding electrode conductor to `electrode`, and ask whether that is joined to the building's others.
 
     inputs: conductor, sets, conductor_metal, metal, ring. shared: several sources have one conductor, with taps.

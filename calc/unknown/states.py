@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from typing import Any, Self
 
 from calc.conductors.area import sizes_of_any_edition
 from calc.conductors.size import read_size
@@ -37,7 +38,7 @@ class Range(Open):
 
     __slots__ = ("high", "low")
 
-    def __new__(cls, text: str, low: object, high: object) -> Range:
+    def __new__(cls, text: str, low: Any, high: Any) -> Self:
         """Return the range that `text` wrote."""
         made = super().__new__(cls, text)
         made.low, made.high = low, high
@@ -93,7 +94,7 @@ def read_open(field: Field, text: str) -> Open | None:
     return Range(f"{below}{BETWEEN}{above}", low, high)
 
 
-def _low_end(field: Field, below: str, above: str) -> object:
+def _low_end(field: Field, below: str, above: str) -> Any:
     """Return the low end; a bare number has the unit of the high end: "50..100 ft"."""
     if field.read is read_size or not _BARE.fullmatch(below) or _BARE.fullmatch(above):
         return read_field(field, below)
@@ -108,6 +109,6 @@ def is_left_out(name: str, field: Field, value: object) -> bool:
     return value is UNKNOWN and (name in _ANSWERED_WITHOUT or kind_of(field) in ("several", "text"))
 
 
-def place(value: object) -> float:
+def place(value: str | float) -> float:
     """Return where a value stands among the others of its field: a size by its area, a number as it is."""
     return sizes_of_any_edition()[value] if isinstance(value, str) else value

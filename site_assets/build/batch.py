@@ -22,8 +22,8 @@ STATE_WORDS = START_WORDS | {
     "done": message("All rows are worked out."),
     "kept": message("{lines} lines pasted and kept. They are too many to show here.", lines="{lines}"),
     "gone": message(
-        "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is lost "
-        "yet: copy your rows or save them as a file, then load the page again."
+        "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is "
+        "lost yet: copy your rows or save them as a file, then load the page again."
     ),
 }
 

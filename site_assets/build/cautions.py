@@ -4,8 +4,8 @@ from calc.messages import message
 
 CAUTIONS = {
     "live-service": message(
-        "Service conductors stay live when the main is off. Only the utility can make them dead. Available fault current "
-        "is at its highest here."
+        "Service conductors stay live when the main is off. Only the utility can make them dead. Available fault "
+        "current is at its highest here."
     ),
     "generator": message(
         "A generator can start by itself. Block its start and open every source before you prove dead. Check for a "
@@ -20,8 +20,8 @@ CAUTIONS = {
         "first, and reach or throw from land."
     ),
     "solar": message(
-        "Sunlight keeps an array live with every switch open. A battery stays live too. A bonding break in an array can "
-        "hold full array voltage."
+        "Sunlight keeps an array live with every switch open. A battery stays live too. A bonding break in an array "
+        "can hold full array voltage."
     ),
     "livestock": message(
         "Animals feel a few volts that you do not. A stock that balks at water may be the first sign. Wet concrete "

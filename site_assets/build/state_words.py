@@ -12,12 +12,13 @@ START_WORDS = {
         "The calculator could not start. Nothing you entered is lost. Try again where the signal is better."
     ),
     "gone": message(
-        "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is lost: "
-        "it goes along when you load the page again. If “Update now” stands at the foot of the page, press that first."
+        "The server no longer has the calculator of this page: it may hold a newer version. Nothing you entered is "
+        "lost: it goes along when you load the page again. If “Update now” stands at the foot of the page, press that "
+        "first."
     ),
     "unsupported": message(
-        "This browser has no WebAssembly, or it is switched off, so nothing can be worked out here. Reading, the search, "
-        "the drawings and printing work. Open this page in another browser, or switch it on."
+        "This browser has no WebAssembly, or it is switched off, so nothing can be worked out here. Reading, the "
+        "search, the drawings and printing work. Open this page in another browser, or switch it on."
     ),
     "again": message("Try again"),
     "reload": message("Load the page again"),

@@ -87,10 +87,14 @@ def test_a_note_holds_what_was_entered_the_answer_and_where_the_edition_states_i
         "Main bonding jumper: 2/0 AWG copper wire or larger",
         "Entered: Largest ungrounded (hot) conductor: 500 kcmil; Parallel sets: 2.",
         "Assumed: Metal of the jumper: copper. With aluminum: 4/0 AWG aluminum wire or larger.",
-        "Assumed: Where the jumper is: In a service disconnect enclosure. With in a meter or wireway ahead of several "
-        "service disconnects: not covered here.",
-        "Assumed: How the system is grounded: Solidly grounded. With ungrounded: no conductor tied to earth: "
-        "not covered here.",
+        (
+            "Assumed: Where the jumper is: In a service disconnect enclosure. With in a meter or wireway ahead of "
+            "several service disconnects: not covered here."
+        ),
+        (
+            "Assumed: How the system is grounded: Solidly grounded. With ungrounded: no conductor tied to earth: "
+            "not covered here."
+        ),
         "Assumed: One more decides: What the jumper is.",
         "Table 250.102(C)(1), 2023 edition.",
     ]

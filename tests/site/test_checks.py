@@ -73,7 +73,8 @@ def sentences(*texts: str) -> list[str]:
 def lifts_a_neutral(sentence: str) -> bool:
     """Tell whether a sentence has a neutral taken off its bar; one that forbids it does not."""
     lifted = re.search(
-        r"\b(?:lift(?:ed)?|unhook|disconnect (?:the|a|each|every))\b[^.;:]*\bneutral\b|\bneutral\b[^.;:]*\b(?:lifted|off the bar)",
+        r"\b(?:lift(?:ed)?|unhook|disconnect (?:the|a|each|every))\b[^.;:]*\bneutral\b"
+        r"|\bneutral\b[^.;:]*\b(?:lifted|off the bar)",
         sentence,
         re.I,
     )
@@ -111,7 +112,9 @@ def reads_on_without_a_stop(check: Check) -> bool:
 def passes_at_about_nothing(check: Check) -> bool:
     """Tell whether a reading passes at "near zero" or "no current" with no limit in figures."""
     vague = re.search(
-        r"near (?:zero|nothing)|no (?:steady )?(?:current|voltage|reading)|follows? (?:the|no) load", check.pass_when, re.I
+        r"near (?:zero|nothing)|no (?:steady )?(?:current|voltage|reading)|follows? (?:the|no) load",
+        check.pass_when,
+        re.I,
     )
     return bool(vague) and not WITH_A_NUMBER.search(check.pass_when)
 
@@ -119,7 +122,9 @@ def passes_at_about_nothing(check: Check) -> bool:
 def takes_a_joint_out_of_a_broken_neutral(check: Check) -> bool:
     """Tell whether a second joint is taken out before anyone has seen that the neutral is whole."""
     taken = re.search(
-        r"\b(?:take|remove)\b[^.;:]*\b(?:screw|strap|second joint|extra (?:joint|one)|neutral bond)\b", check.make_right, re.I
+        r"\b(?:take|remove)\b[^.;:]*\b(?:screw|strap|second joint|extra (?:joint|one)|neutral bond)\b",
+        check.make_right,
+        re.I,
     )
     return bool(taken) and not re.search(r"neutral (?:is|and \w+(?: \w+)? are) whole|keep", check.make_right, re.I)
 
@@ -132,8 +137,8 @@ def takes_the_only_path_away(check: Check) -> bool:
         re.I,
     )
     way = re.search(
-        r"(?:path|metal way|grounding wire) are whole|grounding path comes|grounding conductor is there|put the bond back"
-        r"|\b(?:run|land) (?:an? |the )?(?:new |four-wire |equipment |fourth )[^.]*",
+        r"(?:path|metal way|grounding wire) are whole|grounding path comes|grounding conductor is there"
+        r"|put the bond back|\b(?:run|land) (?:an? |the )?(?:new |four-wire |equipment |fourth )[^.]*",
         check.make_right,
         re.I,
     )
@@ -178,7 +183,9 @@ def test_no_check_sends_anybody_into_danger(dangerous):
 
 
 def test_no_check_has_a_neutral_lifted():
-    told = {check.address: sentences(check.look_for, check.measure, check.pass_when, check.make_right) for check in CHECKS}
+    told = {
+        check.address: sentences(check.look_for, check.measure, check.pass_when, check.make_right) for check in CHECKS
+    }
     assert [(address, each) for address, rows in told.items() for each in rows if lifts_a_neutral(each)] == []
 
 

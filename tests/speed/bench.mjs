@@ -19,7 +19,7 @@ async function ours() {
     indexURL: folder, stdLibURL: `${folder}handbook.zip`, packageBaseUrl: folder, lockFileContents: lock,
   });
   const python = pyodide.pyimport("site_assets.render.page_response");
-  return () => python.reply("main-bonding-jumper", "edition=2023&conductor=500kcmil&sets=2&form=busbar");
+  return () => python.answer_request("main-bonding-jumper", "edition=2023&conductor=500kcmil&sets=2&form=busbar");
 }
 
 export async function timed(kind) {

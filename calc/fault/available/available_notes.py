@@ -32,7 +32,7 @@ def note_the_limits(
             )
         )
     end = currents.get("end")
-    if end and raceway != "nonmetallic" and kind != UNGROUNDED and limit > end.most:
+    if end and limit is not None and raceway != "nonmetallic" and kind != UNGROUNDED and limit > end.most:
         trace.warn(
             message(
                 "Metal raceway carries ground-fault current beside the wire, which is not counted. Up to {limit} A "
@@ -40,7 +40,7 @@ def note_the_limits(
                 limit=shown_number(round(limit)),
             )
         )
-    elif end and kind != UNGROUNDED:
+    elif end and limit is not None and kind != UNGROUNDED:
         trace.note(
             message(
                 "Metal raceway or pipe beside the way back adds to the current to ground. No way back lets more than "
