@@ -3,13 +3,23 @@
 Each calculator is here under its name, `from calc import main_bonding_jumper`, and is loaded when it is asked for.
 """
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
 from calc.editions import EDITIONS
 from calc.registry import CALCULATORS
 
-__all__ = ["CALCULATORS", "EDITIONS", *sorted(slug.replace("-", "_") for slug in CALCULATORS)]  # noqa: PLE0604
+if TYPE_CHECKING:
+    from calc.calculator import Calculator
+
+# No checker can know these names: they are those of the calculators.
+__all__ = [  # noqa: PLE0604  # pyright: ignore[reportUnsupportedDunderAll]
+    "CALCULATORS", "EDITIONS", *sorted(slug.replace("-", "_") for slug in CALCULATORS),
+]  # fmt: skip
 
 
-def __getattr__(name: str):
+def __getattr__(name: str) -> Calculator:
     slug = name.replace("_", "-")
     if slug in CALCULATORS:
         return CALCULATORS[slug]

@@ -16,13 +16,14 @@ import json
 import os
 import sys
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Generator
 from contextlib import contextmanager
 from importlib import import_module
-from typing import BinaryIO
+from typing import Any, BinaryIO
 
 from calc.batch import TableError, answer_table, counted
 from calc.calculator import Calculator, Correction, truncate
+from calc.data_file import Data
 from calc.destination import UnwritableError, destination
 from calc.editions import EDITIONS
 from calc.json_output import SCHEMA, calculator_to_dict, corrections_to_list, left_out_to_dict, result_to_dict
@@ -63,7 +64,7 @@ def main(arguments: list[str]) -> int:
     unreadable = [text for text in written if "=" not in text]
     if unreadable:
         return show(_fix(truncate(unreadable[0]), message("Write each input as name=value.")), 2)
-    pairs = [tuple(text.split("=", 1)) for text in written]
+    pairs = [(name, value) for name, _, value in (text.partition("=") for text in written)]
     if file is not None:
         return table(CALCULATORS[slug], file, out, pairs)
     result = CALCULATORS[slug].run(pairs)
@@ -71,7 +72,7 @@ def main(arguments: list[str]) -> int:
     return show(plain, 2 if result.outcome == "fix" else 0)
 
 
-def described(calculator: Calculator) -> dict:
+def described(calculator: Calculator) -> Data:
     """Return what a calculator declares: its fields, and what it answers."""
     return calculator_to_dict(calculator) | {"outputs": outputs_to_list(calculator)}
 
@@ -97,7 +98,7 @@ def table(calculator: Calculator, file: str, out: str | None, pairs: list[tuple[
     The code is 2 when a row is to fix, and then all other rows are answered nevertheless. Without `out` the rows go
     to standard output one by one; when they end early, the last line on standard error says so.
     """
-    counts = Counter()
+    counts: Counter[str] = Counter()
     try:
         with _opened(file) as stream, destination(out, stream) as write:
             answered = answer_table(calculator, stream, pairs)
@@ -116,10 +117,10 @@ def table(calculator: Calculator, file: str, out: str | None, pairs: list[tuple[
 
 
 @contextmanager
-def _opened(file: str) -> Iterator[BinaryIO]:
+def _opened(file: str) -> Generator[BinaryIO]:
     """Yield the bytes of a file, or of standard input for "-". Raises: TableError."""
     try:
-        stream = sys.stdin.buffer if file == "-" else open(file, "rb")
+        stream = sys.stdin.buffer if file == "-" else open(file, "rb")  # noqa: SIM115 (closed below)
     except (OSError, ValueError, AttributeError):  # what no file, no name and a closed standard input are
         words = message("No file with this name can be read. Name a file that holds a table, or -.")
         raise TableError((Correction(TABLE, TABLE, words),)) from None
@@ -148,7 +149,7 @@ def _bytes(line: str) -> bytes:
     return line.encode("utf-8", "backslashreplace")
 
 
-def show(document: dict, code: int) -> int:
+def show(document: Data, code: int) -> int:
     """Print a document as JSON and give the exit code back."""
     if sys.stdout is None:
         return _stopped(message("Standard output is closed. Nothing was written."), 1)
@@ -161,14 +162,15 @@ def show(document: dict, code: int) -> int:
     return code
 
 
-def _fix(field: str, words: Message) -> dict:
+def _fix(field: str, words: Message) -> Data:
     return {"schema": SCHEMA, "outcome": "fix", "fix": corrections_to_list([Correction(field, field, words)])}
 
 
 if __name__ == "__main__":
-    if sys.stdout is not None:
+    stdout: Any = sys.stdout  # a text file, which can be told anew how to encode
+    if stdout is not None:
         # What cannot be encoded becomes a JSON escape.
-        sys.stdout.reconfigure(encoding="utf-8", errors="backslashreplace")
+        stdout.reconfigure(encoding="utf-8", errors="backslashreplace")
     try:
         sys.exit(main(sys.argv[1:]))
     except BrokenPipeError:

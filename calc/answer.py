@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Any
 
+from calc.data_file import Value
 from calc.messages import Message, message
 
 
@@ -38,9 +40,9 @@ class Line:
 
 @dataclass(frozen=True)
 class Chart:
-    """A picture of numbers. kind: "bars", one line of one point for each name; "logarithmic", both ways; or
-    "straight", both ways from zero.
+    """A picture of numbers.
 
+    kind: "bars", one line of one point for each name; "logarithmic", both ways; or "straight", both ways from zero.
     `across` and `up` name the axes with their units; `names` stand beside the bars. `point` tells one point, as
     {across} and {up}.
     """
@@ -55,7 +57,7 @@ class Chart:
     names: tuple[Message, ...] = ()
 
 
-def round_to_12_digits(value: object) -> object:
+def round_to_12_digits(value: Value) -> Value:
     """Return numbers to twelve digits, inside lists and mappings too: the last ones differ from machine to machine.
 
     >>> round_to_12_digits({"ampere": 247.7578107520641, "points": [0.1 + 0.2, 3]})
@@ -83,7 +85,7 @@ class Answer:
     detail: Message
     basis: str | None
     answer_code: str
-    values: Mapping[str, object]
+    values: Mapping[str, Any]
     table: Table | None = None
 
     @property

@@ -15,6 +15,7 @@ from calc import permalink
 from calc.address import page_address
 from calc.calculator import MAX_UNKNOWN, Calculator, Correction, Result, truncate
 from calc.csv_reader import CsvRow, Sheet, read_sheet
+from calc.data_file import Value
 from calc.formula_escape import UNREADABLE, escape_formula, without_escape
 from calc.found.declared import FOUND
 from calc.found.shown import COLUMNS, found_cells
@@ -33,7 +34,8 @@ MAX_REMEMBERED = 200
 UNSEEN = " \t\r\n\N{NO-BREAK SPACE}\N{ZERO WIDTH NO-BREAK SPACE}\N{ZERO WIDTH SPACE}\N{LEFT-TO-RIGHT MARK}"
 
 
-_remembered: dict[tuple, str] = {}
+Texts = Mapping[str, str]
+_remembered: dict[tuple[str, str, tuple[str, ...], str], str] = {}
 
 
 class TableError(Exception):
@@ -70,7 +72,7 @@ class BatchResult:
 
 
 def answer_table(calculator: Calculator, stream: BinaryIO, given: Iterable[tuple[str, str]] = ()) -> BatchResult:
-    """Return the table in a stream of bytes with every row answered.
+    r"""Return the table in a stream of bytes with every row answered.
 
     given: names and texts of inputs for every row that leaves them blank. Raises: TableError, before any row, for a
     first row with a column that is unknown, repeated or missing. Rows that cannot be answered
@@ -78,7 +80,7 @@ def answer_table(calculator: Calculator, stream: BinaryIO, given: Iterable[tuple
 
     >>> from io import BytesIO
     >>> from calc import main_bonding_jumper
-    >>> rows = answer_table(main_bonding_jumper, BytesIO(b"label,conductor\\nPanel A,500kcmil\\nB,5/0\\n")).rows
+    >>> rows = answer_table(main_bonding_jumper, BytesIO(b"label,conductor\nPanel A,500kcmil\nB,5/0\n")).rows
     >>> [(row["line"], row["label"], row["outcome"], row["size"]) for row in rows]
     [('2', 'Panel A', 'answer', '1/0'), ('3', 'B', 'fix', '')]
     """
@@ -160,7 +162,7 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
         )
     # A column of the reader's own must not be taken for one that an earlier answer added.
     allowed = (*known, *added, *COLUMNS) if set(ANSWERED) <= set(header) else known
-    fix = {}
+    fix: dict[str, Message] = {}
     now = [calculator.name_now(name) for name in header]
     for place, name in enumerate(header):
         if now[place] in now[:place]:
@@ -183,9 +185,11 @@ def _header(calculator: Calculator, sheet: Sheet, added: tuple[str, ...], given:
     return header
 
 
-def _answered(calculator, header, columns, values, row: CsvRow, given: Mapping[str, str]) -> dict[str, str]:
+def _answered(
+    calculator: Calculator, header: list[str], columns: tuple[str, ...], values: Texts, row: CsvRow, given: Texts
+) -> dict[str, str]:
     """Return one row of the answered table."""
-    typed = dict(zip(header, row.cells))
+    typed = dict(zip(header, row.cells, strict=False))
     shown = {name: escape_formula(typed.get(name, "")) for name in columns} | {"line": str(row.line)}
     if fix := _unreadable(header, columns, row, typed):
         return shown | _result_cells(values, "fix", fix=fix)
@@ -278,7 +282,7 @@ def _no_formula(text: str) -> str:
     return text if text.removeprefix("-").replace(".", "", 1).isdigit() else escape_formula(text)
 
 
-def _plain_text(value: object) -> str:
+def _plain_text(value: Value) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, dict):

@@ -10,7 +10,8 @@ import inspect
 import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from functools import cached_property
+from functools import cached_property, partial
+from typing import Any, TypedDict
 
 from calc.answer import Answer, round_to_12_digits
 from calc.editions import DEFAULT_EDITION, EDITIONS, is_default_edition
@@ -33,6 +34,16 @@ __all__ = [
 ]  # fmt: skip
 
 
+class Entered(TypedDict):
+    """What a result keeps of what was read."""
+
+    edition: str
+    edition_chosen: bool
+    inputs: Mapping[str, Any]
+    linked_answer: str
+    left_out: tuple[str, ...]
+
+
 @dataclass(frozen=True)
 class Calculator:
     """A declared calculator. Call it with keyword inputs, typed or written, None for one left out."""
@@ -43,7 +54,7 @@ class Calculator:
     submit: Message
     example: Mapping[str, str]
     fields: Mapping[str, Field]
-    defaults: Mapping[str, object]
+    defaults: Mapping[str, Any]
     outputs: tuple[Output, ...]
     function: Callable[..., Answer] = field(repr=False)
     site_check: SiteCheck | None = None
@@ -80,24 +91,22 @@ class Calculator:
             return replace(resolved(self, edition, inputs), **entered)
         return replace(self.settled(edition, inputs), **entered)
 
-    def settled(self, edition: str, inputs: Mapping[str, object]) -> Result:
+    def settled(self, edition: str, inputs: Mapping[str, Any]) -> Result:
         """Return what the function gives for values that are read and settled, every field among them."""
         trace = Trace(edition)
-        result = dict(calculator=self, edition=edition, inputs=inputs, trace=trace)
+        result = partial(Result, self, edition, inputs, trace=trace)
         try:
             answer = self.function(trace=trace, **self._of_the_case(inputs))
-            answered = Result(
-                outcome="answer", answer=replace(answer, values=round_to_12_digits(answer.values)), **result
-            )
+            answered = result(outcome="answer", answer=replace(answer, values=_steady(answer.values)))
             return self._with_what_was_found(answered)
         except FieldError as error:
             field = self.fields[error.field]
             fix = Correction(error.field, field.label, error.words or field.enter)
-            return Result(outcome="fix", fix=(fix,), **result)
+            return result(outcome="fix", fix=(fix,))
         except NotCovered as outside:
-            return Result(outcome="not_covered", not_covered=outside, **result)
+            return result(outcome="not_covered", not_covered=outside)
 
-    def _of_the_case(self, inputs: Mapping[str, object]) -> Mapping[str, object]:
+    def _of_the_case(self, inputs: Mapping[str, Any]) -> Mapping[str, Any]:
         """Return the inputs that decide the answer: all but what was found on site."""
         return {name: value for name, value in inputs.items() if name != FOUND or not self.site_check}
 
@@ -106,12 +115,12 @@ class Calculator:
             return answered
         return replace(answered, found=self.site_check.judge(answered))
 
-    def _read(self, pairs: list[tuple[str, str]]):
+    def _read(self, pairs: list[tuple[str, str]]) -> tuple[Entered, list[Correction]]:
         readable = {"edition": EDITION_FIELD, "said": ANSWER_CODE_FIELD, "assumed": ASSUMED_FIELD} | dict(self.fields)
-        values: dict[str, object] = {}
+        values: dict[str, Any] = {}
         fix: dict[str, Correction] = {}
-        for name, text in pairs:
-            name = self.name_now(name)
+        for written, text in pairs:
+            name = self.name_now(written)
             if name not in readable:
                 fix[name] = Correction(
                     truncate(name),
@@ -143,14 +152,14 @@ class Calculator:
         )
         return self._entered(values, {self.name_now(name) for name, _ in pairs}), corrections
 
-    def _value(self, name: str, field: Field, text: str) -> object:
+    def _value(self, name: str, field: Field, text: str) -> Any:
         """Return the value or the open state that a text means. Raises: ValueError."""
         state = read_open(field, text)
         if state is not None and name in self.defaults and is_left_out(name, field, state):
             return self.defaults[name]
         return read_field(field, text) if state is None else state
 
-    def _entered(self, values: dict[str, object], given: set[str]) -> dict[str, object]:
+    def _entered(self, values: dict[str, Any], given: set[str]) -> Entered:
         """Return what a result keeps of what was read: its edition, inputs, and which of them nobody gave."""
         edition = values.pop("edition", WORD)
         chosen = edition in EDITIONS
@@ -176,7 +185,7 @@ def calculator(
     outputs: tuple[Output, ...],
     site_check: SiteCheck | None = None,
     margin: Margin | None = None,
-):
+) -> Callable[[Callable[..., Answer]], Calculator]:
     """Declare the decorated function as the calculator `slug`.
 
     outputs: the values of its answers, in the order of a table's columns; every value it gives is one of them.
@@ -194,7 +203,9 @@ def calculator(
         fields = {
             key: replace(hints[key].__metadata__[0], relevant_when=relevant_when.get(key, {})) for key in parameters
         }
-        defaults = {key: each.default for key, each in parameters.items() if each.default is not each.empty}
+        defaults: dict[str, Any] = {
+            key: each.default for key, each in parameters.items() if each.default is not each.empty
+        }
         if site_check:
             fields, defaults = fields | {FOUND: site_check.field}, defaults | {FOUND: None}
         declared = Calculator(
@@ -214,6 +225,10 @@ def calculator(
         return declared
 
     return declare
+
+
+def _steady(values: Mapping[str, Any]) -> dict[str, Any]:
+    return {name: round_to_12_digits(value) for name, value in values.items()}
 
 
 def _few_unknown(fix: dict[str, Correction], readable: Mapping[str, Field]) -> dict[str, Correction]:

@@ -10,7 +10,7 @@ import csv
 import io
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import BinaryIO
+from typing import Any, BinaryIO
 
 from calc.messages import Message, message
 
@@ -42,15 +42,16 @@ class Sheet:
 
 
 def read_sheet(stream: BinaryIO) -> Sheet:
-    """Return the table in a stream of bytes; the separator is the one found most in the first line that is not blank.
+    r"""Return the table in a stream of bytes; the separator is the one found most in the first line that is not blank.
 
     Bytes that are no text are read as U+FFFD.
 
-    >>> sheet = read_sheet(io.BytesIO(b'label;conductor\\r\\n"Panel; east";3/0\\r\\n'))
+    >>> sheet = read_sheet(io.BytesIO(b'label;conductor\r\n"Panel; east";3/0\r\n'))
     >>> sheet.separator, [row.cells for row in sheet.rows]
     (';', [('label', 'conductor'), ('Panel; east', '3/0')])
     """
-    buffered = io.BufferedReader(stream)
+    raw: Any = stream  # it has `readinto`, which its type does not name
+    buffered = io.BufferedReader(raw)
     encoding = next((name for mark, name in MARKS.items() if buffered.peek(3).startswith(mark)), None)
     # An empty newline keeps the line endings, as the csv module wants them.
     lines = _Lines(io.TextIOWrapper(buffered, encoding or "utf-8", errors="replace", newline=""))

@@ -6,7 +6,7 @@ import os
 import shutil
 import stat
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Generator
 from contextlib import contextmanager
 from typing import BinaryIO
 
@@ -26,7 +26,7 @@ class UnwritableError(Exception):
 
 
 @contextmanager
-def destination(path: str | None, read_from: BinaryIO) -> Iterator[Callable[[bytes], object]]:
+def destination(path: str | None, read_from: BinaryIO) -> Generator[Callable[[bytes], object]]:
     """Yield what writes bytes to `path`, or to standard output for None.
 
     A file gets its name only when all is written; until then, and when anything fails, it stays as it was.
@@ -75,7 +75,7 @@ def _differ(read_from: BinaryIO, written: os.stat_result) -> None:
 
 
 @contextmanager
-def _told() -> Iterator[None]:
+def _told() -> Generator[None]:
     try:
         yield
     except (BrokenPipeError, UnwritableError):

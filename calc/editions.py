@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import tomllib
-from pkgutil import get_data
 
-_STATED = tomllib.loads(get_data("calc", "rules/editions.toml").decode())
+from calc.data_file import data_text
+
+_STATED = tomllib.loads(data_text("rules/editions.toml"))
 
 EDITIONS: tuple[str, ...] = tuple(_STATED["editions"])
 DEFAULT_EDITION: str = _STATED["shown_until_chosen"]

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from math import inf
+from typing import Any
 
 from calc.messages import Message, message
 
@@ -50,8 +52,8 @@ class Field:
     label: Message
     hint: Message
     enter: Message
-    read: Callable[[str], object]
-    show: Callable[[object], object] = str
+    read: Callable[[str], Any]
+    show: Callable[[Any], object] = str
     choices: tuple[Choice, ...] = ()
     suggestions: tuple[str, ...] = ()
     whole_numbers: tuple[int, int] | None = None
@@ -65,13 +67,19 @@ class Field:
     maximum: float | None = None
     items: tuple[int, int] | None = None
     domain: tuple[str, ...] = ()
-    relevant_when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    relevant_when: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
     reads_unknown: bool = False
     formerly: tuple[str, ...] = ()
 
     def value_now(self, text: str) -> str:
         """Return what the choice written as `text` is called now; what no choice was ever called stays as it is."""
         return next((choice.value for choice in self.choices if text in choice.formerly), text)
+
+    @property
+    def ends(self) -> tuple[float, float]:
+        """The least and the greatest number that is read; without end where the field is of no number."""
+        low, high = self.minimum, self.maximum
+        return -inf if low is None else low, inf if high is None else high
 
     @property
     def kind(self) -> str:
@@ -95,7 +103,7 @@ class Field:
         return next((choice.label for choice in self.choices if choice.value == value), self.show(value))
 
 
-def read_field(field: Field, text: str) -> object:
+def read_field(field: Field, text: str) -> Any:
     """Return what `text` means for a field. Raises: ValueError."""
     if not text.strip() or len(text) > field.longest:
         raise ValueError(truncate(text))

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc import permalink
 from calc.address import page_address
 from calc.answer import Answer, Row
 from calc.calculator import Calculator, Correction, Result
+from calc.data_file import Data
 from calc.found.shown import found_to_dict
 from calc.margin.words import margin_to_list
 from calc.rulebook import Rule, changes, sources
@@ -21,7 +22,7 @@ if TYPE_CHECKING:
 SCHEMA = 1
 
 
-def result_to_dict(result: Result, *, margin: bool = False) -> dict:
+def result_to_dict(result: Result, *, margin: bool = False) -> Data:
     """Return a result as dictionaries, lists, texts and numbers. Keys: see the README.
 
     margin: with how far each input is from another answer, for which the calculator runs again and again.
@@ -35,7 +36,7 @@ def result_to_dict(result: Result, *, margin: bool = False) -> dict:
         "rules": changes()["version"],
         "inputs": dict(result.inputs),
         "outcome": result.outcome,
-        "answer": _answer_to_dict(result.answer) | _found_to_dict(result) if result.answer else None,
+        "answer": {**_answer_to_dict(result.answer), **_found_to_dict(result)} if result.answer else None,
         "fix": corrections_to_list(result.fix),
         "not_covered": _not_covered_to_dict(result),
         "steps": [
@@ -59,26 +60,26 @@ def result_to_dict(result: Result, *, margin: bool = False) -> dict:
     }
 
 
-def left_out_to_dict(result: Result) -> dict:
+def left_out_to_dict(result: Result) -> Data:
     """Return what nobody entered: the defaults that apply, and what the other editions answer where none was chosen.
 
     It stands beside the keys of `result_to_dict`, and takes as long as many runs.
     """
     check = result.edition_check
-    data: dict[str, object] = {"assumed": [_assumption_to_dict(each) for each in result.assumed]}
+    data: Data = {"assumed": [_assumption_to_dict(each) for each in result.assumed]}
     if check:
         others = {edition: str(words) for edition, words in check.others.items()}
         data["editions"] = {"same": check.same, "how": check.how, "others": others, "say": str(check.words)}
     return data
 
 
-def _depends_to_dict(depends: Depends) -> dict:
+def _depends_to_dict(depends: Depends) -> Data:
     return {
-        "safe": _answer_to_dict(depends.safe),
+        "safe": _answer_to_dict(depends.safe) if depends.safe else None,
         "alternatives": [
             {
                 "when": str(each.when),
-                "answer": _answer_to_dict(each.result.answer),
+                "answer": _answer_to_dict(each.result.answer) if each.result.answer else None,
                 "outcome": each.result.outcome,
                 "say": str(each.words),
             }
@@ -90,7 +91,7 @@ def _depends_to_dict(depends: Depends) -> dict:
     }
 
 
-def _assumption_to_dict(assumed: Assumption) -> dict:
+def _assumption_to_dict(assumed: Assumption) -> Data:
     return {
         "field": assumed.field,
         "value": assumed.value,
@@ -99,19 +100,17 @@ def _assumption_to_dict(assumed: Assumption) -> dict:
     }
 
 
-def _answer_to_dict(answer: Answer | None) -> dict | None:
-    if answer is None:
-        return None
-    shown = {"name": str(answer.name), "headline": str(answer.in_one_line), "said": answer.answer_code}
-    rows = {"rows": [_row_to_dict(row) for row in answer.table.rows]} if answer.table else {}
+def _answer_to_dict(answer: Answer) -> Data:
+    shown: Data = {"name": str(answer.name), "headline": str(answer.in_one_line), "said": answer.answer_code}
+    rows: Data = {"rows": [_row_to_dict(row) for row in answer.table.rows]} if answer.table else {}
     return dict(answer.values) | shown | rows
 
 
-def _found_to_dict(result: Result) -> dict:
+def _found_to_dict(result: Result) -> Data:
     return {"found": found_to_dict(result, result.found)} if result.found else {}
 
 
-def _not_covered_to_dict(result: Result) -> dict | None:
+def _not_covered_to_dict(result: Result) -> Data | None:
     outside = result.not_covered
     if outside is None:
         return None
@@ -119,18 +118,18 @@ def _not_covered_to_dict(result: Result) -> dict | None:
     return {"why": str(outside.why), "look_in": str(outside.look_in), "calculators": calculators}
 
 
-def _row_to_dict(row: Row) -> dict:
+def _row_to_dict(row: Row) -> Data:
     link = page_address(row.link) if row.link else None
-    cells = {key: str(words) for key, words in row.cells.items()} | {"permalink": link}
+    cells: Data = {key: str(words) for key, words in row.cells.items()} | {"permalink": link}
     return cells | ({"status": row.status} if row.status else {})
 
 
-def corrections_to_list(fix: Iterable[Correction]) -> list[dict]:
+def corrections_to_list(fix: Iterable[Correction]) -> list[Data]:
     """Return fields to correct: the field, its label, what to enter."""
     return [{"field": each.field, "label": str(each.label), "say": str(each.words)} for each in fix]
 
 
-def citation_to_dict(cited: Rule) -> dict:
+def citation_to_dict(cited: Rule) -> Data:
     """Return a rule as a citation: where the edition states it, how it was checked, the texts seen."""
     return {
         "key": cited.key,
@@ -144,7 +143,7 @@ def citation_to_dict(cited: Rule) -> dict:
     }
 
 
-def linked_answer(result: Result) -> dict | None:
+def linked_answer(result: Result) -> Data | None:
     """Return what a link's maker was answered when it is not what is answered now, and the changes that explain it.
 
     Where a field is to be mended now, `now` is "fix": an answer that the link was made with is not to be lost.
@@ -155,7 +154,7 @@ def linked_answer(result: Result) -> dict | None:
     return {"then": result.linked_answer, "now": result.answer_code, "changes": explained}
 
 
-def _explains(row: Mapping, result: Result) -> bool:
+def _explains(row: Mapping[str, Any], result: Result) -> bool:
     """Tell whether a recorded change speaks of this calculator, edition and case."""
     return (
         row["calculator"] == result.calculator.slug
@@ -171,7 +170,7 @@ def _is_one_of(result: Result, name: str, meant: Iterable[str]) -> bool:
     return str(result.inputs.get(name)) in map(field.value_now, meant)
 
 
-def calculator_to_dict(calculator: Calculator) -> dict:
+def calculator_to_dict(calculator: Calculator) -> Data:
     """Return a calculator's declaration: its fields with labels, choices and defaults."""
     return {
         "calculator": calculator.slug,

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from calc.batch import value_columns
 from calc.calculator import Calculator
+from calc.data_file import Data
 from calc.output import Output
 
 
-def outputs_to_list(calculator: Calculator) -> list[dict]:
+def outputs_to_list(calculator: Calculator) -> list[Data]:
     """Return every output of a calculator as dictionaries, each with its column in a table."""
     columns = value_columns(calculator)
     return [output_to_dict(output) | {"column": columns[output.name]} for output in calculator.outputs]
 
 
-def output_to_dict(output: Output) -> dict:
+def output_to_dict(output: Output) -> Data:
     """Return an output's declaration: its name, what it means, its type and unit, and when it is there."""
     return {
         "name": output.name,

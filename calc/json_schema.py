@@ -8,8 +8,10 @@ from __future__ import annotations
 
 import typing
 from collections.abc import Mapping
+from typing import Any
 
 from calc.calculator import Calculator
+from calc.data_file import Data
 from calc.editions import EDITIONS
 from calc.field import Field
 from calc.json_output import SCHEMA
@@ -19,7 +21,7 @@ from calc.rulebook import MARKS
 from calc.schedule.part_list import INSTALL, LEAVE_OUT, NOT_COVERED, NOT_NEEDED, TO_JUDGE
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
-JSON_TYPES = {str: "string", int: "integer", float: "number"}
+JSON_TYPES: dict[Any, str] = {str: "string", int: "integer", float: "number"}
 TEXT, TEXTS = {"type": "string"}, {"type": "array", "items": {"type": "string"}}
 TEXT_OR_NULL = {"type": ["string", "null"]}
 KINDS = {"text": "string", "size": "string", "number": "number", "whole-number": "integer", "yes-no": "boolean"}
@@ -34,12 +36,12 @@ OPEN = {
 }
 
 
-def calculator_schema(calculator: Calculator) -> dict:
+def calculator_schema(calculator: Calculator) -> Data:
     """Return the JSON Schema of a calculator's result, with its inputs and its answer as `$defs`.
 
     A number in it is in the unit that `x-unit` names.
     """
-    result = {
+    result: Data = {
         "schema": {"const": SCHEMA},
         "calculator": {"const": calculator.slug},
         "edition": {"enum": list(EDITIONS)},
@@ -72,7 +74,7 @@ def calculator_schema(calculator: Calculator) -> dict:
     }
 
 
-def _inputs(calculator: Calculator) -> dict:
+def _inputs(calculator: Calculator) -> Data:
     """Return the schema of the object of inputs: no name but those of the fields, and those that are needed."""
     edition = {
         "enum": list(EDITIONS), "description": str(message("Code edition. If it is left out, the answer warns."))
@@ -91,7 +93,7 @@ def _inputs(calculator: Calculator) -> dict:
     }
 
 
-def _fields(calculator: Calculator) -> dict[str, dict]:
+def _fields(calculator: Calculator) -> dict[str, Data]:
     hints = typing.get_type_hints(calculator.function)
     return {
         name: _or_open(field_schema(field, hints.get(name, str | None), calculator.defaults.get(name)))
@@ -99,17 +101,17 @@ def _fields(calculator: Calculator) -> dict[str, dict]:
     }
 
 
-def _or_open(schema: dict) -> dict:
+def _or_open(schema: Data) -> Data:
     return {"anyOf": [schema, _reference("open")]}
 
 
-def field_schema(field: Field, hint: object, default: object = None) -> dict:
+def field_schema(field: Field, hint: object, default: object = None) -> Data:
     """Return the schema of one input as it is read. hint: its type in Python; default: None where it has none."""
     kinds = [kind for kind in (typing.get_args(hint) or (hint,)) if kind is not type(None)]
     names = [JSON_TYPES[kind] for kind in kinds]
     chosen = field.choices and not field.several
     words = _with_unit(str(field.hint if chosen else field.enter), field.unit)
-    schema = {"title": str(field.label)} | ({"description": words} if words else {})
+    schema: Data = {"title": str(field.label)} | ({"description": words} if words else {})
     if chosen:
         schema["enum"] = list(values_of(field))
     else:
@@ -127,7 +129,7 @@ def field_schema(field: Field, hint: object, default: object = None) -> dict:
     return _or_null(schema) if len(kinds) < len(typing.get_args(hint)) else schema
 
 
-def answer_schema(calculator: Calculator) -> dict:
+def answer_schema(calculator: Calculator) -> Data:
     """Return the schema of an answer: its values, the same in words, and the rows of a list."""
     words = {
         "name": {"type": "string", "description": str(message("What the answer is about, in words"))},
@@ -144,7 +146,7 @@ def answer_schema(calculator: Calculator) -> dict:
     }
 
 
-def output_schema(output: Output) -> dict:
+def output_schema(output: Output) -> Data:
     """Return the schema of one value of an answer; null fits too where the value is not there for every answer."""
     schema = _of_kind(output)
     if output.unit:
@@ -159,7 +161,7 @@ def output_schema(output: Output) -> dict:
     return {"description": str(message("{words} Only {when}.", words=words, when=output.when))} | _or_null(schema)
 
 
-def _of_kind(output: Output) -> dict:
+def _of_kind(output: Output) -> Data:
     if output.kind == "choice":
         return {"enum": list(output.choices)}
     if output.kind == "point":
@@ -174,33 +176,33 @@ def _with_unit(words: str, unit: str) -> str:
     return str(message("{words} In {unit}.", words=words, unit=shown)) if shown else words
 
 
-def _or_null(schema: dict) -> dict:
+def _or_null(schema: Data) -> Data:
     if "enum" in schema:
         return schema | {"enum": [*schema["enum"], None]}
     return schema | {"type": [schema["type"], "null"]}
 
 
-def _reference(name: str) -> dict:
+def _reference(name: str) -> Data:
     return {"$ref": f"#/$defs/{name}"}
 
 
-def _whole(properties: Mapping[str, dict]) -> dict:
+def _whole(properties: Mapping[str, Data]) -> Data:
     """Return the schema of an object that has all of these; more may come with later versions."""
     return {"type": "object", "properties": dict(properties), "required": list(properties)}
 
 
-def _step() -> dict:
+def _step() -> Data:
     return _whole(
         {"say": TEXT, "formula": TEXT, "numbers": TEXT, "value": {}, "unit": TEXT, "citations": TEXTS},
     )
 
 
-def _citation() -> dict:
+def _citation() -> Data:
     texts = ("key", "title", "section", "edition", "mark_words", "note")
     return _whole(dict.fromkeys(texts, TEXT) | {"mark": {"enum": list(MARKS)}, "sources": TEXTS})
 
 
-def _row() -> dict:
+def _row() -> Data:
     statuses = [INSTALL, LEAVE_OUT, NOT_NEEDED, NOT_COVERED, TO_JUDGE]
     return {
         "type": "object",
@@ -210,11 +212,11 @@ def _row() -> dict:
     }
 
 
-def _when(outcome: str, properties: Mapping[str, dict]) -> dict:
+def _when(outcome: str, properties: Mapping[str, Data]) -> Data:
     return {"if": {"properties": {"outcome": {"const": outcome}}}, "then": {"properties": dict(properties)}}
 
 
-def _when_answered(calculator: Calculator) -> dict:
+def _when_answered(calculator: Calculator) -> Data:
     return _when(
         "answer",
         {
@@ -227,12 +229,12 @@ def _when_answered(calculator: Calculator) -> dict:
     )
 
 
-def _when_to_fix() -> dict:
+def _when_to_fix() -> Data:
     nothing = {"type": "null"}
     return _when("fix", {"answer": nothing, "fix": {"minItems": 1}, "not_covered": nothing, "permalink": nothing})
 
 
-def _when_not_covered(calculator: Calculator) -> dict:
+def _when_not_covered(calculator: Calculator) -> Data:
     return _when(
         "not_covered",
         {

@@ -7,12 +7,13 @@ at import time and steps recorded during a calculation are translated alike.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Generator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
+from types import MappingProxyType
 
-_catalogue: ContextVar[Mapping[str, str]] = ContextVar("catalogue", default={})
+_catalogue: ContextVar[Mapping[str, str]] = ContextVar("catalogue", default=MappingProxyType({}))
 
 
 @dataclass(frozen=True)
@@ -48,7 +49,7 @@ def message(template: str, **values: object) -> Message:
 
 
 @contextmanager
-def use_language(catalogue: Mapping[str, str]) -> Iterator[None]:
+def use_language(catalogue: Mapping[str, str]) -> Generator[None]:
     """Speak another language: `catalogue` gives the translated template of each English one."""
     token = _catalogue.set(catalogue)
     try:

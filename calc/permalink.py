@@ -5,6 +5,7 @@ What makes a web address of a link is `address.page_address`.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import lru_cache
 from urllib.parse import parse_qsl, quote
 
@@ -36,7 +37,7 @@ def case(result: Result) -> str:
     return case_of(result.calculator.slug, _given(result))
 
 
-def case_of(slug: str, pairs: list[tuple[str, object]]) -> str:
+def case_of(slug: str, pairs: Sequence[tuple[str, object]]) -> str:
     """Return the case of a calculator on written inputs."""
     return f"{slug}?{_query(pairs)}"
 
@@ -69,7 +70,7 @@ def _given(result: Result) -> list[tuple[str, object]]:
     return [(name, value) for name, value in result.inputs.items() if value is not None]
 
 
-def _query(pairs: list[tuple[str, object]]) -> str:
+def _query(pairs: Sequence[tuple[str, object]]) -> str:
     return "&".join(f"{_quoted(name)}={_quoted(_plain(value))}" for name, value in pairs)
 
 

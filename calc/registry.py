@@ -51,11 +51,11 @@ REGISTERED = (
 )
 
 
-class Registry(Mapping):
+class Registry(Mapping[str, "Calculator"]):
     """Calculators by slug. A page asks for one of them, and a phone need not load the others."""
 
     def __init__(self, listed: tuple[str, ...]):
-        self._packages = dict(reversed(each.rsplit("/", 1)) for each in listed)
+        self._packages = {slug: room for room, slug in (each.rsplit("/", maxsplit=1) for each in listed)}
 
     def __getitem__(self, slug: str) -> Calculator:
         """Return a calculator. Raises: KeyError for a slug that is not listed."""

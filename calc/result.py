@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from calc.answer import Answer
 from calc.messages import Message, message
@@ -48,7 +48,7 @@ class FieldError(Exception):
         self.words = words
 
 
-def require(value: object, field: str):
+def needed[T](value: T | None, field: str) -> T:
     """Return the value of an optional field that this case needs. Raises: FieldError when it was left out."""
     if value is None:
         raise FieldError(field)
@@ -65,7 +65,7 @@ class Result:
 
     calculator: Calculator
     edition: str
-    inputs: Mapping[str, object]
+    inputs: Mapping[str, Any]
     outcome: str
     trace: Trace
     edition_chosen: bool = True
@@ -83,6 +83,13 @@ class Result:
         from calc.margin.search import turns_of  # it needs what stands here
 
         return turns_of(self)
+
+    @property
+    def answered(self) -> Answer:
+        """The answer of a run whose outcome is known to be one. Raises: ValueError for another outcome."""
+        if self.answer is None:
+            raise ValueError(self.outcome)
+        return self.answer
 
     @property
     def answer_code(self) -> str:

@@ -11,8 +11,9 @@ from __future__ import annotations
 import tomllib
 from dataclasses import dataclass
 from functools import cache
-from pkgutil import get_data
+from typing import Any
 
+from calc.data_file import Data, data_text
 from calc.editions import EDITIONS
 from calc.messages import Message, message
 
@@ -21,6 +22,8 @@ MARKS = ("confirmed", "computed", "practice", "memory")
 RULE_FIELDS = {"title", "kind", "unit", "applies"}
 DATED, UNDATED = "editions", "every_edition"
 EDITION_FIELDS = {"section", "mark", "sources", "note"}
+
+type Figures = Data  # one row of a rule: a figure by the name of its column
 
 
 class RuleError(Exception):
@@ -45,8 +48,8 @@ class Rule:
     mark: str
     sources: tuple[str, ...]
     note: Message
-    value: object
-    rows: tuple[dict, ...]
+    value: Any
+    rows: tuple[Figures, ...]
 
 
 @cache
@@ -92,7 +95,7 @@ def undated(key: str) -> Rule:
 
 
 @cache
-def sources() -> dict[str, dict]:
+def sources() -> dict[str, Data]:
     """Return every published text that a rule names, by key: title, kind, seen."""
     return _read("sources.toml")
 
@@ -110,9 +113,10 @@ def moved() -> dict[str, str]:
 
 
 @cache
-def changes() -> dict:
+def changes() -> Data:
     """Return the record of published answers that changed: `version` and `change` rows."""
-    return {"change": []} | _read("changes.toml")
+    nothing: Data = {"change": []}
+    return nothing | _read("changes.toml")
 
 
 def forget() -> None:
@@ -136,7 +140,7 @@ def file_of(key: str) -> str:
     return moved().get(key, key)
 
 
-def validate(key: str, document: dict) -> None:
+def validate(key: str, document: Data) -> None:
     """Hold a rule's document to the schema. Raises: RuleError."""
 
     def error(why: str) -> RuleError:
@@ -167,27 +171,32 @@ def validate(key: str, document: dict) -> None:
                 raise error(f"{edition} names the source {source!r}, which sources.toml lacks")
 
 
-def statements(document: dict) -> dict[str, dict]:
+def statements(document: Data) -> dict[str, Data]:
     """Return what a rule's document states, by edition, or the one statement for every edition."""
     return document[DATED] if DATED in document else {UNDATED: document[UNDATED]}
 
 
-def _stated(document: dict, edition: str) -> tuple[dict, dict]:
+def _stated(document: Data, edition: str) -> tuple[Data, Data]:
     """Return the statement of an edition, and the one that holds its figures."""
     stated = statements(document)
     dated = stated[edition] if DATED in document else stated[UNDATED]
     return dated, stated[dated["same_as"]] if "same_as" in dated else dated
 
 
+def document(key: str) -> Data:
+    """Return a rule as its file states it, held to the schema. Raises: RuleError."""
+    return _document(key)
+
+
 @cache
-def _document(key: str) -> dict:
+def _document(key: str) -> Data:
     document = _read(f"{file_of(key)}.toml")
     validate(key, document)
     return document
 
 
-def _read(path: str) -> dict:
+def _read(path: str) -> Data:
     try:
-        return tomllib.loads(get_data("calc", f"rules/{path}").decode())
+        return tomllib.loads(data_text(f"rules/{path}"))
     except FileNotFoundError:
         raise RuleError(f"{path}: no such rule") from None

@@ -28,7 +28,7 @@ class Step:
     words: Message
     formula: str
     numbers: str
-    value: object
+    value: str | float | None
     unit: str
     citations: tuple[Rule, ...]
 
@@ -48,13 +48,13 @@ class TableRow:
     count: how many times the area of the conductor entered counts in `total`.
     """
 
-    total: int
+    total: float
     count: int
     over: int | None
     through: int | None
 
 
-def row_of_area(total: int, count: int, limits: Sequence[int]) -> TableRow:
+def row_of_area(total: float, count: int, limits: Sequence[int]) -> TableRow:
     """Return the row of a table whose rows go through `limits`, cmil, smallest first, and end with all that is larger.
 
     >>> row_of_area(335_600, 2, [66_360, 350_000])
@@ -89,7 +89,9 @@ class Trace:
         """Return where this edition states the rule, to stand in a sentence; the rule is cited."""
         return self.cite(key).section
 
-    def step(self, words: Message, value: object = None, unit: str = "", cites: tuple[str, ...] = ()) -> None:
+    def step(
+        self, words: Message, value: str | float | None = None, unit: str = "", cites: tuple[str, ...] = ()
+    ) -> None:
         """Record a step that looks something up or decides something."""
         self.steps.append(Step(words, "", "", value, unit, tuple(self.cite(key) for key in cites)))
 

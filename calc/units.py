@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from functools import cache
-from pkgutil import get_data
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
+
+from calc.data_file import data_text
 
 if TYPE_CHECKING:
     import pint
@@ -16,7 +17,7 @@ def registry() -> pint.UnitRegistry:
     import pint  # a quarter of the start on a phone, and most answers convert nothing
 
     units = pint.UnitRegistry(None)
-    units.load_definitions(get_data("calc", "units.txt").decode().splitlines())
+    units.load_definitions(data_text("units.txt").splitlines())
     return units
 
 
@@ -26,5 +27,6 @@ def convert(value: float, unit: str, wanted: str) -> float:
     >>> round(convert(6, "ft", "m"), 4)
     1.8288
     """
-    return registry().Quantity(value, unit).to(wanted).magnitude
+    quantity: Any = registry().Quantity(value, unit)  # pint types it by what numbers it may hold; ours are floats
+    return quantity.to(wanted).magnitude
 

@@ -46,12 +46,12 @@ _FEET_AND_INCHES = re.compile(
 
 
 def read_quantity(text: str, unit: str) -> float:
-    """Return a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`, "" for a plain number.
+    r"""Return a written quantity ("150ft", "46 m", "200A", "200") as a bare number in `unit`, "" for a plain number.
 
     A number without a unit counts in `unit`. Twelve digits are kept, so that 72 in is 6 ft.
     Raises: ValueError when the text is no number with a unit of the same kind, UnclearError when it can mean two.
 
-    >>> read_quantity("150 ft", "ft"), read_quantity("1,200", "A"), read_quantity("1' 8\\"", "in")
+    >>> read_quantity("150 ft", "ft"), read_quantity("1,200", "A"), read_quantity("1' 8\"", "in")
     (150.0, 1200.0, 20.0)
     """
     return readings(text, unit)[0]
@@ -159,7 +159,7 @@ def _in_unit(number: float, meant: str, unit: str) -> float:
         raise ValueError(meant) from None
 
 
-def _feet_and_inches(both: re.Match, unit: str) -> float:
+def _feet_and_inches(both: re.Match[str], unit: str) -> float:
     inches, rest = _number(both[2])
     if inches >= 12 or _BETWEEN.sub("", rest).lower() not in ("", "in", "inch", "inches"):
         raise ValueError(both[0])

@@ -1,11 +1,14 @@
 """The project's commands: build, serve, book and test, from a bare machine."""
 
+from __future__ import annotations
+
 import argparse
 import os
 import subprocess
 import sys
+from collections.abc import Iterable
 
-if sys.version_info < (3, 11):
+if sys.version_info < (3, 11):  # noqa: UP036 (a bare machine may have an older one)
     sys.exit("Stopped: python3 is older than 3.11. Start this with Python 3.11 or newer.")
 
 from site_assets.setup.browser import browser_variables
@@ -15,7 +18,7 @@ from site_assets.setup.simulator import simulator_variables
 from site_assets.setup.successor import successor_variables
 
 
-def main(arguments):
+def main(arguments: list[str]) -> int:
     """Run the command; its exit code."""
     parser = argparse.ArgumentParser(prog="python3 -m site_assets", description=__doc__)
     commands = parser.add_subparsers(dest="command", required=True)
@@ -43,27 +46,28 @@ def main(arguments):
     return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **programs)
 
 
-def build():
+def build() -> int:
     """Build the site; 0 when it worked."""
     # Not --quiet, which keeps warnings from --strict too. The theme's banner says nothing about this site.
     return run("mkdocs", "build", "--strict", NO_MKDOCS_2_WARNING="1")
 
 
-def run(module, *arguments, **more_variables):
+def run(module: str, *arguments: object, **more_variables: object) -> int:
     """Run a module in the project's environment; its exit code."""
-    return subprocess.run(command(module, arguments), cwd=ROOT, env=variables(**more_variables)).returncode
+    done = subprocess.run(command(module, arguments), cwd=ROOT, env=variables(**more_variables), check=False)
+    return done.returncode
 
 
-def become(module, *arguments, **more_variables):
+def become(module: str, *arguments: object, **more_variables: object) -> int:
     """Run a module in place of this program, so that what ends one ends the other."""
     if WINDOWS:
         return run(module, *arguments, **more_variables)
     os.chdir(ROOT)
     words = command(module, arguments)
-    os.execve(words[0], words, variables(**more_variables))
+    return os.execve(words[0], words, variables(**more_variables))  # noqa: S606 (the words are ours)
 
 
-def command(module, arguments):
+def command(module: str, arguments: Iterable[object]) -> list[str]:
     return [str(word) for word in (environment_python(), "-m", module, *arguments)]
 
 

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from calc.answer import Row
 from calc.calculator import Result
+from calc.known import known
 from calc.messages import Message, message
-from calc.rulebook import Rule
+from calc.rulebook import Figures, Rule
 from calc.trace import Trace
 
 NOT_USED = message("not used")
@@ -17,7 +20,8 @@ def shown_outcome(result: Result) -> Message:
     """Return a result in one sentence: the answer, or why the case is not covered."""
     if result.answer:
         return result.answer.in_one_line
-    return message("Not covered. {why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
+    outside = known(result.not_covered)
+    return message("Not covered. {why} {look_in}", why=outside.why, look_in=outside.look_in)
 
 
 def list_rows(one: Result, other: Result) -> list[Row]:
@@ -38,13 +42,14 @@ def differing_rules(one: Trace, other: Trace, same: bool) -> list[Row]:
     """
     stated = [{cited.key: cited for cited in trace.citations} for trace in (one, other)]
     same_way = same and stated[0].keys() == stated[1].keys()
-    rows = []
+    rows: list[Row] = []
     for key in dict.fromkeys([*stated[0], *stated[1]]):
         first, second = (cited.get(key) for cited in stated)
         unused = same_way and first and second and _steps(first) and _steps(second)
         if first and second and first.section == second.section and (unused or _figures(first) == _figures(second)):
             continue
-        rows.append(Row(dict(what=(first or second).title, one=_stated(first, second), other=_stated(second, first))))
+        title = known(first or second).title
+        rows.append(Row(dict(what=title, one=_stated(first, second), other=_stated(second, first))))
     return rows
 
 
@@ -70,7 +75,7 @@ def _steps(rule: Rule) -> bool:
     return any(column.startswith("through") for row in rule.rows for column in row)
 
 
-def _figures(rule: Rule) -> tuple:
+def _figures(rule: Rule) -> tuple[Any, tuple[Figures, ...]]:
     return rule.value, rule.rows
 
 
@@ -90,7 +95,7 @@ def _stated(rule: Rule | None, beside: Rule | None) -> Message:
     return message("{section}: {figures}", section=rule.section, figures="; ".join(map(_shown_row, own)))
 
 
-def _shown_row(row: dict) -> str:
+def _shown_row(row: Figures) -> str:
     if len(row) == 1:
         return str(next(iter(row.values())))
     return ", ".join(f"{column.replace('_', ' ')} {_shown_value(value)}" for column, value in row.items())

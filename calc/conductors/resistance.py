@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from calc.data_file import Data
 from calc.rulebook import undated
 
 # The annealed copper standard of 1913: 1/58 ohm for one metre of one square millimetre, at 20 °C.
@@ -78,6 +79,6 @@ def skin_effect(ohm_per_foot: float) -> float:
     return (order_zero / order_one).real
 
 
-def _metal(metal: str) -> dict:
+def _metal(metal: str) -> Data:
     rows = undated("conductors/conductivity").rows
     return {row["metal"]: row for row in rows}[metal]

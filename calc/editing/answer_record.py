@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from itertools import groupby
 from pathlib import Path
 
+from calc.data_file import Data
 from calc.editing.domain import DOMAIN, answers, declared, inputs_of
 from calc.editing.tree import ROOT, text_of
 from calc.editions import EDITIONS
@@ -28,7 +29,7 @@ class Changed:
     now: str
 
 
-def record_of(before: dict | None = None, editions: Iterable[str] = EDITIONS) -> dict:
+def record_of(before: Data | None = None, editions: Iterable[str] = EDITIONS) -> Data:
     """Return the record of today's answers; calculators and editions that are not asked stay as `before` has them."""
     record = {"rules": changes()["version"], "changes": sorted(row["id"] for row in changes()["change"])}
     asked = set(editions)
@@ -58,7 +59,7 @@ def _held(editions: dict[str, str], edition: str) -> str:
     return editions[text[1:]] if text.startswith("=") else text
 
 
-def recorded(record: dict, slug: str, edition: str) -> list[str]:
+def recorded(record: Data, slug: str, edition: str) -> list[str]:
     """Return the recorded answers of a calculator in an edition, in the domain's order."""
     return unpacked(_held(record["answers"][slug]["editions"], edition))
 
@@ -83,12 +84,12 @@ def unpacked(text: str) -> list[str]:
     return [answer for answer, _, count in runs for _ in range(int(count or 1))]
 
 
-def read_record() -> dict:
+def read_record() -> Data:
     """Return the record that stands in the tree."""
     return json.loads(text_of(RECORD))
 
 
-def record_text(record: dict) -> str:
+def record_text(record: Data) -> str:
     """Return a record as its file holds it."""
     return json.dumps(record, indent=1, ensure_ascii=False) + "\n"
 
@@ -98,7 +99,7 @@ def has_record() -> bool:
     return (ROOT / RECORD).exists()
 
 
-def unrecorded(record: dict) -> list[str]:
+def unrecorded(record: Data) -> list[str]:
     """Return the calculators and editions of which the record does not hold what is asked today."""
     held = record["answers"]
     return [
@@ -116,7 +117,7 @@ def changed(slug: str, edition: str, was: list[str], now: list[str]) -> Iterator
             yield Changed(slug, edition, inputs, before, after)
 
 
-def changed_since(record: dict, slugs: Iterable[str] = DOMAIN, editions: Iterable[str] = EDITIONS) -> list[Changed]:
+def changed_since(record: Data, slugs: Iterable[str] = DOMAIN, editions: Iterable[str] = EDITIONS) -> list[Changed]:
     """Return every answer that is not the recorded one, of the calculators and editions asked."""
     unheld = set(unrecorded(record))
     return [
@@ -128,7 +129,7 @@ def changed_since(record: dict, slugs: Iterable[str] = DOMAIN, editions: Iterabl
     ]
 
 
-def explained(each: Changed, record: dict) -> bool:
+def explained(each: Changed, record: Data) -> bool:
     """Tell whether a row of changes.toml that is newer than the record speaks of a changed answer."""
     return any(
         row["calculator"] == each.calculator

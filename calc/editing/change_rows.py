@@ -57,9 +57,10 @@ def _row(cases: list[Changed], version: int, date: str, why: Callable[[Changed],
 def _when(cases: list[Changed]) -> dict[str, list[str]]:
     """Return by field the values that the cases have, where the domain has others; a field left out has none."""
     asked = list(inputs_of(cases[0].calculator))
-    meant = {}
+    meant: dict[str, list[str]] = {}
     for field in cases[0].inputs:
-        here = list(dict.fromkeys(each.inputs.get(field) for each in cases))
-        if None not in here and {inputs.get(field) for inputs in asked} != set(here):
+        here = list(dict.fromkeys(value for each in cases if (value := each.inputs.get(field)) is not None))
+        everywhere = all(each.inputs.get(field) is not None for each in cases)
+        if everywhere and {inputs.get(field) for inputs in asked} != set(here):
             meant[field] = here
     return meant

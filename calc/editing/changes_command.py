@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from datetime import date
 
+from calc.data_file import Data
 from calc.editing.answer_record import (
     RECORD,
     changed_since,
@@ -31,7 +32,7 @@ def changes_command(arguments: list[str]) -> int:
     if chosen.answers:
         print(record_text(record_of(editions=chosen.edition or EDITIONS)), end="")
         return 0
-    record = read_record() if has_record() else {"answers": {}, "changes": []}
+    record: Data = read_record() if has_record() else {"answers": {}, "changes": []}
     new = unrecorded(record)
     changed = changed_since(record)
     unexplained = [each for each in changed if not explained(each, record)]

@@ -19,7 +19,7 @@ from calc.editing.review_page import review_page
 from calc.editing.take_in import changed_by, checks_that_name, taken_in
 from calc.editing.tree import ROOT, RULES, RefusedError, write_whole
 from calc.editing.weight import keys_read
-from calc.rulebook import _document, changes, rule_keys, validate
+from calc.rulebook import changes, document, rule_keys, validate
 
 DEFAULT_SOURCE = {
     "source": "the key of the text that was read, for rows that name none",
@@ -67,7 +67,7 @@ def _new(chosen: Namespace) -> int:
 
 def _check(_chosen: Namespace) -> int:
     for key in rule_keys():
-        validate(key, _document(key))
+        validate(key, document(key))
     print(f"{len(rule_keys())} rules keep the schema.")
     return 0
 

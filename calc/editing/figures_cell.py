@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from typing import Any
+
+from calc.data_file import Data
 from calc.editing.tree import RefusedError
 from calc.rulebook import Rule
 
@@ -22,15 +25,15 @@ def read_figures(cell: str, stated: Rule) -> object:
     """
     if stated.value is not None:
         return _read(cell.strip(), [stated.value], stated.key)
-    columns: dict[str, list] = {}
+    columns: dict[str, list[Any]] = {}
     for row in stated.rows:
         for name, value in row.items():
             columns.setdefault(name, []).append(value)
     return [_row(line, columns, stated.key) for line in cell.splitlines() if line.strip()]
 
 
-def _row(line: str, columns: dict[str, list], key: str) -> dict:
-    row = {}
+def _row(line: str, columns: dict[str, list[Any]], key: str) -> Data:
+    row: Data = {}
     for part in line.split(BETWEEN.strip()):
         name, equals, text = (each.strip() for each in part.partition(IS.strip()))
         if not equals or name not in columns:
@@ -45,9 +48,9 @@ def _cell(value: object) -> str:
     return str(value).lower() if isinstance(value, bool) else str(value)
 
 
-def _read(text: str, alike: list, key: str) -> object:
+def _read(text: str, alike: list[Any], key: str) -> object:
     """Return the text as what stands beside it is: truth, number or text."""
-    kinds = {type(value) for value in alike}
+    kinds: set[type] = {type(value) for value in alike}
     if kinds == {bool} and text in ("true", "false"):
         return text == "true"
     for kind in (int, float):

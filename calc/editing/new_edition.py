@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from pathlib import Path
 
+from calc.data_file import Data
 from calc.editing.statements import carrier, with_statement, written
 from calc.editing.tree import ROOT, RULES, SECTIONS, RefusedError, text_of
 from calc.editions import EDITIONS
@@ -48,13 +49,13 @@ def new_edition(new: str, taken_from: str) -> dict[Path, str]:
     }
 
 
-def stated_as(document: dict, new: str, taken_from: str) -> dict:
+def stated_as(document: Data, new: str, taken_from: str) -> Data:
     """Return what a rule states for an edition that nobody has read: as another one, from memory.
 
     What the trade does without a source stays common practice: no book will confirm it.
     """
     before = document[DATED][taken_from]
-    stated = {
+    stated: Data = {
         "section": before["section"],
         "mark": "practice" if before["mark"] == "practice" else "memory",
         "sources": [],
@@ -85,7 +86,7 @@ def _expected_sections(new: str, taken_from: str) -> Iterator[tuple[Path, str]]:
 def _pages(new: str, editions: list[str]) -> dict[Path, str]:
     """Return the pages of what changed to and from `new`, listed wherever pages are."""
     menu, listed, published = text_of(MENU), text_of(PAGE_OF_EDITIONS), text_of(PUBLISHED)
-    pages = {}
+    pages: dict[Path, str] = {}
     for older, newer in pairwise(editions):
         if new not in (older, newer):
             continue

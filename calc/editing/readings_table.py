@@ -14,7 +14,7 @@ from calc.editing.review import Reading
 from calc.editing.review_shown import COLUMNS, FIGURES, FIGURE_WORD, NOTE, SECTION, SECTION_WORD, TICK
 from calc.editing.tree import RefusedError
 from calc.editing.weight import Weight
-from calc.rulebook import DATED, Rule, _document, rule, rule_keys, sources
+from calc.rulebook import DATED, Rule, document, rule, rule_keys, sources
 
 TICKED, LEFT = ("yes", "y", "x", "✓"), ("", "no", "n")
 _ASKED = {*COLUMNS[:3], NOTE, "key", "stamp"}
@@ -54,12 +54,11 @@ def read_table(data: bytes, edition: str, default: Mapping[str, str]) -> list[Re
     Raises: RefusedError, naming the row: for a tick without a source, a correction without a tick, a statement that is
     another one since the table was printed, a figure that cannot be read, a source that does not name the edition.
     """
-    read, keys = [], set(rule_keys())
+    read: list[Read] = []
+    keys = set(rule_keys())
     for line, row in _rows(data):
         try:
-            if row["key"] not in keys:
-                raise RefusedError(f"there is no rule {row['key']!r}.")
-            stated = _stated(row["key"], row["stamp"], edition)
+            stated = _stated(row["key"], row["stamp"], edition, keys)
             if _is_ticked(row, stated):
                 read.append(_read(row, stated, default))
         except RefusedError as fault:
@@ -80,8 +79,10 @@ def _rows(data: bytes) -> Iterator[tuple[int, dict[str, str]]]:
             yield number, cells
 
 
-def _stated(key: str, stamp: str, edition: str) -> Rule:
-    if DATED not in _document(key):
+def _stated(key: str, stamp: str, edition: str, keys: set[str]) -> Rule:
+    if key not in keys:
+        raise RefusedError(f"there is no rule {key!r}.")
+    if DATED not in document(key):
         raise RefusedError(f"{key} is stated by no edition.")
     stated = rule(key, edition)
     if stamp != Reading(stated, Weight()).stamp:

@@ -6,12 +6,13 @@ import hashlib
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import Any
 
 from calc.editing.figures_cell import figures_cell
 from calc.editing.tree import RefusedError
 from calc.editing.weight import Weight, weights
 from calc.editions import EDITIONS
-from calc.rulebook import DATED, Rule, _document, rule, rule_keys
+from calc.rulebook import DATED, Rule, document, rule, rule_keys
 
 # Practice has no source: no book will confirm it.
 NOT_ASKED = ("confirmed", "practice")
@@ -60,10 +61,10 @@ def readings(edition: str, *, confirmed_too: bool = False, in_book_order: bool =
 
 def dated_rules(edition: str) -> Iterable[Rule]:
     """Return every rule that the edition itself states; physics and other standards are no matter of an edition."""
-    return (rule(key, edition) for key in rule_keys() if DATED in _document(key))
+    return (rule(key, edition) for key in rule_keys() if DATED in document(key))
 
 
-def book_order(section: str) -> tuple:
+def book_order(section: str) -> tuple[Any, ...]:
     """Return what sorts places as the book prints them: by article and section, a table after its section.
 
     >>> sorted(["Chapter 9, Table 8", "Table 250.66", "250.102(C)(1)", "250.66", "Article 100"], key=book_order)

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import re
 import tomllib
+from typing import Any
 
+from calc.data_file import Data, Value
 from calc.rulebook import DATED, KINDS
 
 _BEGINS = re.compile(r"(?m)^\[editions\.([^\]\n]+)\]$")
 _ORDER = ("same_as", "section", "mark", "sources", "note", "value", "rows")
 
 
-def with_statement(text: str, edition: str, stated: dict) -> str:
+def with_statement(text: str, edition: str, stated: Data) -> str:
     """Return the text of a rule with what `edition` states now; a new edition is put in its order.
 
     Raises: ValueError for a rule that is not stated by edition.
@@ -27,7 +29,7 @@ def with_statement(text: str, edition: str, stated: dict) -> str:
     return changed
 
 
-def written_statement(edition: str, stated: dict) -> str:
+def written_statement(edition: str, stated: Data) -> str:
     """Return what an edition states, as the rules' files write it.
 
     >>> stated = {"section": "250.28", "mark": "memory", "sources": [], "rows": [{"size": "8"}]}
@@ -44,7 +46,7 @@ def written_statement(edition: str, stated: dict) -> str:
     return "\n".join([f"[{DATED}.{edition}]", *(f"{name} = {_field(name, stated[name])}" for name in fields)])
 
 
-def written(value: object) -> str:
+def written(value: Value) -> str:
     """Return a text, number, truth or list of them as TOML."""
     if isinstance(value, str):
         escaped = value.replace("\\", "\\\\").replace('"', '\\"').replace("\n", "\\n")
@@ -54,12 +56,12 @@ def written(value: object) -> str:
     return str(value).lower() if isinstance(value, bool) else repr(value)
 
 
-def carrier(document: dict, edition: str) -> str:
+def carrier(document: Data, edition: str) -> str:
     """Return the edition that states the figures of `edition`: itself, or the one it is the same as."""
     return document[DATED][edition].get("same_as", edition)
 
 
-def with_figures(document: dict, edition: str, figures: object) -> dict[str, dict]:
+def with_figures(document: Data, edition: str, figures: object) -> dict[str, Data]:
     """Return what the editions of a rule state once `edition` has figures of its own.
 
     Editions that were the same as it keep the figures they had: the oldest of them states them from now on.
@@ -87,7 +89,7 @@ def _blocks(text: str) -> tuple[str, dict[str, str]]:
     }
 
 
-def _field(name: str, value: object) -> str:
+def _field(name: str, value: Any) -> str:
     if name != "rows":
         return written(value)
     rows = (", ".join(f"{key} = {written(each)}" for key, each in row.items()) for row in value)

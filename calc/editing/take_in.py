@@ -21,7 +21,7 @@ CHECKS = Path("tests/rules")
 
 def taken_in(read: list[Read]) -> dict[Path, str]:
     """Return every file that changes when what was read is taken in, with its text then. Raises: RefusedError."""
-    texts = {}
+    texts: dict[Path, str] = {}
     for each in read:
         path = RULES / f"{file_of(each.stated.key)}.toml"
         texts[path] = _rule_text(text_of(path), each)
@@ -63,9 +63,9 @@ def checks_that_name(keys: Iterable[str]) -> list[str]:
 
 
 def with_section(text: str, edition: str, name: str, section: str) -> str:
-    """Return the text of expected sections with that of one rule in an edition.
+    r"""Return the text of expected sections with that of one rule in an edition.
 
-    >>> print(with_section('[2026]\\ntaken_as = "2023"\\n\\n[2029]\\ntaken_as = "2026"\\n', "2026", "area", "Table 8"))
+    >>> print(with_section('[2026]\ntaken_as = "2023"\n\n[2029]\ntaken_as = "2026"\n', "2026", "area", "Table 8"))
     [2026]
     taken_as = "2023"
     area = "Table 8"
@@ -76,14 +76,14 @@ def with_section(text: str, edition: str, name: str, section: str) -> str:
     """
     begins = re.search(rf"(?m)^\[{edition}\]\n", text)
     if not begins:
-        text, begins = f"{text.rstrip()}\n\n[{edition}]\n", None
-        begins = re.search(rf"(?m)^\[{edition}\]\n", text)
-    ends = re.compile(r"(?m)^\[").search(text, begins.end())
-    table = text[begins.end() : ends.start() if ends else len(text)]
+        text = f"{text.rstrip()}\n\n[{edition}]\n"
+    start = begins.end() if begins else len(text)
+    ends = re.compile(r"(?m)^\[").search(text, start)
+    table = text[start : ends.start() if ends else len(text)]
     lines = [line for line in table.splitlines() if line.strip() and not line.startswith(f"{name} = ")]
     block = "\n".join([*lines, f"{name} = {written(section)}"]) + "\n"
     rest = "\n" + text[ends.start() :] if ends else ""
-    return text[: begins.end()] + block + rest
+    return text[:start] + block + rest
 
 
 def _rule_text(text: str, read: Read) -> str:

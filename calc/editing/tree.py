@@ -7,7 +7,7 @@ import shutil
 import subprocess
 import sys
 import tempfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Generator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -40,8 +40,8 @@ def write_whole(texts: Mapping[Path, str]) -> None:
             part.replace(written[path])
     except BaseException:
         for path, file in written.items():
-            if before[path] is not None:
-                file.write_bytes(before[path])
+            if (data := before[path]) is not None:
+                file.write_bytes(data)
             else:
                 file.unlink(missing_ok=True)
         raise
@@ -51,7 +51,7 @@ def write_whole(texts: Mapping[Path, str]) -> None:
 
 
 @contextmanager
-def copy_with(texts: Mapping[Path, str]) -> Iterator[Path]:
+def copy_with(texts: Mapping[Path, str]) -> Generator[Path]:
     """Lend a copy of the calculators and their worked cases in which `texts` are written already."""
     with tempfile.TemporaryDirectory() as scratch:
         copy = Path(scratch)

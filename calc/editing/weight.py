@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 
 from calc import rulebook
 from calc.conductors import area
+from calc.data_file import Data
 from calc.editing.tree import CASES, ROOT
 from calc.registry import CALCULATORS
 from calc.rulebook import forget, rule_keys
@@ -21,7 +22,7 @@ class Weight:
     """What reads one rule in one edition: how many worked answers, of which calculators, and how many pages cite it."""
 
     answers: int = 0
-    calculators: set[str] = field(default_factory=set)
+    calculators: set[str] = field(default_factory=set[str])
     pages: int = 0
 
 
@@ -61,21 +62,21 @@ def citing_pages() -> dict[str, int]:
 
 
 @contextmanager
-def _watched() -> Iterator[set[str]]:
+def _watched() -> Generator[set[str]]:
     """Collect the keys of the rules that are read meanwhile, none of them out of memory."""
     read: set[str] = set()
-    document = rulebook._document
+    document = rulebook._document  # pyright: ignore[reportPrivateUsage] its cache is what must not answer here
 
-    def watched(key: str) -> dict:
+    def watched(key: str) -> Data:
         read.add(key)
         return document(key)
 
-    rulebook._document = watched
+    rulebook._document = watched  # pyright: ignore[reportPrivateUsage] every reader asks it by this name
     _forget()
     try:
         yield read
     finally:
-        rulebook._document = document
+        rulebook._document = document  # pyright: ignore[reportPrivateUsage] as it was
         _forget()
 
 

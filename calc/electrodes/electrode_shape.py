@@ -200,10 +200,10 @@ def _footing(asked: Measures, length: float, radius: float, depth: float, trace:
 
 
 def _radius(asked: Measures, trace: Trace) -> float:
-    if asked.diameter is None and asked.conductor is None:
-        raise FieldError("diameter", message("Enter the diameter, or the size of the wire."))
     if asked.diameter is not None:
         return convert(asked.diameter, "in", "m") / 2
+    if asked.conductor is None:
+        raise FieldError("diameter", message("Enter the diameter, or the size of the wire."))
     mils = math.sqrt(area(asked.conductor, trace.edition))
     trace.step(message("Diameter of the wire, from its area."), mils / 1000, "in", cites=("conductors/area",))
     return convert(mils, "mil", "m") / 2

@@ -6,6 +6,7 @@ import math
 
 from calc.electrodes.electrode_shape import Shape
 from calc.fault.circuit.ranges import Between
+from calc.known import known
 from calc.messages import Message, message
 from calc.rounded import about, at_least, at_most
 from calc.trace import Trace, marked_section, shown_number
@@ -41,14 +42,14 @@ def too_small(electrode: str, length: float | None, width: float | None, trace: 
     """Return that the code does not count this as an electrode; None where it may. length, width: ft."""
     if electrode in MIN_LENGTH:
         least = trace.cite(MIN_LENGTH[electrode])
-        if length >= least.value:
+        if known(length) >= least.value:
             return None
         words = {"feet": least.value, "section": marked_section(least)}
         return message("Too short to qualify as an electrode: the code requires {feet} ft ({section}).", **words)
     if electrode != "plate":
         return None
     least = trace.cite(MIN_PLATE)
-    if round(SIDES * length * width, 9) >= least.value:
+    if round(SIDES * known(length) * known(width), 9) >= least.value:
         return None
     words = {"area": least.value, "section": marked_section(least)}
     return message(

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import accumulate, pairwise
 
 from calc.calculator import FieldError
+from calc.data_file import Data
 from calc.electrodes.entered import shown
 from calc.electrodes.soil import KINDS_OF_SOIL, least_resistivity
 from calc.messages import Message, message
@@ -25,6 +26,8 @@ PLATEAU, NO_PLATEAU, TOO_FLAT, TOO_LOW, DISTURBED, TOO_NEAR, NOT_ISOLATED = (
 FEWEST_COMPARED = 3
 DECIMALS = 9  # decimals; 62 percent of a distance is not to miss a window by the last bit
 
+Points = list[tuple[float, float]]  # distance of the potential probe, ft, and what was read, ohm
+
 
 @dataclass(frozen=True)
 class Judged:
@@ -41,7 +44,7 @@ class Judged:
 
 
 def judged(
-    readings: list[tuple[float, float]], probe: float, dimension: float, isolated: bool, trace: Trace
+    readings: Points, probe: float, dimension: float, isolated: bool, trace: Trace
 ) -> Judged:
     """Judge readings (ft, ohm) in order of distance, the current probe at `probe` ft. Records each step.
 
@@ -89,7 +92,9 @@ def judged(
     return Judged(verdict, ohm, place, edges, spread)
 
 
-def _compared(readings, probe: float, trace: Trace):
+def _compared(
+    readings: Points, probe: float, trace: Trace
+) -> tuple[float, tuple[float, float], Points]:
     share = trace.cite("electrodes/potential_probe").value
     window = trace.cite("electrodes/plateau_window").value
     place = share * probe
@@ -114,7 +119,7 @@ def _compared(readings, probe: float, trace: Trace):
     return place, edges, compared
 
 
-def _between(readings: list[tuple[float, float]], place: float) -> float:
+def _between(readings: Points, place: float) -> float:
     for (near, low), (far, high) in pairwise(readings):
         if near <= place <= far:
             return low + (high - low) * (place - near) / (far - near)
@@ -156,7 +161,7 @@ def _least(dimension: float, trace: Trace) -> float:
     )
 
 
-def _too_flat(compared, ohm: float, probe: float, dimension: float, trace: Trace) -> bool:
+def _too_flat(compared: Points, ohm: float, probe: float, dimension: float, trace: Trace) -> bool:
     """Tell whether readings rise by less than even soil makes them, the current probe being near.
 
     A small current probe adds to what an electrode of this dimension has by 1 + 1/p - 1/(1 - p) of soil / (2 pi probe),
@@ -193,7 +198,7 @@ def _falls(readings: list[tuple[float, float]], most: float) -> bool:
     )
 
 
-def series_of(readings: list[tuple[float, float]], found: Judged) -> list[dict]:
+def series_of(readings: list[tuple[float, float]], found: Judged) -> list[Data]:
     """Return the series of a picture, ohm over ft: each a key, its words and its points [ft, ohm]."""
     level = [[each, found.ohm] for each in found.edges]
     return [
@@ -203,5 +208,5 @@ def series_of(readings: list[tuple[float, float]], found: Judged) -> list[dict]:
     ]
 
 
-def _series(key: str, words: Message, points: list[list[float]]) -> dict:
+def _series(key: str, words: Message, points: list[list[float]]) -> Data:
     return {"key": key, "words": str(words), "points": [[float(f"{each:.6g}") for each in point] for point in points]}

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from calc.equipotential.plan import ACT, BELOW, LOOK, Plan
-from calc.messages import message
+from calc.messages import Message, message
 from calc.rounded import three_figures
 from calc.trace import Trace
 
@@ -66,7 +66,7 @@ def _stands_for_an_animal(resistor: float, ohm: float, trace: Trace) -> bool:
     return round(abs(resistor - ohm), 9) <= round(ohm * trace.cite(NEAR).value / 100, 9)
 
 
-def _milliampere(words, volt: float, ohm: float, rule: str, trace: Trace) -> float:
+def _milliampere(words: Message, volt: float, ohm: float, rule: str, trace: Trace) -> float:
     return trace.compute(words, "1000 * volt / ohm", "mA", (rule,), volt=volt, ohm=ohm)
 
 

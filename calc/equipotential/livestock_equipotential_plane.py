@@ -10,6 +10,7 @@ from calc.equipotential import livestock_fields as ask
 from calc.equipotential.animal_contact import WITH_RESISTOR, Contact, add_contact, contact
 from calc.equipotential.plan import ACT, BOND, BUILD, CHANGE, IN_ORDER, LOOK, NEED_NOT, WISE, Plan
 from calc.equipotential.plan_outputs import LIVESTOCK
+from calc.known import known
 from calc.messages import Message, message
 from calc.rounded import at_most, three_figures
 from calc.trace import Trace
@@ -211,11 +212,11 @@ def _words(asked: Message, found: Contact | None) -> tuple[Message, Message]:
     if found.verdict == LOOK:
         return message("Measure again"), message("{asked}. A wet cow may get up to {cow} mA.", asked=asked, cow=cow)
     words = {"asked": asked, "cow": cow}
-    ohm = three_figures(found.resistor)
+    ohm = three_figures(known(found.resistor))
     if found.verdict == ACT and found.milliampere is None:
         act = message("{volt} V across {ohm} ohm, take action", volt=three_figures(found.volt), ohm=ohm)
         return act, message("{asked}. A wet cow may get up to {cow} mA.", **words)
-    through = three_figures(found.milliampere)
+    through = three_figures(known(found.milliampere))
     if found.verdict == ACT:
         act = message("{through} mA through {ohm} ohm, take action", through=through, ohm=ohm)
         return act, message("{asked}. A wet cow may get up to {cow} mA.", **words)

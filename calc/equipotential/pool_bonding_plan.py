@@ -22,6 +22,7 @@ from calc.equipotential.pool_perimeter import (
     spared,
     usable_ways,
 )
+from calc.known import known
 from calc.messages import message
 from calc.rulebook import rule
 from calc.scope import require_scope
@@ -124,7 +125,7 @@ def pool_bonding_plan(
         if kind in ask.LIKE_A_POOL:
             add_ties(pool.is_conductive(kind, there), plan)
         if pool_length is not None:
-            feet = _wire(way, surfaces, amendment, pool_length, pool_width, plan)
+            feet = _wire(way, surfaces, amendment, pool_length, known(pool_width), plan)
     if kind in ask.LIKE_A_POOL:
         left = pool.add_listed_spa(there, plan) if listed else there
         for add in (pool.add_lights, pool.add_fittings, pool.add_equipment):

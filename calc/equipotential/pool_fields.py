@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from calc.calculator import Choice
-from calc.messages import message
+from calc.calculator import Choice, Field
+from calc.messages import Message, message
 from calc.shared_fields import SMALLEST, one_of, quantity, several_of, yes_or_no
 
 CONDUCTIVE, NONCONDUCTIVE, ABOVE_GROUND = "in-ground-conductive", "in-ground-nonconductive", "above-ground"
@@ -88,7 +88,7 @@ WAY = one_of(
 )
 
 
-def _feet(label, hint, most=1000, *, rare=False):
+def _feet(label: Message, hint: Message, most: float = 1000, *, rare: bool = False) -> Field:
     return quantity(label, hint, "ft", 0, most, example="4", finest=SMALLEST, rare=rare)
 
 

@@ -65,9 +65,10 @@ def shown_found(found: str) -> Message:
     """
     if found == LISTED:
         return message("Listed part supplied with the equipment")
-    if found == UNSEEN:
+    seen = size_and_metal(found)
+    if seen is None:
         return message("Not seen")
-    size, metal = size_and_metal(found)
+    size, metal = seen
     return message("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal])
 
 

@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 from calc.calculator import Result
+from calc.data_file import Data
 from calc.found.field import size_and_metal
 from calc.found.verdict import SHORT, Verdict
 
 COLUMNS = ("found_verdict", "found_short_by")
 
 
-def found_to_dict(result: Result, verdict: Verdict) -> dict:
+def found_to_dict(result: Result, verdict: Verdict) -> Data:
     """Return a verdict as plain data: what was found and required, by how much they differ, and the note to copy."""
     size, metal = size_and_metal(verdict.found) or (None, None)
     required, required_metal = verdict.required or (None, None)
-    difference = None if verdict.sizes is None else {"sizes": abs(verdict.sizes), "cmil": abs(verdict.cmil)}
+    difference = None
+    if verdict.sizes is not None and verdict.cmil is not None:
+        difference = {"sizes": abs(verdict.sizes), "cmil": abs(verdict.cmil)}
     short = verdict.verdict == SHORT
     return {
         "found": verdict.found,
@@ -34,8 +37,8 @@ def found_to_dict(result: Result, verdict: Verdict) -> dict:
 
 def found_cells(verdict: Verdict | None) -> dict[str, str]:
     """Return the cells by column: the verdict, and by how much it is short; blank where nothing was found."""
-    short = verdict is not None and verdict.verdict == SHORT
+    more = verdict.more if verdict and verdict.verdict == SHORT else []
     return {
         "found_verdict": verdict.verdict if verdict else "",
-        "found_short_by": " ".join(map(str, verdict.more)) if short else "",
+        "found_short_by": " ".join(map(str, more)),
     }

@@ -7,6 +7,7 @@ is checked, so a route that is not allowed, or a part that nobody saw, never pas
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import partial
 
 from calc.answer import Answer
 from calc.calculator import FieldError, NotCovered, Result
@@ -14,7 +15,7 @@ from calc.conductors.area import AREA_RULE, area, listed_sizes
 from calc.conductors.size import shown_size
 from calc.found.declared import SiteCheck
 from calc.found.declared import FOUND as NAME
-from calc.found.field import FOUND, LISTED, UNSEEN, shown_found, size_and_metal
+from calc.found.field import FOUND, UNSEEN, shown_found, size_and_metal
 from calc.messages import Message, message
 from calc.rulebook import rule
 from calc.shared_fields import METAL_WORDS
@@ -45,7 +46,7 @@ class Verdict:
     @property
     def by(self) -> Message | None:
         """Return by how much it is larger or smaller than required, None where no sizes were compared."""
-        if self.sizes is None:
+        if self.sizes is None or self.cmil is None:
             return None
         words = dict(sizes=_counted(abs(self.sizes)), cmil=shown_number(abs(self.cmil)))
         if self.sizes == 0:
@@ -76,15 +77,16 @@ def check_size(result: Result, *, listed_rule: str | None = None) -> Verdict:
     listed_rule: the rule by which a listed part supplied with its equipment needs no size.
     """
     found = str(result.inputs[NAME])
-    if found in (LISTED, UNSEEN):
+    seen = size_and_metal(found)
+    if seen is None:
         return _without_a_size(found, result, listed_rule)
-    size, metal = size_and_metal(found)
+    size, metal = seen
     try:
         answer, trace = _of_metal(metal, result)
     except (NotCovered, FieldError) as fault:
         why = fault.why if isinstance(fault, NotCovered) else message("{words}", words=fault.words or "")
         words = message("Not checked, no {metal} size is known: {why}", metal=METAL_WORDS[metal], why=why)
-        return Verdict(found, UNKNOWN, words, _section(result.answer, result.trace))
+        return Verdict(found, UNKNOWN, words, _section(result.answered, result.trace))
     return _compared(found, size, answer, trace)
 
 
@@ -103,7 +105,7 @@ def _section(answer: Answer, trace: Trace) -> str:
 def _of_metal(metal: str, result: Result) -> tuple[Answer, Trace]:
     """Return the answer for the metal found, by the rule for that metal; its warnings and sections join the others'."""
     if metal == result.inputs["metal"]:
-        return result.answer, result.trace
+        return result.answered, result.trace
     inputs = {name: value for name, value in result.inputs.items() if name != NAME}
     aside, trace = Trace(result.edition), result.trace
     answer = result.calculator.function(trace=aside, **inputs | {"metal": metal})
@@ -116,7 +118,7 @@ def _of_metal(metal: str, result: Result) -> tuple[Answer, Trace]:
 
 
 def _without_a_size(found: str, result: Result, listed_rule: str | None) -> Verdict:
-    required, section = _required_of(result.answer), _section(result.answer, result.trace)
+    required, section = _required_of(result.answered), _section(result.answered, result.trace)
     if found == UNSEEN:
         words = message("Not checked: it could not be seen")
     elif listed_rule is None:
@@ -149,25 +151,17 @@ def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
     words["required"] = _wire(*required)
     order = list(listed_sizes(edition))
     sizes, cmil = order.index(size) - order.index(required[0]), area(size, edition) - area(required[0], edition)
-    told = dict(found=found, section=section, required=required, sizes=sizes, cmil=cmil)
+    judged = partial(Verdict, found, section=section, required=required, sizes=sizes, cmil=cmil)
     if cmil < 0:
         met = [each for each in _smaller(trace.readings, required[0], edition) if _at_least(size, each, edition)]
         only_if = message("Large enough only {condition}.", condition=met[0].condition) if met else None
         headline = message("Too small: {found} found, {required} required", **words)
-        return Verdict(verdict=SHORT, headline=headline, only_if=only_if, **told)
+        return judged(SHORT, headline, only_if=only_if)
     open_words = _larger(size, edition, trace.readings)
     if answer.values.get("fits") is False:
         headline = message("Large enough, but not permitted as entered: {found} found, {required} required", **words)
-        return Verdict(verdict=NOT_PERMITTED, headline=headline, open=open_words, **told)
-    return Verdict(
-        verdict=ENOUGH,
-        headline=message(
-            "Large enough: {found} found, {required} required",
-            **words,
-        ),
-        open=open_words,
-        **told,
-    )
+        return judged(NOT_PERMITTED, headline, open=open_words)
+    return judged(ENOUGH, message("Large enough: {found} found, {required} required", **words), open=open_words)
 
 
 def _smaller(readings: list[Reading], required: str, edition: str) -> list[Reading]:

@@ -22,15 +22,14 @@ def capped_supply_side_size(
     Raises: NotCovered when no listed size is large enough and the edition states no cap. Source: `cap_rule`.
     """
     cap = trace.cite(cap_rule).rows[0][TABLE_COLUMN[metal]]
+    if cap == "none":
+        size = supply_side_size(conductor, sets, conductor_metal, metal, trace)
+        _note_later_cap(size, metal, trace, cap_rule)
+        return size
     try:
         size = supply_side_size(conductor, sets, conductor_metal, metal, trace)
     except NotCovered:
-        if cap == "none":
-            raise
         size = None
-    if cap == "none":
-        _note_later_cap(size, metal, trace, cap_rule)
-        return size
     if size and area(size, trace.edition) <= area(cap, trace.edition):
         return size
     trace.step(

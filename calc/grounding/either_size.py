@@ -5,6 +5,7 @@ from __future__ import annotations
 from calc.conductors.size import shown_size
 from calc.grounding.proportional_increase import INCREASE
 from calc.grounding.size_for_circuit import HotConductors, Sized
+from calc.known import known
 from calc.messages import Message, message
 from calc.shared_fields import METAL_WORDS
 from calc.trace import Trace
@@ -17,7 +18,7 @@ def ask_for_the_smallest(sized: Sized, hot: HotConductors, trace: Trace) -> None
             message(
                 "Were the hot conductors upsized, for example for voltage drop? Enter the minimum size required before "
                 "upsizing, or {installed} if they were not. Then there is one answer ({section}).",
-                installed=shown_size(hot.installed),
+                installed=shown_size(known(hot.installed)),
                 section=trace.section(INCREASE),
             )
         )

@@ -106,8 +106,8 @@ def common_size(electrodes: list[str], ring: str | None, metal: str, trace: Trac
         "",
         (COMMON,),
     )
-    limits = [electrode_limit(each, ring, metal, trace) for each in electrodes]
-    if None in limits or trace.cite(SMALLER).value != "permitted":
+    limits = [limit for each in electrodes if (limit := electrode_limit(each, ring, metal, trace))]
+    if len(limits) < len(electrodes) or trace.cite(SMALLER).value != "permitted":
         return size
     smaller = max((limit[0] for limit in limits), key=lambda each: area(each, trace.edition))
     if area(smaller, trace.edition) >= area(size, trace.edition):

@@ -8,6 +8,7 @@ from calc.calculator import Choice, NotCovered
 from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
+from calc.known import known
 from calc.messages import message
 from calc.shared_fields import METAL_WORDS
 from calc.trace import Trace
@@ -40,7 +41,7 @@ def electrode_limit(electrode: str, ring: str | None, metal: str, trace: Trace) 
     if electrode in DRIVEN:
         return trace.cite(ROD).rows[0][TABLE_COLUMN[metal]], ROD
     if electrode == "ring":
-        _refuse_a_small_ring(ring, trace)
+        _refuse_a_small_ring(known(ring), trace)
     if electrode not in ("ring", "concrete-encased"):
         return None
     key = RING if electrode == "ring" else CONCRETE
@@ -54,7 +55,7 @@ def electrode_limit(electrode: str, ring: str | None, metal: str, trace: Trace) 
             )
         )
         return None
-    return (ring if electrode == "ring" else trace.cite(CONCRETE).value), key
+    return (known(ring) if electrode == "ring" else trace.cite(CONCRETE).value), key
 
 
 def size_for_electrodes(

@@ -9,6 +9,7 @@ from calc.conductors.area import area
 from calc.conductors.arrangement import arrangements, raceways_of
 from calc.conductors.least import refuse_below_service, refuse_below_wiring
 from calc.conductors.size import shown_size
+from calc.data_file import Data
 from calc.found.verdict import SIZE
 from calc.grounding.grounded_conductor_place import (
     OUT_OF_SCOPE,
@@ -167,7 +168,7 @@ def _detail(metal: Message, sets: int, raceways: int, corner: bool, load_given: 
     return least if corner or load_given else message("{least}. The neutral load may require a larger one", least=least)
 
 
-def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: dict, trace: Trace):
+def _one_or_each(size: str, each: str, metal: str, raceways: int, rules: Data, trace: Trace):
     """Return the larger size and the words where nobody said in how many raceways the sets run."""
     words = dict(metal=METAL_WORDS[metal], raceways=raceways, size=shown_size(size), each=shown_size(each))
     trace.step(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from calc.calculator import NotCovered
 from calc.conductors.ampacity import AMPACITY_RULE, TABLE_COLUMN, ampacity, size_of_ampacity
 from calc.conductors.area import AREA_RULE, area
@@ -14,8 +16,19 @@ from calc.trace import Trace
 DERIVED = "grounding/derived_grounded_conductor"
 LOAD = "naming/neutral_load"
 
+Rules = Mapping[str, str]  # the rules of a place, by what they are asked for
 
-def size_for_fault(conductor, sets, raceways, conductor_metal, metal, rules, corner: bool, trace: Trace) -> str:
+
+def size_for_fault(
+    conductor: str,
+    sets: int,
+    raceways: int,
+    conductor_metal: str,
+    metal: str,
+    rules: Rules,
+    corner: bool,
+    trace: Trace,
+) -> str:
     """Return the smallest size label of each grounded conductor, whatever its load.
 
     rules: a value of `RULES` of the place. corner: the system is a corner-grounded delta.
@@ -36,7 +49,7 @@ def size_for_fault(conductor, sets, raceways, conductor_metal, metal, rules, cor
     return _at_least(size, PARALLEL, trace) if corner and sets > 1 else size
 
 
-def larger_for_load(size: str, load_size: str | None, rules, corner: bool, trace: Trace) -> str:
+def larger_for_load(size: str, load_size: str | None, rules: Rules, corner: bool, trace: Trace) -> str:
     """Return the larger of `size` and the size label that the load needs. Source: naming/neutral_load, or `rules`."""
     load_rule = rules["delta"] if corner else LOAD
     if load_size is None:
@@ -72,7 +85,7 @@ def larger_for_load(size: str, load_size: str | None, rules, corner: bool, trace
     return load_size
 
 
-def _say_what_shares_a_raceway(each: int, raceways: int, rules, trace: Trace) -> None:
+def _say_what_shares_a_raceway(each: int, raceways: int, rules: Rules, trace: Trace) -> None:
     if each == 1:
         trace.step(
             message("{raceways} raceways, one set in each: size each from its own hot conductor.", raceways=raceways),
@@ -89,7 +102,9 @@ def _say_what_shares_a_raceway(each: int, raceways: int, rules, trace: Trace) ->
     )
 
 
-def _size_by_table(conductor, each, conductor_metal, metal, rules, trace: Trace) -> str:
+def _size_by_table(
+    conductor: str, each: int, conductor_metal: str, metal: str, rules: Rules, trace: Trace
+) -> str:
     derived_cap = rules["needed"] == DERIVED and trace.cite(DERIVED).value == "stated"
     cap_rule = DERIVED if derived_cap else CAP
     try:
@@ -105,7 +120,9 @@ def _size_by_table(conductor, each, conductor_metal, metal, rules, trace: Trace)
         ) from None
 
 
-def _size_of_delta(conductor, each, conductor_metal, metal, rules, trace: Trace) -> str:
+def _size_of_delta(
+    conductor: str, each: int, conductor_metal: str, metal: str, rules: Rules, trace: Trace
+) -> str:
     if each > 1:  # with a conductor to each set, all of them together are far over the table
         return _size_that_carries_as_much(conductor, conductor_metal, metal, rules, trace)
     by_table = _size_by_table(conductor, each, conductor_metal, metal, rules, trace)
@@ -121,7 +138,9 @@ def _size_of_delta(conductor, each, conductor_metal, metal, rules, trace: Trace)
     return by_table
 
 
-def _size_that_carries_as_much(conductor, conductor_metal, metal, rules, trace: Trace) -> str:
+def _size_that_carries_as_much(
+    conductor: str, conductor_metal: str, metal: str, rules: Rules, trace: Trace
+) -> str:
     if TABLE_COLUMN[metal] == TABLE_COLUMN[conductor_metal]:
         trace.step(
             message("Its ampacity must be at least that of a hot conductor: {size}.", size=shown_size(conductor)),

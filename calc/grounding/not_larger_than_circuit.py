@@ -5,6 +5,7 @@ from __future__ import annotations
 from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import area, next_listed_size
 from calc.conductors.size import shown_size
+from calc.known import known
 from calc.messages import message
 from calc.shared_fields import METAL_WORDS
 from calc.trace import Trace, shown_number
@@ -40,7 +41,7 @@ def not_larger_than_circuit(
             )
         )
         return size
-    smaller = installed if counted == 1 else next_listed_size(limit, edition)
+    smaller = installed if counted == 1 else known(next_listed_size(limit, edition))
     if area(smaller, edition) >= area(size, edition):
         return size
     if by_raceway:

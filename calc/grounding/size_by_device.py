@@ -6,6 +6,7 @@ from calc.calculator import NotCovered
 from calc.conductors.ampacity import TABLE_COLUMN
 from calc.conductors.area import AREA_RULE, area, listed_sizes, next_listed_size
 from calc.conductors.size import shown_size
+from calc.known import known
 from calc.messages import message
 from calc.shared_fields import METAL_WORDS
 from calc.trace import Trace, shown_number
@@ -26,7 +27,7 @@ def size_by_device(device: float, metal: str, trace: Trace) -> str:
             message("The table ends at {last} A.", last=shown_number(rows[-1]["through_ampere"])),
             message("Ask the equipment manufacturer or an engineer."),
         )
-    size = row[TABLE_COLUMN[metal]]
+    size: str = row[TABLE_COLUMN[metal]]
     trace.step(
         message(
             "A {device} A device falls in the row “not over {through} A”: {size} {metal}.",
@@ -40,7 +41,7 @@ def size_by_device(device: float, metal: str, trace: Trace) -> str:
         (TABLE,),
     )
     if size not in listed_sizes(trace.edition):
-        size = next_listed_size(area(size, trace.edition), trace.edition)
+        size = known(next_listed_size(area(size, trace.edition), trace.edition))
         trace.step(
             message("That is not a listed size. Next listed size up: {size}.", size=shown_size(size)),
             shown_size(size),

@@ -22,6 +22,7 @@ from calc.grounding.proportional_increase import (
     say_that_it_does_not_count,
 )
 from calc.grounding.size_by_device import TABLE, size_by_device
+from calc.known import known
 from calc.messages import message
 from calc.shared_fields import METAL_WORDS
 from calc.trace import Trace, shown_number
@@ -65,10 +66,10 @@ def size_for_circuit(device: float, metal: str, hot: HotConductors, trace: Trace
     """
     base = size_by_device(device, metal, trace)
     if hot.minimum:
-        grown = increased_size(base, hot.minimum, hot.installed, hot.reason, trace)
+        grown = increased_size(base, hot.minimum, known(hot.installed), hot.reason, trace)
         return _limited(grown, base, device, metal, hot, trace)
     least = hot.installed and least_hot_conductor(device, hot.metal, hot.sets, trace.edition)
-    if not least or area(hot.installed, trace.edition) <= area(least, trace.edition):
+    if not hot.installed or not least or area(hot.installed, trace.edition) <= area(least, trace.edition):
         _note_motor(hot, trace)
         return _limited(base, base, device, metal, hot, trace)
     if hot.reason == "ambient-or-bundling":
@@ -83,7 +84,7 @@ def _either(base: str, least: str, device: float, metal: str, hot: HotConductors
     kept = _no_larger(base, metal, hot, aside)
     if _terminals_may_ask_for(hot, device, trace.edition):
         return _usual(kept, base, least, metal, hot, trace)
-    grown = _no_larger(in_proportion(base, least, hot.installed, trace)[0], metal, hot, trace)
+    grown = _no_larger(in_proportion(base, least, known(hot.installed), trace)[0], metal, hot, trace)
     if area(grown, trace.edition) <= area(kept, trace.edition):
         return Sized(kept)
     trace.step(
@@ -104,16 +105,16 @@ def _either(base: str, least: str, device: float, metal: str, hot: HotConductors
 def _terminals_may_ask_for(hot: HotConductors, device: float, edition: str) -> bool:
     """Tell whether terminals for 60 °C alone may be why the hot conductors are as large as they are."""
     cool = least_with_cool_terminals(device, hot.metal, edition) if hot.sets == 1 else None
-    return cool is not None and area(hot.installed, edition) <= area(cool, edition)
+    return cool is not None and area(known(hot.installed), edition) <= area(cool, edition)
 
 
 def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, trace: Trace) -> Sized:
     """Return the size without an increase, and note the other one: 50 A behind 6 AWG is everyday work."""
-    aside = Trace(trace.edition)
-    grown = _no_larger(in_proportion(base, least, hot.installed, aside)[0], metal, hot, aside)
+    aside, installed = Trace(trace.edition), known(hot.installed)
+    grown = _no_larger(in_proportion(base, least, installed, aside)[0], metal, hot, aside)
     _no_larger(base, metal, hot, trace)
     if area(grown, trace.edition) > area(kept, trace.edition):
-        words = {"least": shown_size(least), "installed": shown_size(hot.installed)}
+        words = {"least": shown_size(least), "installed": shown_size(installed)}
         trace.reading(message("where {least} is the minimum and {installed} was run on purpose", **words), grown)
         trace.note(
             message(
@@ -121,7 +122,7 @@ def _usual(kept: str, base: str, least: str, metal: str, hot: HotConductors, tra
                 "{installed} was run on purpose, it is {grown} {metal} ({section}).",
                 cool=trace.section(COOL_TERMINALS),
                 least=shown_size(least),
-                installed=shown_size(hot.installed),
+                installed=shown_size(installed),
                 grown=shown_size(grown),
                 metal=METAL_WORDS[metal],
                 section=trace.section(INCREASE),
@@ -164,7 +165,7 @@ def _say_that_they_are_small(device: float, hot: HotConductors, trace: Trace) ->
             "a {device} A device requires: {least}. Check both. Motors, taps and other listed uses have their own "
             "rules.",
             section=trace.section(CIRCUIT),
-            installed=shown_size(hot.installed),
+            installed=shown_size(known(hot.installed)),
             device=shown_number(device),
             least=message("{size} {metal}", size=shown_size(least), metal=METAL_WORDS[hot.metal]) if least else message(
                 "more"

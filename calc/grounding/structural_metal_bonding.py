@@ -101,7 +101,7 @@ def structural_metal_bonding(
             ),
             "grounding-electrode-conductor",
         )
-    require(conductor, "conductor")
+    conductor = require(conductor, "conductor")
     refuse = refuse_below_service if supply == "service" else refuse_below_wiring
     refuse(conductor, conductor_metal, trace)
     if supply == "feeder-or-branch":

@@ -76,7 +76,7 @@ def why_no_bond(
     """Return why this metal needs no bond, nothing where it needs one; the parameters are values of the fields above.
     """
     section = trace.section(RULE_OF[supply])
-    why = []
+    why: list[Message] = []
     if frame == "not-interconnected":
         why.append(message("It is not interconnected to form a building frame ({section}).", section=section))
     if exposed == "no":

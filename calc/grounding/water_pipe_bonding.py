@@ -108,7 +108,7 @@ def water_pipe_bonding(
     if by_device:
         size = size_by_device(require(device, "device"), metal, trace)
     else:
-        require(conductor, "conductor")
+        conductor = require(conductor, "conductor")
         supply = (conductor, sets, conductor_metal, metal, trace)
         if piping == "water":
             refuse_below_service(conductor, conductor_metal, trace)
@@ -153,7 +153,15 @@ def _goes_by_device(piping: str, trace: Trace) -> bool:
     return True
 
 
-def _not_larger_than_feeder(size, conductor, sets, conductor_metal, metal, by_device, trace: Trace) -> str:
+def _not_larger_than_feeder(
+    size: str,
+    conductor: str | None,
+    sets: int,
+    conductor_metal: str,
+    metal: str,
+    by_device: bool,
+    trace: Trace,
+) -> str:
     # Whether one conductor or the set of a phase is meant is open; for sets the larger size stays.
     if conductor is None or sets > 1 or area(size, trace.edition) <= area(conductor, trace.edition):
         return size

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Set as AbstractSet
+
 from calc.identify.supply_or_load_side import (
     BUILDING,
     DERIVED,
@@ -49,7 +51,7 @@ def parts_joined(from_part: str, to_part: str, side: Side) -> frozenset[str]:
     return frozenset("enclosure" if part == "equipment" else part for part in pair)
 
 
-def name_of(pair: frozenset[str], side: Side) -> str:
+def name_of(pair: AbstractSet[str], side: Side) -> str:
     """Return the name of what joins a pair of parts on one side. Raises: UnclassifiedError with the reason's key."""
     if pair <= NEUTRALS:
         return GROUNDED
@@ -87,7 +89,7 @@ def _from_neutral(other: str, from_source: bool, side: Side) -> str:
     return SUPPLY_SIDE
 
 
-def _from_communications(other: frozenset[str], side: Side) -> str:
+def _from_communications(other: AbstractSet[str], side: Side) -> str:
     if side.place not in (*SERVICE_PLACES, BUILDING):
         raise UnclassifiedError("communications-elsewhere")
     if other <= {"enclosure", "electrode"} and other:
@@ -97,7 +99,7 @@ def _from_communications(other: frozenset[str], side: Side) -> str:
     raise UnclassifiedError("communications-landing")
 
 
-def _from_electrode(other: frozenset[str], side: Side) -> str:
+def _from_electrode(other: AbstractSet[str], side: Side) -> str:
     if not other:
         return ELECTRODE_JUMPER
     if other <= PIPES_AND_STEEL:
@@ -109,7 +111,7 @@ def _from_electrode(other: frozenset[str], side: Side) -> str:
     raise UnclassifiedError("electrode-at-equipment")
 
 
-def _from_pipes_and_steel(pair: frozenset[str], side: Side) -> str:
+def _from_pipes_and_steel(pair: AbstractSet[str], side: Side) -> str:
     metal, other = pair & PIPES_AND_STEEL, pair - PIPES_AND_STEEL
     if pair == {"water-pipe"}:
         return METER_JUMPER
@@ -128,7 +130,7 @@ def _from_pipes_and_steel(pair: frozenset[str], side: Side) -> str:
     raise UnclassifiedError("pipes-and-steel-elsewhere")
 
 
-def _between_metal_parts(pair: frozenset[str], side: Side) -> str:
+def _between_metal_parts(pair: AbstractSet[str], side: Side) -> str:
     if side.supply and not pair & {"equipment", "receptacle"}:
         return SUPPLY_SIDE
     if "raceway" in pair or pair == {"receptacle", "equipment"}:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Set as AbstractSet
 from typing import NamedTuple
 
 from calc.identify import classify as name
@@ -42,7 +43,7 @@ class OwnRule(NamedTuple):
     calculator: str | None
 
 
-def own_rule(given: str, pair: frozenset[str], side: Side, edition: str) -> OwnRule:
+def own_rule(given: str, pair: AbstractSet[str], side: Side, edition: str) -> OwnRule:
     """Return the rule of a named part between `pair` on one side, as `edition` states it."""
     if given == name.NO_CONDUCTOR:
         return OwnRule(_kept_apart(side), NOTHING, _kept_apart(side), None)
@@ -97,7 +98,7 @@ def _asks_for_electrode_conductor(side: Side) -> str:
     return "grounding/electrode_conductor_at_service"
 
 
-def _joins_electrodes(pair: frozenset[str]) -> str:
+def _joins_electrodes(pair: AbstractSet[str]) -> str:
     return "naming/supplemental_electrode" if "raceway" in pair else "naming/electrode_bonding_jumper"
 
 
@@ -112,7 +113,7 @@ def _grounded_conductor(side: Side) -> OwnRule:
     return OwnRule(asked, CONDUCTORS, asked, "grounded-conductor")
 
 
-def _piping_or_steel(pair: frozenset[str], side: Side, edition: str) -> OwnRule:
+def _piping_or_steel(pair: AbstractSet[str], side: Side, edition: str) -> OwnRule:
     if "other-piping" in pair:
         asked = "grounding/other_metal_piping_bond"
         return OwnRule(asked, DEVICE, asked, "water-pipe-bonding")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Set as AbstractSet
+
 from calc.identify import classify as name
 from calc.identify.supply_or_load_side import (
     BUILDING,
@@ -16,7 +18,7 @@ from calc.messages import message
 from calc.trace import Trace
 
 
-def note_place(given: str, pair: frozenset[str], side: Side, trace: Trace) -> None:
+def note_place(given: str, pair: AbstractSet[str], side: Side, trace: Trace) -> None:
     """Note the landings, exceptions and traps of a name between `pair` on one side."""
     if given == name.NO_CONDUCTOR:
         _kept_apart(pair, side, trace)
@@ -53,7 +55,7 @@ def note_place(given: str, pair: frozenset[str], side: Side, trace: Trace) -> No
         _piping_or_steel(pair, side, trace)
 
 
-def _kept_apart(pair: frozenset[str], side: Side, trace: Trace) -> None:
+def _kept_apart(pair: AbstractSet[str], side: Side, trace: Trace) -> None:
     trace.note(
         message(
             "A second neutral-to-ground connection puts load current on metal that people touch ({section}).",
@@ -106,7 +108,7 @@ def _kept_apart(pair: frozenset[str], side: Side, trace: Trace) -> None:
         )
 
 
-def _supply_side(pair: frozenset[str], side: Side, trace: Trace) -> None:
+def _supply_side(pair: AbstractSet[str], side: Side, trace: Trace) -> None:
     if "neutral" in pair:
         trace.note(
             message(
@@ -132,7 +134,7 @@ def _supply_side(pair: frozenset[str], side: Side, trace: Trace) -> None:
         )
 
 
-def _equipment_conductor(pair: frozenset[str], side: Side, trace: Trace) -> None:
+def _equipment_conductor(pair: AbstractSet[str], side: Side, trace: Trace) -> None:
     if side.place == SERVICE_DISCONNECT:
         trace.note(message("This is for load equipment. Enter a service meter enclosure or wireway as an enclosure."))
     if "neutral" in pair:
@@ -153,7 +155,7 @@ def _equipment_conductor(pair: frozenset[str], side: Side, trace: Trace) -> None
         )
 
 
-def _electrodes(given: str, pair: frozenset[str], side: Side, trace: Trace) -> None:
+def _electrodes(given: str, pair: AbstractSet[str], side: Side, trace: Trace) -> None:
     if given == name.ELECTRODE_JUMPER and "raceway" in pair:
         trace.note(
             message(
@@ -193,7 +195,7 @@ def _electrodes(given: str, pair: frozenset[str], side: Side, trace: Trace) -> N
         )
 
 
-def _piping_or_steel(pair: frozenset[str], side: Side, trace: Trace) -> None:
+def _piping_or_steel(pair: AbstractSet[str], side: Side, trace: Trace) -> None:
     if side.place == DERIVED and "enclosure" in pair and "other-piping" not in pair:
         trace.note(
             message(

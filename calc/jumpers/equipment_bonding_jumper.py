@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
+from calc.data_file import Data
 from calc.found.verdict import SIZE
 from calc.grounding.aluminum_near_earth import OF_BONDS, warn_of_aluminum_near_earth
 from calc.grounding.either_size import ask_for_the_smallest, words_of
@@ -164,7 +165,7 @@ def _device_that_counts(device: float, other_devices: str | None, trace: Trace) 
     return largest
 
 
-def _not_like_this(against: list[Message], words: dict) -> tuple[Message, Message]:
+def _not_like_this(against: list[Message], words: Data) -> tuple[Message, Message]:
     first, *rest = against
     detail = message("{first} {rest}", first=first, rest=rest[0]) if rest else first
     remedy = message("{reasons} Reroute it, or run {size} {metal} inside the raceway.", reasons=detail, **words)

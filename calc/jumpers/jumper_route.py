@@ -42,7 +42,7 @@ def reasons_against_route(routing: str, length: float | None, along: str, trace:
         "ft",
         (LONGEST,),
     )
-    against = []
+    against: list[Message] = []
     if given > limit:
         against.append(message(
             "It is {length} ft long outside, over the {longest} ft limit.",

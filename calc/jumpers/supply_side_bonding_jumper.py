@@ -206,7 +206,9 @@ def _one_or_each(size: str, each: str, detail: Message, raceways: int, trace: Tr
     )
 
 
-def _detail(form, place, size, metal, raceways, arrangement, trace: Trace) -> Message:
+def _detail(
+    form: str, place: str, size: str, metal: str, raceways: int, arrangement: str, trace: Trace
+) -> Message:
     words = {"metal": METAL_WORDS[metal], "raceways": raceways}
     if place == "separately-derived-system":
         trace.cite("jumpers/derived_jumper_of_bus" if form == "busbar" else "jumpers/derived_jumper_of_wire")

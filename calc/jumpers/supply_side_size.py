@@ -9,6 +9,7 @@ from calc.calculator import NotCovered
 from calc.conductors.ampacity import AMPACITY_RULE, TABLE_COLUMN, ampacity, size_of_ampacity
 from calc.conductors.area import AREA_RULE, area, next_listed_size
 from calc.conductors.size import shown_size
+from calc.known import known
 from calc.messages import message
 from calc.rulebook import rule
 from calc.shared_fields import METAL_WORDS
@@ -34,7 +35,7 @@ def supply_side_size(
     edition = trace.edition
     one = area(conductor, edition)
     trace.step(message("Area of one {size} conductor.", size=shown_size(conductor)), one, "cmil", (AREA_RULE,))
-    total = one
+    total: float = one
     if sets > 1:
         total = trace.compute(
             message("Total area of all conductors of one phase."),
@@ -83,7 +84,16 @@ def supply_side_size(
     return _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, trace, cap_rule)
 
 
-def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, metal, trace, cap_rule) -> str:
+def _not_larger_than_ungrounded(
+    size: str,
+    conductor: str,
+    sets: int,
+    total: float,
+    conductor_metal: str,
+    metal: str,
+    trace: Trace,
+    cap_rule: str,
+) -> str:
     if area(size, trace.edition) <= total:
         return size
     if TABLE_COLUMN[metal] != "copper" and TABLE_COLUMN[conductor_metal] == "copper":
@@ -96,7 +106,7 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
                 )
             )
         return size
-    smaller = conductor if sets == 1 else next_listed_size(total, trace.edition)
+    smaller = conductor if sets == 1 else known(next_listed_size(total, trace.edition))
     if area(smaller, trace.edition) >= area(size, trace.edition):
         return size
     if cap_rule == CAP:
@@ -124,7 +134,9 @@ def _not_larger_than_ungrounded(size, conductor, sets, total, conductor_metal, m
     return smaller
 
 
-def _share_of_area(conductor, sets, conductor_metal, metal, total, last, trace: Trace) -> str:
+def _share_of_area(
+    conductor: str, sets: int, conductor_metal: str, metal: str, total: float, last: str, trace: Trace
+) -> str:
     edition = trace.edition
     trace.step(
         message(
@@ -166,7 +178,9 @@ def _share_of_area(conductor, sets, conductor_metal, metal, total, last, trace: 
     return size
 
 
-def _total_area_in_metal_of_jumper(conductor, sets, conductor_metal, metal, trace: Trace) -> float:
+def _total_area_in_metal_of_jumper(
+    conductor: str, sets: int, conductor_metal: str, metal: str, trace: Trace
+) -> float:
     """Take the ungrounded conductors as conductors of the jumper's metal with equivalent ampacity."""
     edition = trace.edition
     carried = ampacity(conductor, conductor_metal, edition)

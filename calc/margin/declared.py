@@ -18,6 +18,6 @@ class Margin:
 
     fields: tuple[str, ...]
     verdict: str = ""
-    breaks: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    needs: Mapping[str, str] = field(default_factory=dict)
+    breaks: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
+    needs: Mapping[str, str] = field(default_factory=dict[str, str])
     close: float = 1e-8

@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 from calc.answer import Answer
 from calc.calculator import FieldError, NotCovered, Result
@@ -39,8 +40,8 @@ class Turn:
 
     field: str
     unit: str
-    value: object
-    turns_at: object
+    value: Any
+    turns_at: Any
     direction: int
     included: bool
     becomes: str
@@ -55,6 +56,10 @@ class _End:
     code: str
     words: Message
     answered: bool = True
+
+
+_Ends = Callable[[Any], _End]  # what a value of an input leads to
+_Place = tuple[float, bool] | None  # where an answer turns, and whether that value has the other answer
 
 
 def turns_of(result: Result) -> tuple[Turn, ...]:
@@ -73,14 +78,16 @@ def turns_of(result: Result) -> tuple[Turn, ...]:
     return (*turns, *_of_the_row(result, inputs, turns))
 
 
-def _ends(result: Result, name: str, inputs: Mapping) -> Callable[[object], _End]:
+def _ends(result: Result, name: str, inputs: Mapping[str, Any]) -> _Ends:
     """Return the function that gives what a value of the input `name` leads to, all else as entered."""
     margin = result.calculator.margin or Margin(())
 
+    now = result.answered
+
     @cache
-    def at(value: object) -> _End:
+    def at(value: Any) -> _End:
         if value == inputs[name]:
-            return _End(_code(result.answer, margin), result.answer.headline)
+            return _End(_code(now, margin), now.headline)
         try:
             answer = result.calculator.function(trace=Trace(result.edition), **{**inputs, name: value})
         except NotCovered:
@@ -88,22 +95,24 @@ def _ends(result: Result, name: str, inputs: Mapping) -> Callable[[object], _End
         except FieldError as error:
             label = result.calculator.fields[error.field].label
             return _End(FIX, message("“{label}” is required", label=label), answered=False)
-        return _End(_code(answer, margin), _words(answer, result.answer))
+        return _End(_code(answer, margin), _words(answer, now))
 
     return at
 
 
-def _code(answer: Answer | None, margin: Margin) -> str:
+def _code(answer: Answer, margin: Margin) -> str:
     return str(answer.values[margin.verdict]) if margin.verdict else answer.answer_code
 
 
-def _words(answer: Answer, now: Answer | None) -> Message:
+def _words(answer: Answer, now: Answer) -> Message:
     """Return the headline of another answer, or its whole line where the headline is the one of now."""
-    same = now is not None and str(answer.headline) == str(now.headline)
+    same = str(answer.headline) == str(now.headline)
     return message("{line}", line=answer.in_one_line) if same else answer.headline
 
 
-def _turn(result: Result, margin: Margin, name: str, inputs: Mapping, at: Callable, direction: int) -> Iterator[Turn]:
+def _turn(
+    result: Result, margin: Margin, name: str, inputs: Mapping[str, Any], at: _Ends, direction: int
+) -> Iterator[Turn]:
     field, value = result.calculator.fields[name], inputs[name]
     now, unit = at(value).code, "size" if field.read is read_size else field.unit
     found = None
@@ -118,10 +127,10 @@ def _turn(result: Result, margin: Margin, name: str, inputs: Mapping, at: Callab
         yield Turn(name, unit, value, found[0], direction, found[1], seen.code, seen.words)
 
 
-def _steps(field: Field, value: object, edition: str, direction: int) -> Iterable[object] | None:
+def _steps(field: Field, value: Any, edition: str, direction: int) -> Iterable[Any] | None:
     """Return the values from the next one outwards, None for an amount."""
     if field.read is read_size:
-        domain: list[object] = list(listed_sizes(edition))
+        domain: list[Any] = list(listed_sizes(edition))
     elif field.whole_numbers:
         domain = list(range(field.whole_numbers[0], field.whole_numbers[1] + 1))
     else:
@@ -130,11 +139,20 @@ def _steps(field: Field, value: object, edition: str, direction: int) -> Iterabl
     return domain[place + 1 :] if direction == UP else domain[:place][::-1]
 
 
-def _at_a_break(keys: tuple[str, ...], value: float, field: Field, inputs: Mapping, edition: str, at, direction: int):
+def _at_a_break(
+    keys: tuple[str, ...],
+    value: float,
+    field: Field,
+    inputs: Mapping[str, Any],
+    edition: str,
+    at: _Ends,
+    direction: int,
+) -> tuple[_Place, _End | None]:
     """Return the nearest figure of the rules where the answer turns: above a figure, or at one below."""
     now, sets = at(value).code, inputs.get("sets", 1)
     figures = {figure * times for key in keys for figure in _figures(key, edition) for times in {1, sets, sets - 1}}
-    within = sorted(each for each in figures if field.minimum <= each <= field.maximum)
+    low, high = field.ends
+    within = sorted(each for each in figures if low <= each <= high)
     if direction == DOWN:
         for figure in (each for each in reversed(within) if each < value):
             if at(figure).code != now:
@@ -142,7 +160,7 @@ def _at_a_break(keys: tuple[str, ...], value: float, field: Field, inputs: Mappi
         return None, None
     for figure in (each for each in within if each >= value):
         past = figure * (1 + PAST)
-        if past <= field.maximum and at(past).code != now:
+        if past <= high and at(past).code != now:
             return (figure, False), at(past)
     return None, None
 
@@ -155,7 +173,9 @@ def _figures(key: str, edition: str) -> tuple[float, ...]:
     )
 
 
-def _halved(value: float, field: Field, close: float, at: Callable[[object], _End], direction: int):
+def _halved(
+    value: float, field: Field, close: float, at: _Ends, direction: int
+) -> tuple[_Place, _End | None]:
     """Return the amount between the value and its end where the answer turns, found by halving."""
     end = field.maximum if direction == UP else field.minimum
     if end is None or end == value or at(float(end)).code == at(value).code:
@@ -200,20 +220,21 @@ def _shortest(kept: float, other: float, close: float) -> float:
     return kept
 
 
-def _of_the_row(result: Result, inputs: Mapping, turns: list[Turn]) -> list[Turn]:
+def _of_the_row(result: Result, inputs: Mapping[str, Any], turns: list[Turn]) -> list[Turn]:
     """Return how far the area of all conductors together is from the ends of its row of the table."""
     row = result.trace.table_row
     if row is None or "conductor" not in (result.calculator.margin or Margin(())).fields:
         return []
     at = _ends(result, "conductor", inputs)
     now = at(inputs["conductor"]).code
-    given = []
+    given: list[Turn] = []
     for direction, end in ((UP, row.through), (DOWN, row.over)):
         if end is None:
             continue
         size = _size_past(inputs["conductor"], row, end, direction, result.edition)
         seen = at(size) if size else None
-        if seen and seen.answered and seen.code != now and size not in seen.code:  # no listed size has that label
+        # No listed size has that label.
+        if seen and size and seen.answered and seen.code != now and size not in seen.code:
             turn = Turn("conductor", "cmil", row.total, end, direction, direction == DOWN, seen.code, seen.words, True)
             given.append(turn)
     return [each for each in given if _agrees(each, turns, row, inputs, result.edition)]
@@ -226,7 +247,7 @@ def _size_past(conductor: str, row: TableRow, end: int, direction: int, edition:
     return f"{kcmil}kcmil" if kcmil >= 1 else None
 
 
-def _agrees(turn: Turn, turns: list[Turn], row: TableRow, inputs: Mapping, edition: str) -> bool:
+def _agrees(turn: Turn, turns: list[Turn], row: TableRow, inputs: Mapping[str, Any], edition: str) -> bool:
     """Tell whether the next listed conductor that turns the answer is past this end of the row, and not before it."""
     for each in turns:
         if each.field == "conductor" and each.direction == turn.direction:

@@ -7,12 +7,13 @@ from collections.abc import Sequence
 from calc.calculator import Result
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
+from calc.data_file import Data
 from calc.margin.search import UP, Turn, rounded_towards
 from calc.messages import Message, message
 from calc.trace import shown_number
 
 
-def margin_to_list(turns: Sequence[Turn]) -> list[dict]:
+def margin_to_list(turns: Sequence[Turn]) -> list[Data]:
     """Return turns as plain data."""
     return [
         {
@@ -30,7 +31,7 @@ def margin_to_list(turns: Sequence[Turn]) -> list[dict]:
 
 def margin_line(result: Result, turns: Sequence[Turn]) -> Message | None:
     """Return where the answer changes by the first input that turns it, None where nothing is known of it."""
-    told = []
+    told: list[Message] = []
     for name in list(dict.fromkeys(each.field for each in turns))[:1]:
         own = [each for each in turns if each.field == name]
         # The area of all conductors together says more than the next size, where the row of the table decides.

@@ -90,11 +90,12 @@ def _two_wire(taken: Readings, trace: Trace) -> Measured:
         raise FieldError(
             "lead_spread", message("No leads repeat that well. Enter at least the last digit that the meter shows.")
         )
+    reading = MILLI * require(taken.reading, "reading")
     middle = trace.compute(
         message("The reading without the leads."),
         "reading - leads",
         "milliohm",
-        reading=MILLI * require(taken.reading, "reading"),
+        reading=reading,
         leads=MILLI * taken.lead_ohm,
     )
     doubt = trace.compute(
@@ -104,7 +105,7 @@ def _two_wire(taken: Readings, trace: Trace) -> Measured:
         root_of_two=2**0.5,
         spread=spread,
     )
-    doubt += _meter_error(taken, MILLI * taken.reading, trace)
+    doubt += _meter_error(taken, reading, trace)
     if middle + doubt < 0:
         raise FieldError(
             "lead_ohm", message("The leads alone read more than leads and bond. Short the tips and read again.")

@@ -168,4 +168,4 @@ def in_order(where: str, signs: Signs) -> tuple[str, ...]:
     if signs.small:
         nearer(SECOND_BOND, BORROWED, by=1)  # they bring a share of the load
     rank[METER] = 9 if signs.real else -9
-    return tuple(sorted(rank, key=rank.get))
+    return tuple(sorted(rank, key=lambda cause: rank[cause]))

@@ -142,8 +142,9 @@ def _range(
 def _filters(
     where: str, low: float, high: float, appliances: int | None, trace: Trace
 ) -> tuple[int | None, bool | None, bool]:
-    """Return how many appliances' filters it takes, whether those there may (True) or cannot (False) explain it, and
-    whether it is no more than the filters of a few bring.
+    """Return how many appliances' filters it takes, whether those there explain it, and whether a few would.
+
+    Those there may (True) or cannot (False).
     """
     if where in ask.AT_THE_SERVICE:
         return None, None, False

@@ -94,7 +94,7 @@ def buried_metal_elbow(
             NAME, message("No bond required"), _spared(basis), basis, "no-bond", {"bond": False, "reasons": []}
         )
     sized = size_of_bond(circuit, conductor, sets, conductor_metal, device, metal, trace)
-    size = sized and sized.size
+    size = sized.size if sized else None
     jumper = NAME_WORDS[jumper_of(circuit)]
     if size is not None:
         trace.note(message("Bond it with the {jumper}, this size or larger.", jumper=jumper))
@@ -110,7 +110,7 @@ def buried_metal_elbow(
         "area_cmil": size and area(size, trace.edition),
     }
     why = _joined(reasons)
-    if size is None:
+    if sized is None or size is None:
         detail = message(
             "{reasons} Bond it with the {jumper}. {how}", reasons=why, jumper=jumper, how=how_to_size(circuit)
         )

@@ -30,13 +30,13 @@ def reasons_to_bond(
             message("Only a metal part with nonmetallic raceway at both ends may be left unbonded."), cites=(rule,)
         )
         return rule, [message("It connects to metal that comes above grade.")]
-    given = {rule: cover}
+    given: dict[str, float] = {} if cover is None else {rule: cover}
     if concrete is not None and service:
         trace.step(message("For service conductors, concrete around the elbow is not an exception."), cites=(rule,))
     elif concrete is not None:
         given[CONCRETE_OF_OTHERS] = concrete
     for key, inches in given.items():
-        if inches is not None and _enough(key, inches, trace):
+        if _enough(key, inches, trace):
             return key, []
     require(cover, "cover")
     for key, inches in given.items():

@@ -128,7 +128,7 @@ def movement_and_core(raceway: str, flexibility: str, stainless: str, trace: Tra
                 )
             )
         return []
-    against = []
+    against: list[Message] = []
     trace.cite("raceways/flexibility_after_installation")
     if flexibility == "needed":
         section = trace.section("raceways/flexibility_after_installation")

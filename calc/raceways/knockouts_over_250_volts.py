@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.calculator import Answer, NotCovered, calculator
+from calc.known import known
 from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.output import YES_OR_NO, Output
@@ -118,13 +119,13 @@ def knockouts_over_250_volts(
     'jumper'
     """
     require_scope(OUT_OF_SCOPE, trace, raceway=raceway, location=location)
-    volt = voltage_to_ground
-    if place != "service":
-        volt = voltage_of_entry(system, voltage_to_ground, trace)
-    _stay_under_1000_volts(volt, trace)
     if place == "service":
+        volt = voltage_to_ground
+        _stay_under_1000_volts(volt, trace)
         need = need_at_service(knockout, trace)
     else:
+        volt = voltage_of_entry(system, voltage_to_ground, trace)
+        _stay_under_1000_volts(volt, trace)
         need = need_by_voltage(volt, knockout, enclosure, trace)
     if place == "derived-system":
         need = need_as_path(need, raceway, knockout, enclosure, trace)
@@ -149,17 +150,19 @@ def _stay_under_1000_volts(volt: float | None, trace: Trace) -> None:
         )
 
 
-def _words(need, enough, place, volt, raceway, knockout, fitting) -> tuple[Message, Message]:
+def _words(
+    need: str, enough: bool, place: str, volt: float | None, raceway: str, knockout: str, fitting: str | None
+) -> tuple[Message, Message]:
     if need == ORDINARY:
         return message("No jumper required"), message(
             "{where}, {volt} V to ground, not a hazardous location. Standard fittings made for it, all tight, paint "
             "removed",
             where=WHERE[place],
-            volt=shown_number(volt),
+            volt=shown_number(known(volt)),
         )
     if enough:
         return message("Nothing more required"), message(
-            "{fitting}: sufficient here", fitting=ask.FITTING_WORDS[fitting]
+            "{fitting}: sufficient here", fitting=ask.FITTING_WORDS[known(fitting)]
         )
     if need == JUMPER:
         past = message("around the rings") if knockout == "rings" else message("around the oversized knockout")

@@ -136,7 +136,7 @@ def raceway_as_grounding_path(
         ),
         cites=(basis,),
     )
-    against = []
+    against: list[Message] = []
     if raceway == "nonmetallic-raceway":
         against.append(message("It is not metal. A wire must be the ground-fault return path."))
     elif raceway == "mineral-insulated-steel":

@@ -14,7 +14,7 @@ def tray(tray_metal: str, tray_area: float | None, device: float, qualified: str
 
     Raises: FieldError when the area is missing or 0. Source: rules raceways/tray_*.
     """
-    against = []
+    against: list[Message] = []
     trace.cite("raceways/tray_supervision")
     trace.cite("raceways/tray_conditions")
     if qualified == "no":

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc.data_file import Data
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.supply_side_size import PARALLEL
@@ -13,7 +14,7 @@ AT_DISCONNECT = "first-disconnect"
 
 
 def add_derived_source(
-    parts: PartList, supply: dict, place: str, raceways: int, source: Message, *, device_at_source: bool = False
+    parts: PartList, supply: Data, place: str, raceways: int, source: Message, *, device_at_source: bool = False
 ) -> None:
     """Add the system bonding jumper and, where no device is at the source, what runs to the first disconnect.
 

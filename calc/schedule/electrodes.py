@@ -6,6 +6,7 @@ from functools import partial
 
 from calc.answer import Answer
 from calc.conductors.area import area
+from calc.data_file import Data
 from calc.grounding.electrode_conductor_notes import words_of_run
 from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
@@ -21,7 +22,7 @@ PRESENT = ("water-pipe", "structural-metal", "concrete-encased", "ring")  # thos
 
 
 def add_electrodes(
-    parts: PartList, electrodes: str, start: Message, inputs: dict, conductor: str = "conductor"
+    parts: PartList, electrodes: str, start: Message, inputs: Data, conductor: str = "conductor"
 ) -> None:
     """Add the conductor to each of `electrodes` ("water-pipe,rod"), the largest first, and ask for others.
 
@@ -93,7 +94,7 @@ def warn_of_a_lone_electrode(electrodes: list[str], trace: Trace) -> None:
         )
 
 
-def _largest_first(parts: PartList, electrodes: tuple[str, ...], inputs: dict, conductor: str) -> list[str]:
+def _largest_first(parts: PartList, electrodes: tuple[str, ...], inputs: Data, conductor: str) -> list[str]:
     """Return `electrodes` so that a jumper to each may start at any before it: no conductor grows on its way."""
 
     def size(electrode: str) -> int:

@@ -6,6 +6,7 @@ from calc.calculator import FieldError
 from calc.conductors.ampacity import size_of_ampacity
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
+from calc.data_file import Data
 from calc.grounding.size_by_device import size_by_device
 from calc.jumpers.supply_side_size import PARALLEL
 from calc.messages import message
@@ -17,7 +18,7 @@ INCREASE = "grounding/equipment_grounding_increase"
 
 def by_device_and_conductor(
     device: float, metal: str, conductor: str, minimum: str | None, conductor_metal: str, sets: int, edition: str
-) -> dict:
+) -> Data:
     """Return the inputs of the equipment grounding conductor's calculator for hot conductors that are known.
 
     conductor, minimum: size labels of one hot conductor, the one that runs and the smallest that would do, None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc.data_file import Data
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
 from calc.jumpers.supply_side_size import PARALLEL
 from calc.messages import message
@@ -11,7 +12,7 @@ from calc.schedule.part_list import PartList
 GENERATOR = message("Generator")
 
 
-def add_own_system(parts: PartList, supply: dict, place: str, raceways: int, protected: bool) -> None:
+def add_own_system(parts: PartList, supply: Data, place: str, raceways: int, protected: bool) -> None:
     """Add the rows of a generator whose neutral is switched, so that it is a separately derived system.
 
     supply: conductor, sets, conductor_metal, metal. place: "source" or "first-disconnect". protected: a device is at
@@ -31,7 +32,7 @@ def add_own_system(parts: PartList, supply: dict, place: str, raceways: int, pro
     add_derived_source(parts, supply, "source" if protected else place, raceways, GENERATOR, device_at_source=protected)
 
 
-def add_joined_neutral(parts: PartList, supply: dict, raceways: int, protected: bool) -> None:
+def add_joined_neutral(parts: PartList, supply: Data, raceways: int, protected: bool) -> None:
     """Add the rows of a generator whose neutral stays joined to that of the service; parameters as above."""
     parts.trace.step(
         message(

@@ -7,6 +7,7 @@ from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.known import known
 from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_outdoor_source
@@ -153,6 +154,7 @@ def generator_schedule(
         )
     if switched:
         bonded = message("Point of the system bonding jumper")
+        electrodes = known(electrodes)
         add_electrodes(parts, electrodes, bonded, supply | {"place": "separately-derived-system", "ring": ring})
         add_derived_metal(parts, metal_parts, bonded, electrodes.split(","), supply, piping_device)
         ask_for_outdoor_source(parts, GENERATOR)

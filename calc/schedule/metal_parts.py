@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.calculator import require
+from calc.data_file import Data
 from calc.grounding.structural_metal_bonding import structural_metal_bonding
 from calc.grounding.water_pipe_bonding import water_pipe_bonding
 from calc.messages import Message, message
@@ -29,8 +30,8 @@ def add_metal_parts(
     metal_parts: str | None,
     start: Message,
     piping: str,
-    frame: dict,
-    supply: dict,
+    frame: Data,
+    supply: Data,
     device: float | None,
     piping_device: float | None,
     rules: tuple[str, str, str],
@@ -85,7 +86,7 @@ def add_derived_metal(
     metal_parts: str | None,
     start: Message,
     electrodes: list[str],
-    supply: dict,
+    supply: Data,
     piping_device: float | None,
     *,
     shared: bool = False,

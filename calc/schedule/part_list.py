@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping
 from calc import permalink
 from calc.answer import Answer, Row, Table
 from calc.calculator import Calculator, FieldError, Result
+from calc.known import known
 from calc.messages import Message, message
 from calc.trace import Trace, marked_section
 
@@ -85,7 +86,8 @@ class PartList:
             size, why, status = result.answer.headline, result.answer.detail, NOT_NEEDED
         else:
             size, status = message("Not covered here"), NOT_COVERED
-            why = message("{why} {look_in}", why=result.not_covered.why, look_in=result.not_covered.look_in)
+            outside = known(result.not_covered)
+            why = message("{why} {look_in}", why=outside.why, look_in=outside.look_in)
         section = self._shown_section(result)
         cells = {"part": part, "size": size, "from": start, "to": end, "why": why, "section": section}
         self._rows[key] = Row(cells, permalink.write(result), status)

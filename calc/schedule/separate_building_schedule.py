@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
+from calc.data_file import Data
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.jumpers.supply_side_size import PARALLEL
 from calc.messages import message
@@ -179,7 +180,7 @@ def _forbids_the_old_way(metal_path: str | None, ground_fault_protection: str | 
     return require(ground_fault_protection, "ground_fault_protection") == "yes"
 
 
-def _add_equipment_conductor(parts: PartList, inputs: dict) -> None:
+def _add_equipment_conductor(parts: PartList, inputs: Data) -> None:
     parts.size(
         "equipment-grounding-conductor",
         equipment_grounding_conductor,
@@ -199,7 +200,7 @@ def _add_equipment_conductor(parts: PartList, inputs: dict) -> None:
     )
 
 
-def _add_old_way(parts: PartList, inputs: dict) -> None:
+def _add_old_way(parts: PartList, inputs: Data) -> None:
     parts.trace.cite("grounding/separate_building_existing_neutral")
     parts.size(
         "grounded-conductor",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.calculator import Calculator, FieldError
+from calc.data_file import Data
 from calc.grounding.grounded_conductor import grounded_conductor
 from calc.jumpers.main_bonding_jumper import main_bonding_jumper
 from calc.jumpers.supply_side_bonding_jumper import supply_side_bonding_jumper
@@ -14,7 +15,7 @@ CORNER = "corner-grounded"
 FROM = "conductor_field"  # of a supply: the field that its conductor was entered in, where that is not `conductor`
 
 
-def add_supply_side(parts: PartList, supply: dict, raceway: str, several: bool) -> None:
+def add_supply_side(parts: PartList, supply: Data, raceway: str, several: bool) -> None:
     """Add the bonds of the metal ahead of the disconnects, and ask for the enclosures among it.
 
     supply: conductor, sets, raceways, conductor_metal, metal, system_grounding.
@@ -66,7 +67,7 @@ def add_supply_side(parts: PartList, supply: dict, raceway: str, several: bool) 
 
 
 def add_disconnects(
-    parts: PartList, served: list[tuple[int, str]], supply: dict, share: str | None, bar: Message
+    parts: PartList, served: list[tuple[int, str]], supply: Data, share: str | None, bar: Message
 ) -> None:
     """Add the grounded conductor of the common supply, then the parts of each of several disconnects.
 
@@ -103,7 +104,7 @@ def add_disconnects(
     _note_other_arrangements(parts)
 
 
-def add_disconnect(parts: PartList, supply: dict, bar: Message) -> None:
+def add_disconnect(parts: PartList, supply: Data, bar: Message) -> None:
     """Add the grounded conductor and the main bonding jumper of a single disconnect."""
     end = message("Service disconnect: {bar}", bar=bar)
     part = message("{name}, at least", name=_grounded(supply))
@@ -125,21 +126,21 @@ def _needed_share(share: str | None) -> str:
     return share
 
 
-def for_calculator(calculator: Calculator, inputs: dict) -> dict:
+def for_calculator(calculator: Calculator, inputs: Data) -> Data:
     """Return those of `inputs` that `calculator` asks for; a corner-grounded system is solidly grounded to most."""
     asked = {name: value for name, value in inputs.items() if name in calculator.fields}
     known = [choice.value for choice in calculator.fields["system_grounding"].choices]
     return asked if asked["system_grounding"] in known else asked | {"system_grounding": "solidly-grounded"}
 
 
-def _grounded(supply: dict) -> Message:
+def _grounded(supply: Data) -> Message:
     if supply["system_grounding"] == CORNER:
         return message("Grounded phase conductor")
     return message("Grounded conductor (neutral)")
 
 
 def _add_grounded_conductor(
-    parts: PartList, key: str, supply: dict, part: Message, start: Message, end: Message
+    parts: PartList, key: str, supply: Data, part: Message, start: Message, end: Message
 ) -> None:
     why = message("It is the ground-fault return path, whatever the neutral load.")
     if supply["system_grounding"] == CORNER:
@@ -159,7 +160,7 @@ def _add_grounded_conductor(
     )
 
 
-def _add_main_bonding_jumper(parts: PartList, key: str, supply: dict, part: Message, start: Message) -> None:
+def _add_main_bonding_jumper(parts: PartList, key: str, supply: Data, part: Message, start: Message) -> None:
     parts.size(
         key,
         main_bonding_jumper,

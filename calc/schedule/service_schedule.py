@@ -103,7 +103,7 @@ def service_schedule(
     >>> result.answer.values["sizes"]["main-bonding-jumper"]
     '2/0-copper'
     """
-    require(electrodes, "electrodes")
+    electrodes = require(electrodes, "electrodes")
     raceways = fields.raceways_of(sets, raceways)
     parts = PartList(trace)
     fed_by = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}

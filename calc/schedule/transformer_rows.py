@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calc.data_file import Data
 from calc.grounding.electrode_conductor_place import SEVERAL_DERIVED
 from calc.grounding.electrode_limit import DRIVEN, ELECTRODES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
@@ -18,18 +19,19 @@ from calc.trace import shown_number
 def add_primary(parts: PartList, device: float | None, metal: str) -> None:
     """Add the equipment grounding conductor of the primary by its device, or ask what carries a fault back there."""
     part = message("Primary equipment grounding conductor")
-    ends = {"start": message("Panel that feeds the transformer"), "end": message("Transformer enclosure")}
+    start, end = message("Panel that feeds the transformer"), message("Transformer enclosure")
     if device is None:
         parts.ask(
             "equipment-grounding-conductor-primary",
             "naming/equipment_grounding_conductor_size",
             "naming/equipment_conductor_types",
             part=part,
+            start=start,
+            end=end,
             question=message(
                 "What is the fault return path for the primary? For a wire, enter the primary overcurrent device; for "
                 "a metal raceway or cable, check that it qualifies."
             ),
-            **ends,
         )
         return
     parts.size(
@@ -37,16 +39,17 @@ def add_primary(parts: PartList, device: float | None, metal: str) -> None:
         equipment_grounding_conductor,
         {"device": device, "metal": metal},
         part=part,
+        start=start,
+        end=end,
         why=message(
             "A primary fault to the case opens the primary overcurrent device through it. It must be increased where "
             "the hot conductors are upsized ({section}).",
             section=parts.trace.section(INCREASE),
         ),
-        **ends,
     )
 
 
-def add_electrode(parts: PartList, electrode: str, inputs: dict, shared: bool, bonded: Message) -> None:
+def add_electrode(parts: PartList, electrode: str, inputs: Data, shared: bool, bonded: Message) -> None:
     """Add the grounding electrode conductor to `electrode`, and ask whether that is joined to the building's others.
 
     inputs: conductor, sets, conductor_metal, metal, ring. shared: several sources have one conductor, with taps.

@@ -120,7 +120,7 @@ def transformer_schedule(
     warn_of_a_large_device(device, current, trace)
     taken = conductor is None
     conductor = secondary_conductor(conductor, sets, conductor_metal, device, trace)
-    require(electrode, "electrode")
+    electrode = require(electrode, "electrode")
     parts = PartList(trace)
     supply = {"conductor": conductor, "sets": sets, "conductor_metal": conductor_metal, "metal": metal}
     shared = common_conductor == "yes"

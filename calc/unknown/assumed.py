@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import partial
+from typing import Any
 
 from calc.calculator import Calculator, Result
 from calc.messages import Message, message
@@ -37,7 +39,7 @@ class Assumption:
     decides: bool | None
     other: object = None
     otherwise: Message | None = None
-    weight: tuple = ()
+    weight: tuple[Any, ...] = ()
 
     @property
     def words(self) -> Message:
@@ -88,20 +90,21 @@ def _counts(result: Result, name: str) -> bool:
 def _assumption(result: Result, name: str, *, tried: bool) -> Assumption:
     calculator, value = result.calculator, result.inputs[name]
     field = calculator.fields[name]
-    facts = dict(field=name, label=field.label, value=value, shown=field.shown(value))
+    assumption = partial(Assumption, name, field.label, value, field.shown(value))
     others = list(_others(calculator, name, value)) if tried else []
     if not others:
-        return Assumption(**facts, decides=None)
-    own, found = mark_of(result, (name,)), []
+        return assumption(decides=None)
+    own = mark_of(result, (name,))
+    found: list[tuple[tuple[Any, ...], Any, Result]] = []
     for other in others:
         outcome = calculator.settled(result.edition, {**result.inputs, name: other})
         if mark_of(outcome, (name,)) != own and not any(fix.field == name for fix in outcome.fix):
             found.append((_weight(result, outcome), other, outcome))
     if not found:
-        return Assumption(**facts, decides=False)
+        return assumption(decides=False)
     weight, other, outcome = max(found, key=lambda each: each[0])
     shown = message("{other}", other=field.shown(other))
-    return Assumption(**facts, decides=True, other=shown, otherwise=_otherwise(outcome, result), weight=weight)
+    return assumption(decides=True, other=shown, otherwise=_otherwise(outcome, result), weight=weight)
 
 
 def _otherwise(outcome: Result, result: Result) -> Message:
@@ -112,7 +115,7 @@ def _otherwise(outcome: Result, result: Result) -> Message:
     return outcome_words(outcome, result)
 
 
-def _others(calculator: Calculator, name: str, value: object) -> Iterator[object]:
+def _others(calculator: Calculator, name: str, value: Any) -> Iterator[Any]:
     """Yield the values to try instead of a default."""
     field = calculator.fields[name]
     if field.kind == "choice":
@@ -124,14 +127,14 @@ def _others(calculator: Calculator, name: str, value: object) -> Iterator[object
         yield _OTHER_NUMBER[name]
 
 
-def _weight(result: Result, outcome: Result) -> tuple:
+def _weight(result: Result, outcome: Result) -> tuple[Any, ...]:
     """Return how much another outcome matters: more asked, another metal, not covered, less asked, other words."""
     if outcome.answer is None:
         return (_NOT_COVERED if outcome.not_covered else _LESS, 0.0)
     rank = safe_side(result.calculator.slug).rank
     if rank is None:
         return (_OTHER, 0.0)
-    own, other = rank(result.answer), rank(outcome.answer)
+    own, other = rank(result.answered), rank(outcome.answer)
     if own == other:
         return (_WORDS, 0.0)
     level = _LESS if on_the_safe_side(own, other) else _MORE if on_the_safe_side(other, own) else _OTHER

@@ -7,9 +7,10 @@ and where they differ the turning points are found by halving. Where nothing is 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
+from typing import Any
 
 from calc.calculator import Calculator, FieldError, Result
 from calc.field import Field
@@ -24,7 +25,7 @@ MAX_CASES_OF_HEAVY = 64
 MAX_WHOLE = 128
 NOT_A_STATE = ("not-given", "not-sure")  # choices that say that nothing was entered
 
-Case = Mapping[str, object]
+Case = Mapping[str, Any]
 
 
 @dataclass(frozen=True)
@@ -44,13 +45,13 @@ class Completions:
     """
 
     cases: tuple[Completion, ...]
-    domains: Mapping[str, tuple[object, ...]]
+    domains: Mapping[str, tuple[Any, ...]]
     only_ends: tuple[str, ...] = ()
     impossible: int = 0
 
 
 def completions(
-    calculator: Calculator, edition: str, inputs: Mapping[str, object], key: Callable[[Result], object]
+    calculator: Calculator, edition: str, inputs: Case, key: Callable[[Result], Hashable]
 ) -> Completions:
     """Return every completion of `inputs`. Raises: FieldError for a field that must be entered first.
 
@@ -74,12 +75,12 @@ def completions(
     cases = [
         Completion(settled | at_end, run(settled | {name: end.low for name, end in at_end.items()}))
         for settled in _settled(calculator, inputs, listed)
-        for at_end in map(lambda chosen: dict(zip(ends, chosen, strict=True)), product(*ends.values()))
+        for at_end in (dict(zip(ends, chosen, strict=True)) for chosen in product(*ends.values()))
     ]
     return _possible(cases, {**listed, **ends}, opened, tuple(numbers))
 
 
-def _listed(field: Field, value: Open) -> tuple[object, ...]:
+def _listed(field: Field, value: Open) -> tuple[Any, ...]:
     """Return the values of an input that can be gone through; none for a number that must be bounded."""
     if field.domain and isinstance(value, Range):
         return tuple(size for size in field.domain if _within(field, size, value))
@@ -108,7 +109,7 @@ def _refuse_unbounded(calculator: Calculator, name: str) -> None:
         )
 
 
-def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence], numbers: Sequence[str]) -> None:
+def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence[Any]], numbers: Sequence[str]) -> None:
     """Raise FieldError for the choice of most values where there are more completions than are gone through."""
     count = 2 ** len(numbers)
     for values in listed.values():
@@ -130,9 +131,9 @@ def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence], num
     )
 
 
-def _settled(calculator: Calculator, inputs: Case, listed: Mapping[str, Sequence]) -> Iterator[dict[str, object]]:
+def _settled(calculator: Calculator, inputs: Case, listed: Mapping[str, Sequence[Any]]) -> Iterator[dict[str, Any]]:
     """Yield the ways to settle what is gone through; an input that does not count there stands at its default."""
-    seen = set()
+    seen: set[tuple[Any, ...]] = set()
     for chosen in product(*listed.values()):
         settled = dict(zip(listed, chosen, strict=True))
         for name in listed:
@@ -157,23 +158,34 @@ def _ends(field: Field, value: Open) -> tuple[Stretch, ...]:
     return tuple(Stretch(end, end) for end in dict.fromkeys((low, high)))
 
 
-def _stepped(calculator, inputs, listed, name: str, run, key) -> list[Completion] | None:
+def _stepped(
+    calculator: Calculator,
+    inputs: Case,
+    listed: Mapping[str, Sequence[Any]],
+    name: str,
+    run: Callable[[Case], Result],
+    key: Callable[[Result], Hashable],
+) -> list[Completion] | None:
     """Return the completions where one number is open: its stretches of one outcome; None for too many of them."""
     low, *rest = _ends(calculator.fields[name], inputs[name])
     field = calculator.fields[name]
-    integers = bool(field.whole_numbers) or (field.unit == "A" and field.minimum >= 1)  # as ratings are made
+    integers = bool(field.whole_numbers) or (field.unit == "A" and field.ends[0] >= 1)  # as ratings are made
     grid = between(low.low, (rest or [low])[0].low, integers=integers)
     worst_last = name in safe_side(calculator.slug).rising
-    found = []
+    found: list[tuple[dict[str, Any], list[int]]] = []
     for settled in _settled(calculator, inputs, listed):
-        turns = turning_points(grid, lambda value, beside=settled: run({**beside, name: value}), key)
+
+        def at(value: float, beside: Case = settled) -> Result:
+            return run({**beside, name: value})
+
+        turns = turning_points(grid, at, key)
         if turns is None:
             return None
         found.append((settled, turns))
     # Each turning point of one case cuts the stretches of all, so that a stretch means the same everywhere.
     cuts = sorted({first for _, turns in found for first in turns})
     stretches = list(zip(cuts, [*(cut - 1 for cut in cuts[1:]), len(grid) - 1], strict=True))
-    cases = []
+    cases: list[Completion] = []
     for settled, turns in found:
         ends = [*(turn - 1 for turn in turns[1:]), len(grid) - 1]
         whole = [(first, last, run({**settled, name: grid[last if worst_last else first]}))
@@ -187,7 +199,12 @@ def _stepped(calculator, inputs, listed, name: str, run, key) -> list[Completion
     return cases
 
 
-def _possible(cases, domains, opened: Sequence[str], only_ends: tuple[str, ...] = ()) -> Completions:
+def _possible(
+    cases: Sequence[Completion],
+    domains: Mapping[str, tuple[Any, ...]],
+    opened: Sequence[str],
+    only_ends: tuple[str, ...] = (),
+) -> Completions:
     """Return the completions without those that the calculator refuses for the very value that is open."""
     possible = [case for case in cases if not any(fix.field in opened for fix in case.result.fix)]
     if not possible:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations
+from typing import Any
 
 from calc.field import Field
 from calc.messages import Message, message
@@ -12,11 +13,12 @@ from calc.unknown.stretches import Stretch
 MAX_TERMS = 2
 MAX_NAMED = 4
 
-Term = Mapping[str, frozenset]  # every named input has one of its values
-Values = Mapping[str, Sequence[object]]
+Term = Mapping[str, frozenset[Any]]  # every named input has one of its values
+Case = Mapping[str, Any]
+Values = Mapping[str, Sequence[Any]]
 
 
-def shortest_condition(inside: Sequence[Mapping], outside: Sequence[Mapping]) -> tuple[Term, ...]:
+def shortest_condition(inside: Sequence[Case], outside: Sequence[Case]) -> tuple[Term, ...]:
     """Return the condition that holds in the settled cases `inside` and in none `outside`, as terms with or between.
 
     It names as few inputs as can be, and of those as few terms.
@@ -38,12 +40,12 @@ def _length(terms: Sequence[Term]) -> tuple[int, int]:
     return len(terms), sum(len(values) for term in terms for values in term.values())
 
 
-def holds(condition: Sequence[Term], settled: Mapping) -> bool:
+def holds(condition: Sequence[Term], settled: Case) -> bool:
     """Tell whether a condition holds in a case."""
     return any(all(settled[name] in values for name, values in term.items()) for term in condition)
 
 
-def _terms(names: Sequence[str], inside: Sequence[Mapping], outside: Sequence[Mapping]) -> tuple[Term, ...] | None:
+def _terms(names: Sequence[str], inside: Sequence[Case], outside: Sequence[Case]) -> tuple[Term, ...] | None:
     """Return the terms over `names` that tell inside from outside, None where these inputs do not tell them apart."""
     wanted = {tuple(case[name] for name in names) for case in inside}
     if wanted & {tuple(case[name] for name in names) for case in outside}:
@@ -51,7 +53,7 @@ def _terms(names: Sequence[str], inside: Sequence[Mapping], outside: Sequence[Ma
     return tuple(_boxes(names, wanted))
 
 
-def _boxes(names: Sequence[str], wanted: set[tuple]) -> Iterator[Term]:
+def _boxes(names: Sequence[str], wanted: set[tuple[Any, ...]]) -> Iterator[Term]:
     """Yield boxes, one set of values for each name, that together hold exactly the tuples wanted."""
     columns = [frozenset(values) for values in zip(*wanted, strict=True)]
     size = 1
@@ -60,10 +62,10 @@ def _boxes(names: Sequence[str], wanted: set[tuple]) -> Iterator[Term]:
     if size == len(wanted):
         yield dict(zip(names, columns, strict=True))
         return
-    rests: dict[object, set] = {}
+    rests: dict[Any, set[tuple[Any, ...]]] = {}
     for first, *rest in wanted:
         rests.setdefault(first, set()).add(tuple(rest))
-    alike: dict[frozenset, set] = {}
+    alike: dict[frozenset[tuple[Any, ...]], set[Any]] = {}
     for first, rest in rests.items():
         alike.setdefault(frozenset(rest), set()).add(first)
     for rest, firsts in alike.items():
@@ -91,7 +93,7 @@ def _term_words(term: Term, fields: Mapping[str, Field], domains: Values) -> Mes
     return message("{parts}", parts=", and ".join(map(str, parts)))
 
 
-def _values_words(values: frozenset, field: Field, domain: Sequence[object]) -> Message:
+def _values_words(values: frozenset[Any], field: Field, domain: Sequence[object]) -> Message:
     """Return some of the values of an input in words: runs of a number, or what it is not where that is shorter."""
     if field.choices:
         others = [value for value in domain if value not in values]
@@ -116,7 +118,7 @@ def lower(words: object) -> str:
     return text[:1].lower() + text[1:] if text[1:2].islower() or text[1:2] == " " else text
 
 
-def _runs(values: frozenset, domain: Sequence[object]) -> list[list[object]]:
+def _runs(values: frozenset[Any], domain: Sequence[object]) -> list[list[object]]:
     runs: list[list[object]] = []
     for before, value in zip([None, *domain], domain, strict=False):
         if value in values:

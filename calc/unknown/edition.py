@@ -103,7 +103,7 @@ def _mark(result: Result) -> Hashable:
         # Reasons name sections, and these may stand elsewhere.
         values = {name: value for name, value in result.answer.values.items() if name != "reasons"}
         return result.answer_code, str(values)
-    return mark_of(result)[:2] if result.fix else templates(result.not_covered.why)
+    return mark_of(result)[:2] if result.fix else templates(result.not_covered and result.not_covered.why)
 
 
 def _same_rules(result: Result, others: list[str]) -> bool | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
+from typing import Any
 
 from calc.answer import Answer
 from calc.calculator import Result
@@ -56,23 +57,25 @@ def _rows_words(answer: Answer, beside: Answer) -> Message:
 
 
 def _row_words(answer: Answer) -> list[tuple[object, object]]:
+    if answer.table is None:
+        return []
     first, second = list(answer.table.headings)[:2]
     return [(row.cells[first], row.cells[second]) for row in answer.table.rows]
 
 
-def mark_of(result: Result, opened: Sequence[str] = ()) -> Hashable:
+def mark_of(result: Result, opened: Sequence[str] = ()) -> tuple[Hashable, ...]:
     """Return what tells two outcomes apart: code, words and values, without the open inputs that values repeat."""
     if result.answer is None:
         words = result.not_covered.why if result.not_covered else result.fix[0].words
         return result.outcome, tuple(fix.field for fix in result.fix), templates(words)
     declared = safe_side(result.calculator.slug)
-    if declared.by_code:
+    if declared.by_code and declared.rank:
         return str(result.answer.headline), declared.rank(result.answer)
     values = {name: value for name, value in result.answer.values.items() if name not in opened}
     return result.answer_code, str(result.answer.in_one_line), str(values)
 
 
-def templates(words: object) -> tuple:
+def templates(words: object) -> tuple[Any, ...]:
     """Return the wording of a sentence without the numbers in it."""
     if not isinstance(words, Message):
         return ()

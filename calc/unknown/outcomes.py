@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 from calc.answer import Answer
 from calc.calculator import Calculator, Correction, FieldError, Result
@@ -17,6 +18,8 @@ from calc.unknown.safe_side import Rank, on_the_safe_side, safe_side
 from calc.unknown.states import Open
 
 MAX_ALTERNATIVES = 4
+
+Marked = tuple[Mapping[str, Any], Hashable]  # a settled case, and what tells its outcome from others
 
 
 @dataclass(frozen=True)
@@ -64,7 +67,7 @@ class Depends:
         return message("No one answer is on the safe side in every case.")
 
 
-def resolved(calculator: Calculator, edition: str, inputs: Mapping[str, object]) -> Result:
+def resolved(calculator: Calculator, edition: str, inputs: Mapping[str, Any]) -> Result:
     """Return the outcome of inputs of which some are open."""
     opened = [name for name, value in inputs.items() if isinstance(value, Open)]
     try:
@@ -101,7 +104,7 @@ def without_words(calculator: Calculator, names: Sequence[str]) -> Message:
     return message("Does not depend on: {labels}.", labels=labels)
 
 
-def _depending(calculator: Calculator, found: Completions, marked: list, first: Completion) -> Result:
+def _depending(calculator: Calculator, found: Completions, marked: Sequence[Marked], first: Completion) -> Result:
     """Return the outcome where the open inputs decide."""
     groups: dict[Hashable, list[Completion]] = {}
     for case, (_, mark) in zip(found.cases, marked, strict=True):
@@ -142,22 +145,24 @@ def _notes(calculator: Calculator, depends: Depends) -> list[Message]:
     return notes
 
 
-def _safe(calculator: Calculator, groups: Mapping, first: Completion) -> Completion | None:
+def _safe(
+    calculator: Calculator, groups: Mapping[Hashable, Sequence[Completion]], first: Completion
+) -> Completion | None:
     """Return the case whose answer is on the safe side of every other; of equals the one nearest to the defaults."""
     rank = safe_side(calculator.slug).rank
     cases = [case for group in groups.values() for case in group]
     if rank is None or safe_side(calculator.slug).purposes or any(case.result.answer is None for case in cases):
         return None
     each = [first, *(group[0] for group in groups.values())]
-    ranks: list[Rank] = [rank(case.result.answer) for case in each]
-    all_ranks = {rank(case.result.answer) for case in cases}
+    ranks: list[Rank] = [rank(case.result.answered) for case in each]
+    all_ranks = {rank(case.result.answered) for case in cases}
     for case, own in zip(each, ranks, strict=True):
         if all(on_the_safe_side(own, other) for other in all_ranks):
             return case
     return None
 
 
-def _demand(calculator: Calculator, result: Result) -> tuple:
+def _demand(calculator: Calculator, result: Result) -> tuple[Any, ...]:
     """Return how much an outcome asks for, to put the most demanding first; what is not answered comes last."""
     rank = safe_side(calculator.slug).rank
     if result.answer is None:
@@ -165,15 +170,15 @@ def _demand(calculator: Calculator, result: Result) -> tuple:
     return (1, [amount for _, amount in rank(result.answer)] if rank else [])
 
 
-def _when(calculator: Calculator, found: Completions, mark: Hashable, marked: list) -> Message:
+def _when(calculator: Calculator, found: Completions, mark: Hashable, marked: Sequence[Marked]) -> Message:
     inside = [settled for settled, each in marked if each == mark]
     outside = [settled for settled, each in marked if each != mark]
     return condition_words(shortest_condition(inside, outside), calculator.fields, found.domains)
 
 
-def _decides(name: str, marked: Sequence[tuple[Mapping, Hashable]]) -> bool:
+def _decides(name: str, marked: Sequence[Marked]) -> bool:
     """Tell whether any case changes its outcome with this input alone."""
-    seen: dict[tuple, Hashable] = {}
+    seen: dict[tuple[Any, ...], Hashable] = {}
     for settled, mark in marked:
         others = tuple(value for other, value in settled.items() if other != name)
         if seen.setdefault(others, mark) != mark:

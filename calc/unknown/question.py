@@ -53,7 +53,7 @@ def left_after(name: str, cases: Sequence[tuple[Mapping[str, object], Hashable]]
     >>> left_after("metal", [({"metal": "copper"}, "4"), ({"metal": "aluminum"}, "2")])
     1.0
     """
-    outcomes: dict[object, set] = {}
+    outcomes: dict[object, set[Hashable]] = {}
     for settled, mark in cases:
         outcomes.setdefault(settled[name], set()).add(mark)
     return sum(map(len, outcomes.values())) / len(outcomes)

@@ -73,8 +73,8 @@ def _parts(answer: Answer) -> Rank:
         except (KeyError, ValueError):
             return f"{key} {said}", 0.0
 
-    sizes = answer.values["sizes"]
-    return tuple(one(key, said) for key, said in sizes.items()) if isinstance(sizes, Mapping) else ()
+    sizes: Mapping[str, object] | None = answer.values["sizes"]
+    return tuple(one(key, said) for key, said in sizes.items()) if sizes else ()
 
 
 def _amount(name: str, sign: int = 1) -> Callable[[Answer], Rank]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from typing import Any, Self
 
 from calc.field import Field, UnclearError, read_field
 from calc.messages import Message, message
@@ -35,7 +36,7 @@ class Range(Open):
 
     __slots__ = ("high", "low")
 
-    def __new__(cls, text: str, low: object, high: object) -> Range:
+    def __new__(cls, text: str, low: Any, high: Any) -> Self:
         """Return the range that `text` wrote."""
         made = super().__new__(cls, text)
         made.low, made.high = low, high
@@ -79,7 +80,7 @@ def read_open(field: Field, text: str) -> Open | None:
     return Range(f"{below}{BETWEEN}{above}", low, high)
 
 
-def _low_end(field: Field, below: str, above: str) -> object:
+def _low_end(field: Field, below: str, above: str) -> Any:
     """Return the low end; a bare number has the unit of the high end: "50..100 ft"."""
     if field.domain or not _BARE.fullmatch(below) or _BARE.fullmatch(above):
         return read_field(field, below)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 
 MAX_STEPS = 40
@@ -16,9 +16,12 @@ class Stretch:
     high: float
 
 
-def turning_points(grid: Sequence[float], run, key) -> list[int] | None:
+def turning_points[R](
+    grid: Sequence[float], run: Callable[[float], R], key: Callable[[R], Hashable]
+) -> list[int] | None:
     """Return where on a grid each outcome begins, found by halving; None for more than MOST_STEPS of them."""
-    turns, first, last = [], 0, len(grid) - 1
+    turns: list[int] = []
+    first, last = 0, len(grid) - 1
     last_key = key(run(grid[last]))
     while first <= last:
         if len(turns) == MAX_STEPS:

@@ -10,6 +10,7 @@ import shutil
 from dataclasses import dataclass
 from pathlib import Path
 
+from calc.data_file import Data
 from site_assets.build.runtime import ARCHIVE, build_runtime
 from site_assets.setup.paths import NODE_MODULES
 
@@ -24,14 +25,14 @@ class Assets:
 
     id: str
     made: Path
-    runtime: dict
+    runtime: Data
 
     @property
     def folder(self) -> str:
         """The kit's folder in the site."""
         return f"kit/{self.id}"
 
-    def for_scripts(self, kit_url: str) -> dict:
+    def for_scripts(self, kit_url: str) -> Data:
         """Return what a page's script must know to start Python."""
         total = sum(file["size"] for file in self.runtime["files"])
         return {"folder": f"{kit_url}/runtime/", "library": ARCHIVE, "total": total, "lock": self.runtime["lock"]}

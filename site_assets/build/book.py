@@ -9,7 +9,7 @@ import os
 from html import escape
 from pathlib import Path
 
-from playwright.sync_api import Browser, sync_playwright
+from playwright.sync_api import Browser, PdfMargins, sync_playwright
 from pypdf import PdfReader, PdfWriter
 from pypdf.annotations import Link
 from pypdf.generic import Fit
@@ -20,7 +20,7 @@ from site_assets.build.serve import Server
 from site_assets.build.theme import MENU_LINKS
 
 BOOK = "handbook.pdf"
-MARGINS = {"top": "11mm", "right": "11mm", "bottom": "17mm", "left": "11mm"}
+MARGINS: PdfMargins = {"top": "11mm", "right": "11mm", "bottom": "17mm", "left": "11mm"}
 SAFETY = message(
     "De-energize, lock out, test for absence of voltage. Qualified persons only. The adopted code and the authority "
     "having jurisdiction decide."
@@ -49,7 +49,7 @@ def write_book(
         )
         menu = {address.partition("#")[0]: title for address, title in named}
         wanted = {address: title for address, title in menu.items() if not only or path_of(address, server) in only}
-        sheets = {}
+        sheets: dict[str, tuple[str, PdfReader]] = {}
         for address, title in wanted.items():
             page.goto(f"{address}?edition={edition}")
             footer = _footer(edition, path_of(address, server))
@@ -89,7 +89,7 @@ def _footer(edition: str, path: str) -> str:
 def _bound(sheets: dict[str, tuple[str, PdfReader]]) -> PdfWriter:
     """Bind the sheets, with an outline, and with links that lead to the sheet of a page; others go."""
     writer = PdfWriter()
-    first = {}
+    first: dict[str, int] = {}
     for address, (title, reader) in sheets.items():
         first[address] = len(writer.pages)
         writer.append(reader, outline_item=title, import_outline=False)

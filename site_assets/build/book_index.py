@@ -6,9 +6,11 @@ import re
 from collections.abc import Callable, Iterable
 from functools import cache
 from itertools import groupby
+from typing import Any
 from unicodedata import normalize
 
 import jinja2
+from jinja2 import nodes
 
 from calc.messages import message
 from calc.rulebook import rule, rule_keys
@@ -29,9 +31,9 @@ CITING = {"section", "figure", "figure_with_section"}
 
 def cited_in(markdown: str) -> list[str]:
     """Return the keys of the rules that the calls of a page's Markdown cite, in order."""
-    calls = (each for each in jinja2.Environment().parse(markdown).find_all(jinja2.nodes.Call))
-    written = [call.args for call in calls if isinstance(call.node, jinja2.nodes.Name) and call.node.name in CITING]
-    texts = [each.value for arguments in written for each in arguments if isinstance(each, jinja2.nodes.Const)]
+    calls = (each for each in jinja2.Environment().parse(markdown).find_all(nodes.Call))
+    written = [call.args for call in calls if isinstance(call.node, nodes.Name) and call.node.name in CITING]
+    texts = [each.value for arguments in written for each in arguments if isinstance(each, nodes.Const)]
     return [text for text in texts if "/" in str(text)]
 
 
@@ -56,7 +58,8 @@ def left_out_everywhere() -> frozenset[str]:
         (DOCS / f"{page}.md").read_text(encoding="utf-8").partition(LEFT_OUT)[2] for page in pages("calculators")
     ]
     keys = [set(cited_in(words)) for words in leaving]
-    return frozenset(key for key in set().union(*keys) if sum(key in cited for cited in keys) * 2 > len(keys))
+    every = {key for cited in keys for key in cited}
+    return frozenset(key for key in every if sum(key in cited for cited in keys) * 2 > len(keys))
 
 
 def index_of_words() -> str:
@@ -107,7 +110,7 @@ def index_of_sections() -> str:
     return by_edition(listed, element="div")
 
 
-def _grouped(leads: dict[str, list[str]], order: Callable, group: Callable[[str], tuple[str, str]]) -> str:
+def _grouped(leads: dict[str, list[str]], order: Callable[..., Any], group: Callable[[str], tuple[str, str]]) -> str:
     """Return the rows in their order under the names of their groups, and links to these names first."""
     groups = [(named, list(rows)) for named, rows in groupby(sorted(leads, key=order), key=group)]
     jump = " ".join(f'<a href="#{anchor}">{text(name)}</a>' for (name, anchor), _ in groups)

@@ -4,8 +4,8 @@ from calc.messages import message
 
 CAUTIONS = {
     "live-service": message(
-        "Service conductors stay live when the main is off. Only the utility can make them dead. Available fault current "
-        "is at its highest here."
+        "Service conductors stay live when the main is off. Only the utility can make them dead. Available fault "
+        "current is at its highest here."
     ),
     "generator": message(
         "A generator can start by itself. Block it from starting and open every source, then test for absence of "
@@ -20,8 +20,8 @@ CAUTIONS = {
         "power first, and reach or throw from land."
     ),
     "solar": message(
-        "Sunlight keeps an array live with every switch open. A battery stays live too. A bonding break in an array can "
-        "hold full array voltage."
+        "Sunlight keeps an array live with every switch open. A battery stays live too. A bonding break in an array "
+        "can hold full array voltage."
     ),
     "livestock": message(
         "Animals feel a few volts that you do not. Animals that balk at the waterer may be the first sign. Wet concrete "

@@ -6,6 +6,7 @@ from urllib.parse import urlencode
 
 from calc.address import page_address
 from calc.editions import DEFAULT_EDITION
+from calc.known import known
 from calc.messages import message
 from calc.rulebook import rule
 from site_assets.build.by_edition import by_edition, section
@@ -32,7 +33,7 @@ def notes_html(data: PageData, to_top: str) -> str:
 
 def exercise_html(data: PageData, to_top: str) -> str:
     """Return the exercise of a page, its worked answer folded."""
-    asked = data.exercise
+    asked = known(data.exercise)
     numbers = ""
     if asked.calculator:
         address = to_top + page_address(f"{asked.calculator}?{urlencode(asked.to_open)}")
@@ -47,8 +48,9 @@ def exercise_html(data: PageData, to_top: str) -> str:
 
 def worked_answer_html(data: PageData) -> str:
     """Return the way to the answer of a page's exercise, step by step, and the answer."""
-    steps = "".join(f"<li>{text(step)}</li>" for step in data.exercise.steps)
-    return f"<ol>{steps}</ol><p><strong>{text(data.exercise.answer)}</strong></p>"
+    asked = known(data.exercise)
+    steps = "".join(f"<li>{text(step)}</li>" for step in asked.steps)
+    return f"<ol>{steps}</ol><p><strong>{text(asked.answer)}</strong></p>"
 
 
 def _check(check: Check, to_top: str, *, at_home: bool) -> str:

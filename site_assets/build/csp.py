@@ -85,7 +85,7 @@ class _Page(HTMLParser):
 
 def _loaded(tag: str, given: dict[str, str]) -> list[str]:
     """The addresses that a browser fetches for this element by itself."""
-    if tag == "a" or tag == "area":
+    if tag in {"a", "area"}:
         return []
     if tag == "link":
         kinds = set(given.get("rel", "").lower().split())

@@ -65,7 +65,7 @@ def _runs(inside: list[str]) -> bool:
 def _explained(words: str, left: dict[str, Term], to_top: str, most: int) -> tuple[str, int]:
     found = 0
 
-    def linked(match: re.Match) -> str:
+    def linked(match: re.Match[str]) -> str:
         nonlocal found
         term = left.get(_lowered(match[0])) or left.get(_lowered(match[0]).removesuffix("s"))
         if term is None or found >= most:
@@ -90,7 +90,7 @@ def _follow(tag: str, inside: list[str]) -> None:
 
 
 @cache
-def _pattern() -> re.Pattern:
+def _pattern() -> re.Pattern[str]:
     longest_first = sorted((each.term for each in terms()), key=len, reverse=True)
     return re.compile(rf"\b(?:{'|'.join(map(re.escape, longest_first))})s?\b", re.IGNORECASE)
 

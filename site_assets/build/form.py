@@ -7,6 +7,7 @@ import re
 from html import escape
 
 from calc.calculator import Calculator, Choice, Field
+from calc.data_file import Data
 from calc.editions import EDITIONS
 from calc.messages import message
 from calc.unknown.safe_side import offers_unknown
@@ -24,9 +25,10 @@ NO_SCRIPTS = message(
 )
 
 
-def form_html(calculator: Calculator, runtime: dict) -> str:
-    """Return the form of `calculator`, the place for its answer and the part for tables; `runtime` tells its script
-    where Python is: folder, library, total, lock.
+def form_html(calculator: Calculator, runtime: Data) -> str:
+    """Return the form of `calculator`, the place for its answer and the part for tables.
+
+    runtime: tells its script where Python is: folder, library, total, lock.
     """
     fields = calculator.fields.items()
     shown = "".join(_field(calculator, name, field) for name, field in fields if not field.rare)
@@ -64,9 +66,9 @@ def _field(calculator: Calculator, name: str, field: Field) -> str:
                 f"<span>{text(DO_NOT_KNOW)}</span></label>"
             )
         return (
-            f'<fieldset class="field" data-field="{name}"{_formerly(field)} '
-            f'{described}><legend>{text(field.label)}</legend>'
-            f'{hint}{error}<div class="{_choices_class(field)}">{options}</div></fieldset>'
+            f'<fieldset class="field" data-field="{name}"{_formerly(field)} {described}>'
+            f"<legend>{text(field.label)}</legend>{hint}{error}"
+            f'<div class="{_choices_class(field)}">{options}</div></fieldset>'
         )
     label = f'<label for="field-{name}">{text(field.label)}</label>'
     if field.choices:

@@ -12,6 +12,7 @@ from pathlib import Path
 
 import jinja2
 
+from calc.data_file import Data
 from calc.editions import DEFAULT_EDITION, EDITIONS
 from calc.messages import message
 from site_assets.build.cautions import CAUTIONS
@@ -22,12 +23,14 @@ ASSETS = Path(__file__).parent.parent
 PARTS = jinja2.Environment(
     loader=jinja2.FileSystemLoader([ASSETS / "frame", ASSETS / "service_worker"]), undefined=jinja2.StrictUndefined
 )
-PARTS.globals |= {
-    "message": lambda template, **values: str(message(template, **values)),
-    "editions": EDITIONS,
-    "edition_shown": DEFAULT_EDITION,
-    "search_opener": SEARCH_OPENER,
-}
+
+
+def _said(template: str, **values: object) -> str:
+    return str(message(template, **values))
+
+
+_known_to_parts: Data = PARTS.globals
+_known_to_parts.update(message=_said, editions=EDITIONS, edition_shown=DEFAULT_EDITION, search_opener=SEARCH_OPENER)
 _PLACE = re.compile(r"<!-- place: ([a-z-]+) -->")
 # The safety text stands in two of them: no page goes out without.
 ON_EVERY_PAGE = {"first-scripts", "styles", "scripts", "top", "foot"}
@@ -53,17 +56,18 @@ def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
     """
     if missing := ON_EVERY_PAGE - set(_PLACE.findall(html)):
         raise FrameError(f"{place.path or 'the page for unknown addresses'}: no place for {', '.join(sorted(missing))}")
-    given = {
-        "kit": f"{place.to_top}{kit}",
+    kit_url = f"{place.to_top}{kit}"
+    given: Data = {
+        "kit": kit_url,
         "to_top": place.to_top,
         "path": place.path,
         "cautions": [str(CAUTIONS[caution]) for caution in place.cautions],
         "settings": settings,
     }
 
-    def part(match: re.Match) -> str:
+    def part(match: re.Match[str]) -> str:
         return PARTS.get_template(f"{match[1]}.html").render(given)
 
     filled = _PLACE.sub(part, html)
     named = with_search_named(filled, str(message("Search")), PARTS.get_template("search_elsewhere.html").render(given))
-    return with_our_icon(named, given["kit"])
+    return with_our_icon(named, kit_url)

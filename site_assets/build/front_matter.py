@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import yaml
 
+from calc.data_file import Data
+
 DASHES = "---\n"
 
 
-def parted(page: str) -> tuple[dict, str]:
+def parted(page: str) -> tuple[Data, str]:
     """Return the settings of a page, which may be none, and its Markdown."""
     if not page.startswith(DASHES):
         return {}, page
@@ -15,7 +17,7 @@ def parted(page: str) -> tuple[dict, str]:
     return yaml.safe_load(head) or {}, markdown.lstrip("\n")
 
 
-def joined(settings: dict, markdown: str) -> str:
+def joined(settings: Data, markdown: str) -> str:
     """Return a page with its settings at the head."""
     head = yaml.safe_dump(settings, allow_unicode=True, sort_keys=False, width=1000)
     return f"{DASHES}{head}{DASHES}\n{markdown}"

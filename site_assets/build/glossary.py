@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from calc.calculator import Calculator
+from calc.data_file import Data
 from calc.messages import message
 from site_assets.build.page_data import DOCS, PageDataError, title_of
 from site_assets.render.answer import text
@@ -88,13 +89,14 @@ def words_of_form(calculator: Calculator, to_top: str) -> str:
 
 
 @cache
-def _mention(term: str) -> re.Pattern:
+def _mention(term: str) -> re.Pattern[str]:
     return re.compile(rf"\b{re.escape(term)}s?\b", re.IGNORECASE)
 
 
-def _term(row: dict) -> Term:
+def _term(row: Data) -> Term:
     others = tuple((each["term"], each["why"]) for each in row.get("not_same_as", ()))
-    return Term(**row | {"also": tuple(row.get("also", ())), "not_same_as": others})
+    stated: Data = {**row, "also": tuple(row.get("also", ())), "not_same_as": others}
+    return Term(**stated)
 
 
 def _entry(each: Term) -> str:

@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+from calc.data_file import Data
+
 DATA = Path(__file__).parents[1] / "hazards"
 CALCULATOR, CHECKS, DRAWING, HANDBOOK = "calculators", "checks", "drawings", "handbook"
 KINDS = (CALCULATOR, CHECKS, DRAWING, HANDBOOK)
@@ -68,7 +70,7 @@ def hazards_of(kind: str, of: str) -> tuple[Hazard, ...]:
     return found
 
 
-def _rows(file: Path) -> list[dict]:
+def _rows(file: Path) -> list[Data]:
     written = tomllib.loads(file.read_text(encoding="utf-8"))
     rows = written.pop("hazard", [])
     if written:
@@ -76,7 +78,7 @@ def _rows(file: Path) -> list[dict]:
     return rows
 
 
-def _hazard(kind: str, row: dict, file: str) -> Hazard:
+def _hazard(kind: str, row: Data, file: str) -> Hazard:
     try:
         hazard = Hazard(kind=kind, **row)
     except TypeError as error:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
 
 from site_assets.build.csp import CspError
@@ -14,7 +15,7 @@ from site_assets.build.hazard_data import HazardError
 from site_assets.build.page_data import PageDataError
 
 
-def on_config(config):
+def on_config(config: MkDocsConfig) -> MkDocsConfig:
     """Expand the handbook, and let MkDocs read what came out."""
     try:
         config.docs_dir = str(expand(root_of(config)) / PAGES)
@@ -23,7 +24,7 @@ def on_config(config):
     return config
 
 
-def on_post_build(config):
+def on_post_build(config: MkDocsConfig) -> None:
     """Finish the folder that MkDocs made."""
     try:
         finish(Path(config.site_dir), root_of(config))
@@ -31,6 +32,6 @@ def on_post_build(config):
         raise PluginError(str(error)) from error
 
 
-def root_of(config) -> Path:
+def root_of(config: MkDocsConfig) -> Path:
     """Return the folder of the project."""
     return Path(config.config_file_path).parent

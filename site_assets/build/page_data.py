@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+from calc.data_file import Data
 from calc.editions import EDITIONS
 from calc.registry import CALCULATORS
 from calc.rulebook import RuleError, rule
@@ -154,8 +155,9 @@ def title_of(page: str) -> str:
     return heading.removeprefix("# ").partition(" {")[0]
 
 
-def _check(page: str, row: dict) -> Check:
-    return Check(page=page, **row | {"sections": tuple(row.get("sections", ()))})
+def _check(page: str, row: Data) -> Check:
+    stated: Data = {**row, "sections": tuple(row.get("sections", ()))}
+    return Check(page=page, **stated)
 
 
 def _stated(page: str, key: str, edition: str) -> None:
@@ -165,9 +167,10 @@ def _stated(page: str, key: str, edition: str) -> None:
         raise PageDataError(f"{page}.toml: {error}") from error
 
 
-def _exercise(row: dict) -> Exercise:
+def _exercise(row: Data) -> Exercise:
     inputs = tuple((name, str(value)) for name, value in row.pop("inputs", {}).items())
-    return Exercise(**row | {"steps": tuple(row.get("steps", ())), "inputs": inputs})
+    stated: Data = {**row, "steps": tuple(row.get("steps", ())), "inputs": inputs}
+    return Exercise(**stated)
 
 
 def _validate(data: PageData) -> None:

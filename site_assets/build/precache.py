@@ -37,7 +37,7 @@ def write_service_worker(site_dir: Path, version: str) -> None:
     for name in REQUIRED:
         if not (site_dir / name).is_file():
             raise FileNotFoundError(site_dir / name)
-    groups = {"reading": {}, "calculating": {}}
+    groups: dict[str, dict[str, tuple[str, int]]] = {"reading": {}, "calculating": {}}
     for path in saved_paths(site_dir):
         groups[group_of(path)][path] = integrity_and_bytes(site_dir / path)
     manifest = f"const VERSION = {json.dumps(version)};\nconst GROUPS = {listing(groups)};\n"

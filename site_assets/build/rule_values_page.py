@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterable, Mapping
 from itertools import groupby
 from operator import itemgetter
+from typing import Any
 
 from calc.editions import EDITIONS
 from calc.messages import Message, message
@@ -67,12 +68,15 @@ def changes_list() -> str:
     """Return every published answer that changed, newest version first, by calculator."""
     record = changes()
     if not record["change"]:
-        return f"<p>{text(message('Version {version} of the rules. No published answer has changed yet.', version=record['version']))}</p>"
+        none = message(
+            "Version {version} of the rules. No published answer has changed yet.", version=record["version"]
+        )
+        return f"<p>{text(none)}</p>"
     versions = sorted({row["rules"] for row in record["change"]}, reverse=True)
     return "".join(_changes_of(version, record["change"]) for version in versions)
 
 
-def _changes_of(version: int, rows: Iterable[Mapping]) -> str:
+def _changes_of(version: int, rows: Iterable[Mapping[str, Any]]) -> str:
     new = sorted((row for row in rows if row["rules"] == version), key=itemgetter("calculator"))
     groups = "".join(
         f'<h3>{text(CALCULATORS[slug].name)}</h3><ul>{"".join(map(_change, of_one))}</ul>'
@@ -82,12 +86,12 @@ def _changes_of(version: int, rows: Iterable[Mapping]) -> str:
     return f'<h2 id="version-{version}">{text(title)}</h2>{groups}'
 
 
-def _change(row: Mapping) -> str:
+def _change(row: Mapping[str, Any]) -> str:
     editions = message("All editions") if row["editions"] == list(EDITIONS) else ", ".join(row["editions"])
+    before = text(message("{editions}. Before: {was}", editions=editions, was=row["was"]))
     return (
-        f'<li id="change-{row["id"]}">'
-        f'<p>{text(message("{editions}. Before: {was}", editions=editions, was=row["was"]))}<br>'
-        f'{text(message("Now: {now}", now=row["now"]))}<br>{text(message("Why: {why}", why=row["why"]))}</p></li>'
+        f'<li id="change-{row["id"]}"><p>{before}<br>'
+        f"{text(message('Now: {now}', now=row['now']))}<br>{text(message('Why: {why}', why=row['why']))}</p></li>"
     )
 
 

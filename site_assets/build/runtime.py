@@ -1,5 +1,7 @@
 """Makes the runtime bundle: Pyodide and one archive of everything that Python runs in the page."""
 
+from __future__ import annotations
+
 import ast
 import hashlib
 import json
@@ -10,9 +12,11 @@ import sys
 import tempfile
 import tomllib
 import zipfile
-from importlib.metadata import distribution
-from pathlib import Path
+from importlib.metadata import PackagePath, distribution
+from pathlib import Path, PurePath
 
+from calc.data_file import Data
+from calc.known import known
 from calc.rulebook import file_of, rule_keys
 from site_assets.setup.paths import NODE_MODULES, PINS, ROOT
 
@@ -26,8 +30,10 @@ DATA_SUFFIXES = (".json", ".toml", ".txt")
 # The oldest moment an archive can state; any fixed one makes equal archives equal.
 MOMENT = (1980, 1, 1, 0, 0, 0)
 
+Files = dict[str, bytes]  # what is in a file, by its path in the archive
 
-def build_runtime(target, cache):
+
+def build_runtime(target: Path, cache: Path) -> Data:
     """Put the runtime files into `target`, from `cache` when nothing they are made of has changed.
 
     Returns `id` (a hash of the files), `files` (name, size and sha256 of each)
@@ -47,7 +53,7 @@ def build_runtime(target, cache):
     return {"id": hashlib.sha256(listed).hexdigest()[:16], "files": files, "lock": empty_lock()}
 
 
-def make(folder, sources):
+def make(folder: Path, sources: Files) -> None:
     """Make the runtime files in a new folder; it appears only when whole."""
     folder.parent.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory(dir=folder.parent) as scratch:
@@ -64,60 +70,68 @@ def make(folder, sources):
                 raise
 
 
-def forget_older(made):
+def forget_older(made: Path) -> None:
     """Remove bundles of earlier states; only the present one can be asked for again."""
     for older in made.parent.glob("runtime-*"):
         shutil.rmtree(older, ignore_errors=True)
 
 
-def contents():
+def contents() -> Data:
     """The statement of what the bundle is made of."""
     return tomllib.loads((PINS / "bundle.toml").read_text(encoding="utf-8"))
 
 
-def kept_modules():
+def kept_modules() -> set[str]:
     """The names of the standard library's modules that go in."""
     return set(STANDARD_LIBRARY.read_text(encoding="utf-8").split())
 
 
-def archive_sources(modules):
+def archive_sources(modules: set[str] | None) -> Files:
     """Every file of the archive before compiling, by its path in it; `modules` None keeps them all."""
     found = {**standard_library(modules), **installed(), **licences(), **own()}
     return dict(sorted(found.items()))
 
 
-def standard_library(modules):
+def standard_library(modules: set[str] | None) -> Files:
     """The kept modules of the interpreter's own library."""
     with zipfile.ZipFile(PYODIDE / "python_stdlib.zip") as library:
         names = [name for name in library.namelist() if name.endswith(".py")]
         return {name: library.read(name) for name in names if modules is None or module_name(name) in modules}
 
 
-def installed():
+def installed() -> Files:
     """The files of the installed packages that go in."""
     left_out = tuple(contents()["left_out"])
-    found = {}
+    found: Files = {}
     for name in contents()["distributions"]:
-        for file in distribution(name).files:
+        for file in files_of(name):
             path = file.as_posix()
             if goes_in(file) and ".dist-info/" not in path and not path.startswith(("..", *left_out)):
-                found[path] = Path(file.locate()).read_bytes()
+                found[path] = Path(str(file.locate())).read_bytes()
     return found
 
 
-def licences():
+def files_of(name: str) -> list[PackagePath]:
+    """The files that an installed package recorded."""
+    files = distribution(name).files
+    if files is None:
+        raise FileNotFoundError(f"{name} does not say which files it has")
+    return files
+
+
+def licences() -> Files:
     """The licence texts that must go along with the installed packages."""
     return {
-        f"licences/{name}/{file.name}": Path(file.locate()).read_bytes()
+        f"licences/{name}/{file.name}": Path(str(file.locate())).read_bytes()
         for name in contents()["distributions"]
-        for file in distribution(name).files
+        for file in files_of(name)
         if ".dist-info/" in file.as_posix() and file.name.upper().startswith(("LICENSE", "AUTHORS", "COPYING"))
     }
 
 
-def own():
+def own() -> Files:
     """The project's calculators, their data and what renders their answers."""
-    found = {}
+    found: Files = {}
     not_run = tuple(contents()["not_run"])
     for place in contents()["own"]:
         whole = ROOT / place
@@ -131,36 +145,37 @@ def own():
     return {name: data for name, data in found.items() if name not in for_pages}
 
 
-def is_computed_with(key, code):
+def is_computed_with(key: str, code: bytes) -> bool:
     """Whether the calculators, whose `code` is given, name a rule; the others are for the pages alone."""
     return key.startswith(NAMED_BY_PARTS) or f'"{key}"'.encode() in code
 
 
-def without_docstrings(source):
+def without_docstrings(source: bytes) -> bytes:
     """The same code with its docstrings emptied, every other line where it was: nobody reads them in a page."""
     lines = source.decode("utf-8").split("\n")  # as the parser counts them: a form feed ends no line
     for node in ast.walk(ast.parse(source)):
         documented = isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef, ast.AsyncFunctionDef))
         if documented and ast.get_docstring(node, clean=False) is not None:
             text = node.body[0]
+            end = known(text.end_lineno)
             if lines[text.lineno - 1][: text.col_offset].strip():
                 continue  # it stands on the line of its `def` or `class`
             lines[text.lineno - 1] = " " * text.col_offset + '""'
-            lines[text.lineno : text.end_lineno] = [""] * (text.end_lineno - text.lineno)
+            lines[text.lineno : end] = [""] * (end - text.lineno)
     return "\n".join(lines).encode()
 
 
-def goes_in(file):
+def goes_in(file: PurePath) -> bool:
     """Whether a file is code or data that Python reads; caches and type stubs are not."""
     return "__pycache__" not in file.parts and file.suffix in (".py", *DATA_SUFFIXES)
 
 
-def module_name(path):
+def module_name(path: str) -> str:
     """The name a path in an archive is imported by."""
     return path.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
 
 
-def fingerprint(sources):
+def fingerprint(sources: Files) -> str:
     """One hash over all that the bundle is made of and made by."""
     state = hashlib.sha256()
     made_by = {"python": sys.version.encode(), "compiler": distribution("pyodide-build").version.encode()}
@@ -172,7 +187,7 @@ def fingerprint(sources):
     return state.hexdigest()[:16]
 
 
-def compiled(sources, scratch):
+def compiled(sources: Files, scratch: Path) -> Files:
     """The same files with each `.py` turned into a `.pyc` that needs no source and has no docstrings."""
     archive = scratch / "sources.zip"
     bare = {name: without_docstrings(data) if name.endswith(".py") else data for name, data in sources.items()}
@@ -185,7 +200,7 @@ def compiled(sources, scratch):
         return {name: result.read(name) for name in sorted(result.namelist())}
 
 
-def write_archive(path, files):
+def write_archive(path: Path, files: Files) -> None:
     """A stored archive that depends on nothing but the files; the host compresses it on the way."""
     with zipfile.ZipFile(path, "w", zipfile.ZIP_STORED) as archive:
         for name, data in files.items():
@@ -196,12 +211,12 @@ def write_archive(path, files):
             archive.writestr(entry, data)
 
 
-def described(path):
+def described(path: Path) -> Data:
     data = path.read_bytes()
     return {"name": path.name, "size": len(data), "sha256": hashlib.sha256(data).hexdigest()}
 
 
-def empty_lock():
+def empty_lock() -> Data:
     """Pyodide's list of packages, with none in it: every import is answered by the archive."""
     lock = json.loads((PYODIDE / "pyodide-lock.json").read_text(encoding="utf-8"))
     return {"info": lock["info"], "packages": {}}

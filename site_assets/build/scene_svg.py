@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from html import escape
 from urllib.parse import urlencode
 
+from calc.known import known
 from calc.messages import Message, message
 from calc.registry import CALCULATORS
 from site_assets.diagrams import take_a_bond_away
@@ -86,7 +87,7 @@ PRESETS = (
 
 def scene_html() -> str:
     """Return the cases to start from, the drawing as the untouched form has it, and its list in words."""
-    shown = scene_parts(CALCULATORS[SLUG]())
+    shown = known(scene_parts(CALCULATORS[SLUG]()))
     return (
         f'<ul class="presets" data-presets>{"".join(_preset(each) for each in PRESETS)}</ul>'
         f'<figure class="drawing scene" id="drawing-{SLUG}" data-scene="{SLUG}">'

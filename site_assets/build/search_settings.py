@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from calc.data_file import Data
 from site_assets.build.glossary import terms_of
 from site_assets.build.page_data import ROOMS, page_data
 
@@ -16,7 +17,7 @@ _WORDS_END = re.compile(
 )
 
 
-def search_settings(page: str, own: dict) -> dict:
+def search_settings(page: str, own: Data) -> Data:
     """Return the front matter of a page with what the search needs; `own` is what its author wrote there."""
     room = page.partition("/")[0]
     boost = LISTS_EVERYTHING if page.endswith("-schedule") else BOOSTS.get(room, 0.5)

@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 import yaml
 
 FILE = "mkdocs.yml"
+type Entry = str | dict[str, str | list[Entry]]  # of the menu: a page, or a heading and what stands below it
 
 
 class _Loader(yaml.SafeLoader):
     """Reads `!ENV [NAME, otherwise]` as well, which mkdocs.yml has for the address."""
 
 
-def _from_environment(loader: yaml.SafeLoader, node: yaml.Node) -> object:
+def _from_environment(loader: yaml.SafeLoader, node: yaml.SequenceNode) -> object:
     *names, otherwise = loader.construct_sequence(node)
     return next((os.environ[name] for name in names if name in os.environ), otherwise)
 
@@ -35,14 +36,14 @@ class Settings:
 
 def settings(root: Path) -> Settings:
     """Return what the mkdocs.yml of a project says."""
-    said = yaml.load((root / FILE).read_text(encoding="utf-8"), _Loader)
+    said = yaml.load((root / FILE).read_text(encoding="utf-8"), _Loader)  # noqa: S506 (it is a SafeLoader)
     return Settings(said["site_name"], said.get("site_url") or "", tuple(_pages(said["nav"])))
 
 
-def _pages(entries: list) -> Iterator[str]:
+def _pages(entries: Sequence[Entry]) -> Iterator[str]:
     for entry in entries:
         below = next(iter(entry.values())) if isinstance(entry, dict) else entry
-        if isinstance(below, list):
-            yield from _pages(below)
-        else:
+        if isinstance(below, str):
             yield below.removesuffix(".md")
+        else:
+            yield from _pages(below)

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
+import drawsvg
+
 from calc.messages import message
 from site_assets.diagrams.scenery import clamp, metal, pipe, solid
 from site_assets.diagrams.symbols import bar, canvas, conductor, finished, label
@@ -20,6 +24,8 @@ TEXT_ALTERNATIVE = (
 )
 WALL, PLAIN, LOCKNUT, BUSHING, HUB = 184, 50, 138, 224, 312
 
+
+Piece = Callable[[str, float, float, float, float], drawsvg.DrawingElement]
 
 def svg() -> str:
     """Return the drawing as SVG."""
@@ -51,9 +57,9 @@ def wall():
     ]
 
 
-def fittings():
+def fittings() -> list[drawsvg.DrawingElement]:
     """Return the raceways and the nuts, bushing and hub on them."""
-    made = []
+    made: list[drawsvg.DrawingElement] = []
     for name, middle in (("plain", PLAIN), ("locknut", LOCKNUT), ("bushing", BUSHING)):
         made += nut(f"{name}-outside", middle, WALL + 10, metal)
     made += nut("plain-inside", PLAIN, WALL - 11, metal)
@@ -82,7 +88,9 @@ def fittings():
     ]
 
 
-def nut(name: str, middle: float, top: float, kind, across: float = 13, height: float = 11):
+def nut(
+    name: str, middle: float, top: float, kind: Piece, across: float = 13, height: float = 11
+) -> list[drawsvg.DrawingElement]:
     """Return the two cut halves of a nut, bushing or hub around a raceway."""
     return [
         kind(f"{name}-left", middle - 15 - across, top, across, height),

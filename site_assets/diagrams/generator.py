@@ -26,7 +26,7 @@ CAPTION = message(
 TEXT_ALTERNATIVE = (
     message("Above, left: the service has its main bonding jumper between neutral bar and grounding bar."),
     message(
-        "Above, middle: the transfer switch switches both the hot (ungrounded) conductor and the neutral to one source."
+        "Above, middle: the transfer switch switches both the ungrounded (hot) conductor and the neutral to one source."
     ),
     message(
         "Above, right: on the generator, the service neutral is cut off. So a system bonding jumper in the generator "

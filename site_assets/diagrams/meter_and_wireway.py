@@ -24,7 +24,7 @@ CAPTION = message(
     "of every breaker and are bonded to the neutral. Electrodes are left out."
 )
 TEXT_ALTERNATIVE = (
-    message("From above come the hot (ungrounded) service conductor and the neutral. One hot is drawn for all."),
+    message("From above come the ungrounded (hot) service conductor and the neutral. One hot is drawn for all."),
     message("In the meter enclosure a supply-side bonding jumper bonds the metal to the neutral."),
     message("Both conductors go on into the wireway. There they are tapped for three service disconnects."),
     message("In the wireway another supply-side bonding jumper bonds the metal to the neutral."),

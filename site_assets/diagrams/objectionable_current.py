@@ -26,7 +26,7 @@ CAPTION = message(
     "metal. A drawing only: never open a real bond to see."
 )
 TEXT_ALTERNATIVE = (
-    message("There is no fault. The load draws its normal current on the hot (ungrounded) conductor."),
+    message("There is no fault. The load draws its normal current on the ungrounded (hot) conductor."),
     message("The current leaves the load and reaches the neutral bar of the panel."),
     message("One part goes on as it should, on the neutral of the feeder."),
     message("The other part crosses the second bond to the grounding bar. This bond must not be there."),

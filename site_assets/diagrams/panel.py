@@ -26,7 +26,7 @@ CAPTION = message(
 )
 TEXT_ALTERNATIVE = (
     message(
-        "The feeder from the service brings hot (ungrounded) conductors, a neutral and an equipment grounding "
+        "The feeder from the service brings ungrounded (hot) conductors, a neutral and an equipment grounding "
         "conductor."
     ),
     message(

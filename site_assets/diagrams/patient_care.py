@@ -29,7 +29,7 @@ CAPTION = message(
 )
 TEXT_ALTERNATIVE = (
     message(
-        "Source: the feeder brings the current to the breaker. From there the hot (ungrounded) conductor runs to the "
+        "Source: the feeder brings the current to the breaker. From there the ungrounded (hot) conductor runs to the "
         "receptacle."
     ),
     message("Fault: in the box behind the receptacle, the hot conductor touches metal."),

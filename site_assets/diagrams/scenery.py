@@ -112,12 +112,12 @@ def pipe(name: str, kind: str, width: float, *points: Point) -> drawsvg.DrawingE
 def swept(start: Point, corner: Point, end: Point) -> list[Point]:
     """Return the points of a line that sweeps from `start` round `corner` to `end`."""
     shares = [step / 16 for step in range(17)]
+
+    def on_the_way(t: float, a: float, b: float, c: float) -> float:
+        return round((1 - t) ** 2 * a + 2 * t * (1 - t) * b + t * t * c, 2)
+
     return [
-        tuple(
-            round((1 - t) ** 2 * a + 2 * t * (1 - t) * b + t * t * c, 2)
-            for a, b, c in zip(start, corner, end, strict=True)
-        )
-        for t in shares
+        (on_the_way(t, start[0], corner[0], end[0]), on_the_way(t, start[1], corner[1], end[1])) for t in shares
     ]
 
 

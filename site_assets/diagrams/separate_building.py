@@ -18,7 +18,7 @@ TEXT_ALTERNATIVE = (
     ),
     message("The neutral bar there is connected to the electrode of the first building."),
     message(
-        "A feeder runs underground to the second building. It has a hot (ungrounded) conductor, a neutral and an "
+        "A feeder runs underground to the second building. It has an ungrounded (hot) conductor, a neutral and an "
         "equipment grounding conductor."
     ),
     message("In the second building the hot conductor goes to the breaker that disconnects the building."),

@@ -26,7 +26,7 @@ CAPTION = message(
 )
 TEXT_ALTERNATIVE = (
     message("Left, the first system: the service, where the main bonding jumper bonds its neutral to metal."),
-    message("Two hot (ungrounded) conductors feed the primary winding of the transformer. No neutral comes with them."),
+    message("Two ungrounded (hot) conductors feed the primary winding of the transformer. No neutral comes with them."),
     message("The equipment grounding conductor of this feeder terminates on the transformer enclosure."),
     message("Between the windings is only the iron core. No conductor passes through it: here the first system ends."),
     message(

@@ -25,7 +25,7 @@ CAPTION = message(
 )
 TEXT_ALTERNATIVE = (
     message(
-        "A metal mast brings the hot (ungrounded) conductor and the neutral to the meter. One hot is drawn for both."
+        "A metal mast brings the ungrounded (hot) conductor and the neutral to the meter. One hot is drawn for both."
     ),
     message("The hot conductor goes through the meter. The neutral goes past it and is bonded to the meter enclosure."),
     message("Both go on to the service disconnect. The neutral terminates on its neutral bar."),

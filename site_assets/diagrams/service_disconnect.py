@@ -25,7 +25,7 @@ CAPTION = message(
     "they are sized from the breaker ahead. Neutral and metal are bonded only above."
 )
 TEXT_ALTERNATIVE = (
-    message("From above come the service conductors, hot (ungrounded) and neutral, in a metal raceway."),
+    message("From above come the service conductors, ungrounded (hot) and neutral, in a metal raceway."),
     message("On the supply side a supply-side bonding jumper connects the bushing of that raceway to the enclosure."),
     message(
         "In the enclosure the neutral terminates on the neutral bar. The main bonding jumper connects it to the "

@@ -32,7 +32,7 @@ TEXT_ALTERNATIVE = (
     message("All three run to the disconnect. The equipment grounding conductor is bonded to its metal."),
     message("They run on to the inverter, and its metal is bonded too. The inverter turns DC into AC."),
     message(
-        "From the inverter the hot (ungrounded) conductor goes to a breaker in the service panel. The equipment "
+        "From the inverter the ungrounded (hot) conductor goes to a breaker in the service panel. The equipment "
         "grounding conductor goes with it and terminates on the grounding bar. One hot is drawn for both."
     ),
     message("Only in the service panel does the main bonding jumper connect the neutral bar to the grounding bar."),

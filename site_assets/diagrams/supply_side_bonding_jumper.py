@@ -27,7 +27,7 @@ CAPTION = message(
     "electrode is left out. A drawing only: never lift a real jumper to see."
 )
 TEXT_ALTERNATIVE = (
-    message("Source: the utility transformer pushes current out on the hot (ungrounded) service conductor."),
+    message("Source: the utility transformer pushes current out on the ungrounded (hot) service conductor."),
     message("The hot conductor enters the wireway. No breaker in the building is ahead of it."),
     message("Fault: in the wireway the hot conductor touches the metal wall."),
     message(

@@ -200,7 +200,9 @@ def screw(name: str, x: float, y: float) -> drawsvg.DrawingElement:
     return group
 
 
-def pressed(kind: str, name: str, words: Message, x: float, y: float, width: float, height: float):
+def pressed(
+    kind: str, name: str, words: Message | str, x: float, y: float, width: float, height: float
+) -> drawsvg.DrawingElement:
     """Return the unseen area to press for a bond or a part, with its name for screen readers.
 
     kind: "bond", "added" or "part"; a press asks the page's script for another state of `name`.

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import drawsvg
+
 from calc.fault.scene.scene import PARTS
+from calc.known import known
 from calc.messages import message
 from calc.registry import CALCULATORS
 from site_assets.diagrams.symbols import (
@@ -55,7 +58,7 @@ PRESSED_ADDED = {
 
 def svg() -> str:
     """Return the drawing as SVG, as it stands before anything is pressed."""
-    shown = scene_parts(CALCULATORS[SLUG]())
+    shown = known(scene_parts(CALCULATORS[SLUG]()))
     picture = canvas(
         SLUG,
         360,
@@ -66,8 +69,9 @@ def svg() -> str:
     )
     drawn = [*parts(), *wires(), *bonds(), *electrodes(), *faults(), *people()]
     for element in drawn:
-        marks = shown["marks"].get(element.args.get("id"), {})
-        element.args.update({f"data-{name}": value for name, value in marks.items()})
+        if isinstance(element, drawsvg.DrawingBasicElement):
+            marks = shown["marks"].get(element.args.get("id"), {})
+            element.args.update({f"data-{name}": value for name, value in marks.items()})
     picture.extend([*drawn, *names(), *told(shown["words"]), *areas(shown["names"])])
     return finished(picture, SLUG)
 
@@ -223,6 +227,7 @@ def told(words: dict[str, str]):
 
 def areas(spoken: dict[str, str]):
     """Return what can be pressed, the larger areas below the smaller ones."""
-    assert set(PRESSED_PARTS) == set(PARTS)
+    if set(PRESSED_PARTS) != set(PARTS):
+        raise ValueError("each part of the circuit has one place to press")
     kinds = (("part", PRESSED_PARTS), ("bond", PRESSED_BONDS), ("added", PRESSED_ADDED))
     return [pressed(kind, name, spoken[name], *place) for kind, places in kinds for name, place in places.items()]

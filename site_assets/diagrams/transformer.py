@@ -25,7 +25,7 @@ CAPTION = message(
     "goes to building steel, and the supply-side bonding jumper to the panel."
 )
 TEXT_ALTERNATIVE = (
-    message("A feeder brings two hot (ungrounded) conductors to the primary winding of the transformer."),
+    message("A feeder brings two ungrounded (hot) conductors to the primary winding of the transformer."),
     message("The equipment grounding conductor of this feeder terminates on the transformer enclosure."),
     message(
         "The secondary winding has a hot conductor at its top and the new neutral at its bottom. One hot is drawn "

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from html import escape
+from typing import Any
 from urllib.parse import urlencode
 
 from calc import permalink
@@ -13,6 +14,7 @@ from calc.calculator import Result
 from calc.editions import EDITIONS
 from calc.found.verdict import Verdict
 from calc.json_output import citation_to_dict, linked_answer
+from calc.known import known
 from calc.margin.words import margin_line
 from calc.messages import CalculatorName, Message, message
 from calc.registry import CALCULATORS
@@ -61,7 +63,7 @@ def linked(words: Message | str) -> str:
 
 
 def _answer(result: Result, buttons: str) -> str:
-    answer = result.answer
+    answer = result.answered
     kind = "size" if len(str(answer.headline)) <= SHORT_HEADLINE else "size words"
     heading = text(answer.name if buttons else message("Example: {name}", name=answer.name))
     return (
@@ -99,9 +101,9 @@ def _unbroken(html: str) -> str:
 
 def _basis(result: Result) -> str:
     edition = text(message("{edition} edition", edition=result.edition))
-    if result.answer.basis is None:
+    if result.answered.basis is None:
         return edition
-    basis = rule(result.answer.basis, result.edition)
+    basis = rule(result.answered.basis, result.edition)
     return f"{edition} · {text(basis.section)} · {mark_html(basis.mark)} {text(basis.note)}"
 
 
@@ -139,18 +141,19 @@ def _fix(result: Result) -> str:
 
 
 def _not_covered(result: Result, buttons: str) -> str:
-    outside = result.not_covered
+    outside = known(result.not_covered)
     return (
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
         f"<h2>{text(message('Not covered here'))}</h2>"
         f'<p class="why">{text(outside.why)}</p><p class="look-in">{linked(outside.look_in)}</p>{_other_pages(result)}'
-        f"{edition_html(result)}{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}</section>"
+        f"{edition_html(result)}{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}"
+        "</section>"
     )
 
 
 def _other_pages(result: Result) -> str:
     """Return links to the calculators that answer instead, but the one whose page this is."""
-    named = [slug for slug in result.not_covered.calculators if slug != result.calculator.slug]
+    named = [slug for slug in known(result.not_covered).calculators if slug != result.calculator.slug]
     links = "".join(f'<a class="button quiet" href="{slug}.html">{text(CALCULATORS[slug].name)}</a>' for slug in named)
     return f'<p class="answer-actions">{links}</p>' if links else ""
 
@@ -252,6 +255,6 @@ def _citation(cited: Rule) -> str:
     return f"<tr><td>{text(cited.section)}</td><td>{text(cited.title)}</td><td>{checked}</td></tr>"
 
 
-def _list(name: str, sentences: list) -> str:
+def _list(name: str, sentences: list[Any]) -> str:
     rows = "".join(f"<li>{_unbroken(linked(words))}</li>" for words in sentences)
     return f'<ul class="{name}">{rows}</ul>' if rows else ""

@@ -10,7 +10,7 @@ from calc.messages import Message, message
 from calc.trace import shown_number
 
 # How lines differ without colour: the words that name a line begin with its stroke.
-STROKES = (
+STROKES: tuple[tuple[Message, list[int]], ...] = (
     (message("Solid line: {words}.", words="{words}"), []),
     (message("Dashed line: {words}.", words="{words}"), [8, 5]),
     (message("Dotted line: {words}.", words="{words}"), [2, 4]),

@@ -6,6 +6,7 @@ from html import escape
 
 from calc.answer import Row, Table
 from calc.calculator import Result
+from calc.known import known
 from calc.messages import Message, message
 from calc.rulebook import rule
 from calc.trace import MARK_WORDS
@@ -41,7 +42,7 @@ def _editions(result: Result) -> list[Message]:
 
 
 def _depends(result: Result) -> list[Message]:
-    depends = result.depends
+    depends = known(result.depends)
     safe = message("{name}: it depends. On the safe side: {safe}", name=result.calculator.name, safe=depends.safe_words)
     rows = [message("- {when}. Then: {answer}", when=each.when, answer=each.words) for each in depends.alternatives]
     more = [message("- {count} more answers are possible.", count=depends.more)] if depends.more else []
@@ -49,14 +50,16 @@ def _depends(result: Result) -> list[Message]:
 
 
 def _outcome(result: Result) -> list[Message]:
-    answer, outside = result.answer, result.not_covered
+    outside = result.not_covered
     if result.depends:
         return _depends(result)
     if outside:
         name = result.calculator.name
         return [message("{name}: not covered. {why} {look_in}", name=name, why=outside.why, look_in=outside.look_in)]
+    answer = result.answered
     told = message("{name}: {answer}", name=answer.name, answer=answer.in_one_line)
-    return [told, *(_row(answer.table, row) for row in (answer.table.rows if answer.table else ()))]
+    table = answer.table
+    return [told, *(_row(table, row) for row in table.rows)] if table else [told]
 
 
 def _row(table: Table, row: Row) -> Message:

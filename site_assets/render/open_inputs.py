@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.calculator import Result
+from calc.known import known
 from calc.messages import message
 from calc.unknown.assumed import assumed_words
 from calc.unknown.outcomes import Alternative
@@ -14,7 +15,7 @@ def depends_html(result: Result, below: str) -> str:
 
     below: the HTML of what every answer has under it.
     """
-    depends = result.depends
+    depends = known(result.depends)
     name = message("{name}: it depends", name=result.calculator.name)
     over = f'<p class="safe-name">{text(message("On the safe side in every case:"))}</p>' if depends.safe else ""
     more = f'<p>{text(message("{count} more answers are possible.", count=depends.more))}</p>' if depends.more else ""
@@ -30,7 +31,7 @@ def depends_html(result: Result, below: str) -> str:
 
 
 def _question(result: Result) -> str:
-    ask = result.depends.ask
+    ask = known(result.depends).ask
     link = f'<a href="#field-{text(ask.field)}">{text(ask.label)}</a>'
     return f'<p class="one-question"><b>{text(message("One question settles most:"))}</b> {link}. {text(ask.why)}</p>'
 

@@ -6,6 +6,7 @@ import json
 
 from calc import permalink
 from calc.calculator import Result
+from calc.data_file import Data
 from calc.json_output import linked_answer
 from calc.messages import Message, message
 from calc.registry import CALCULATORS
@@ -41,10 +42,10 @@ def _updated(result: Result) -> Message:
         return message("Updated: not covered here.")
     if result.depends:
         return message("Updated: it depends. {safe}", safe=result.depends.safe_words)
-    return message("Updated: {headline}", headline=(result.found or result.answer).headline)
+    return message("Updated: {headline}", headline=(result.found or result.answered).headline)
 
 
-def _scene(result: Result) -> dict | None:
+def _scene(result: Result) -> Data | None:
     if result.calculator.slug != DRAWN:
         return None
     from site_assets.render.scene import scene_parts  # no other page needs its circuit

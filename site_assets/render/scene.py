@@ -6,8 +6,11 @@ The build fills the drawing with it, the page's worker sends it along with each 
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
+from typing import Any
 
 from calc.calculator import Result
+from calc.data_file import Data
 from calc.fault.scene.scene import PARTS
 from calc.fault.scene.scene_opening import shown
 from calc.fault.scene.scene_words import ADDED_WORDS, BOND_WORDS, BRANCH_WORDS, PART_IN_SENTENCE, PART_WORDS
@@ -36,11 +39,11 @@ SOURCE_WORDS = {"utility": message("utility"), "transformer": message("transform
 NOT_TOLD = ("supply-hot-b", "feeder-hot-a", "feeder-hot-b", "branch-hot", "load-a", "load-b", "fault")
 
 
-def scene_parts(result: Result) -> dict | None:
+def scene_parts(result: Result) -> Data | None:
     """Return what the drawing shows: `marks` and `words` by id, `names` to press, `twin`; None where none is drawn."""
     if result.calculator.slug != SLUG or result.outcome != "answer":
         return None
-    inputs, values = result.inputs, result.answer.values
+    inputs, values = result.inputs, result.answered.values
     states = bond_states(inputs)
     marks = {name: {"flow": str(flow(values["currents"].get(name, 0)))} for name in BRANCHES}
     for name, state in branch_states(inputs, states).items():
@@ -58,7 +61,7 @@ def scene_parts(result: Result) -> dict | None:
         here = inputs["touched"] == part
         marks[f"person-{part}"] = {"state": "present" if here else "absent"}
         words[f"person-{part}-current"] = _milliampere(values) if here else ""
-    words["verdict"] = str(result.answer.headline)
+    words["verdict"] = str(result.answered.headline)
     words["source-name"] = str(SOURCE_WORDS[inputs["source"]])
     return {
         "marks": marks,
@@ -96,14 +99,14 @@ def level(volt: float) -> int:
     return sum(volt >= limit for limit in LEVELS_VOLT)
 
 
-def bond_states(inputs) -> dict[str, str]:
+def bond_states(inputs: Mapping[str, Any]) -> dict[str, str]:
     """Return the state of each bond that can be pressed: present, missing, loose; added or offered."""
     missing, loose, added = ((inputs[name] or "").split(",") for name in ("missing", "loose", "added"))
     states = {name: "missing" if name in missing else "loose" if name in loose else "present" for name in BOND_WORDS}
     return states | {name: "added" if name in added else "offered" for name in ADDED_WORDS}
 
 
-def branch_states(inputs, states: dict[str, str]) -> dict[str, str]:
+def branch_states(inputs: Mapping[str, Any], states: dict[str, str]) -> dict[str, str]:
     """Return the state of each branch of a bond; one that this circuit does not have is absent."""
     found = {name: state for name, state in states.items() if name not in PATHS}
     found["service-electrode"] = "absent" if states["electrode-on-enclosure"] == "added" else "present"
@@ -120,7 +123,7 @@ def branch_states(inputs, states: dict[str, str]) -> dict[str, str]:
     return found
 
 
-def names(inputs, states: dict[str, str], values) -> dict[str, str]:
+def names(inputs: Mapping[str, Any], states: dict[str, str], values: Mapping[str, Any]) -> dict[str, str]:
     """Return the name of each bond and part to press, as screen readers say it."""
     words = BOND_WORDS | ADDED_WORDS
     named = {
@@ -144,7 +147,7 @@ def text_alternative_html(result: Result, states: dict[str, str]) -> str:
 
 
 def _told(result: Result, states: dict[str, str]) -> list[Message]:
-    inputs, values = result.inputs, result.answer.values
+    inputs, values = result.inputs, result.answered.values
     fault = inputs["fault"]
     told = [
         message("No hot conductor touches metal.")
@@ -186,5 +189,5 @@ def _told(result: Result, states: dict[str, str]) -> list[Message]:
     return told
 
 
-def _milliampere(values) -> str:
+def _milliampere(values: Mapping[str, Any]) -> str:
     return str(message("{milliampere} mA", milliampere=shown(1000 * values["currents"]["person"])))

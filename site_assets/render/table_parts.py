@@ -29,7 +29,9 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
         yield json.dumps({"text": "", "rows": "", "part": 1, "html": _refused(fault)})
         return
     lines = bytes(data).count(b"\n") + 1
-    counts, first, to_fix = Counter(), [], []
+    counts: Counter[str] = Counter()
+    first: list[dict[str, str]] = []
+    to_fix: list[dict[str, str]] = []
     pieces = [table.first_line()]
     line = 0
 
@@ -58,12 +60,12 @@ def _refused(fault: TableError) -> str:
     return f'<section class="fix" data-outcome="fix" tabindex="-1"><h2>{heading}</h2><ul>{rows}</ul></section>'
 
 
-def _shown(counts: Counter, first: list[dict[str, str]], to_fix: list[dict[str, str]]) -> str:
+def _shown(counts: Counter[str], first: list[dict[str, str]], to_fix: list[dict[str, str]]) -> str:
     summary = f'<p class="counts">{text(counted(counts))}</p>'
     return f"{summary}{_to_fix(counts, to_fix)}{_first_rows(counts, first)}"
 
 
-def _to_fix(counts: Counter, rows: list[dict[str, str]]) -> str:
+def _to_fix(counts: Counter[str], rows: list[dict[str, str]]) -> str:
     if not rows:
         return ""
     listed = "".join(f"<li><b>{text(_name(row))}</b> {text(row['fix'])}</li>" for row in rows)
@@ -72,7 +74,7 @@ def _to_fix(counts: Counter, rows: list[dict[str, str]]) -> str:
     return f'<section class="fix"><h2>{heading}</h2><ul>{listed}</ul>{more}</section>'
 
 
-def _first_rows(counts: Counter, rows: list[dict[str, str]]) -> str:
+def _first_rows(counts: Counter[str], rows: list[dict[str, str]]) -> str:
     if not rows:
         return ""
     names = (message("Row"), message("Answer"), message("Sections"))

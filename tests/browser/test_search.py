@@ -1,4 +1,7 @@
-"""What readers type finds the right page among the first three. `python -m tests.browser.test_search SITE` prints the table."""
+"""What readers type finds the right page among the first three.
+
+`python -m tests.browser.test_search SITE` prints the table.
+"""
 
 import os
 import sys

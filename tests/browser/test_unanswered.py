@@ -126,12 +126,12 @@ def test_a_worker_that_is_gone_from_the_server_is_told_and_loading_again_keeps_w
     expect(visitor.locator("[name=conductor]")).to_have_value("3/0")
 
 
-@pytest.mark.parametrize("hash", ["#100%", "#%", "#%E0%A4%A", '#"><img src=x>', "#no-such-anchor", "#\\"])
-def test_an_address_with_a_hash_that_names_nothing_stops_nothing(page, site, hash):
-    page.goto(f"{site}{PAGE}{hash}")
+@pytest.mark.parametrize("anchor", ["#100%", "#%", "#%E0%A4%A", '#"><img src=x>', "#no-such-anchor", "#\\"])
+def test_an_address_with_a_hash_that_names_nothing_stops_nothing(page, site, anchor):
+    page.goto(f"{site}{PAGE}{anchor}")
     expect(page.locator("form.calculator[data-started]")).to_be_visible()
     expect(page.locator("[data-offline][data-started]")).to_be_attached()
-    page.evaluate("hash => { location.hash = hash; }", hash)
+    page.evaluate("hash => { location.hash = hash; }", anchor)
     assert page.locator("img[src=x]").count() == 0
 
 

@@ -21,7 +21,10 @@ AMPERE = ("15", "20", "30", "40", "60", "70", "100", "110", "150", "200", "225",
           "800", "1000", "1200", "1600", "2000", "2500", "3000", "4000", "5000", "6000", "6001", "10000")  # fmt: skip
 FEET = ("0.5", "1", "2", "4", "5", "6", "6.5", "10", "100", "1000")
 PROBES = {
-    "found": ("4 copper", ("14 copper", "8-aluminum", "6 AWG Copper", "4 cu", "1/0 al", "350 kcmil CCA", "listed", "unknown")),
+    "found": (
+        "4 copper",
+        ("14 copper", "8-aluminum", "6 AWG Copper", "4 cu", "1/0 al", "350 kcmil CCA", "listed", "unknown"),
+    ),
     "devices": ("100A,225A", ("100", "15,20", "100A,225A", " 60 A , 400 A ", "1200,30", ",".join(["30"] * 20))),
     "length": ("6 ft", tuple(f"{feet} ft" for feet in FEET)),
     "ampere": ("30 A", AMPERE),
@@ -115,7 +118,7 @@ def spellings(kind: str, text: str) -> tuple[str, ...]:
         return (number, f"{number}A", f"{number} A", f" {number}  A ", f"{int(number):,} A", f"{number}.0",
                 f"{number}amp", f"{int(number) / 1000} kA")  # fmt: skip
     if kind == "length":
-        feet = float(text.split()[0])
+        feet = float(text.split(maxsplit=1)[0])
         return (f"{feet}ft", f" {feet}  ft ", f"{feet * 12} in", f'{feet * 12:g}"', f"{feet}'", f"{feet:g} feet",
                 f"{feet:g}′", f"{feet * 12:g}”", f"{feet:g}\u00a0FT.", f"{int(feet)} ft {feet % 1 * 12:g} in",
                 f"{feet * 0.3048:.6f} m", f"{feet * 304.8:.4f}mm")  # fmt: skip

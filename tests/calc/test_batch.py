@@ -54,8 +54,8 @@ def test_every_worked_case_as_a_row_equals_the_single_call(slug):
     rows = answered(table.getvalue(), calculator)
     columns = value_columns(calculator)
     assert len(rows) == len(asked) > 0
-    for inputs, row in zip(asked, rows):
-        inputs = {name: inputs[name] for name in names if name in inputs}
+    for given, row in zip(asked, rows, strict=True):
+        inputs = {name: given[name] for name in names if name in given}
         single = result_to_dict(calculator.run(inputs.items()))
         assert row["outcome"] == single["outcome"], inputs
         if single["outcome"] == "fix":
@@ -207,8 +207,8 @@ def test_bytes_that_are_not_utf_8_name_their_row_and_the_rest_is_answered():
     assert "save the table as UTF-8" in rows[0]["fix"]
 
 
-FORMULAS = ["=1+1", "+1", "-1", "@SUM(A1)", "\tx", " =1", "=HYPERLINK(A1)", "\n=1", "\r\n@x", "＝1+1", "＋1", "－1", "＠x",
-            "\u00a0=1", "\u3000=1", "\u200b=1", "\t =1", "\v-1"]  # fmt: skip
+FORMULAS = ["=1+1", "+1", "-1", "@SUM(A1)", "\tx", " =1", "=HYPERLINK(A1)", "\n=1", "\r\n@x", "＝1+1", "＋1",
+            "－1", "＠x", "\u00a0=1", "\u3000=1", "\u200b=1", "\t =1", "\v-1"]  # fmt: skip
 
 
 @pytest.mark.parametrize("text", FORMULAS)

@@ -21,7 +21,7 @@ JUMPER = CALCULATORS["main-bonding-jumper"]
 
 def run(*arguments: str, table: bytes = b"") -> subprocess.CompletedProcess:
     command = [sys.executable, "-m", "calc", *arguments]
-    return subprocess.run(command, cwd=ROOT, input=table, capture_output=True)
+    return subprocess.run(command, cwd=ROOT, input=table, capture_output=True, check=False)
 
 
 def test_the_command_line_writes_the_table_and_ends_with_2_when_a_row_is_to_fix():
@@ -65,6 +65,7 @@ def in_shell(redirection: str, *arguments: str) -> subprocess.CompletedProcess:
         ["sh", "-c", command, "sh", sys.executable, "-m", "calc", "main-bonding-jumper", *arguments],
         cwd=ROOT,
         stdin=subprocess.DEVNULL,
+        check=False,
         capture_output=True,
     )
 
@@ -166,7 +167,9 @@ def test_a_file_of_answers_goes_with_a_table_and_has_a_name(arguments, capsys):
 def test_a_table_that_is_stopped_says_so_and_leaves_no_half_file(tmp_path):
     out = tmp_path / "answers.csv"
     command = [sys.executable, "-m", "calc", "main-bonding-jumper", "--table", "-", "--out", str(out)]
-    with subprocess.Popen(command, cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as run:
+    with subprocess.Popen(
+        command, cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE
+    ) as run:
         run.stdin.write(b"conductor\n" + b"3/0\n" * 5_000)
         run.stdin.flush()
         while not list(tmp_path.iterdir()):

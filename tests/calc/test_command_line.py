@@ -14,7 +14,8 @@ ROOT = Path(__file__).parents[2]
 
 
 def run(*arguments: str) -> tuple[int, dict]:
-    done = subprocess.run([sys.executable, "-m", "calc", *arguments], cwd=ROOT, capture_output=True, encoding="utf-8")
+    command = [sys.executable, "-m", "calc", *arguments]
+    done = subprocess.run(command, cwd=ROOT, capture_output=True, encoding="utf-8", check=False)
     assert done.stderr == ""
     return done.returncode, json.loads(done.stdout)
 

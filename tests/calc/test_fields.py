@@ -101,5 +101,5 @@ def test_what_to_enter_names_the_ends_and_an_example_that_is_taken():
 
 
 def test_what_to_enter_for_a_size_names_the_smallest_and_the_largest():
-    for slug, name, asked in of_kind("size"):
+    for _, name, asked in of_kind("size"):
         assert str(asked.suggestions[0]) in str(asked.enter) and str(asked.suggestions[-1]) in str(asked.enter), name

@@ -131,9 +131,11 @@ def test_a_larger_device_is_never_surer_to_open_at_the_same_current(kind, one, o
 
 
 def test_the_exceptions_to_a_larger_device_are_those_of_the_standards():
-    """A time-delay class K fuse must hold five times its rating for 8 s to 30 A, for 10 s above: so 31 A holds longer,
-    and no exception comes of it. A class C fuse to 60 A has no published time, the next larger has one: at 1.6 times
-    61 A the larger one is sure to open in 2 h, of the smaller one nothing is known."""
+    """A time-delay class K fuse must hold five times its rating for 8 s to 30 A, for 10 s above.
+
+    So 31 A holds longer, and no exception comes of it. A class C fuse to 60 A has no published time, the
+    next larger has one: at 1.6 times 61 A the larger one is sure to open in 2 h, of the smaller one nothing is known.
+    """
     small, large = (opening(97.6 / rating, FUSE, rating, fuse_class="c") for rating in (60, 61))
     assert small.verdict == "not-assured" and large.verdict == "slow" and large.slowest_second == 7200
 

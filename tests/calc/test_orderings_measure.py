@@ -1,4 +1,4 @@
-"""What must never turn around: a worse reading is no better verdict, a coarser meter proves no more, farther is farther.
+"""What must never turn around: a worse reading is no better verdict, a coarser meter proves no more.
 
 No value is checked here, only the order of two answers that differ in one input.
 """
@@ -57,7 +57,7 @@ def test_a_larger_error_of_the_meter_never_turns_anything_into_a_pass(reading, p
         bond(reading=written(reading), meter_percent=written(each), beside=beside)["verdict"] for each in percents
     )
     assert coarse not in PROVEN or fine in PROVEN
-    assert coarse == fine or coarse == "cannot-tell"
+    assert coarse in (fine, "cannot-tell")
 
 
 @drawn
@@ -99,7 +99,9 @@ def test_a_longer_or_warmer_wire_is_never_expected_to_have_less(feet, celsius):
 
 
 def test_a_thicker_wire_is_never_expected_to_have_more():
-    found = [bond(reading="0.01", conductor=size)["expected_high"] for size in ("14", "12", "8", "4", "1/0", "500kcmil")]
+    found = [
+        bond(reading="0.01", conductor=size)["expected_high"] for size in ("14", "12", "8", "4", "1/0", "500kcmil")
+    ]
     assert found == sorted(found, reverse=True)
 
 
@@ -138,7 +140,7 @@ def test_a_coarser_clamp_never_proves_a_current(ampere, empty, percents):
             clamp(where="water-pipe-bond", ampere=written(ampere), **{name: written(each)})["verdict"]
             for each in values
         )
-        assert coarse == fine or coarse == "cannot-tell"
+        assert coarse in (fine, "cannot-tell")
 
 
 @drawn

@@ -32,7 +32,11 @@ def told(slug, case):
     answer = result.answer and (result.answer.values, str(result.answer.headline))
     outside = result.not_covered and (str(result.not_covered.why), str(result.not_covered.look_in))
     return result, (
-        result.outcome, result.answer_code, answer, outside, [(each.field, str(each.words)) for each in result.fix]
+        result.outcome,
+        result.answer_code,
+        answer,
+        outside,
+        [(each.field, str(each.words)) for each in result.fix],
     )
 
 

@@ -14,7 +14,9 @@ def unverified(result) -> list[str]:
     begins = f"Not verified for the {result.edition} edition: "
     told = [str(words) for words in result.trace.warnings if str(words).startswith(begins)]
     assert len(told) <= 1
-    return told[0].removeprefix(begins).removesuffix(". Read the book before you rely on it.").split("; ") if told else []
+    return (
+        told[0].removeprefix(begins).removesuffix(". Read the book before you rely on it.").split("; ") if told else []
+    )
 
 
 @pytest.mark.parametrize("slug", CALCULATORS)

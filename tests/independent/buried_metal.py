@@ -88,6 +88,6 @@ def ball(radius, depth, images=200):
         up.append(radius * radius / away)
 
     def share(x):
-        return sum(2 * each / math.hypot(x, depth - rise) for each, rise in zip(strength, up))
+        return sum(2 * each / math.hypot(x, depth - rise) for each, rise in zip(strength, up, strict=True))
 
     return 1 / (WHOLE_SPACE * sum(strength)), share

@@ -35,8 +35,8 @@ def mesh(width, length, reach, cell, depth):
 def solved(wires, diameter, piece):
     """Return a function of (x, y) for the touch voltage, and ohms in soil of 1 ohm·m; `wires`: lists of lines."""
     start, end = [], []
-    for one, other in wires:
-        one, other = numpy.asarray(one, float), numpy.asarray(other, float)
+    for ends in wires:
+        one, other = (numpy.asarray(end, float) for end in ends)
         count = max(2, 2 * round(numpy.linalg.norm(other - one) / piece / 2))
         cuts = one + numpy.linspace(0, 1, count + 1)[:, None] * (other - one)
         start.append(cuts[:-1])

@@ -4,19 +4,20 @@ A rod: many short pieces, each with a current of its own, all at one voltage (me
 mirror image: Love's integral equation by the midpoint rule. Resistances in soil of 1 ohm·m; lengths in m.
 """
 
+import itertools
 import math
 
 
 def solved(rows, right):
     """Solve full equations by elimination with the largest pivots."""
-    rows = [[*row, value] for row, value in zip(rows, right)]
+    rows = [[*row, value] for row, value in zip(rows, right, strict=True)]
     size = len(rows)
     for step in range(size):
         best = max(range(step, size), key=lambda row: abs(rows[row][step]))
         rows[step], rows[best] = rows[best], rows[step]
         for row in range(step + 1, size):
             factor = rows[row][step] / rows[step][step]
-            rows[row] = [value - factor * above for value, above in zip(rows[row], rows[step])]
+            rows[row] = [value - factor * above for value, above in zip(rows[row], rows[step], strict=True)]
     found = [0.0] * size
     for step in reversed(range(size)):
         known = sum(rows[step][place] * found[place] for place in range(step + 1, size))
@@ -32,12 +33,12 @@ def rod_in_pieces(length, radius, pieces=20):
         return math.asinh((end - depth) / radius) - math.asinh((start - depth) / radius)
 
     rows = []
-    for above, below in zip(ends, ends[1:]):
+    for above, below in itertools.pairwise(ends):
         depth = (above + below) / 2
         rows.append(
             [
                 (field(start, end, depth) + field(-end, -start, depth)) / (4 * math.pi * (end - start))
-                for start, end in zip(ends, ends[1:])
+                for start, end in itertools.pairwise(ends)
             ]
         )
     return 1 / sum(solved(rows, [1.0] * pieces))

@@ -97,7 +97,8 @@ def test_one_jumper_for_several_raceways_goes_by_the_largest_device(sweep):
 
 # Left out: copper jumpers with aluminum hot conductors, as in the sweep of equipment grounding conductors; and
 # parallel sets in the 2026 edition, where the limit is one conductor of a raceway and no raceway is given here; and hot
-# conductors smaller than the row of the device: no plain circuit has them, and the calculator asks which rule allows it.
+# conductors smaller than the row of the device: no plain circuit has them, and the calculator asks which rule
+# allows it.
 def grown_jumper_cases() -> Iterator[Case]:
     for edition, device in product(EDITIONS, ROWS[::3]):
         row = AREA[sizing.equipment_bonding_jumper([device], "copper")]

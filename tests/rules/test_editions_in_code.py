@@ -1,4 +1,4 @@
-"""What differs by edition is data: no condition of the code names an edition, and no rule is read before it is needed."""
+"""What differs by edition is data: no condition of the code names an edition, no rule is read before it is needed."""
 
 import ast
 import json
@@ -9,7 +9,8 @@ from pathlib import Path
 from calc.editions import DEFAULT_EDITION, EDITIONS
 
 ROOT = Path(__file__).parents[2]
-READ = "import json\nfrom calc import CALCULATORS, rulebook\nread, document = [], rulebook._document\n" + (
+READ = (
+    "import json\nfrom calc import CALCULATORS, rulebook\nread, document = [], rulebook._document\n"
     "rulebook._document = lambda key: (read.append(key), document(key))[1]\n"
     "listed = (list(CALCULATORS), len(read))\nCALCULATORS['jumper-withstand']\nfirst = set(read)\n"
     "print(json.dumps([listed[1], sorted(first)]))"

@@ -2,8 +2,8 @@
 
 Seen: a protector maker's page on UL 489 (1.35 and 2 times, the first rows); UL 248-9:2015 and UL 248-2:2019 in
 excerpts; a maker's sheet of household breakers with the tests of IEC 60898-1; a maker's questions and answers on
-UL 943; two magazines on the scope of UL 943; a lesson on 240.83(C) and a quiz on the 2023 edition for devices without a mark;
-NFPA 70E Table 130.7(C)(15)(a), note; 230.95(A) in NFPA 70-2017, California 2022 and NFPA 70-2023.
+UL 943; two magazines on the scope of UL 943; a lesson on 240.83(C) and a quiz on the 2023 edition for devices without a
+mark; NFPA 70E Table 130.7(C)(15)(a), note; 230.95(A) in NFPA 70-2017, California 2022 and NFPA 70-2023.
 The other rows are those of the reference list of devices, from memory, and marked so.
 """
 

@@ -3,7 +3,8 @@
 from calc.editions import EDITIONS
 from calc.rulebook import rule
 
-# Table 250.66: the 2017 print; its twin in NOM-001-SEDE-2012; the 2023 rows. Copper limit, aluminum limit, copper, aluminum.
+# Table 250.66: the 2017 print; its twin in NOM-001-SEDE-2012; the 2023 rows.
+# Copper limit, aluminum limit, copper, aluminum.
 PRINTED = """
 2 1/0 8 6
 1/0 3/0 6 4

@@ -74,7 +74,10 @@ def test_conductivity_gives_the_changes_at_75_degrees_that_the_2017_table_prints
 
 
 def test_the_lay_of_strands_is_two_percent_as_stranded_and_solid_rows_of_the_2017_table_differ():
-    """Stranded over solid, ohm per 1000 ft: 14 AWG 3.14 and 3.07, 12: 1.98 and 1.93, 10: 1.24 and 1.21, 8: .778 and .764."""
+    """Stranded over solid, ohm per 1000 ft.
+
+    14 AWG 3.14 and 3.07, 12: 1.98 and 1.93, 10: 1.24 and 1.21, 8: .778 and .764.
+    """
     for edition in EDITIONS:
         lay = rule("conductors/lay_of_strands", edition).value
         for stranded, solid in ((3.14, 3.07), (1.98, 1.93), (1.24, 1.21), (0.778, 0.764)):
@@ -86,10 +89,10 @@ def test_tubes_have_the_diameters_of_the_tables():
     for edition in EDITIONS:
         rows = rule("raceways/tube_dimensions", edition).rows
         assert {row["raceway"] for row in rows} == set(OUTSIDE)
-        for raceway in OUTSIDE:
+        for raceway, outside in OUTSIDE.items():
             found = [row for row in rows if row["raceway"] == raceway]
             assert [row["trade_size"] for row in found] == TRADE_SIZES
-            assert [row["outside"] for row in found] == OUTSIDE[raceway]
+            assert [row["outside"] for row in found] == outside
             assert [row["inside"] for row in found] == INSIDE[raceway]
 
 

@@ -73,7 +73,8 @@ def sentences(*texts: str) -> list[str]:
 def lifts_a_neutral(sentence: str) -> bool:
     """Tell whether a sentence has a neutral taken off its bar; one that forbids it does not."""
     lifted = re.search(
-        r"\b(?:lift(?:ed)?|unhook|disconnect (?:the|a|each|every))\b[^.;:]*\bneutral\b|\bneutral\b[^.;:]*\b(?:lifted|off the bar)",
+        r"\b(?:lift(?:ed)?|unhook|disconnect (?:the|a|each|every))\b[^.;:]*\bneutral\b"
+        r"|\bneutral\b[^.;:]*\b(?:lifted|off the bar)",
         sentence,
         re.I,
     )
@@ -112,7 +113,9 @@ def reads_on_without_a_stop(check: Check) -> bool:
 def passes_at_about_nothing(check: Check) -> bool:
     """Tell whether a reading passes at "near zero" or "no current" with no limit in figures."""
     vague = re.search(
-        r"near (?:zero|nothing)|no (?:steady )?(?:current|voltage|reading)|follows? (?:the|no) load", check.pass_when, re.I
+        r"near (?:zero|nothing)|no (?:steady )?(?:current|voltage|reading)|follows? (?:the|no) load",
+        check.pass_when,
+        re.I,
     )
     return bool(vague) and not WITH_A_NUMBER.search(check.pass_when)
 
@@ -182,7 +185,9 @@ def test_no_check_sends_anybody_into_danger(dangerous):
 
 
 def test_no_check_has_a_neutral_lifted():
-    told = {check.address: sentences(check.look_for, check.measure, check.pass_when, check.make_right) for check in CHECKS}
+    told = {
+        check.address: sentences(check.look_for, check.measure, check.pass_when, check.make_right) for check in CHECKS
+    }
     assert [(address, each) for address, rows in told.items() for each in rows if lifts_a_neutral(each)] == []
 
 

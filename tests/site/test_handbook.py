@@ -35,8 +35,8 @@ ORDER_OF_A_PLACE = [
     "What this page doesn't cover",
 ]
 FULL_PLACES = (
-    "service meter-and-wireway panel transformer generator separate-building feeder-and-branch-raceways flexible-raceway "
-    "buried-elbow knockouts boxes-and-receptacles water-gas-and-steel"
+    "service meter-and-wireway panel transformer generator separate-building feeder-and-branch-raceways "
+    "flexible-raceway buried-elbow knockouts boxes-and-receptacles water-gas-and-steel"
 ).split()
 # The cautions that belong to a place, by words of theirs that its safety text must hold.
 CAUTIONS = {

@@ -209,7 +209,7 @@ def seconds_here(count: int) -> float:
 
 @contextmanager
 def page_for_tables():
-    """Open a page and give the function that times a whole table in the page, from the click to the file that can be kept."""
+    """Open a page and give the function that times a whole table in it, from the click to the file that can be kept."""
 
     def seconds(count: int) -> float:
         page.locator("#many-text").evaluate("(typed, text) => { typed.value = text; }", table_of(count))

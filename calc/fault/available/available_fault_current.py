@@ -6,6 +6,7 @@ from typing import Annotated
 
 from calc.calculator import Answer, NotCovered, calculator
 from calc.conductors.size import shown_size
+from calc.data_file import Data
 from calc.fault.available.available_notes import note_the_limits
 from calc.fault.available.available_outputs import OUTPUTS
 from calc.fault.source import source_fields as ask
@@ -14,6 +15,7 @@ from calc.fault.source.run import run_entered
 from calc.fault.source.source_entered import SourceEntered, sources_entered
 from calc.fault.source.sources import MIN_TO_GROUND, at_end_of_run
 from calc.fault.source.sources import line_to_ground_current as current_to_ground
+from calc.known import known
 from calc.messages import Message, message
 from calc.rounded import THREE, at_most, rounded_up
 from calc.rulebook import rule
@@ -144,16 +146,17 @@ def available_fault_current(
         )
     )
     note_the_limits(trace, system, source, raceway, currents, limit)
-    values = {"available_ampere": available, "place": place, "motors": motors}
+    values: Data = {"available_ampere": available, "place": place, "motors": motors}
     for where, flowing in currents.items():
         at = "_at_end" if where == "end" else ""
         values |= {f"{name}{at}": value for name, value in flowing.values.items()}
     if limit is not None:
         values["line_to_ground_limit_at_end"] = round(limit, 2)
+    wires = (sets, known(conductor), conductor_metal) if run else None
     return Answer(
         name=message("Available fault current"),
         headline=message("{current} A", current=shown_number(available)),
-        detail=_detail(run and (sets, conductor, conductor_metal), motor_current, _to_ground(entered, currents[place])),
+        detail=_detail(wires, motor_current, _to_ground(entered, currents[place])),
         basis=None,
         answer_code=f"{available}A",
         values=values,
@@ -161,7 +164,7 @@ def available_fault_current(
     )
 
 
-def _detail(run: tuple | None, motor_current: float, to_ground: float | None) -> Message:
+def _detail(run: tuple[int, str, str] | None, motor_current: float, to_ground: float | None) -> Message:
     """Return the place, and what was taken for granted because nothing was entered."""
     place = message("at the terminals")
     if run:
@@ -183,10 +186,10 @@ def _detail(run: tuple | None, motor_current: float, to_ground: float | None) ->
 
 def _to_ground(entered: SourceEntered, currents: FaultCurrents) -> float | None:
     """Return the most to ground of a wye whose current to ground was not entered: its zero sequence may be none."""
-    known = entered.source == "given-current" and entered.line_to_ground_current is None
-    if not known or SYSTEMS[entered.system].kind != WYE:
+    left_open = entered.source == "given-current" and entered.line_to_ground_current is None
+    if not left_open or SYSTEMS[entered.system].kind != WYE:
         return None
-    return currents.three_phase / MIN_TO_GROUND[WYE]
+    return known(currents.three_phase) / MIN_TO_GROUND[WYE]
 
 
 def _motors(current: float, trace: Trace) -> float:

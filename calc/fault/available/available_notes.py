@@ -33,7 +33,7 @@ def note_the_limits(
             )
         )
     end = currents.get("end")
-    if end and raceway != "nonmetallic" and kind != UNGROUNDED and limit > end.most:
+    if end and limit is not None and raceway != "nonmetallic" and kind != UNGROUNDED and limit > end.most:
         trace.warn(
             message(
                 "Metal raceway also carries ground-fault current. That is not included here. Up to {limit} A could "
@@ -41,7 +41,7 @@ def note_the_limits(
                 limit=shown_number(round(limit)),
             )
         )
-    elif end and kind != UNGROUNDED:
+    elif end and limit is not None and kind != UNGROUNDED:
         trace.note(
             message(
                 "Metal raceway or pipe in parallel adds ground-fault current. No return path lets more than {limit} "

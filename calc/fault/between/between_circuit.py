@@ -77,7 +77,7 @@ def _circuit(parts: Parts, bonded: bool) -> tuple[list[Branch], list[Source]]:
         ("bond", ONE, TWO, parts.bond if bonded else None),
         ("neutral-earth", NEUTRAL, EARTH, None if parts.leak is None else parts.neutral_earth),
     )
-    branches = [(name, start, end, ohm) for name, start, end, ohm in paths if ohm is not None]
+    branches: list[Branch] = [(name, start, end, ohm) for name, start, end, ohm in paths if ohm is not None]
     if parts.leak is None:
         return branches, [("utility", NEUTRAL, EARTH, parts.volt, 0)]
     return branches, [("supply", HOT, NEUTRAL, parts.volt, 0)]

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
+
 from calc.answer import Chart, Line, Row, Table
 from calc.electrodes.entered import shown
 from calc.fault.between.between_circuit import ONE, TOUCHES, TWO, Seen
@@ -87,7 +90,7 @@ def values_of(how: str, found: Seen, ohms: tuple[float, float]) -> dict[str, flo
 def table_of(apart: Seen, bonded: Seen, usual: float, people: tuple[People, People]) -> Table:
     """Return every reading, apart beside bonded. people: what they draw, apart and bonded."""
 
-    def row(words: Message, reading) -> Row:
+    def row(words: Message, reading: Callable[[Seen], Message]) -> Row:
         return Row({"what": words, "apart": reading(apart), "bonded": reading(bonded)})
 
     def loaded(found: Seen) -> Message:
@@ -97,7 +100,7 @@ def table_of(apart: Seen, bonded: Seen, usual: float, people: tuple[People, Peop
         cells = {how: _ranges(each[pair]) for how, each in zip(("apart", "bonded"), people, strict=True)}
         return Row({"what": BODY_WORDS[pair], **cells})
 
-    rows = [row(words, lambda found, pair=pair: volt_of(found, pair)) for pair, words in PAIR_WORDS.items()]
+    rows = [row(words, partial(volt_of, pair=pair)) for pair, words in PAIR_WORDS.items()]
     rows.append(row(message("Neutral to remote earth"), lambda found: volt_words(found.neutral_volt)))
     rows.append(row(message("Between the parts, {ohm} ohm across the meter", ohm=shown_number(usual)), loaded))
     rows += [through(pair) for pair in TOUCHES]

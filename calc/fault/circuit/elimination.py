@@ -10,13 +10,15 @@ from __future__ import annotations
 import heapq
 import math
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 TINY = 1e-13
 REFINEMENTS = 2
 
 Admittances = dict[str, dict[str, complex]]
 Driven = Mapping[tuple[str, str], complex]
+Star = tuple[str, complex, dict[str, complex]]  # a node, the sum of its admittances, each by its neighbor
+Core = tuple[list[str], list[list[complex]]]  # nodes, and the inverse of their matrix
 
 
 class SingularMatrixError(ValueError):
@@ -27,7 +29,7 @@ class SingularMatrixError(ValueError):
         self.node = node
 
 
-def inverse(rows: list[list[complex]]) -> list[list[complex]]:
+def inverse(rows: Sequence[Sequence[complex]]) -> list[list[complex]]:
     """Return the inverse of a full matrix by elimination with the largest pivots. Raises: SingularMatrixError.
 
     >>> inverse([[2, 0], [0, 4]])
@@ -84,12 +86,12 @@ def _left_over(admittances: Admittances, voltages: Mapping[str, complex], driven
     return left
 
 
-def _stars(admittances: Admittances, ground: str) -> tuple[list[tuple[str, complex, dict[str, complex]]], Admittances]:
+def _stars(admittances: Admittances, ground: str) -> tuple[list[Star], Admittances]:
     """Return (node, sum, star) of each node taken out, in that order, and what could not be taken out."""
     mesh = {node: dict(star) for node, star in admittances.items()}
     queue = [(len(star), node) for node, star in mesh.items() if node != ground]
     heapq.heapify(queue)
-    stars = []
+    stars: list[Star] = []
     while queue:
         count, node = heapq.heappop(queue)
         if node not in mesh or len(mesh[node]) != count:
@@ -112,7 +114,7 @@ def _stars(admittances: Admittances, ground: str) -> tuple[list[tuple[str, compl
     return stars, mesh
 
 
-def _core_inverse(rest: Admittances, ground: str) -> tuple[list[str], list[list[complex]]]:
+def _core_inverse(rest: Admittances, ground: str) -> Core:
     """Return the nodes that no star could take out, and the inverse of their matrix."""
     nodes = [node for node in rest if node != ground]
     if not nodes:
@@ -126,7 +128,7 @@ def _core_inverse(rest: Admittances, ground: str) -> tuple[list[str], list[list[
         raise SingularMatrixError(nodes[0]) from None
 
 
-def _voltages(stars, core, driven: Driven, ground: str) -> dict[str, complex]:
+def _voltages(stars: Sequence[Star], core: Core, driven: Driven, ground: str) -> dict[str, complex]:
     into: dict[str, dict[str, complex]] = defaultdict(dict)
 
     def drive(node: str, other: str, current: complex) -> None:
@@ -135,7 +137,7 @@ def _voltages(stars, core, driven: Driven, ground: str) -> dict[str, complex]:
 
     for (node, other), current in driven.items():
         drive(node, other, complex(current))
-    arriving = {}
+    arriving: dict[str, complex] = {}
     for node, total, star in stars:
         currents = into.pop(node, {})
         arriving[node] = sum(currents.values())

@@ -11,12 +11,13 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from calc.fault.circuit.elimination import SingularMatrixError, inverse, node_voltages
+from calc.fault.circuit.elimination import Admittances, SingularMatrixError, inverse, node_voltages
 from calc.messages import Message, message
 
 Branch = tuple[str, str, str, complex]
 Source = tuple[str, str, str, complex, complex]
 Coupling = tuple[str, str, complex]
+Ends = tuple[str, str]
 MAX_NAMED = 5
 
 
@@ -96,7 +97,9 @@ def solve(
     return Solution(voltages, {name: currents[name] for name in order})
 
 
-def _stamp(mesh, driven, potential, own_ends, other_ends, admittance) -> None:
+def _stamp(
+    mesh: Admittances, driven: dict[Ends, complex], potential: _Joined, own_ends: Ends, other_ends: Ends, value: complex
+) -> None:
     """Add the current that the voltage between `other_ends` drives from the first of `own_ends` to the second.
 
     Between a branch and itself, or two coupled ones, that is admittances between pairs of nodes: no node's own sum
@@ -106,11 +109,11 @@ def _stamp(mesh, driven, potential, own_ends, other_ends, admittance) -> None:
         for other, other_sign in zip(other_ends, (1, -1), strict=True):
             row, column = potential.root(own), potential.root(other)
             if row != column:
-                mesh[row][column] = mesh[row].get(column, 0j) - admittance * own_sign * other_sign
+                mesh[row][column] = mesh[row].get(column, 0j) - value * own_sign * other_sign
                 mesh[column].setdefault(row, 0j)
     first, second = map(potential.root, own_ends)
     lift = potential.above_root(other_ends[0]) - potential.above_root(other_ends[1])
-    driven[first, second] -= admittance * lift
+    driven[first, second] -= value * lift
 
 
 def _admittances(branches: list[Branch], couplings: list[Coupling]) -> dict[tuple[str, str], complex]:
@@ -128,11 +131,8 @@ def _admittances(branches: list[Branch], couplings: list[Coupling]) -> dict[tupl
         seen |= set(group)
         size = {name: math.sqrt(abs(own[name])) for name in group}
         rows = [
-            [
-                (own[row] if row == column else mutual[row].get(column, 0j)) / size[row] / size[column]
-                for column in group
-            ]
-            for row in group
+            [(own[one] if one == other else mutual[one].get(other, 0j)) / size[one] / size[other] for other in group]
+            for one in group
         ]
         try:
             inverted = inverse(rows)
@@ -158,7 +158,7 @@ def _reached(start: str, neighbors: Mapping[str, Mapping[str, complex]]) -> list
     return found
 
 
-def _leaving(branches, sources, currents) -> dict[str, complex]:
+def _leaving(branches: list[Branch], sources: list[Source], currents: Mapping[str, complex]) -> dict[str, complex]:
     """Return the current that leaves each node through finite impedances."""
     leaving: dict[str, complex] = defaultdict(complex)
     for name, start, end, _ in branches:
@@ -229,7 +229,7 @@ class _Joined:
         brought = dict(leaving)
         ends = {name: (start, emf) for name, start, _, emf in self._joints}
         sources = {name for name, _, _, emf in self._joints if emf != 0}
-        currents = {}
+        currents: dict[str, complex] = {}
         for name, node, parent in reversed(self._tree):
             inward = brought.get(node, 0j)  # from the parent to this node
             brought[parent] = brought.get(parent, 0j) + inward

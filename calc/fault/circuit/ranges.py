@@ -7,6 +7,8 @@ import random
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
+from calc.known import known
+
 Evaluate = Callable[[dict[str, float]], dict[str, float]]
 SAMPLES = 200
 SEED = 20
@@ -40,7 +42,7 @@ def ranged(inputs: Mapping[str, Between], evaluate: Evaluate) -> Ranged:
     Between(low=3.0, likely=6.0, high=12.0)
     """
     *_, found = ranged_in_steps(inputs, evaluate, at_once=SAMPLES)
-    return found
+    return known(found)
 
 
 def ranged_in_steps(inputs: Mapping[str, Between], evaluate: Evaluate, at_once: int) -> Iterator[Ranged | None]:
@@ -69,13 +71,15 @@ def _places(moving: Mapping[str, Between]) -> Iterator[dict[str, float]]:
         yield {name: chance.triangular(each.low, each.high, each.likely) for name, each in moving.items()}
 
 
-def _influence(moving, likely, evaluate, center) -> dict[str, tuple[tuple[str, float], ...]]:
+def _influence(
+    moving: Mapping[str, Between], likely: dict[str, float], evaluate: Evaluate, center: dict[str, float]
+) -> dict[str, tuple[tuple[str, float], ...]]:
     swings: dict[str, dict[str, float]] = {name: {} for name in center}
     for each, between in moving.items():
         ends = [evaluate(likely | {each: value}) for value in (between.low, between.high)]
         for name in center:
             swings[name][each] = abs(ends[1][name] - ends[0][name])
-    ranked = {}
+    ranked: dict[str, tuple[tuple[str, float], ...]] = {}
     for name, by_input in swings.items():
         whole = sum(by_input.values())
         shares = [(each, swing / whole if whole else 0.0) for each, swing in by_input.items()]

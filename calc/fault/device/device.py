@@ -16,6 +16,7 @@ from calc.fault.device.device_limits import (
     limits,
     rows,
 )
+from calc.known import known
 from calc.messages import Message, message
 from calc.trace import shown_number
 
@@ -76,10 +77,10 @@ def holds_from(verdict: str, found: Limits) -> float:
     (1.35, 5)
     """
     if verdict == ASSURED:
-        return found.assured_from
+        return known(found.assured_from)
     if verdict == SLOW:
         return found.opens[0].multiple
-    return max([found.likely_from, *(point.multiple for point in found.holds)])
+    return max([known(found.likely_from), *(point.multiple for point in found.holds)])
 
 
 def bounding_rules(result: Opening, found: Limits) -> tuple[str, ...]:
@@ -138,14 +139,15 @@ def _words(verdict: str, slowest: float | None, device_kind: str, at_once: bool)
         return message("It can carry this current indefinitely. The fault remains.")
     if verdict == NOT_ASSURED:
         return message("Nothing published requires it to open. Treat the fault as not cleared.")
-    if verdict == ASSURED and device_kind == EQUIPMENT_PROTECTION:
-        return message(
-            "Its delay is {time} at most, then the disconnect takes its own time to open.", time=shown_time(slowest)
-        )
-    if verdict == ASSURED and device_kind == BREAKER:
-        return message("By its curve it opens at once, usually within {time}.", time=shown_time(slowest))
     if verdict == ASSURED:
-        return message("It opens within {time}.", time=shown_time(slowest))
+        time = shown_time(known(slowest))
+        if device_kind == EQUIPMENT_PROTECTION:
+            return message(
+                "Its delay is {time} at most, then the disconnect takes its own time to open.", time=time
+            )
+        if device_kind == BREAKER:
+            return message("By its curve it opens at once, usually within {time}.", time=time)
+        return message("It opens within {time}.", time=time)
     if device_kind == EQUIPMENT_PROTECTION:
         return message("It is set to open, but at this current the code does not limit its delay. Read its setting.")
     allowed = (

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from calc.data_file import Data
 from calc.fault.device.device import FIELD_TEST, inferred_second
 from calc.fault.device.device_limits import BREAKER, INTERRUPTER, INTERRUPTER_RULE, Limits, interrupter_second, rows
-from calc.messages import message
+from calc.messages import Message, message
 
 SHORTEST, LONGEST = 0.01, 10_000  # s; the ends of the picture's time scale
 END_MULTIPLE = 100
 CURVE_POINTS = 12
 
 
-def device_band(found: Limits, device_kind: str, rating: float, fault_current: float, *, inferred: bool) -> list[dict]:
+def device_band(found: Limits, device_kind: str, rating: float, fault_current: float, *, inferred: bool) -> list[Data]:
     """Return the series of a time-current picture: each a key, its words and its points [ampere, second].
 
     "stays-closed": below and left of it the device may not open. "open-by": above it the device is open, as its
@@ -31,13 +32,13 @@ def device_band(found: Limits, device_kind: str, rating: float, fault_current: f
     return [each for each in series if each["points"]]
 
 
-def _series(key: str, words, points: list[list[float]]) -> dict:
+def _series(key: str, words: Message, points: list[list[float]]) -> Data:
     return {"key": key, "words": str(words), "points": [[float(f"{each:.6g}") for each in point] for point in points]}
 
 
 def _lower_edge(found: Limits, rating: float) -> list[list[float]]:
     """Return the line under which the device stays closed: down in steps as the current grows."""
-    points = []
+    points: list[list[float]] = []
     for place, point in enumerate(found.holds):
         second = min(point.second, LONGEST)
         after = found.holds[place + 1].second if place + 1 < len(found.holds) else SHORTEST

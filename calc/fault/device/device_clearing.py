@@ -174,7 +174,7 @@ def _basis_of_verdict(verdict: str, device_kind: str) -> tuple[str, ...]:
     return (FAST_REGION,) if verdict == LIKELY and device_kind != EQUIPMENT_PROTECTION else ()
 
 
-def _time_of(second: float | None) -> tuple[object, str]:
+def _time_of(second: float | None) -> tuple[float | None, str]:
     return (None, "") if second is None else (float(f"{second:.3g}"), "s at most")
 
 
@@ -202,7 +202,9 @@ def _estimate(multiple: float, rating: float, device_kind: str, trace: Trace) ->
     return second
 
 
-def _loop(found: Limits, rating, device_kind, voltage_to_ground, trace: Trace) -> float | None:
+def _loop(
+    found: Limits, rating: float, device_kind: str, voltage_to_ground: float | None, trace: Trace
+) -> float | None:
     if device_kind not in (BREAKER, *HOUSEHOLD):
         return None
     if found.assured_from is None or voltage_to_ground is None:

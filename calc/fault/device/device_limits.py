@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import inf
 
+from calc.data_file import Data
 from calc.rulebook import undated
 
 BREAKER, FUSE, FUSE_TIME_DELAY = "inverse-time-breaker", "fuse", "fuse-time-delay"
@@ -103,7 +104,7 @@ def sure_multiple(instantaneous: float, read: str) -> float:
     return instantaneous if read == CURVE else instantaneous * (100 + late) / 100
 
 
-def rows(key: str) -> tuple[dict, ...]:
+def rows(key: str) -> tuple[Data, ...]:
     """Return the rows of a rule that no edition of the code changes."""
     return undated(key).rows
 

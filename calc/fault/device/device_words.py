@@ -14,6 +14,7 @@ from calc.fault.device.device import (
 )
 from calc.fault.device.device_limits import BREAKER, EQUIPMENT_PROTECTION, INTERRUPTER, SETTING, rows, sure_multiple
 from calc.fault.device.device_notes import FUSES
+from calc.known import known
 from calc.messages import Message, message
 from calc.trace import shown_number
 
@@ -46,7 +47,7 @@ def _in_short(result: Opening, device_kind: str) -> Message:
     if result.verdict == NOT_ASSURED:
         return message("Nothing published requires it to: treat the fault as not cleared")
     if result.verdict == ASSURED:
-        return _of_assured(shown_time(result.slowest_second), device_kind)
+        return _of_assured(shown_time(known(result.slowest_second)), device_kind)
     if device_kind == EQUIPMENT_PROTECTION:
         return message("The code does not limit its delay at this current")
     if result.slowest_second is None:

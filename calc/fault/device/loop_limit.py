@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.fault.device.device_limits import value
+from calc.messages import Message
 from calc.trace import Trace
 
 VOLTAGE_FACTOR = "fault/loop_voltage_factor"
@@ -20,7 +21,9 @@ def largest_loop_impedance(voltage_to_ground: float, multiple: float, rating: fl
     return value(VOLTAGE_FACTOR) * voltage_to_ground / (multiple * rating)
 
 
-def loop_limit_step(voltage_to_ground: float, multiple: float, rating: float, words, trace: Trace) -> float:
+def loop_limit_step(
+    voltage_to_ground: float, multiple: float, rating: float, words: Message, trace: Trace
+) -> float:
     """Record and give the largest loop impedance, ohm."""
     return trace.compute(
         words,

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from typing import Any
 
 from calc.answer import Chart, Line
 from calc.messages import Message, message
 
 
-def time_current_chart(title: Message, series: Iterable[Mapping]) -> Chart:
+def time_current_chart(title: Message, series: Iterable[Mapping[str, Any]]) -> Chart:
     """Return the picture of series as `calc.fault.device.device_band.device_band` gives them, logarithmic both ways.
 
     >>> series = [{"words": "The fault current", "points": [[275, 0.01], [275, 10000]]}]

@@ -111,16 +111,15 @@ def ground_fault_loop(
     volt = driving_voltage(system, voltage_to_ground, trace)
     require_one_device(device_kind, device, instantaneous_multiple, fuse_class, trace)
     steel, wire = wiring in ("raceway", "both"), wiring != "raceway"
-    if wire:
-        require(return_conductor, "return_conductor")
-    if steel and (raceway == path.NOT_GIVEN or trade_size == path.NOT_GIVEN):
+    back = (require(return_conductor, "return_conductor"), metal) if wire else None
+    if steel and path.NOT_GIVEN in (raceway, trade_size):
         missing = "raceway" if raceway == path.NOT_GIVEN else "trade_size"
         raise FieldError(missing, message("Choose it: the raceway is part of the return path."))
     loop = loop_of(
         volt=volt,
         available=available,
         out=(conductor, conductor_metal),
-        back=(return_conductor, metal) if wire else None,
+        back=back,
         raceway=(raceway, trade_size) if steel else None,
         feet=length,
         joint=joint,

@@ -36,7 +36,19 @@ class Loop:
     inputs: Mapping[str, Between]
 
 
-def loop_of(*, volt, available, out, back, raceway, feet, joint, spacing, arc, trace: Trace) -> Loop:
+def loop_of(
+    *,
+    volt: float,
+    available: float | None,
+    out: Wire,
+    back: Wire | None,
+    raceway: tuple[str, str] | None,
+    feet: float,
+    joint: float,
+    spacing: float | None,
+    arc: float,
+    trace: Trace,
+) -> Loop:
     """Return the loop, citing what its figures rest on. Raises: NotCovered for a size without a listed impedance."""
     for key in (RESISTANCE_RULE, REACTANCE_RULE, CONDUCTIVITY_RULE):
         trace.cite(key)
@@ -76,7 +88,7 @@ def loop_results(loop: Loop, at: Mapping[str, float]) -> dict[str, float]:
     at: volt, celsius and where they range: steel from 0 (low) over 1 (likely) to 2 (high), source 0 to 1, arc in volt.
     The source is in phase with the loop and the arc with the current: both take away the most that they can.
     """
-    ways = {}
+    ways: dict[str, complex] = {}
     if loop.back:
         ways["wire"] = _wire(loop, loop.back, at) + (0 if loop.raceway else loop.joint)
     if loop.raceway:

@@ -64,7 +64,7 @@ def through_an_arc(device: Device, lowest: float, low_volt: float, edition: str)
 
 def conditions(needed: float | None, seen: Opening, arcing: ThroughAnArc | None) -> list[Message]:
     """Return the sentences that say when the verdict is another one; none where it stays what it is."""
-    told = []
+    told: list[Message] = []
     if needed is not None and math.isinf(needed):
         told.append(message("Only an infinite source gives that much"))
     elif needed is not None:

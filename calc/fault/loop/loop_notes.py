@@ -7,6 +7,7 @@ from calc.fault.device.device_limits import value
 from calc.fault.device.interrupting import INTERRUPTING, unmarked
 from calc.fault.return_path.return_path_fields import APART
 from calc.fault.withstand.fault_energy import OPENING
+from calc.known import known
 from calc.messages import Message, message
 from calc.rounded import THREE, at_most
 from calc.trace import Trace
@@ -31,7 +32,7 @@ def note_the_loop(
         trace.warn(
             message(
                 "The metal may be live for {time}, at up to {volt} V to the panel.",
-                time=shown_time(seen.slowest_second),
+                time=shown_time(known(seen.slowest_second)),
                 volt=volt,
             )
         )

@@ -11,8 +11,9 @@ from calc.fault.likely_slip import remark_on_device
 from calc.fault.return_path.longest_outputs import OUTPUTS
 from calc.fault.return_path.longest_words import detail_of, headline_of, others_of, within
 from calc.fault.return_path.return_path import PARTS, WHICH, driving_voltage, feet, paths, ranked, wires
+from calc.known import known
 from calc.margin.declared import Margin
-from calc.messages import message
+from calc.messages import Message, message
 from calc.rounded import THREE, at_least, three_figures
 from calc.trace import Trace, shown_number
 
@@ -102,7 +103,8 @@ def longest_return_path(
             available=available,
         )
     ways = paths(wiring, (conductor, conductor_metal), (return_conductor, metal), trade_size, spacing, trace)
-    found = {}  # the source adds straight, not as a phasor, and the arc takes its voltage off first: never too long
+    # The source adds straight, not as a phasor, and the arc takes its voltage off first: never too long.
+    found: dict[str, int] = {}
     for way in ways:
         length_of_way = trace.compute(
             message(
@@ -138,7 +140,7 @@ def longest_return_path(
                 parts=", ".join(f"{PARTS[part]} ({shown_number(feet(lost))} ft)" for part, lost in losses),
             )
         )
-    back = (return_conductor, metal) if wiring in ask.WIRE_IN else None
+    back = (known(return_conductor), metal) if wiring in ask.WIRE_IN else None
     shown_wires, at = wires((conductor, conductor_metal), back, steel=False), (volt, arc, ampere)
     others = others_of(ways[0], volt, arc, available, ampere, trace)
     remark_on_device(device, conductor, conductor_metal, trace)
@@ -187,7 +189,7 @@ def _warn(found: dict[str, int], length: float | None, multiple: float, wiring: 
         )
 
 
-def _assumptions(wiring: str, arc: float, available: float | None) -> list:
+def _assumptions(wiring: str, arc: float, available: float | None) -> list[Message]:
     made = [
         message("one fault at the far end, out on one wire, back on one path, 60 Hz."),
         message("the shortest length takes warm wires and low voltage, the longest cold wires and full voltage."),

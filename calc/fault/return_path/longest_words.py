@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 import calc.fault.return_path.return_path_fields as ask
 from calc.fault.return_path.return_path import Path, feet
+from calc.known import known
 from calc.messages import Message, message
 from calc.rounded import THREE, at_least, at_most
 from calc.trace import Trace, shown_number
@@ -52,7 +53,7 @@ def headline_of(
         return message("Your {feet} ft run might not deliver {ampere} A", **words)
     if available is not None:
         return message("Your {feet} ft run delivers {ampere} A", **words)
-    needed = way.available(volt, arc, ampere, length)
+    needed = way.available(volt, arc, ampere, known(length))
     if needed is None:
         return message("Your {feet} ft run delivers {ampere} A with an infinite source only", **words)
     return message(

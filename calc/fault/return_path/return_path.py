@@ -120,7 +120,7 @@ def paths(
             trace.cite(key)
     for key in (RESISTANCE_RULE, REACTANCE_RULE, CONDUCTIVITY_RULE):
         trace.cite(key)
-    found = []
+    found: list[Path] = []
     for row, back in zip(trace.cite(RANGE_RULE).rows, reversed(backs), strict=True):
         out = sum(_listed(wire, around, row["celsius"], spacing, trace) for wire in wires)
         found.append(Path(row["length"], row["celsius"], row["voltage_share"], out, *back))
@@ -147,10 +147,10 @@ def _listed(wire: tuple[str, str], around: str, celsius: float, spacing: float |
     try:
         return impedance_apart(*wire, celsius, spacing) if spacing else impedance(*wire, around, celsius)
     except KeyError:
-        raise NotCovered(_unlisted(*wire), message("{section}", section=trace.section(RESISTANCE_RULE))) from None
+        raise NotCovered(_unlisted(wire[1]), message("{section}", section=trace.section(RESISTANCE_RULE))) from None
 
 
-def _unlisted(size: str, metal: str) -> Message:
+def _unlisted(metal: str) -> Message:
     if metal == "copper-clad-aluminum":
         return message("No impedance of copper-clad aluminum is listed.")
     return message("No impedance is listed for this size and metal. The list has 14 AWG to 1000 kcmil, with gaps.")

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Any
 
+from calc.data_file import Data
 from calc.fault.circuit.network import Solution
 from calc.fault.scene.scene import PARTS, solved_scene
 from calc.fault.scene.scene_of import VOLT, scene_of
@@ -28,7 +30,7 @@ class Legs:
     missing: bool
 
 
-def legs_of(fields: Mapping[str, object], solved: Solution) -> Legs | None:
+def legs_of(fields: Mapping[str, Any], solved: Solution) -> Legs | None:
     """Return the legs where a neutral is missing or loose, None where both are sound.
 
     fields: of `scene_of`; solved: that scene. With the loads off, and so nothing to see, the scene is solved once more
@@ -39,7 +41,8 @@ def legs_of(fields: Mapping[str, object], solved: Solution) -> Legs | None:
         return None
     metal = None
     if fields["loads"] == "off":
-        solved = solved_scene(scene_of(**(dict(fields) | {"loads": "on", "fault": "none"})))
+        loaded: Data = {**fields, "loads": "on", "fault": "none"}
+        solved = solved_scene(scene_of(**loaded))
         metal = max(abs(solved.voltages[part]) for part in PARTS)
     neutral = solved.voltages["panel-neutral"]
     heavier, lighter = sorted(abs(solved.voltages[name] - neutral) for name in ("panel-hot-a", "panel-hot-b"))

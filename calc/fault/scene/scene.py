@@ -22,14 +22,14 @@ PARTS = ("supply-raceway", "service", "panel", "machine", "buried-elbow")
 class Scene:
     """What the circuit is made of, ohm and volt; bonds by name, None where one is missing.
 
-    runs: impedance of each conductor by branch name. electrodes: ohm to earth by name; None where there is none.
+    runs: impedance of each conductor by branch name. electrodes: ohm to earth by name. None where there is none.
     fault: a part of `PARTS` that a hot conductor touches, or None. person: ohm from `touched` to earth, or None.
     """
 
     volt: float
     source: complex
     degrees: float
-    runs: Mapping[str, complex]
+    runs: Mapping[str, complex | None]
     bonds: Mapping[str, complex | None]
     electrodes: Mapping[str, float | None]
     loads: Mapping[str, complex | None]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from calc.conductors.impedance import REACTANCE_RULE, RESISTANCE_RULE
 from calc.fault.scene.scene import GOOD_JOINT, Scene
 from calc.fault.scene.scene_of import LOADS, MACHINE_ELECTRODE, SOURCE_ELECTRODE, TRANSFORMER, UTILITY
@@ -38,12 +40,13 @@ def show_the_circuit(scene: Scene, source: str, trace: Trace) -> None:
     trace.step(message("Source, from a hot conductor to the neutral."), shown_ohm(scene.source), "ohm", cites)
     whole = dict(scene.runs) | dict(scene.bonds)
     for name, words, rules in SHOWN:
-        if whole.get(name) is not None and not _says_nothing_new(name, whole):
-            trace.step(words, shown_ohm(whole[name]), "ohm", rules)
+        ohm = whole.get(name)
+        if ohm is not None and not _says_nothing_new(name, whole):
+            trace.step(words, shown_ohm(ohm), "ohm", rules)
     trace.step(message("Solved as one circuit: every current and voltage follows from these and the electrodes."))
 
 
-def _says_nothing_new(name: str, whole) -> bool:
+def _says_nothing_new(name: str, whole: Mapping[str, complex | None]) -> bool:
     """Whether a neutral is just like its hot conductor, or a jumper tight."""
     twin = {"supply-neutral": "supply-hot-a", "feeder-neutral": "feeder-hot-a"}.get(name)
     return whole[name] == (whole[twin] if twin else GOOD_JOINT)

@@ -70,7 +70,7 @@ def say_what_happens(
 
 def _warn_of_stray_current(solved: Solution, trace: Trace) -> None:
     stray = {name: abs(solved.currents[name]) for name in METAL_PATHS if name in solved.currents}
-    most = max(stray, key=stray.get, default=None)
+    most = max(stray, key=lambda name: stray[name], default=None)
     if most and stray[most] > STRAY:
         trace.warn(
             message(

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from calc.conductors.impedance import impedance
+from calc.data_file import Data
 from calc.fault.scene.scene import GOOD_JOINT, Scene
 from calc.fault.source.sources import line_to_ground_impedance, split_phase_source, transformer_source
 from calc.raceways.return_impedance import between, return_impedance
@@ -20,8 +23,8 @@ SIZES = {
 }
 FEEDER_RACEWAY = ("electrical-metallic-tubing", "1")
 RATINGS = {"branch": 20, "feeder": 60, "supply": 100}
-UTILITY = dict(kva=25, percent_r=1.2, percent_x=1.6)
-TRANSFORMER = dict(system="208Y/120", kva=30, percent_r=2.0, percent_x=2.5)
+UTILITY: Data = dict(kva=25, percent_r=1.2, percent_x=1.6)
+TRANSFORMER: Data = dict(system="208Y/120", kva=30, percent_r=2.0, percent_x=2.5)
 DEGREES = {"utility": 180, "transformer": 120}
 LOADS = {"load-a": 6.0, "load-b": 24.0}
 SOURCE_ELECTRODE = 10.0
@@ -55,7 +58,7 @@ def scene_of(
     degrees: conductor temperature, °C; volt: at the source; steel: place of a raceway between its low (0), likely (1)
     and high (2) impedance. The defaults let the least current through.
     """
-    gone, shaky, extra = (set(each.split(",")) if each else set() for each in (missing, loose, added))
+    gone, shaky, extra = (set(each.split(",") if each else ()) for each in (missing, loose, added))
     supplied = split_phase_source(**UTILITY) if source == "utility" else transformer_source(**TRANSFORMER)
 
     def run(name: str, feet: float) -> complex:
@@ -88,7 +91,7 @@ def scene_of(
         bonds["flexible-raceway"] = None
     elif branch_path == "flexible-raceway":
         bonds["branch-grounding-conductor"] = None
-    whole = runs | bonds
+    whole: dict[str, Any] = runs | bonds  # ohm, None for what is missing
     for name in shaky:
         for branch in _branches_of(name, whole)[:1]:  # a loose raceway leaves the wire beside it tight
             whole[branch] += loose_ohm

@@ -39,7 +39,7 @@ class Seen:
 
 def what_opens(fault: str, solved: Solution, trace: Trace) -> Seen | None:
     """Return the breaker that opens most surely, and how surely; None where none here is ahead of the fault."""
-    seen = []
+    seen: list[Seen] = []
     for device in AHEAD.get(fault, ()):
         ampere, rating = abs(solved.currents[HOT_OF[device]]), RATINGS[device]
         found = opening(ampere / rating, BREAKER, rating)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from calc.calculator import Result
+from calc.data_file import Data
 from calc.fault.circuit.ranges import Between, Ranged, ranged_in_steps
 from calc.fault.return_path.return_path import RANGE_RULE
 from calc.fault.scene.scene import PARTS, solved_scene
@@ -34,7 +35,7 @@ def scene_ranges(result: Result, at_once: int) -> Iterator[list[Message] | None]
         yield found and _told(found, inputs)
 
 
-def _moving(inputs: dict, edition: str) -> dict[str, Between]:
+def _moving(inputs: Data, edition: str) -> dict[str, Between]:
     rows = {row["length"]: row for row in rule(RANGE_RULE, edition).rows}
     least = rule(SEASON, edition).rows[0]["least"]
     shares, celsius = ([rows[name][key] for name in ("low", "high")] for key in ("voltage_share", "celsius"))
@@ -50,15 +51,16 @@ def _moving(inputs: dict, edition: str) -> dict[str, Between]:
     return moving
 
 
-def _at(inputs: dict, edition: str, at: dict[str, float]) -> dict[str, float]:
-    solved = solved_scene(scene_of(**(inputs | at), edition=edition))
+def _at(inputs: Data, edition: str, at: dict[str, float]) -> dict[str, float]:
+    fields: Data = {**inputs, **at}
+    solved = solved_scene(scene_of(**fields, edition=edition))
     volts = {part: abs(solved.voltages[part]) for part in PARTS}
     return {"fault": abs(solved.currents.get("fault", 0))} | volts
 
 
-def _told(found: Ranged, inputs: dict) -> list[Message]:
+def _told(found: Ranged, inputs: Data) -> list[Message]:
     current = found.results["fault"]
-    told = []
+    told: list[Message] = []
     if inputs["fault"] != "none":
         told.append(
             message(

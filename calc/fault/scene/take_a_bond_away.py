@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated
 
 from calc.answer import Answer, Chart, Line, Row, Table
 from calc.calculator import calculator
+from calc.data_file import Data
 from calc.fault.caution import state_the_model
 from calc.fault.circuit.network import Solution
 from calc.fault.device.device import shown_time
@@ -82,7 +84,7 @@ def take_a_bond_away(
     >>> result.answer.values["verdict"], round(result.answer.values["volts"]["machine"])
     ('does-not-open', 120)
     """
-    fields = dict(
+    fields: Data = dict(
         source=source, fault=fault, missing=missing, loose=loose, loose_ohm=loose_ohm, added=added, touched=touched,
         person_ohm=person_ohm, feeder_path=feeder_path, branch_path=branch_path, loads=loads,
         electrode_ohm=electrode_ohm, supply_length=supply_length, feeder_length=feeder_length,
@@ -94,7 +96,7 @@ def take_a_bond_away(
     ampere = abs(solved.currents.get("fault", 0))
     seen = what_opens(fault, solved, trace)
     volts = {part: abs(solved.voltages[part]) for part in PARTS}
-    highest = max(volts, key=volts.get)
+    highest = max(volts, key=lambda part: volts[part])
     say_what_happens(fault, seen, solved, highest, touched, trace)
     legs = legs_of(fields, solved)
     if legs:
@@ -138,7 +140,15 @@ def _headline(fault: str, seen: Seen | None, legs: Legs | None) -> Message:
     return message("No breaker is sure to open")
 
 
-def _detail(fault, ampere, volts, highest, seen: Seen | None, legs: Legs | None, touch: tuple[str, float]) -> Message:
+def _detail(
+    fault: str,
+    ampere: float,
+    volts: Mapping[str, float],
+    highest: str,
+    seen: Seen | None,
+    legs: Legs | None,
+    touch: tuple[str, float],
+) -> Message:
     """Return the current, the worst metal, how long the breaker may take, and who or what else shares in it."""
     touched, ohm = touch
     volt = shown(volts[highest]) if volts[highest] >= MIN_NAMED else message("under {least}", least=MIN_NAMED)
@@ -161,7 +171,7 @@ def _detail(fault, ampere, volts, highest, seen: Seen | None, legs: Legs | None,
 def _voltages(solved: Solution) -> Table:
     headings = {"part": message("Metal part"), "earth": message("To earth")}
     headings |= {part: message("To {part}", part=PART_IN_SENTENCE[part]) for part in OTHERS}
-    rows = []
+    rows: list[Row] = []
     for part in PARTS:
         cells = {"part": PART_WORDS[part], "earth": _volt(solved, part, EARTH)}
         rows.append(Row(cells | {other: _volt(solved, part, other) for other in OTHERS}))

@@ -93,7 +93,7 @@ def fault_table(currents: Mapping[str, FaultCurrents], system: str) -> Table:
         "line_to_line": message("Line to line"),
         "line_to_ground": message("Line to neutral") if SYSTEMS[system].kind == SPLIT else message("Line to ground"),
     }
-    rows = []
+    rows: list[Row] = []
     for kind, words in kinds.items():
         flowing = {place: getattr(each, kind) for place, each in currents.items()}
         if None not in flowing.values():

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from calc.fault.circuit.network import Solution, solve
+from calc.fault.circuit.network import Branch, Solution, solve
 
 VOLT = 120
 BOND = 0.001  # ohm, a bond in an enclosure
@@ -48,7 +48,7 @@ def stray_of(
 
 
 def _second_bond(load: float, neutral: complex, grounding: complex | None, pipe: float, broken: bool) -> Solution:
-    branches = [("load", "hot", "panel-neutral", load), ("bond", "panel-neutral", "metal", BOND)]
+    branches: list[Branch] = [("load", "hot", "panel-neutral", load), ("bond", "panel-neutral", "metal", BOND)]
     if not broken:
         branches.append(("neutral", "panel-neutral", "E", neutral))
     if grounding is not None:

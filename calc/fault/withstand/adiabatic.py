@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from math import exp, log, log10, pi, sqrt
 
+from calc.data_file import Data
 from calc.fault.device.device_limits import HERTZ, rows
 from calc.units import convert
 
@@ -101,7 +102,7 @@ def fusing_energy(area_cmil: float, start_celsius: float) -> float:
     return area_cmil**2 * log10(ratio) / row["divisor"]
 
 
-def _of_metal(metal: str) -> dict:
+def _of_metal(metal: str) -> Data:
     for row in rows(HEATING):
         if row["metal"] == metal:
             return row

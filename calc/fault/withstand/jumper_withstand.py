@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.calculator import Answer, FieldError, NotCovered, calculator
 from calc.conductors.area import AREA_RULE, area, next_listed_size
 from calc.conductors.size import shown_size
+from calc.data_file import Data
 from calc.fault.caution import state_the_model
 from calc.fault.device import device_fields as ask_device
 from calc.fault.device.device_limits import BREAKER
@@ -14,6 +15,7 @@ from calc.fault.withstand import adiabatic
 from calc.fault.withstand import withstand_fields as ask
 from calc.fault.withstand.fault_energy import LARGEST_RATIO, fault_energy, time_to_open, with_offset
 from calc.fault.withstand.withstand_outputs import OUTPUTS
+from calc.known import known
 from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.shared_fields import METAL_WORDS
@@ -118,7 +120,7 @@ def jumper_withstand(
         return Answer(
             name=message("Smallest jumper that survives"),
             headline=message("{size}", **words),
-            detail=_or_larger(words, without_offset, smallest),
+            detail=_or_larger(words, known(without_offset), smallest),
             basis=_rule_of(formula, metal),
             answer_code=f"{smallest}-{metal}",
             values=values,
@@ -147,7 +149,7 @@ def _it_decides(size: str, trace: Trace) -> Message:
     )
 
 
-def _or_larger(words: dict, without_offset: str, smallest: str) -> Message:
+def _or_larger(words: Data, without_offset: str, smallest: str) -> Message:
     if without_offset == smallest:
         return message("{metal} wire or larger", **words)
     return message(
@@ -185,7 +187,16 @@ def _needed_areas(energy: float, metal: str, start: float, end: float, trace: Tr
     return areas
 
 
-def _checked(size, metal, energy, start, fault_current, formula, survives: bool, trace: Trace) -> dict[str, object]:
+def _checked(
+    size: str,
+    metal: str,
+    energy: float,
+    start: float,
+    fault_current: float,
+    formula: str,
+    survives: bool,
+    trace: Trace,
+) -> Data:
     cmil = area(size, trace.edition)
     reached = melts = None
     if survives:

@@ -31,9 +31,11 @@ class Wire:
     radius: float
     fine: Fineness
 
-    def bundle(self, axis: str, span: tuple[float, float], places: tuple[float, ...], reach: float, match) -> Bundle:
+    def bundle(
+        self, axis: str, span: tuple[float, float], places: tuple[float, ...], reach: float, match: tuple[float, float]
+    ) -> Bundle:
         """Return wires of this kind over `span`; each stands for `reach` to both sides; match: along, across."""
-        at = match if axis == ALONG_X else match[::-1]
+        at = match if axis == ALONG_X else (match[1], match[0])
         return Bundle(axis, *span, places, places[0] - reach, places[-1] + reach, self.depth, self.radius, at)
 
 
@@ -50,7 +52,7 @@ def mesh(half_width: float, half_length: float, openings: int, opening: float, w
 
     The wires across stand so that the middle line of a side runs between two of them, where the surface is lowest.
     """
-    bundles = []
+    bundles: list[Bundle] = []
     for axis, near, far in ((ALONG_Y, half_width, half_length), (ALONG_X, half_length, half_width)):
         count = max(1, round(far / opening))
         pitch = far / count
@@ -102,7 +104,7 @@ def _across(along: str, near: float, far: float, count: int, openings: int, open
     """Return `count` wires across the lines of a side; those in one span share the currents of their pieces."""
     axis = ALONG_X if along == ALONG_Y else ALONG_Y
     pitch, piece = far / count, opening / wire.fine.pieces
-    bundles = []
+    bundles: list[Bundle] = []
     for low, high in spans(far, wire.fine):
         places = tuple(place for step in range(count) if low <= (place := (step + 0.5) * pitch) < high)
         if not places:

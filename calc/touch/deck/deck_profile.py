@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -57,15 +58,21 @@ def profile_of(bundles: tuple[Bundle, ...], deck: Deck, step: float, distance: f
         return 1 - surface_voltage(bundles, currents, *_place(line, away, deck))
 
     # The strip has square corners, as a mesh has, so its edge lies farther out there.
-    lines, worst, inside, across = {}, [], [], []
+    lines: dict[str, Places] = {}
+    worst: list[tuple[float, str, float]] = []
+    inside: list[Step] = []
+    across: list[Step] = []
     for line, edge in ((SIDE, deck.strip), (CORNER, deck.strip * math.sqrt(2))):
         points = lines[line] = tuple((away, touch(line, away)) for away in _looked_at(edge, step, deck.strip))
         worst += [(part, line, away) for away, part in points if away <= edge]
-        inside.append(_largest(line, points, step, lambda near, far: far <= deck.strip))
+        inside.append(_largest(line, points, step, lambda _, far: far <= deck.strip))
         across.append(_largest(line, points, step, lambda near, far, edge=edge: near <= edge and far > deck.strip))
-    by_size = {"key": lambda each: each.part}
     at = {line: touch(line, distance) for line in lines}
-    return Profile(lines, max(worst), max(inside, **by_size), max(across, **by_size), at)
+    return Profile(lines, max(worst), max(inside, key=_part), max(across, key=_part), at)
+
+
+def _part(step: Step) -> float:
+    return step.part
 
 
 @lru_cache(maxsize=64)
@@ -84,7 +91,7 @@ def _looked_at(edge: float, step: float, strip: float) -> list[float]:
     return sorted({EVERY * place for place in range(count + 1)} | {edge, strip})
 
 
-def _largest(line: str, points: Places, step: float, belongs) -> Step:
+def _largest(line: str, points: Places, step: float, belongs: Callable[[float, float], bool]) -> Step:
     """Return the largest difference of any two places at most `step` apart that belong."""
     found = Step(0.0, line, points[0][0], points[0][0])
     for place, (near, one) in enumerate(points):

@@ -108,7 +108,7 @@ def _floor(path: str, trace: Trace) -> float:
 
 def hand_to_hand(volt: float, condition: str, trace: Trace) -> dict[str, float]:
     """Return the impedance from hand to hand, ohm, that 5, 50 and 95 percent of people do not exceed, and record it."""
-    ohms = dict(zip(SHARES_OF_PEOPLE, _between(_table(condition, trace), volt), strict=True))
+    ohms: dict[str, float] = dict(zip(SHARES_OF_PEOPLE, _between(_table(condition, trace), volt), strict=True))
     trace.step(
         message(
             "Hand to hand at {volt} V, 5, 50 and 95 percent of people have no more than {five}, {fifty} and "

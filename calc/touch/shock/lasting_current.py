@@ -28,8 +28,9 @@ def warn_of_a_lasting_current(milliampere: float, most: Message, trace: Trace) -
     let_go = least_let_go(trace)
     if milliampere <= let_go:
         return False
-    words = {"most": most, "let_go": let_go, "breathing": trace.cite(BREATHING).rows[0]["low"]}
-    if milliampere >= words["breathing"]:
+    breathing = trace.cite(BREATHING).rows[0]["low"]
+    words = {"most": most, "let_go": let_go, "breathing": breathing}
+    if milliampere >= breathing:
         trace.warn(
             message(
                 "Up to {most} through a body can kill: above {let_go} mA some cannot let go, from {breathing} mA "

@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.answer import Chart, Line
 from calc.calculator import Answer, calculator, require
 from calc.electrodes.entered import number_for_code
+from calc.known import known
 from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.rounded import at_least, at_most
@@ -139,7 +140,7 @@ def _ending(most: float, let_go: float, zone: str, limit: float | None) -> str:
 
 def _heart(limit: float | None, second: float | None, trace: Trace) -> float | None:
     """Return the lower of the heart's two limits at a time, mA; None where the fibrillation limit does not hold."""
-    return None if limit is None else min(limit, curve_at(trace.cite(ZONES), "c1", second))
+    return None if limit is None else min(limit, curve_at(trace.cite(ZONES), "c1", known(second)))
 
 
 def _headline(currents: Currents, path: str, condition: str, second: float | None) -> Message:

@@ -97,7 +97,7 @@ def zone_chart(currents: Currents, second: float, trace: Trace) -> Chart:
 
 def limit_chart(currents: Currents, second: float, trace: Trace) -> Chart:
     """Return the picture of the limits for a shock that ends, with the curve of a class A interrupter."""
-    lines = []
+    lines: list[Line] = []
     for row in trace.cite(LIMIT).rows:
         ends = (row["least_second"], row["most_second"])
         points = [(each, round(row["milliampere"] / math.sqrt(each), 1)) for each in ends]

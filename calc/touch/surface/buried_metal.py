@@ -108,7 +108,7 @@ def parts(length: float, radius: float) -> list[float]:
 
 def _solved(corners: list[Place], radius: float) -> Buried:
     ends = list(pairwise(corners))
-    rows = []
+    rows: list[list[float]] = []
     for start, end in ends:
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2, (start[2] + end[2]) / 2)
         rows.append(

@@ -20,15 +20,17 @@ SHAPE = one_of(
         Choice("fitting", message("A fitting or box, taken as round")),
     ),
 )
-COVER = quantity(
-    message("Cover over the metal at its shallowest point"),
-    message("From the top of the metal to the surface. In inches or feet."),
-    "in",
-    0.25,
-    240,
-    example="18 in",
+COVER = replace(
+    quantity(
+        message("Cover over the metal at its shallowest point"),
+        message("From the top of the metal to the surface. In inches or feet."),
+        "in",
+        0.25,
+        240,
+        example="18 in",
+    ),
+    slider=(1, 72, "in"),
 )
-COVER = replace(COVER, slider=(1, 72, "in"))
 VOLTAGE = quantity(
     message("Voltage of the metal"), message("To ground: 120 V, 277 V or another."), "V", 1, 1000, example="120"
 )

@@ -128,7 +128,7 @@ class OnTheGround:
 
 
 def _leak(ways: dict[str, Buried], around: Between, volt: float, trace: Trace) -> Between:
-    likely = []
+    likely: list[float] = []
     for way, buried in ways.items():
         ohm = trace.compute(
             message("Resistance of the metal to the earth. {way}:", way=WAY_WORDS[way]),
@@ -147,7 +147,10 @@ def _leak(ways: dict[str, Buried], around: Between, volt: float, trace: Trace) -
 
 def _on_the_ground(ways: dict[str, Buried], volt: float, distance: float, trace: Trace) -> OnTheGround:
     metre = convert(trace.cite(STEP).value, "m", "ft")
-    over, there, steps, worst = [], [], [], []
+    over: list[float] = []
+    there: list[float] = []
+    steps: list[float] = []
+    worst: list[float] = []
     for way, buried in ways.items():
         share = buried.share(buried.highest)
         over.append(

@@ -70,7 +70,8 @@ EVICT_NOTES = """async () => {
 }"""
 EVICT_ALL = "async () => { for (const name of await caches.keys()) await caches.delete(name); }"
 KITS_IN_USE = """() => {
-  const named = [...performance.getEntriesByType("resource").map(({ name }) => name), document.documentElement.outerHTML];
+  const asked = performance.getEntriesByType("resource").map(({ name }) => name);
+  const named = [...asked, document.documentElement.outerHTML];
   return [...new Set(named.flatMap((name) => [...name.matchAll(/kit\\/(\\w+)\\//g)].map(([, id]) => id)))];
 }"""
 STATUS = """async ([address, options]) => {

@@ -31,7 +31,7 @@ def test_at_75_degrees_it_is_the_listed_figure(size, metal, raceway, ohm):
 
 
 def test_resistance_outside_steel_is_that_of_geometry_and_skin_effect_within_stated_tolerance():
-    """4 percent to 500 kcmil, mostly the rounding of the print; 10 percent above, where neighbours crowd the current."""
+    """4 percent to 500 kcmil, mostly the rounding of the print; 10 above, where neighbours crowd the current."""
     for metal, size in itertools.product(("copper", "aluminum"), ALL):
         if (metal, size) != ("aluminum", "14"):
             ohm = dc_resistance(size, metal, 75)

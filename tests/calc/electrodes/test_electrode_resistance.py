@@ -70,7 +70,7 @@ def test_a_plate_agrees_with_loves_equation(depth):
     [(2, 1.13, 1.13), (3, None, 1.27), (8, 1.492, None), (24, 1.82, 2.00)],
 )
 def test_rods_one_length_apart_agree_with_the_method_of_moments(count, line, circle):
-    """C6.F_8 and its note: in a line 1.13, 1.492 and 1.82 for 2, 8 and 24 rods; on a circle 1.27 and 2.00 for 3 and 24."""
+    """C6.F_8 and its note: in a line 1.13, 1.492, 1.82 for 2, 8, 24 rods; on a circle 1.27 and 2.00 for 3 and 24."""
     length, radius = 8 * FOOT, 0.3125 * INCH
     for layout, expected in (("line", line), ("circle", circle)):
         if expected:
@@ -340,7 +340,11 @@ def test_no_input_crashes():
     outcomes = set()
     for inputs in itertools.product(*rough.values()):
         result = electrode(
-            **dict(zip(rough, inputs)), resistivity="1000000", pin_spacing="1000", pin_ohm="0.0001", height="0.05"
+            **dict(zip(rough, inputs, strict=True)),
+            resistivity="1000000",
+            pin_spacing="1000",
+            pin_ohm="0.0001",
+            height="0.05",
         )
         outcomes.add(result.outcome)
         if result.answer:

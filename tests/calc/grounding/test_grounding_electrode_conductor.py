@@ -71,7 +71,7 @@ def near(limit: float) -> list[tuple[int, str]]:
 @pytest.mark.parametrize("edition", EDITIONS)
 @pytest.mark.parametrize("metal", METALS)
 @pytest.mark.parametrize(
-    ("conductor_metal", "row"), [(metal, row) for metal in METALS for row in range(6)], ids=lambda each: str(each)
+    ("conductor_metal", "row"), [(metal, row) for metal in METALS for row in range(6)], ids=str
 )
 def test_just_below_at_and_just_above_each_limit_equals_the_print(conductor_metal, row, metal, edition):
     tried = near(LIMITS[conductor_metal][row])

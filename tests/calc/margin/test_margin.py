@@ -61,7 +61,8 @@ def code(result: Result) -> str:
 
 
 def test_two_3_0_are_335_600_cmil_in_the_row_through_350_kcmil():
-    # Table 250.102(C)(1): over 3/0 (167,800 cmil) through 350 kcmil 2 AWG, through 600 kcmil 1/0, 2/0 or 3/0 alone 4 AWG
+    # Table 250.102(C)(1): over 3/0 (167,800 cmil) through 350 kcmil 2 AWG, through 600 kcmil 1/0;
+    # 2/0 or 3/0 alone 4 AWG
     found = turns(main_bonding_jumper, conductor="3/0", sets="2")
     assert found["area", UP] == (350_000, False, "1/0-copper")
     assert found["area", DOWN] == (167_800, True, "4-copper")
@@ -87,10 +88,11 @@ def test_above_the_end_of_the_table_the_next_conductor_counts_and_below_it_the_r
 @pytest.mark.parametrize(
     ("device", "up", "down"),
     [(100, (100, False, "6-copper"), (60, True, "10-copper")), (101, (200, False, "4-copper"), (100, True, "8-copper")),
-     (60, (60, False, "8-copper"), (20, True, "12-copper")), (6000, (6000, False, "not-covered"), (5000, True, "700kcmil-copper"))],
+     (60, (60, False, "8-copper"), (20, True, "12-copper")),
+     (6000, (6000, False, "not-covered"), (5000, True, "700kcmil-copper"))],
 )  # fmt: skip
 def test_a_device_turns_the_answer_at_the_ends_of_its_row(device, up, down):
-    # Table 250.122: through 20 A 12 AWG, 60 A 10, 100 A 8, 200 A 6, 300 A 4; 5000 A 700 kcmil, 6000 A 800 kcmil, the end
+    # Table 250.122: through 20 A 12 AWG, 60 A 10, 100 A 8, 200 A 6, 300 A 4; 5000 A 700 kcmil, 6000 A 800, the end
     found = turns(equipment_grounding_conductor, device=str(device))
     assert (found["device", UP], found["device", DOWN]) == (up, down)
 
@@ -107,11 +109,18 @@ def test_a_wire_to_a_rod_turns_only_where_the_table_asks_for_less():
 
 
 def test_limits_that_the_code_states_as_amounts_are_found_exactly():
-    assert turns(buried_metal_elbow, circuit="service", cover="10in", conductor="3/0")["cover", UP] == (18, True, "no-bond")
+    assert turns(buried_metal_elbow, circuit="service", cover="10in", conductor="3/0")["cover", UP] == (
+        18,
+        True,
+        "no-bond",
+    )
     assert turns(buried_metal_elbow, circuit="service", cover="30in", conductor="3/0")["cover", DOWN][:2] == (18, False)
     entry = {"knockout": "rings", "raceway": "rigid-metal-conduit", "fitting": "two-locknuts"}
     assert turns(knockouts_over_250_volts, voltage_to_ground="277", **entry)["voltage_to_ground", DOWN][0] == 250
-    assert turns(knockouts_over_250_volts, voltage_to_ground="120", **entry)["voltage_to_ground", UP][:2] == (250, False)
+    assert turns(knockouts_over_250_volts, voltage_to_ground="120", **entry)["voltage_to_ground", UP][:2] == (
+        250,
+        False,
+    )
 
 
 def test_a_jumper_survives_up_to_the_current_of_its_formula():

@@ -68,7 +68,7 @@ def test_low_likely_high_stand_in_order_and_a_larger_raceway_never_has_more(kind
         low, likely, high = (abs(ohm) for ohm in return_impedance(kind, trade_size))
         assert low < likely < high
     for smaller, larger in itertools.pairwise(TRADE_SIZES):
-        for before, after in zip(return_impedance(kind, smaller), return_impedance(kind, larger)):
+        for before, after in zip(return_impedance(kind, smaller), return_impedance(kind, larger), strict=True):
             assert after.real < before.real and abs(after) < abs(before)
 
 
@@ -99,7 +99,8 @@ def test_a_raceway_that_is_not_listed_is_refused(kind, trade_size):
 def test_with_all_current_coming_back_inside_no_coupling_is_left_between_wires_and_raceway():
     """The whole matrix of hot wire, grounding wire and tube, each to a distant reference, against three plain branches.
 
-    Tube faces (Schelkunoff): inner, transfer, outer; around: the field outside; between: the field that both wires share.
+    Tube faces (Schelkunoff): inner, transfer, outer; around: the field outside; between: the field that both wires
+    share.
     """
     inner, transfer, outer, around = 0.036 + 0.040j, 0.011 - 0.013j, 0.037 + 0.041j, 0.09j
     hot, ground, between = 0.02 + 0.011j, 0.05 + 0.012j, 0.004j
@@ -107,9 +108,9 @@ def test_with_all_current_coming_back_inside_no_coupling_is_left_between_wires_a
     shared = outer - transfer + around
     sources = [("source", "hot", "panel", 120, 0.001)]
     ends = (("wire", "hot", "fault"), ("ground", "fault", "panel"), ("tube", "fault", "panel"))
-    full = [(*end, ohm) for end, ohm in zip(ends, (hot + common, ground + common, outer + around))]
+    full = [(*end, ohm) for end, ohm in zip(ends, (hot + common, ground + common, outer + around), strict=True)]
     couplings = [("wire", "ground", -(between + common)), ("wire", "tube", -shared), ("ground", "tube", shared)]
-    plain = [(*end, ohm) for end, ohm in zip(ends, (hot - between, ground - between, inner + between))]
+    plain = [(*end, ohm) for end, ohm in zip(ends, (hot - between, ground - between, inner + between), strict=True)]
     whole = solve(full, sources, couplings, reference="panel").currents
     simple = solve(plain, sources, reference="panel").currents
     for name in ("wire", "ground", "tube"):

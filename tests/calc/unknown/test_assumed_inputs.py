@@ -58,8 +58,10 @@ def test_a_new_link_says_what_was_left_out_and_the_linked_page_says_the_same():
 
 
 def test_an_old_link_says_nothing_of_assumptions_and_answers_as_before():
-    link = "edition=2023&conductor=3/0&sets=1&conductor_metal=copper&metal=copper&place=service-disconnect&" \
-        "system_grounding=solidly-grounded&enclosures=1&form=wire&conductor_basis=installed&said=4-copper"  # fmt: skip
+    link = (
+        "edition=2023&conductor=3/0&sets=1&conductor_metal=copper&metal=copper&place=service-disconnect&"
+        "system_grounding=solidly-grounded&enclosures=1&form=wire&conductor_basis=installed&said=4-copper"
+    )
     result = main_bonding_jumper.run(permalink.read(link))
     assert (result.outcome, result.answer_code, result.left_out, result.edition_chosen) == (
         "answer", "4-copper", (), True

@@ -1,7 +1,7 @@
 """An answer that depends is held against all its completions, worked out one by one."""
 
 import random
-from itertools import product
+from itertools import pairwise, product
 from statistics import mean
 
 import pytest
@@ -142,10 +142,11 @@ def outside_of_order(slug, results, rising):
     rank = safe_side(slug).rank
     ordered = results if rising else results[::-1]
     wrong = []
-    for before, after in zip(ordered, ordered[1:], strict=False):
-        if before.answer and after.answer and rank:
-            if not on_the_safe_side(rank(after.answer), rank(before.answer)):
-                wrong.append((before.inputs, after.inputs))
+    for before, after in pairwise(ordered):
+        if not (before.answer and after.answer and rank):
+            continue
+        if not on_the_safe_side(rank(after.answer), rank(before.answer)):
+            wrong.append((before.inputs, after.inputs))
     return wrong
 
 
@@ -211,7 +212,7 @@ def test_a_stretch_of_a_number_is_one_outcome_and_its_neighbour_another():
 
 
 def test_stretches_of_two_choices_are_cut_alike():
-    """A wire of aluminum and one of copper turn at the same devices; an elbow of a feeder and a service at one cover."""
+    """A wire of aluminum and one of copper turn at the same devices; elbows of a feeder and a service at one cover."""
     wire = CALCULATORS["equipment-grounding-conductor"]
     read = wire(edition="2023", device="15..60A", raceway="unknown").inputs
     found = completions(wire, "2023", read, lambda result: mark_of(result, ("device", "raceway")))
@@ -224,7 +225,7 @@ def test_stretches_of_two_choices_are_cut_alike():
 def test_values_to_look_at_are_close_near_zero_and_whole_for_a_rating():
     near = between(0, 1000)
     assert near[0] == 0 and near[-1] == 1000 and near[1] < 0.001
-    assert all(after - before <= before * 0.0101 for before, after in zip(near[1:], near[2:], strict=False))
+    assert all(after - before <= before * 0.0101 for before, after in pairwise(near[1:]))
     assert between(15, 20, integers=True) == (15, 16, 17, 18, 19, 20)
 
 

@@ -23,8 +23,11 @@ def test_what_is_not_verified_in_an_edition_is_said_beside_it():
 
 
 def test_an_edition_that_decides_is_named_with_its_answer():
-    """250.104(A)(1): the limit of 3/0 copper came in 2020. By Table 250.102(C)(1) four times 500 kcmil is over 1100
-    kcmil: an eighth of 2,000,000 cmil, 250 kcmil, in 2017."""
+    """250.104(A)(1): the limit of 3/0 copper came in 2020.
+
+    By Table 250.102(C)(1) four times 500 kcmil is over 1100
+    kcmil: an eighth of 2,000,000 cmil, 250 kcmil, in 2017.
+    """
     result = CALCULATORS["water-pipe-bonding"](conductor="500kcmil", sets=4)
     assert result.answer_code == "3/0-copper" and list(result.edition_check.others) == ["2017"]
     assert str(result.warnings[0]).startswith(

@@ -76,7 +76,7 @@ def test_a_range_in_a_choice_is_no_range():
 
 def test_a_size_and_a_whole_number_take_a_range_too():
     result = main_bonding_jumper(conductor="2..1/0", sets="1..1")
-    assert result.outcome == "depends" or result.outcome == "answer"
+    assert result.outcome in {"depends", "answer"}
     assert (result.inputs["conductor"].low, result.inputs["conductor"].high) == ("2", "1/0")
     assert fix_of("main-bonding-jumper", conductor="1/0..2")["conductor"].count("smaller one") == 1
 
@@ -135,7 +135,7 @@ def test_more_cases_than_are_gone_through_ask_for_a_choice_first_and_say_that_no
     words = fix_of("main-bonding-jumper", conductor="unknown", sets="unknown", metal="unknown", place="unknown",
                    form="unknown", conductor_metal="unknown")  # fmt: skip
     ((field, said),) = words.items()
-    assert field == "sets" or field == "conductor"
+    assert field in {"sets", "conductor"}
     assert "at most 4,096 are worked out. None was." in said and "Metal of the jumper" in said
 
 

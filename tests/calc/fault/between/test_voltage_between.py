@@ -1,5 +1,6 @@
 """Two metal parts: worked cases, a circuit simulator, arithmetic, every boundary, and what must be said first."""
 
+import itertools
 import random
 import re
 
@@ -206,7 +207,7 @@ def test_a_bond_never_makes_more_between_the_parts_nor_more_through_a_body_there
 def test_more_ohms_in_the_bond_never_leave_less_between_the_parts(paths, bonds):
     ordered = sorted({each for each in bonds if float(each) <= 1000}, key=float)
     left = [values({}, **paths, bond_ohm=each)["bonded_between_volt"] for each in ordered]
-    assert all(one <= other * (1 + 1e-9) + 1e-8 for one, other in zip(left, left[1:], strict=False))
+    assert all(one <= other * (1 + 1e-9) + 1e-8 for one, other in itertools.pairwise(left))
 
 
 @settings(deadline=None, derandomize=True, max_examples=60)

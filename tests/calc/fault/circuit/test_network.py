@@ -209,7 +209,8 @@ def test_another_reference_only_shifts_the_voltages():
 def test_an_inverse_times_its_matrix_is_one():
     rows = [[2, 1j, 0], [1j, 0, 3], [0, 3, 1]]
     inverted = inverse(rows)
-    product = [[sum(a * b for a, b in zip(row, column)) for column in zip(*inverted)] for row in rows]
+    columns = list(zip(*inverted, strict=True))
+    product = [[sum(a * b for a, b in zip(row, column, strict=True)) for column in columns] for row in rows]
     assert all(product[i][j] == pytest.approx(complex(i == j), abs=1e-12) for i in range(3) for j in range(3))
     with pytest.raises(SingularMatrixError):
         inverse([[1, 2], [2, 4]])

@@ -235,7 +235,7 @@ def test_bad_input_names_its_field(inputs, field):
     "inputs", [(-1, "fuse", 20), (math.nan, "fuse", 20), (2, "toaster", 20), (2, "fuse", 0), (2, "fuse", math.inf)]
 )
 def test_the_bare_function_refuses_what_is_no_device_or_current(inputs):
-    with pytest.raises(ValueError, match="."):
+    with pytest.raises(ValueError, match=r"."):
         opening(*inputs)
 
 

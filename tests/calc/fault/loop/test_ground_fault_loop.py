@@ -1,6 +1,7 @@
 """The loop of one fault: current, opening, what stays on the metal, and what is asked for."""
 
 import cmath
+import itertools
 import random
 
 import pytest
@@ -204,7 +205,7 @@ def test_the_reactance_of_wires_apart_is_the_flux_between_them(size):
 
     radius, feet = listed_areas()[size] ** 0.5 / 2 * 0.0254 / 1000, 3
     ends = [radius * (feet * 0.3048 / radius) ** (step / 20_000) for step in range(20_001)]
-    flux = sum(2e-7 / ((a + b) / 2) * (b - a) for a, b in zip(ends, ends[1:], strict=False)) + 2e-7 / 4
+    flux = sum(2e-7 / ((a + b) / 2) * (b - a) for a, b in itertools.pairwise(ends)) + 2e-7 / 4
     expected = 377 * flux * 0.3048
     assert impedance_apart(size, "copper", 75, feet).imag == pytest.approx(expected, rel=0.002)
 

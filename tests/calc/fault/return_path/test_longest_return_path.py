@@ -79,7 +79,7 @@ def test_with_a_raceway_the_shortest_length_has_the_high_impedance_and_the_longe
 
 def test_twice_the_multiple_or_the_rating_gives_half_the_length():
     for changed in ({"multiple": 10}, {"device": 40}):
-        for half, whole in zip(lengths(**changed), lengths()):
+        for half, whole in zip(lengths(**changed), lengths(), strict=True):
             assert 0 <= whole - 2 * half <= 1
 
 
@@ -101,7 +101,7 @@ def test_the_multiple_of_practice_is_five():
 )
 def test_more_current_wanted_or_less_wire_or_voltage_never_gives_a_longer_run(name, values):
     for before, after in itertools.pairwise(values):
-        for longer, shorter in zip(lengths(**{name: before}), lengths(**{name: after})):
+        for longer, shorter in zip(lengths(**{name: before}), lengths(**{name: after}), strict=True):
             assert shorter <= longer
 
 
@@ -115,18 +115,19 @@ def test_the_three_lengths_stand_in_order_whatever_the_way_back():
 
 def test_aluminum_gives_a_shorter_run_than_copper_on_either_wire():
     for changed in ({"metal": "aluminum"}, {"conductor_metal": "aluminum"}):
-        assert all(less < more for less, more in zip(lengths(**changed), lengths()))
+        assert all(less < more for less, more in zip(lengths(**changed), lengths(), strict=True))
 
 
 def test_steel_around_the_wires_shortens_the_run_a_little():
     large = {"conductor": "4/0", "return_conductor": "4", "device": 200}
     plain, steel = lengths(**large), lengths(**large, wiring="wire-in-steel")
-    assert all(0.8 * before < after < before for before, after in zip(plain, steel))
+    assert all(0.8 * before < after < before for before, after in zip(plain, steel, strict=True))
 
 
 def test_the_arc_takes_its_voltage_off_before_anything_else():
     """(114 - 50) / 114 of the shortest length, (120 - 50) / 120 of the others."""
-    for with_arc, without, share in zip(lengths(arc=50), lengths(), (64 / 114, 70 / 120, 70 / 120)):
+    shares = (64 / 114, 70 / 120, 70 / 120)
+    for with_arc, without, share in zip(lengths(arc=50), lengths(), shares, strict=True):
         assert with_arc == pytest.approx(share * without, abs=1)
 
 

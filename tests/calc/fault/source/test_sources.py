@@ -244,9 +244,14 @@ def test_a_three_phase_current_alone_gives_a_wye_the_same_current_to_ground():
 
 @pytest.mark.parametrize(
     ("system", "lines", "to_ground", "held"),
-    [("208Y/120", 10_000, 15_000, True), ("208Y/120", 10_000, 15_200, False)]
-    + [("120/240", 10_000, 20_000, True), ("120/240", 10_000, 20_200, False)]
-    + [("240-corner", 10_000, 8_660, True), ("240-corner", 10_000, 8_800, False)],
+    [
+        ("208Y/120", 10_000, 15_000, True),
+        ("208Y/120", 10_000, 15_200, False),
+        ("120/240", 10_000, 20_000, True),
+        ("120/240", 10_000, 20_200, False),
+        ("240-corner", 10_000, 8_660, True),
+        ("240-corner", 10_000, 8_800, False),
+    ],
 )
 def test_two_currents_that_no_source_has_together_are_refused(system, lines, to_ground, held):
     if held:

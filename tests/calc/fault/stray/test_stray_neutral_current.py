@@ -108,7 +108,7 @@ def test_a_water_main_that_carries_a_broken_neutral_is_never_opened_and_one_besi
 
 
 def test_a_voltage_too_small_to_show_is_never_told_as_nothing():
-    """0.1 A through the share of a few hundred microohm is microvolts; 30 A through 60 ft of 3 AWG is a third of one."""
+    """0.1 A through a share of a few hundred microohm is microvolts; 30 A through 60 ft of 3 AWG a third of one."""
     small = dict(edition="2023", load=0.1, neutral="3/0", length=1, grounding_conductor="6")
     ordinary = dict(edition="2023", load=30, neutral="3", length=60, grounding_conductor="8")
     assert "with under 0.001 V on the metal" in told(**small)

@@ -1,5 +1,6 @@
 """A jumper in a fault: worked cases, the three formulas against outside figures, limits of time, bad input."""
 
+import itertools
 import math
 
 import pytest
@@ -108,7 +109,7 @@ def test_ten_awg_at_1000_a_melts_after_two_seconds():
 def test_a_size_survives_exactly_to_the_energy_at_which_it_reaches_its_limit(metal, formula, edition):
     """The current that just brings each size to 150 °C by the formulas as published, a hair less and a hair more."""
     sizes = list(AREAS)
-    for size, larger in zip(sizes, sizes[1:], strict=False):
+    for size, larger in itertools.pairwise(sizes):
         cmil = AREAS[size]
         if formula == "damage-curve":
             constant, zero = {"copper": (0.0297, 234), "aluminum": (0.0125, 228)}[metal]
@@ -278,7 +279,7 @@ def test_the_offset_adds_what_an_integration_of_the_current_finds(second, x_over
 
 @pytest.mark.parametrize(("second", "x_over_r"), [(0.1, 5), (0.1, 10), (0.2, 20), (1, 20)])
 def test_the_offset_is_the_factor_m_of_iec_60909(second, x_over_r):
-    """m = (exp(4 f t ln(k - 1)) - 1) / (2 f t ln(k - 1)) with k - 1 the offset left after half a cycle."""
+    """M = (exp(4 f t ln(k - 1)) - 1) / (2 f t ln(k - 1)) with k - 1 the offset left after half a cycle."""
     left = -math.pi / x_over_r
     m = (math.exp(4 * 60 * second * left) - 1) / (2 * 60 * second * left)
     assert adiabatic.offset_factor(second, x_over_r) == pytest.approx(1 + m, rel=1e-9)

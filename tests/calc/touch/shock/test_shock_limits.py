@@ -100,7 +100,7 @@ def test_wet_skin_is_never_counted_with_more_than_500_ohm():
 @pytest.mark.parametrize("curve", ["b", "c1", "c2"])
 @pytest.mark.parametrize("second", [0.001, 0.01, 0.05, 0.07, 0.1, 0.3, 1, 2.2, 3, 5, 10, 100])
 def test_curves_are_straight_between_their_points_on_both_logarithms(curve, second):
-    """numpy interpolates the logarithms, and holds the ends."""
+    """Numpy interpolates the logarithms, and holds the ends."""
     book = rule("touch/time_zones", "2023")
     rows = [row for row in book.rows if row["curve"] == curve]
     straight = numpy.interp(

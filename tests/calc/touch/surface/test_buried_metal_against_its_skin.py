@@ -70,7 +70,7 @@ def test_the_exact_row_is_right_where_the_answer_is_known():
 
 
 def test_a_line_cut_finer_than_it_is_thick_lets_out_too_much():
-    """Why pieces are as long as the radius: five times finer, the ohms of an elbow fall 5 percent under those of its skin."""
+    """Why pieces are as long as the radius: five times finer, an elbow has 5 percent fewer ohms than its skin."""
     radius, bend, depth = 2.375 / 2 * INCH, 9.5 * INCH, 18 * INCH + 2.375 / 2 * INCH
     true = skin.elbow(bend, radius, 18 * INCH, False).shape
     fine = [buried_metal.parts(1, 1 / 13), [count / 65 for count in range(66)]]
