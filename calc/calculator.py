@@ -139,12 +139,12 @@ class Calculator:
                     values[name] = self._value(name, readable[name], text)
                 except ValueError as fault:
                     fix[name] = Correction(name, readable[name].label, what_to_enter(readable[name], text, fault))
-        for name, field in self.fields.items():
+        for name, required in self.fields.items():
             if name not in values and name not in fix:
                 if name in self.defaults:
                     values[name] = self.defaults[name]
                 else:
-                    fix[name] = Correction(name, field.label, field.enter)
+                    fix[name] = Correction(name, required.label, required.enter)
         fix = _few_unknown(fix, readable)
         order = list(readable)
         corrections = sorted(

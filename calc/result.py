@@ -48,7 +48,7 @@ class FieldError(Exception):
         self.words = words
 
 
-def needed[T](value: T | None, field: str) -> T:
+def require[T](value: T | None, field: str) -> T:
     """Return the value of an optional field that this case needs. Raises: FieldError when it was left out."""
     if value is None:
         raise FieldError(field)

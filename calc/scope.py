@@ -52,7 +52,7 @@ def _filled(words: Message, trace: Trace, inputs: Mapping[str, str | None]) -> M
 
 def _stated(value: object, trace: Trace, inputs: Mapping[str, str | None]) -> object:
     if isinstance(value, SectionOf):
-        return trace.section(value.rule if isinstance(value.rule, str) else value.rule[inputs[value.by]])
+        return trace.section(value.rule if isinstance(value.rule, str) else value.rule[str(inputs[value.by])])
     if isinstance(value, FigureOf):
         return f"{trace.cite(value.rule).value} {value.unit}"
     return value

@@ -58,8 +58,7 @@ def _names() -> dict[str, str]:
 
 
 def meanings(written: str) -> tuple[str, ...]:
-    """Return the units that a spelling can mean, the one it says first. Raises: UnclearError, or ValueError for no
-    unit.
+    """Return the units that a spelling can mean, the one it says first. Raises: UnclearError; ValueError for none.
 
     >>> meanings("AMPS"), meanings("MOhm"), meanings("mOhm"), meanings("mohm")
     (('A',), ('Mohm',), ('mohm',), ('mohm', 'Mohm'))

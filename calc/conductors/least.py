@@ -26,8 +26,7 @@ def refuse_below_wiring(conductor: str | None, metal: str, trace: Trace, field: 
 
 
 def refuse_below_service(conductor: str, metal: str, trace: Trace) -> None:
-    """Raise FieldError for a service conductor too small for any service; note which services may be as small as this
-    one.
+    """Raise FieldError for a conductor too small for any service; note which services may have one as small.
 
     Source: services/least_conductor_of_one_circuit, services/least_conductor.
     """

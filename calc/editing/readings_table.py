@@ -11,7 +11,7 @@ from datetime import date
 
 from calc.editing.figures_cell import figures_cell, read_figures
 from calc.editing.review import Reading
-from calc.editing.review_shown import COLUMNS, FIGURES, FIGURE_WORD, NOTE, SECTION, SECTION_WORD, TICK
+from calc.editing.review_shown import COLUMNS, FIGURE_WORD, FIGURES, NOTE, SECTION, SECTION_WORD, TICK
 from calc.editing.tree import RefusedError
 from calc.editing.weight import Weight
 from calc.rulebook import DATED, Rule, document, rule, rule_keys, sources

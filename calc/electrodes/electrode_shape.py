@@ -45,8 +45,7 @@ class Shape:
 
 
 def electrode_shape(asked: Measures, trace: Trace) -> Shape:
-    """Return the shape of the electrode and record it. Raises: FieldError for what is missing, NotCovered past a limit.
-    """
+    """Return the shape of the electrode, recorded. Raises: FieldError for what is missing, NotCovered past a limit."""
     length = _metres(asked.length, "length")
     if asked.rods > 1 and asked.electrode != "rod":
         raise FieldError(

@@ -12,8 +12,8 @@ from calc.electrodes.entered import FIGURES, shown
 from calc.electrodes.fall_of_potential import (
     DECIMALS,
     DISTURBED,
-    NOT_ISOLATED,
     NO_PLATEAU,
+    NOT_ISOLATED,
     PLATEAU,
     TOO_FLAT,
     TOO_LOW,

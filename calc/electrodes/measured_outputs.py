@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from calc.electrodes.fall_of_potential import (
     DISTURBED,
-    NOT_ISOLATED,
     NO_PLATEAU,
+    NOT_ISOLATED,
     PLATEAU,
     TOO_FLAT,
     TOO_LOW,

@@ -1,5 +1,4 @@
-"""Geometric factor of an electrode: resistance per unit soil resistivity, 1/m: its resistance where the soil has one
-ohm·m, in 1/m.
+"""Geometric factor of an electrode: its resistance per unit of soil resistivity, 1/m.
 
 A rod or wire is a line that gives off an even current; its voltage is the average along it, and the surface of the
 earth mirrors it. So one formula serves a rod, rods beside each other and a buried wire at any depth. Lengths in m.

@@ -6,7 +6,6 @@ from calc.equipotential import pool_fields as ask
 from calc.messages import message
 from calc.scope import OutOfScope, SectionOf
 
-
 OUT_OF_SCOPE = (
     OutOfScope(
         "kind",

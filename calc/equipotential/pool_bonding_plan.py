@@ -136,7 +136,8 @@ def pool_bonding_plan(
     if asked := plan.count(ASK):
         trace.warn(
             message(
-                "Not decided here: {asked}. Ask the authority having jurisdiction (AHJ) about these before anyone pours.",
+                "Not decided here: {asked}. Ask the authority having jurisdiction (AHJ) about these before anyone "
+                "pours.",
                 asked=asked,
             )
         )

@@ -176,8 +176,7 @@ def _check_where_from(height_from: str, there: list[str]) -> None:
 
 
 def add_water(contact: str, area: float | None, listed: str | None, plan: Plan) -> None:
-    """Add the water. listed: the rule of a listed spa, None for others. Raises: FieldError for the area of a surface.
-    """
+    """Add the water. listed: the rule of a listed spa, None for others. Raises: FieldError for a surface's area."""
     least, part = plan.trace.cite(WATER_AREA).value, message("Pool water")
     if listed and contact == ask.BY_NONE:
         why = message("The manufacturer of a listed spa took care of it. Put nothing through its shell.")

@@ -59,7 +59,8 @@ def add_surfaces(surfaces: str | None, way: str, amendment: str, plan: Plan) -> 
     """Add a row for each surface around the pool: how it is bonded in this edition.
 
     way: how it is meant to be bonded, "open" if not decided. Raises: FieldError for the surfaces, when only the way is
-    known. """
+    known.
+    """
     width = plan.trace.cite(WIDTH).value
     plan.trace.step(
         message("The rule covers the surface this far out from the inside wall."), width, "ft", (PERIMETER, WIDTH)

@@ -13,8 +13,8 @@ from calc.answer import Answer
 from calc.calculator import FieldError, NotCovered, Result
 from calc.conductors.area import AREA_RULE, area, listed_sizes
 from calc.conductors.size import shown_size
-from calc.found.declared import SiteCheck
 from calc.found.declared import FOUND as NAME
+from calc.found.declared import SiteCheck
 from calc.found.field import FOUND, UNSEEN, shown_found, size_and_metal
 from calc.messages import Message, message
 from calc.rulebook import rule

@@ -9,7 +9,6 @@ from calc.messages import message
 from calc.scope import OutOfScope, SectionOf
 from calc.trace import Trace
 
-
 OUT_OF_SCOPE = (
     OutOfScope(
         "circuit",
@@ -39,9 +38,7 @@ OUT_OF_SCOPE = (
 def require_whole_conductors(
     installed: str | None, minimum: str | None, metal: str, sets: int, raceways: int | None, trace: Trace
 ) -> None:
-    """Raise FieldError or NotCovered where the conductors make no whole: one size alone, none that is made, broken
-    sets.
-    """
+    """Raise FieldError or NotCovered where the conductors do not fit: one size alone, none made, broken sets."""
     if minimum:
         require(installed, "installed_conductor")
     refuse_below_wiring(installed, metal, trace, "installed_conductor")
@@ -59,8 +56,7 @@ def require_whole_conductors(
 
 
 def device_that_counts(device: float, circuit: str, motor: str, motor_current: float | None, trace: Trace) -> float:
-    """Return the rating, ampere, that the table is entered with. Raises: FieldError without a motor current it needs.
-    """
+    """Return the rating, ampere, that the table is entered with. Raises: FieldError without a needed motor current."""
     if circuit == "motor":
         trace.step(
             message("Size it from the motor branch-circuit short-circuit and ground-fault protective device."),

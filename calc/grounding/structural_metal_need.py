@@ -73,8 +73,7 @@ ELECTRODE = one_of(
 def why_no_bond(
     supply: str, frame: str, exposed: str, bonded: str, energized: str, electrode: str, trace: Trace
 ) -> list[Message]:
-    """Return why this metal needs no bond, nothing where it needs one; the parameters are values of the fields above.
-    """
+    """Return why this metal needs no bond, nothing where it does; the parameters are values of the fields above."""
     section = trace.section(RULE_OF[supply])
     why: list[Message] = []
     if frame == "not-interconnected":

@@ -1,4 +1,4 @@
-"The code name for a conductor or jumper, why it is that one, and why the similar names are not."
+"""The code name for a conductor or jumper, why it is that one, and why the similar names are not."""
 
 from __future__ import annotations
 

@@ -62,8 +62,7 @@ def joint_rule(joint_kind: str) -> str:
 
 
 def _one_joint(joint_kind: str, trace: Trace) -> Between:
-    """Return the milliohm of one sound joint; of a wire only the most is known, so that nothing less is called likely.
-    """
+    """Return the milliohm of one sound joint; of a wire only the most is known, so nothing less is called likely."""
     stated = trace.cite(joint_rule(joint_kind))
     if joint_kind == OF_RACEWAY:
         rows = {row["impedance"]: row["joint_milliohm"] for row in stated.rows}

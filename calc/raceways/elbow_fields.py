@@ -7,8 +7,8 @@ from dataclasses import replace
 from calc import places
 from calc.calculator import Choice
 from calc.messages import message
-from calc.shared_fields import conductor_size, device_rating, metal_of, one_of, quantity
 from calc.shared_fields import SETS as PARALLEL_SETS
+from calc.shared_fields import conductor_size, device_rating, metal_of, one_of, quantity
 
 MAX_INCHES = 1000
 

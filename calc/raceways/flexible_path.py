@@ -25,8 +25,7 @@ def inches(trade_size: str) -> Fraction:
 
 
 def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) -> list[Message]:
-    """Return the reasons against, from the device (A) and the trade size. Raises: FieldError when the size is missing.
-    """
+    """Return the reasons against, from the device (A) and the trade size. Raises: FieldError without the size."""
     if raceway == "flexible-metallic-tubing" and trade_size != NOT_GIVEN:
         _require_made_size(trade_size, trace)
     rows = [row for row in trace.cite(LARGEST_DEVICE).rows if row["raceway"] == raceway]
@@ -55,9 +54,7 @@ def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) 
 
 
 def _require_made_size(trade_size: str, trace: Trace) -> None:
-    """Raise FieldError for a trade size that flexible metallic tubing does not have; note where the smallest may be
-    used.
-    """
+    """Raise FieldError for a trade size not made in flexible metallic tubing; note where the smallest is permitted."""
     made = {row["trade_size"]: row["use"] for row in trace.cite(TUBING_SIZES).rows}
     section = trace.section(TUBING_SIZES)
     if trade_size not in made:
@@ -82,9 +79,7 @@ def _require_made_size(trade_size: str, trace: Trace) -> None:
 
 
 def length_in_path(length: float | None, trace: Trace) -> list[Message]:
-    """Return the reason against, from the flexible length of all pieces in the path, ft. Raises: FieldError without
-    one.
-    """
+    """Return the reason against, from the flexible length in the whole path, ft. Raises: FieldError without one."""
     if not length:
         raise FieldError(
             "length",

@@ -19,8 +19,7 @@ def may_be_supply_jumper(raceway: str) -> bool:
 
 
 def bridged_as_path(trace: Trace) -> Message:
-    """Return why rings and oversized knockouts are bridged there, whatever the voltage, and what is the code's in it.
-    """
+    """Return why rings and oversized knockouts are bridged there at any voltage, and what of it is the code's."""
     return message(
         "Where the raceway is the supply-side bonding jumper, install bonding jumpers around oversized knockouts, and "
         "around rings unless the box is listed for bonding through them: the entry carries the full fault current "

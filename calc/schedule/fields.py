@@ -90,6 +90,5 @@ def looked_for_others(listed: str | None) -> bool:
 
 
 def raceways_of(sets: int, raceways: int | None) -> int:
-    """Return the number of raceways: one for a single set, else what was entered. Raises: FieldError when it was not.
-    """
+    """Return the number of raceways: one for a single set, else as entered. Raises: FieldError when it was not."""
     return raceways or (1 if sets == 1 else require(raceways, "raceways"))

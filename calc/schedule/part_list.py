@@ -111,8 +111,7 @@ class PartList:
         self._open[key] = Row(cells, status=TO_JUDGE)
 
     def answer(self, name: Message, detail: Message) -> Answer:
-        """Return the list as an answer; its `values` hold how many rows of each kind, and sizes (what each was
-        answered).
+        """Return the list as an answer; its `values` hold how many rows of each kind, and sizes: the answer of each.
 
         What a link carries are the answers alone: a question that the list gains changes no answer.
         """

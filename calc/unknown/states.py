@@ -96,7 +96,7 @@ def is_left_out(name: str, field: Field, value: object) -> bool:
     return value is UNKNOWN and (name in _ANSWERED_WITHOUT or sizes or field.kind in ("several", "text"))
 
 
-def place(field: Field, value: object) -> float:
+def place(field: Field, value: str | float) -> float:
     """Return where a value stands among the others of its field: a size in the order of all, a number as it is.
 
     Raises: UnclearError for a choice that is no size.

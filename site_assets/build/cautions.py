@@ -24,11 +24,12 @@ CAUTIONS = {
         "can hold full array voltage."
     ),
     "livestock": message(
-        "Animals feel a few volts that you do not. Animals that balk at the waterer may be the first sign. Wet concrete "
-        "conducts."
+        "Animals feel a few volts that you do not. Animals that balk at the waterer may be the first sign. Wet "
+        "concrete conducts."
     ),
     "patient": message(
-        "Patients may be connected to equipment and unable to move or speak. Ask the staff before you turn anything off."
+        "Patients may be connected to equipment and unable to move or speak. Ask the staff before you turn anything "
+        "off."
     ),
     "explosive": message(
         "A spark can set off an explosion. Get clearance that the area is free of gas, vapor or dust before you open, "

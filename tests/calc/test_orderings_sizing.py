@@ -44,8 +44,7 @@ BY_DEVICE = {
 
 
 def cmil(name, key="size", **inputs):
-    """Return the area of what a calculator asks for, and None beyond its tables; nothing else ends without an answer.
-    """
+    """Return the area of what a calculator requires, None beyond its tables; nothing else ends without an answer."""
     result = CALCULATORS[name.split()[0]](**inputs)
     assert result.answer or result.not_covered, (name, inputs, result.fix)
     return result.answer and AREAS[result.answer.values[key]]

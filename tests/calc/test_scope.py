@@ -1,4 +1,4 @@
-"""What a calculator leaves out is a table: each row is met, says why and where to look, and its neighbor is answered."""
+"""What a calculator leaves out is a table: each row is met, says why and where to look; its neighbor is answered."""
 
 import sys
 

@@ -22,8 +22,7 @@ TAIL = [".control", "set filetype=binary", f"ac lin 1 {HERTZ} {HERTZ}", "write a
 
 
 def simulated_voltages(circuits, reference="E"):
-    """Return, for each (branches, sources, couplings) as `calc.fault.circuit.network.solve` takes them, volt by node.
-    """
+    """Return, for each (branches, sources, couplings) as `calc.fault.circuit.network.solve` does, volt by node."""
     lines = [line for number, circuit in enumerate(circuits) for line in netlist(number, circuit, reference)]
     with tempfile.TemporaryDirectory() as folder:
         file = Path(folder) / "circuits.cir"

@@ -86,8 +86,7 @@ def pieces(lines, radius, count=200):
 
 
 def _of_pieces(places, start, end, radius):
-    """Return the voltage at each place of 1 ampere spread along each piece, never looked at from nearer than `radius`.
-    """
+    """Return the voltage at each place of 1 ampere spread along each piece, seen from no nearer than `radius`."""
     length = numpy.linalg.norm(end - start, axis=1)
     along = (end - start) / length[:, None]
     from_start = places[:, None, :] - start[None, :, :]

@@ -53,8 +53,7 @@ def limited(size: str, installed: str, sets: int) -> str:
 
 
 def on_a_feeder(size: str, base: str, installed: str, sets: int) -> str:
-    """Return the limited size, never below the row's where the whole set is smaller than that: no feeder has such a
-    set.
+    """Return the limited size, never below the row's where the whole set is smaller: no feeder has such a set.
 
     240.4: a device protects its conductors. Below the size of the row they carry far less than the device lets through.
     """

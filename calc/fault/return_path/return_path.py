@@ -75,9 +75,7 @@ def wires(out: tuple[str, str], back: tuple[str, str] | None, steel: bool) -> Me
 
 
 def driving_voltage(system: str, voltage_to_ground: float | None, trace: Trace) -> float:
-    """Return the voltage that drives the fault, volt. Raises: NotCovered for an ungrounded system, FieldError without
-    any.
-    """
+    """Return the voltage behind the fault, volt. Raises: NotCovered for an ungrounded system, FieldError for none."""
     if system in UNGROUNDED:
         raise NotCovered(
             message("In an ungrounded system the first fault to metal draws almost no current. No device opens."),

@@ -32,9 +32,7 @@ def run_entered(
     celsius: float,
     trace: Trace,
 ) -> Run | None:
-    """Return the run by its fields, or None where none was entered. Raises: FieldError for what is missing or not
-    listed.
-    """
+    """Return the run by its fields, None where none was entered. Raises: FieldError for what is missing or unlisted."""
     if conductor is None:
         if length:
             require(conductor, "conductor")

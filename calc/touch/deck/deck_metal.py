@@ -85,8 +85,7 @@ def _itself(at: float) -> float:
 
 
 def _beside_the_crossings(far: float, pitch: float, opening: float) -> Match:
-    """Return what moves a place to where the voltage is set. Past the corner of the pool the crossings lie otherwise.
-    """
+    """Return what moves a place to where the voltage is set. Past the pool's corner the crossings lie otherwise."""
 
     def beside(at: float) -> float:
         first, every = (far, opening) if at > far else (pitch / 2, pitch)

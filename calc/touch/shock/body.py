@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from calc.electrodes.entered import shown
 from calc.messages import message
-from calc.touch.shock.shock_fields import DRY, HANDS_FEET, HAND_FEET, WATER_WET
+from calc.touch.shock.shock_fields import DRY, HAND_FEET, HANDS_FEET, WATER_WET
 from calc.trace import Trace
 
 IMPEDANCE = "touch/body_impedance"

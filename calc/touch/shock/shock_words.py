@@ -6,13 +6,13 @@ from calc.calculator import NotCovered
 from calc.messages import Message, message
 from calc.rounded import at_most
 from calc.touch.shock.body import Currents
-from calc.touch.shock.lasting_current import BREATHING, CANNOT_LET_GO, CAN_KILL, FELT, HARDLY_FELT, LET_GO
+from calc.touch.shock.lasting_current import BREATHING, CAN_KILL, CANNOT_LET_GO, FELT, HARDLY_FELT, LET_GO
 from calc.touch.shock.shock_fields import (
     DRY,
     FOOT_FOOT,
-    HANDS_FEET,
     HAND_FEET,
     HAND_HAND,
+    HANDS_FEET,
     SALT_WET,
     WATER_WET,
 )

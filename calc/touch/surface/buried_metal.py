@@ -93,8 +93,7 @@ def upright_elbow(bend: float, radius: float, top: float) -> Buried:
 
 
 def parts(length: float, radius: float) -> list[float]:
-    """Return where to cut, 0 to 1: a short pipe in even pieces as long as it is half thick, a long one finer at its
-    ends.
+    """Return where to cut, 0 to 1: a short pipe in pieces as long as half its thickness, a long one finer at its ends.
 
     >>> parts(0.4, 0.1), len(parts(3, 0.03))
     ([0.0, 0.25, 0.5, 0.75, 1.0], 17)

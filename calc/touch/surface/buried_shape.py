@@ -42,9 +42,7 @@ def metal_entered(
     lies: str,
     trace: Trace,
 ) -> Metal:
-    """Return the metal entered: length in ft, diameter and bend in inches. Raises: FieldError, NotCovered for a short
-    run.
-    """
+    """Return the metal entered: length in ft, diameter and bend in inches. Raises: FieldError; NotCovered if short."""
     limits = {row["limit"]: row["value"] for row in trace.cite(LIMITS).rows}
     thickest = limits["radius-by-depth"]
     if shape == "fitting":

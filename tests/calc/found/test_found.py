@@ -173,7 +173,8 @@ def test_the_neutral_load_that_was_not_entered_is_left_open():
 
 def test_a_jumper_of_the_right_size_on_a_route_that_is_not_allowed_does_not_pass():
     told = found(equipment_bonding_jumper, device="100", routing="outside", length="9 ft", found="8 copper")
-    assert told["verdict"] == "not-permitted" and told["headline"].startswith("Large enough, but not permitted as entered")
+    assert told["verdict"] == "not-permitted"
+    assert told["headline"].startswith("Large enough, but not permitted as entered")
     short = found(equipment_bonding_jumper, device="100", routing="outside", length="6 ft", found="8 copper")
     assert short["verdict"] == "enough"
 

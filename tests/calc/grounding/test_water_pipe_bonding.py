@@ -105,7 +105,10 @@ def test_a_separate_building_goes_by_conductors_in_2017_and_by_the_device_later(
     [
         (dict(conductor="2"), "8 AWG copper wire or larger, in a raceway or cable armor"),
         (dict(conductor="1"), "6 AWG copper wire or larger"),
-        (dict(piping="water-derived-system", conductor="2"), "8 AWG copper wire or larger, in a raceway or cable armor"),
+        (
+            dict(piping="water-derived-system", conductor="2"),
+            "8 AWG copper wire or larger, in a raceway or cable armor",
+        ),
         (dict(piping="other-metal", device=20), "12 AWG copper wire or larger"),
     ],
 )

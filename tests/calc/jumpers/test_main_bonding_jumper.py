@@ -161,8 +161,10 @@ def test_parallel_conductors_under_1_0_are_questioned_and_1_0_are_not():
         ("screw", "the green must be visible with the screw installed (250.28(B))"),
         (
             "screw",
-            "connect the grounding electrode conductor to the neutral bar, not to the equipment grounding bar "
-            "(250.24(A)(4))",
+            (
+                "connect the grounding electrode conductor to the neutral bar, not to the equipment grounding bar "
+                "(250.24(A)(4))"
+            ),
         ),
         ("supplied", "Use the jumper that came with the listed equipment"),
     ],

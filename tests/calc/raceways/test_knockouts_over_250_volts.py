@@ -151,8 +151,10 @@ def test_a_nonmetallic_raceway_is_sent_to_the_wire():
         ({"place": "service"}, "to the grounded service conductor is also permitted (250.92(B))"),
         (
             {},
-            "An equipment grounding conductor in the raceway does not replace this bonding: "
-            "250.97 has no such exception.",
+            (
+                "An equipment grounding conductor in the raceway does not replace this bonding: "
+                "250.97 has no such exception."
+            ),
         ),
         ({"voltage_to_ground": 120}, "paint removed at contact surfaces (250.96(A))"),
         (

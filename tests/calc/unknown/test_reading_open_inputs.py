@@ -146,7 +146,7 @@ def test_a_case_that_leaves_something_open_is_not_compared_between_editions():
 
 
 def test_trade_sizes_may_lie_between_two_as_conductor_sizes_do():
-    """250.118(A)(6): liquidtight flexible metal conduit is a path at 20 A to trade size 1/2, at 60 A from 3/4 to 1-1/4."""
+    """250.118(A)(6): liquidtight flexible metal conduit is a path at 20 A to size 1/2, at 60 A from 3/4 to 1-1/4."""
     path = {"edition": "2023", "raceway": "liquidtight-flexible-metal-conduit", "length": "4ft"}
     calculator = CALCULATORS["raceway-as-grounding-path"]
     assert calculator(**path, device="20", trade_size="3/8..1").answer.answer_code == "may"

@@ -160,4 +160,5 @@ def test_the_smallest_resistance_still_reads_back_from_its_link(source, outcome)
 
 
 def test_a_current_of_microamperes_is_shown_as_a_number():
-    assert "can carry 0.000001 A indefinitely" in str(earth(voltage_to_ground="1", electrode_ohm="1000000").answer.detail)
+    answer = earth(voltage_to_ground="1", electrode_ohm="1000000").answer
+    assert "can carry 0.000001 A indefinitely" in str(answer.detail)
