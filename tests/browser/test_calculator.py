@@ -213,7 +213,7 @@ def test_a_misspelt_choice_in_a_link_is_never_taken_for_the_default(page, site):
     answer(page, "fix")
     assert page.locator("[name=metal]:checked").count() == 0
     submit(page)
-    expect(answer(page, "fix")).to_contain_text("Metal of the jumper")
+    expect(answer(page, "fix")).to_contain_text("Jumper material")
 
 
 def test_a_feeder_panel_is_not_covered_and_names_where_to_look(page, site):
@@ -456,13 +456,13 @@ def test_what_nobody_touched_is_assumed_and_what_was_pressed_is_given(page, site
     open_form(page, site)
     enter(page, conductor="3/0")
     submit(page)
-    expect(answer(page).locator(".assumed")).to_contain_text("Parallel sets: 1. With 2: 2 AWG copper wire or larger.")
+    expect(answer(page).locator(".assumed")).to_contain_text("Sets in parallel: 1. With 2: 2 AWG copper wire or larger.")
     expect(page).to_have_url(re.compile("assumed=edition,sets,"))
     page.click("[data-field=sets] [data-step='1']")
     expect(page).to_have_url(re.compile("sets=2&.*assumed=edition,conductor_metal,"))
     page.click("[data-field=sets] [data-step='-1']")
     expect(page).to_have_url(re.compile("sets=1&.*assumed=edition,conductor_metal,"))
-    expect(page.locator(".assumed")).not_to_contain_text("Parallel sets")
+    expect(page.locator(".assumed")).not_to_contain_text("Sets in parallel")
 
 
 def test_a_link_made_without_an_edition_leaves_the_edition_open_for_who_opens_it(page, site):

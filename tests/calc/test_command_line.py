@@ -107,7 +107,7 @@ def test_alone_it_tells_what_every_calculator_answers_and_in_which_column():
     assert outputs["main-bonding-jumper"][1] == {
         "name": "metal",
         "column": "answer_metal",
-        "meaning": "Metal of that wire",
+        "meaning": "Conductor material",
         "kind": "choice",
         "shape": "one",
         "unit": "",

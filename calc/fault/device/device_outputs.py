@@ -24,6 +24,6 @@ OUTPUTS = (
         message("Opening time by engineering inference, not a rating"),
         "number",
         "s",
-        when=message("where an estimate was asked for and there is one"),
+        when=message("where an estimate was requested and there is one"),
     ),
 )

@@ -25,7 +25,7 @@ def current_through(volt: float, feet: str, around: Between, trace: Trace) -> tu
     if feet != WET:
         foot = trace.cite(FOOT).value
         soil = trace.compute(
-            message("Soil under two bare feet, side by side."),
+            message("Soil under two bare feet, next to each other."),
             "foot * soil / 2",
             "ohm",
             (FOOT,),
@@ -35,7 +35,7 @@ def current_through(volt: float, feet: str, around: Between, trace: Trace) -> tu
         most_soil = foot * around.low / 2
     shoes = trace.cite(SHOE).rows[0]["high"] / 2 if feet == SHOD else 0.0
     if shoes:
-        trace.step(message("Dry shoes, two side by side. Wet or worn ones add nothing."), shoes, "ohm", (SHOE,))
+        trace.step(message("Dry shoes, two next to each other. Wet or worn ones add nothing."), shoes, "ohm", (SHOE,))
     usual = trace.compute(
         message("Through a body of the usual resistance, for as long as it lasts."),
         "milli * volt / (body + soil + shoes)",

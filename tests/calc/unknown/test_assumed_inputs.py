@@ -15,8 +15,8 @@ def deciding(result):
 def test_a_default_that_decides_is_named_with_its_value_and_the_other_outcome():
     """Table 250.102(C)(1): 3/0 copper is 4 AWG; two of them, 335,600 cmil, 2 AWG; of aluminum the jumper is 2 AWG."""
     found = deciding(main_bonding_jumper(edition="2023", conductor="3/0"))
-    assert found["sets"] == "Parallel sets: 1. With 2: 2 AWG copper wire or larger."
-    assert found["metal"] == "Metal of the jumper: copper. With aluminum: 2 AWG aluminum wire or larger."
+    assert found["sets"] == "Sets in parallel: 1. With 2: 2 AWG copper wire or larger."
+    assert found["metal"] == "Jumper material: copper. With aluminum: 2 AWG aluminum wire or larger."
 
 
 def test_a_default_that_decides_nothing_is_tested_and_not_named():
@@ -33,7 +33,7 @@ def test_an_input_that_was_given_is_not_assumed_even_at_its_default():
 
 def test_the_one_that_would_ask_for_more_comes_first_and_few_are_shown():
     words = [str(each) for each in assumed_words(main_bonding_jumper(edition="2023", conductor="3/0"))]
-    assert words[0].startswith("Parallel sets: 1.") and len(words) == MAX_SHOWN + 1
+    assert words[0].startswith("Sets in parallel: 1.") and len(words) == MAX_SHOWN + 1
     assert words[-1].startswith("3 more decide: ")
 
 

@@ -136,7 +136,7 @@ def test_more_cases_than_are_gone_through_ask_for_a_choice_first_and_say_that_no
                    form="unknown", conductor_metal="unknown")  # fmt: skip
     ((field, said),) = words.items()
     assert field in {"sets", "conductor"}
-    assert "at most 4,096 are worked out. None was." in said and "Metal of the jumper" in said
+    assert "at most 4,096 are worked out. None was." in said and "Jumper material" in said
 
 
 def test_a_case_that_leaves_something_open_is_not_compared_between_editions():
