@@ -74,7 +74,7 @@ def files_of(folder):
     """Return the files of a folder, each with the function that gives its sentences."""
     code = CALC.glob("*.py") if not folder else (CALC / folder).rglob("*.py")
     rules = (CALC / "rules" / folder).rglob("*.toml") if folder else ()
-    return [(sentences_of_code, file) for file in code if "__pycache__" not in file.parts] + [(sentences_of_rules, file) for file in rules]
+    return [(sentences_of_code, file) for file in code] + [(sentences_of_rules, file) for file in rules]
 
 
 @pytest.mark.parametrize("folder", FOLDERS)
