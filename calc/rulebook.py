@@ -156,7 +156,7 @@ def validate(key: str, document: Data) -> None:
     for edition, dated in statements(document).items():
         allowed = EDITION_FIELDS | {"same_as" if "same_as" in dated else figures} - {None}
         if not {"section", "mark", "sources"} <= set(dated) <= allowed:
-            takes = f"it needs mark, section and sources, and takes no other than {sorted(allowed)}"
+            takes = f"it needs mark, section and sources, and takes no other than {sorted(filter(None, allowed))}"
             raise error(f"{edition} has the fields {sorted(dated)}; {takes}")
         if "same_as" in dated:
             if figures not in statements(document).get(dated["same_as"], {}):
