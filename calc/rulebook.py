@@ -156,7 +156,8 @@ def validate(key: str, document: Data) -> None:
     for edition, dated in statements(document).items():
         allowed = EDITION_FIELDS | {"same_as" if "same_as" in dated else figures} - {None}
         if not {"section", "mark", "sources"} <= set(dated) <= allowed:
-            raise error(f"{edition} has the fields {sorted(dated)}")
+            takes = f"it needs mark, section and sources, and takes no other than {sorted(filter(None, allowed))}"
+            raise error(f"{edition} has the fields {sorted(dated)}; {takes}")
         if "same_as" in dated:
             if figures not in statements(document).get(dated["same_as"], {}):
                 raise error(f"{edition} is the same as {dated['same_as']!r}, which states nothing")
@@ -200,3 +201,5 @@ def _read(path: str) -> Data:
         return tomllib.loads(data_text(f"rules/{path}"))
     except FileNotFoundError:
         raise RuleError(f"{path}: no such rule") from None
+    except tomllib.TOMLDecodeError as fault:
+        raise RuleError(f"calc/rules/{path} is no TOML: {fault}") from None

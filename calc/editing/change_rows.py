@@ -9,6 +9,8 @@ from calc.editing.answer_record import Changed
 from calc.editing.domain import inputs_of
 from calc.editing.statements import written
 
+TO_BE_WRITTEN = "Write here why."
+
 
 def listing(changed: Iterable[Changed]) -> str:
     """Return every changed answer, one a line, by calculator and edition."""

@@ -16,7 +16,7 @@ from calc.editing.answer_record import (
     record_text,
     unrecorded,
 )
-from calc.editing.change_rows import change_rows, listing
+from calc.editing.change_rows import TO_BE_WRITTEN, change_rows, listing
 from calc.editing.tree import RefusedError, write_whole
 from calc.editions import EDITIONS
 from calc.rulebook import changes
@@ -43,11 +43,14 @@ def changes_command(arguments: list[str]) -> int:
         print(f"Not recorded yet: {len(new)} pairs of a calculator and an edition, {new[0]} and so on.")
     if unexplained:
         version = changes()["version"]
-        rows = change_rows(unexplained, version, date.today().isoformat(), lambda _: "Write here why.")
+        rows = change_rows(unexplained, version, date.today().isoformat(), lambda _: TO_BE_WRITTEN)
         print(f"\nRows for calc/rules/changes.toml:\n\n{rows}")
     if chosen.record:
         if unexplained:
             raise RefusedError("Explain every change in calc/rules/changes.toml, then record.")
+        without = [row["id"] for row in changes()["change"] if TO_BE_WRITTEN in row["why"]]
+        if without:
+            raise RefusedError(f"Write in calc/rules/changes.toml why, then record: {', '.join(without)}.")
         write_whole({RECORD: record_text(record_of())})
         print(f"Recorded in {RECORD}.")
         return 0

@@ -11,7 +11,7 @@ from pathlib import Path
 
 from calc.editing import review_shown
 from calc.editing.answer_record import Changed
-from calc.editing.change_rows import change_rows, listing
+from calc.editing.change_rows import TO_BE_WRITTEN, change_rows, listing
 from calc.editing.new_edition import new_edition
 from calc.editing.readings_table import Read, read_table
 from calc.editing.review import readings
@@ -45,6 +45,7 @@ def edition_command(arguments: list[str]) -> int:
     review.add_argument("--page", metavar="FILE", help="write it as a page to print")
     review.add_argument("--import", dest="table", metavar="FILE", help="read a table back")
     review.add_argument("--dry-run", action="store_true", help="with --import: tell, and write nothing")
+    review.add_argument("--rows", metavar="FILE", help="with --import: write the rows for changes.toml there")
     for name, words in DEFAULT_SOURCE.items():
         review.add_argument(f"--{name}", default="", help=f"with --import: {words}")
     commands.add_parser("check", help="hold every rule to the schema")
@@ -76,7 +77,7 @@ def why(case: Changed, corrected: list[Read]) -> str:
     """Return why an answer is another one: the corrected figures that it reads, and the texts they were read in."""
     keys = keys_read(case.calculator, case.edition, case.inputs)
     read = [each for each in corrected if each.figures is not None and each.stated.key in keys]
-    return "; ".join(f"{each.section} as {each.source.title} has it" for each in read) or "Write here why."
+    return "; ".join(f"{each.section} as {each.source.title} has it" for each in read) or TO_BE_WRITTEN
 
 
 def _review(chosen: Namespace) -> int:
@@ -109,7 +110,12 @@ def _take_in(chosen: Namespace) -> int:
     print(f"{len(answers)} answers change.")
     if answers:
         rows = change_rows(answers, changes()["version"], date.today().isoformat(), lambda case: why(case, corrected))
-        print(f"{listing(answers)}\n\nRows for calc/rules/changes.toml:\n\n{rows}")
+        print(f"{listing(answers)}\n")
+        if chosen.rows:
+            Path(chosen.rows).write_text(f"\n{rows}", encoding="utf-8")
+            print(f"Rows for calc/rules/changes.toml are in {chosen.rows}.")
+        else:
+            print(f"Rows for calc/rules/changes.toml:\n\n{rows}")
     checks = checks_that_name(each.stated.key for each in corrected if each.figures is not None)
     if checks:
         print(f"Put the book's figures into tests/rules: {', '.join(checks)}.")

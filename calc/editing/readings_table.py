@@ -51,10 +51,12 @@ class Read:
 def read_table(data: bytes, edition: str, default: Mapping[str, str]) -> list[Read]:
     """Return every ticked statement of a table. default: the source of rows that name none, by column.
 
-    Raises: RefusedError, naming the row: for a tick without a source, a correction without a tick, a statement that is
-    another one since the table was printed, a figure that cannot be read, a source that does not name the edition.
+    Raises: RefusedError, naming every row that cannot be taken in, one a line: for a tick without a source, a
+    correction without a tick, a statement that is another one since the table was printed, a figure that cannot be
+    read, a source that does not name the edition.
     """
     read: list[Read] = []
+    faults: list[str] = []
     keys = set(rule_keys())
     for line, row in _rows(data):
         try:
@@ -62,12 +64,17 @@ def read_table(data: bytes, edition: str, default: Mapping[str, str]) -> list[Re
             if _is_ticked(row, stated):
                 read.append(_read(row, stated, default))
         except RefusedError as fault:
-            raise RefusedError(f"Row {line}: {fault}") from None
+            faults.append(f"Row {line}: {fault}")
+    if faults:
+        raise RefusedError("\n".join(faults))
     return read
 
 
 def _rows(data: bytes) -> Iterator[tuple[int, dict[str, str]]]:
-    text = data.decode("utf-16" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+    try:
+        text = data.decode("utf-16" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+    except UnicodeDecodeError:
+        raise RefusedError("The table is no text in UTF-8 or UTF-16. Save it again as CSV UTF-8.") from None
     first = text.partition("\n")[0]
     table = csv.DictReader(io.StringIO(text, newline=""), delimiter=max(",;\t", key=first.count))
     missing = _ASKED - set(table.fieldnames or ())

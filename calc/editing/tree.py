@@ -69,5 +69,8 @@ def run_in(copy: Path, *arguments: str) -> str:
         [sys.executable, "-m", "calc", *arguments], cwd=copy, capture_output=True, encoding="utf-8", check=False
     )
     if done.returncode:
-        raise RefusedError((done.stderr.strip() or done.stdout.strip()).splitlines()[-1])
+        said = (done.stderr.strip() or done.stdout.strip()).splitlines()
+        if said[0].startswith("Traceback"):
+            raise RefusedError(f"The calculators stop on these rules ({said[-1]}): look for a size or a word mistyped.")
+        raise RefusedError(said[-1])
     return done.stdout

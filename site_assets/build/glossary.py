@@ -10,7 +10,7 @@ from functools import cache
 from calc.calculator import Calculator
 from calc.data_file import Data
 from calc.messages import message
-from site_assets.build.page_data import DOCS, PageDataError, title_of
+from site_assets.build.page_data import DOCS, PageDataError, in_words, title_of
 from site_assets.render.answer import text
 
 
@@ -40,10 +40,7 @@ class Term:
 def terms() -> tuple[Term, ...]:
     """Return every term, sorted. Raises: PageDataError, when one leaves out its meaning or names what is not there."""
     rows = tomllib.loads((DOCS / "glossary.toml").read_text(encoding="utf-8"))["term"]
-    try:
-        given = [_term(row) for row in rows]
-    except (TypeError, KeyError) as error:
-        raise PageDataError(f"glossary.toml: {error}") from error
+    given = [_term(row) for row in rows]
     names = {each.term for each in given}
     for each in given:
         if each.page:
@@ -94,9 +91,13 @@ def _mention(term: str) -> re.Pattern[str]:
 
 
 def _term(row: Data) -> Term:
-    others = tuple((each["term"], each["why"]) for each in row.get("not_same_as", ()))
-    stated: Data = {**row, "also": tuple(row.get("also", ())), "not_same_as": others}
-    return Term(**stated)
+    try:
+        others = tuple((each["term"], each["why"]) for each in row.get("not_same_as", ()))
+        stated: Data = {**row, "also": tuple(row.get("also", ())), "not_same_as": others}
+        return Term(**stated)
+    except (TypeError, KeyError) as error:
+        named = row.get("term") or row.get("meaning") or row
+        raise PageDataError(f"glossary.toml, {named}: {in_words(error)}") from error
 
 
 def _entry(each: Term) -> str:

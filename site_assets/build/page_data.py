@@ -5,6 +5,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from dataclasses import dataclass
 from functools import cache
@@ -109,13 +110,28 @@ def page_data(page: str) -> PageData:
         checks = tuple(_check(page, row) for row in written.pop("check", []))
         exercise = _exercise(written.pop("exercise")) if "exercise" in written else None
         listed = {name: tuple(written.pop(name, ())) for name in LISTS}
-    except (FileNotFoundError, tomllib.TOMLDecodeError, TypeError) as error:
-        raise PageDataError(f"{page}.toml: {error}") from error
+    except FileNotFoundError:
+        raise PageDataError(f"docs/{page}.toml is not there: a part or a place has its data beside it") from None
+    except (tomllib.TOMLDecodeError, TypeError) as error:
+        raise PageDataError(f"{page}.toml: {in_words(error)}") from error
     if written:
         raise PageDataError(f"{page}.toml: does not know {', '.join(written)}")
     data = PageData(page=page, checks=checks, exercise=exercise, **listed)
     _validate(data)
     return data
+
+
+def in_words(error: Exception) -> str:
+    """Return what is wrong with a row of TOML, in words that name its fields and no Python.
+
+    >>> in_words(TypeError("Term.__init__() missing 1 required positional argument: 'meaning'"))
+    "a term lacks 'meaning'"
+    >>> in_words(TypeError("Check.__init__() got an unexpected keyword argument 'colour'"))
+    "a check knows no 'colour'"
+    """
+    words = re.sub(r"^(\w+)\.__init__\(\) ", lambda found: f"a {found[1].lower()} ", str(error))
+    words = re.sub(r"missing \d+ required positional arguments?: ", "lacks ", words)
+    return re.sub(r"got an unexpected keyword argument ", "knows no ", words)
 
 
 def check_at(address: str) -> Check:

@@ -51,7 +51,11 @@ def _figure(stated: Rule, column: str, where: dict[str, object]) -> str:
         return _with_unit(str(stated.value), stated.unit)
     rows = [row for row in stated.rows if all(row.get(name) == value for name, value in where.items())]
     if len(rows) != 1 or column not in rows[0]:
-        raise PageDataError(f"{stated.key}: {len(rows)} rows answer {where or 'all'}; one with {column!r} is wanted")
+        columns = ", ".join(dict.fromkeys(name for row in stated.rows for name in row)) or "no figures"
+        raise PageDataError(
+            f"{stated.key} in {stated.edition}: {len(rows)} of its rows are as asked, {where or 'all'}; one is wanted, "
+            f"with {column!r} among its figures: {columns}"
+        )
     return _with_unit(str(rows[0][column]), COLUMN_UNITS.get(column, stated.unit))
 
 

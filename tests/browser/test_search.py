@@ -13,6 +13,7 @@ from playwright.sync_api import expect, sync_playwright
 
 from site_assets.build.serve import Server
 from site_assets.build.theme import FOUND_MORE, FOUND_PAGE, FOUND_TAGS, FOUND_TEXT, SEARCH_STATUS
+from site_assets.setup.browser import browser_variables
 
 QUERIES = [
     query
@@ -90,4 +91,5 @@ def main(folder: str) -> None:
 
 
 if __name__ == "__main__":
+    os.environ.update(browser_variables())
     main(sys.argv[1])

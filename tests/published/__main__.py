@@ -17,6 +17,17 @@ from tests.site.pages import SITE
 
 WIDTH = 118
 MIXED = 60
+NEW = """# What links to this calculator may use, for ever.
+
+[[page]]
+path = "calculators/{slug}.html"
+anchors = ["safety"]
+
+[[calculator]]
+slug = "{slug}"
+# Each parameter with the values or an example that links may carry; a default never changes.
+parameters = []
+"""
 HEAD = """
 # What programs and links read of its answers, for ever. The tests open every link: each is answered as it says, and
 # together they show each name stated here. `python -m tests.published` adds what is new.
@@ -27,10 +38,48 @@ HEAD = """
 def main(slugs: list[str]) -> None:
     """Add what is new of these calculators, or of all, and of the rules."""
     for slug in slugs or CALCULATORS:
+        add_parameters(slug)
         add_answers(slug)
     add_rules()
     if SITE.is_dir():
         add_anchors()
+
+
+def add_parameters(slug: str) -> None:
+    """Rewrite the parameters of a calculator with those it had, and the fields and choices that are new.
+
+    A calculator that has no file yet gets one, with its page. A field without choices is stated with its example.
+    """
+    file = FOLDER / f"{slug}.toml"
+    if not file.exists():
+        file.write_text(NEW.format(slug=slug), encoding="utf-8")
+    (row,) = document(slug)["calculator"]
+    stated = {each["name"]: each for each in row["parameters"]}
+    calculator, told = CALCULATORS[slug], []
+    for name, field in calculator.fields.items():
+        preset = calculator.defaults.get(name)
+        shown = [choice.value for choice in field.choices] or [calculator.example.get(name) or preset]
+        values = [str(value) for value in shown if value is not None]
+        if name not in stated:
+            default = {} if preset is None else {"default": str(preset)}
+            stated[name] = {"name": name, "values": values} | default
+            told += [f"{name}: {values}"]
+        elif field.choices and (new := [value for value in values if value not in stated[name]["values"]]):
+            stated[name]["values"] += new
+            told += [f"{name}: {new}"]
+    if told:
+        before, _, rest = file.read_text(encoding="utf-8").partition("parameters = ")
+        after = rest.partition("\n\n")[2]
+        lines = "".join(f"    {{ {', '.join(map(pair, each.items()))} }},\n" for each in stated.values())
+        file.write_text(f"{before}parameters = [\n{lines}]\n" + (f"\n{after}" if after else ""), encoding="utf-8")
+        document.cache_clear()
+    for words in told:
+        print(f"{slug}.toml: parameters: {words}")
+
+
+def pair(item: tuple[str, str | list[str]]) -> str:
+    """Return a name and its text or texts as TOML."""
+    return f"{item[0]} = {json.dumps(item[1], ensure_ascii=False)}"
 
 
 def add_answers(slug: str) -> None:

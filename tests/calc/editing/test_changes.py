@@ -17,9 +17,10 @@ from calc.editing.answer_record import (
     unpacked,
     unrecorded,
 )
-from calc.editing.change_rows import change_rows
+from calc.editing.change_rows import TO_BE_WRITTEN, change_rows
+from calc.editing.changes_command import changes_command
 from calc.editing.domain import DOMAIN
-from calc.editing.tree import ROOT
+from calc.editing.tree import ROOT, RefusedError
 
 SLUG, EDITION = "equipment-bonding-jumper", "2023"
 HOW_TO = "Add a row to calc/rules/changes.toml for each, then: python -m calc changes --record"
@@ -71,6 +72,16 @@ def test_a_row_made_for_a_change_explains_it_and_an_older_one_does_not(change_a_
     monkeypatch.setattr("calc.editing.answer_record.changes", lambda: {"change": rows})
     assert all(explained(each, record) for each in listed)
     assert not any(explained(each, record | {"changes": [row["id"] for row in rows]}) for each in listed)
+
+
+def test_a_row_whose_reason_is_still_to_be_written_is_not_recorded(monkeypatch):
+    assert not [row["id"] for row in rulebook.changes()["change"] if TO_BE_WRITTEN in row["why"]]
+    rows = {"version": 2, "change": [{"id": "no-reason-yet", "why": TO_BE_WRITTEN}]}
+    monkeypatch.setattr("calc.editing.changes_command.changes", lambda: rows)
+    monkeypatch.setattr("calc.editing.changes_command.changed_since", lambda _: [])
+    monkeypatch.setattr("calc.editing.changes_command.write_whole", lambda _: pytest.fail("it was recorded"))
+    with pytest.raises(RefusedError, match="no-reason-yet"):
+        changes_command(["--record"])
 
 
 @pytest.mark.slices(len(DOMAIN))

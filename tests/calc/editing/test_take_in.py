@@ -129,6 +129,20 @@ def test_a_row_that_cannot_be_taken_in_is_refused_by_its_number(table, change, s
     assert complaint in str(refused.value)
 
 
+def test_all_rows_that_cannot_be_taken_in_are_named_at_once(table):
+    rows = corrected(table)
+    rows[1]["read"], rows[3]["stamp"] = "perhaps", "0"
+    with pytest.raises(RefusedError) as refused:
+        read_table(written(rows), EDITION, SOURCE)
+    assert [line.partition(": ")[0] for line in str(refused.value).splitlines()] == ["Row 3", "Row 5"]
+
+
+def test_a_table_in_another_encoding_is_asked_for_again(table):
+    rows = corrected(table, note="½ of the old one")
+    with pytest.raises(RefusedError, match="CSV UTF-8"):
+        read_table(written(rows).decode("utf-8-sig").encode("cp1252"), EDITION, SOURCE)
+
+
 def test_a_word_among_numbers_is_refused_and_a_size_stays_a_text():
     stated = rule("grounding/equipment_grounding_size", EDITION)
     cell = figures_cell(stated)
