@@ -15,6 +15,7 @@ from site_assets.build.csp import apply_csp
 from site_assets.build.expand import EXPANDED, PAGES
 from site_assets.build.frame import Place, with_frame
 from site_assets.build.front_matter import parted
+from site_assets.build.host_files import write_host_files
 from site_assets.build.precache import write_service_worker
 from site_assets.build.schemas import write_schemas
 from site_assets.build.settings import Settings, settings
@@ -34,9 +35,10 @@ def finish(site: Path, root: Path = ROOT) -> None:
     put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))
     shutil.copytree(kit, site / "kit" / kit.name)
     write_schemas(site)
-    apply_csp(site)
+    csp = apply_csp(site)
     for unused in UNUSED:
         remove(site / unused)
+    write_host_files(site, csp, settings(root).address)
     write_service_worker(site, version_of(site))
 
 
