@@ -11,11 +11,13 @@ import shutil
 from pathlib import Path
 from urllib.parse import urlsplit
 
+from site_assets.build.bill_of_materials import write_bill_of_materials
 from site_assets.build.csp import apply_csp
 from site_assets.build.expand import EXPANDED, PAGES
 from site_assets.build.frame import Place, with_frame
 from site_assets.build.front_matter import parted
 from site_assets.build.host_files import write_host_files
+from site_assets.build.notices import write_notices
 from site_assets.build.precache import write_service_worker
 from site_assets.build.schemas import write_schemas
 from site_assets.build.settings import Settings, settings
@@ -35,6 +37,8 @@ def finish(site: Path, root: Path = ROOT) -> None:
     put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))
     shutil.copytree(kit, site / "kit" / kit.name)
     write_schemas(site)
+    write_notices(site)
+    write_bill_of_materials(site)
     csp = apply_csp(site)
     for unused in UNUSED:
         remove(site / unused)
