@@ -1,6 +1,7 @@
 """The last of three stages: the folder that a generator made becomes the handbook, whichever generator it was.
 
-Frame, kit, schemas, content policy and service worker go in. By itself: `python -m site_assets.build.finish FOLDER`.
+Frame, kit, schemas, content policy, service worker and what hosts are told go in.
+By itself: `python -m site_assets.build.finish FOLDER`.
 """
 
 from __future__ import annotations
@@ -42,8 +43,8 @@ def finish(site: Path, root: Path = ROOT) -> None:
     csp = apply_csp(site)
     for unused in UNUSED:
         remove(site / unused)
-    write_host_files(site, csp, settings(root).address)
     write_service_worker(site, version_of(site))
+    write_host_files(site, csp, settings(root).address)
 
 
 def put_frames(site: Path, pages: Path, kit: str, said: Settings) -> None:
