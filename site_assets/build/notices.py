@@ -14,6 +14,7 @@ from functools import cache
 from importlib.metadata import distribution
 from pathlib import Path, PurePath
 
+from calc.data_file import Data
 from calc.messages import message
 from site_assets.build.runtime import PYODIDE, files_of
 from site_assets.render.answer import text
@@ -43,7 +44,6 @@ class Component:
     files: tuple[str, ...] = ()
     modules: tuple[str, ...] = ()
     inside: str = ""
-    standard_library: bool = False
 
     @property
     def version(self) -> str:
@@ -70,11 +70,17 @@ class Component:
 def components() -> tuple[Component, ...]:
     """Return everything that is shipped, the handbook first."""
     rows = tomllib.loads((DECLARED / "components.toml").read_text(encoding="utf-8"))["component"]
-    lists = ("texts", "files", "modules")
     return tuple(
         Component(
+            id=row["id"],
+            name=row["name"],
+            license=row["license"],
+            does=row["does"],
             source=row["from"],
-            **{name: tuple(value) if name in lists else value for name, value in row.items() if name != "from"},
+            texts=tuple(row.get("texts", ())),
+            files=tuple(row.get("files", ())),
+            modules=tuple(row.get("modules", ())),
+            inside=row.get("inside", ""),
         )
         for row in rows
     )
@@ -111,7 +117,7 @@ def _is(file: PurePath, wanted: str) -> bool:
     return in_information and named
 
 
-def source_maps() -> Iterator[dict[str, list[str]]]:
+def source_maps() -> Iterator[Data]:
     """Yield what each script and style of the theme says that it was bundled of."""
     for file in sorted(files_of(OF_THE_THEME)):
         if file.suffix == ".map" and "assets" in file.parts:
@@ -161,5 +167,5 @@ def notices_html(to_top: str) -> str:
     return f'<table class="facts"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'
 
 
-def _json(file: Path) -> dict[str, dict[str, str]]:
+def _json(file: Path) -> Data:
     return json.loads(file.read_text(encoding="utf-8"))
