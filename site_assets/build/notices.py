@@ -159,7 +159,7 @@ def notices_html(to_top: str) -> str:
         for words in (message("What"), message("Version"), message("What it does here"), message("License"))
     )
     rows = "".join(
-        f'<tr id="{each.id}"><th scope="row">{text(each.name)}</th><td>{text(each.version)}</td>'
+        f'<tr id="{each.id}"><td><strong>{text(each.name)}</strong></td><td>{text(each.version)}</td>'
         f"<td>{text(each.does)}</td>"
         f'<td><a href="{to_top}{FOLDER}/{each.id}.txt">{text(each.license)}</a></td></tr>'
         for each in components()
