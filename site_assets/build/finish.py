@@ -1,6 +1,7 @@
 """The last of three stages: the folder that a generator made becomes the handbook, whichever generator it was.
 
-Frame, kit, schemas, content policy and service worker go in. By itself: `python -m site_assets.build.finish FOLDER`.
+Frame, kit, schemas, content policy, service worker and what hosts are told go in.
+By itself: `python -m site_assets.build.finish FOLDER`.
 """
 
 from __future__ import annotations
@@ -11,10 +12,13 @@ import shutil
 from pathlib import Path
 from urllib.parse import urlsplit
 
+from site_assets.build.bill_of_materials import write_bill_of_materials
 from site_assets.build.csp import apply_csp
 from site_assets.build.expand import EXPANDED, PAGES
 from site_assets.build.frame import Place, with_frame
 from site_assets.build.front_matter import parted
+from site_assets.build.host_files import write_host_files
+from site_assets.build.notices import write_notices
 from site_assets.build.precache import write_service_worker
 from site_assets.build.schemas import write_schemas
 from site_assets.build.settings import Settings, settings
@@ -34,10 +38,13 @@ def finish(site: Path, root: Path = ROOT) -> None:
     put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))
     shutil.copytree(kit, site / "kit" / kit.name)
     write_schemas(site)
-    apply_csp(site)
+    write_notices(site)
+    write_bill_of_materials(site)
+    csp = apply_csp(site)
     for unused in UNUSED:
         remove(site / unused)
     write_service_worker(site, version_of(site))
+    write_host_files(site, csp, settings(root).address)
 
 
 def put_frames(site: Path, pages: Path, kit: str, said: Settings) -> None:

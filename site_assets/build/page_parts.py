@@ -18,6 +18,7 @@ from site_assets.build.form import form_html
 from site_assets.build.glossary import glossary_html, words_of_form
 from site_assets.build.hazard_data import CALCULATOR, CHECKS, DRAWING, hazards_of
 from site_assets.build.hazards import hazards_count, hazards_html
+from site_assets.build.notices import notices_html
 from site_assets.build.page_data import ROOMS, PageDataError, page_data, title_of
 from site_assets.build.rule_value import figure, figure_with_section
 from site_assets.build.rule_values_page import changes_list, figures_table, sources_table
@@ -76,6 +77,7 @@ class PageParts:
             "changes_list": changes_list,
             "hazards": hazards_html,
             "hazards_count": hazards_count,
+            "notices": lambda: notices_html(self.to_top),
         }
 
     def calculator(self, slug: str) -> str:

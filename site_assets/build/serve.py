@@ -14,27 +14,10 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
+from site_assets.build.host_headers import POLICY, SECURITY, type_of, with_frames
+
 HOST = "127.0.0.1"
 PORTS_TRIED = 100
-OTHER_TYPE = "application/octet-stream"
-TYPES = {
-    ".css": "text/css; charset=utf-8",
-    ".html": "text/html; charset=utf-8",
-    ".ico": "image/x-icon",
-    ".js": "text/javascript; charset=utf-8",
-    ".json": "application/json",
-    ".map": "application/json",
-    ".mjs": "text/javascript; charset=utf-8",
-    ".png": "image/png",
-    ".svg": "image/svg+xml",
-    ".txt": "text/plain; charset=utf-8",
-    ".wasm": "application/wasm",
-    ".webmanifest": "application/manifest+json",
-    ".woff2": "font/woff2",
-    ".xml": "application/xml",
-    ".zip": "application/zip",
-}
-
 
 Request = socket.socket | tuple[bytes, socket.socket]
 
@@ -131,7 +114,7 @@ class Answer(BaseHTTPRequestHandler):
             self.send(404, "text/plain; charset=utf-8", b"Not found.\n", with_body)
             return
         csp = content_policy(policy_page(server.folder, found))
-        self.send(status, TYPES.get(found.suffix, OTHER_TYPE), found.read_bytes(), with_body, csp)
+        self.send(status, type_of(found.name), found.read_bytes(), with_body, csp)
 
     def redirect(self, to: str) -> None:
         self.send(301, "text/plain; charset=utf-8", b"", False, location=to)
@@ -149,11 +132,12 @@ class Answer(BaseHTTPRequestHandler):
         self.send_header("Content-Type", kind)
         self.send_header("Content-Length", str(len(body)))
         self.send_header("Cache-Control", "no-cache")
-        self.send_header("X-Content-Type-Options", "nosniff")
+        for name, value in SECURITY.items():
+            self.send_header(name, value)
         if location:
             self.send_header("Location", location)
         if csp:
-            self.send_header("Content-Security-Policy", f"{csp}; frame-ancestors 'self'")
+            self.send_header(POLICY, with_frames(csp))
         self.end_headers()
         if with_body:
             self.wfile.write(body)
