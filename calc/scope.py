@@ -1,4 +1,4 @@
-"""What calculators leave out, as tables: the input that leads outside, why, where to look, and what answers it."""
+"""What calculators leave out, as tables: the input that leads outside, why, where to look, what answers it."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ class FigureOf:
 
 @dataclass(frozen=True)
 class OutOfScope:
-    """One case left out: the value of a field, why, under which name to look, and calculators that answer it instead."""
+    """One case left out: the value of a field, why, under which name to look, and calculators that answer it."""
 
     field: str
     value: str

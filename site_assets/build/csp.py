@@ -125,7 +125,7 @@ def apply_csp(site_dir: Path) -> str:
     """Write one content policy into every page of `site_dir`, and give it.
 
     Takes out the generator's name and earlier policies first, so it can run again on the
-    same folder. Raises PolicyError, naming file and line, when a page holds what the policy
+    same folder. Raises CspError, naming file and line, when a page holds what the policy
     would block (a style element or attribute, an event attribute, a javascript: address) or
     when a page or style sheet loads anything from an outside host. Nothing is written then.
     """

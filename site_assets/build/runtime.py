@@ -1,6 +1,8 @@
-"""Makes the runtime bundle: Pyodide and one archive of everything that Python runs in the page."""
+"""Makes the runtime bundle: Pyodide and the archives of everything that Python runs in the page."""
 
 import ast
+import base64
+import gzip
 import hashlib
 import json
 import os
@@ -16,10 +18,16 @@ from pathlib import Path
 from calc.rulebook import file_of, rule_keys
 from site_assets.setup.paths import NODE_MODULES, PINS, ROOT
 
-ARCHIVE = "handbook.zip"
+# The archives that Python is started from, and the one that follows when it has answered.
+FIRST, LATER = ["library.zip", "calculators.zip", "rules.zip"], ["later.zip"]
+# Of Pyodide's own files only those that no browser takes for a script can come packed.
+PACKED = ["pyodide.asm.wasm"]
+TEXT_ALTERNATIVE = ".gz"
 PYODIDE = NODE_MODULES / "pyodide"
 STANDARD_LIBRARY = PINS / "standard_library.txt"
+FIRST_MODULES = PINS / "first_modules.txt"
 RULES = "calc/rules/"
+LICENCES = "licences/"
 # A rule of this room is named after the raceway that was entered.
 NAMED_BY_PARTS = "raceways/"
 DATA_SUFFIXES = (".json", ".toml", ".txt")
@@ -30,21 +38,29 @@ MOMENT = (1980, 1, 1, 0, 0, 0)
 def build_runtime(target, cache):
     """Put the runtime files into `target`, from `cache` when nothing they are made of has changed.
 
-    Returns `id` (a hash of the files), `files` (name, size and sha256 of each)
-    and `lock` (what `loadPyodide` wants as `lockFileContents`: no packages to fetch).
+    Each stands in a folder named by its hash, Pyodide's own in one together, with a gzip twin beside it where that is
+    shorter. Returns what `loadPython` in the browser must know: `folder` of Pyodide, `files` (path, size, integrity
+    and whether there is a twin, by name), the names of the archives for a `first` answer and for `later`, `lock`,
+    and `id`, a hash over all of it.
     """
     sources = archive_sources(kept_modules())
     made = Path(cache) / f"runtime-{fingerprint(sources)}"
     if not made.exists():
         forget_older(made)
         make(made, sources)
-    Path(target).mkdir(parents=True, exist_ok=True)
-    names = sorted([*contents()["pyodide"], ARCHIVE])
-    for name in names:
-        shutil.copyfile(made / name, Path(target) / name)
-    files = [described(made / name) for name in names]
-    listed = json.dumps(files).encode()
-    return {"id": hashlib.sha256(listed).hexdigest()[:16], "files": files, "lock": empty_lock()}
+    pyodide = contents()["pyodide"]
+    folder = f"{hash_of(*(made / name for name in pyodide))}/"
+    files = {}
+    for name in [*pyodide, *FIRST, *LATER]:
+        path = f"{folder if name in pyodide else f'{hash_of(made / name)}/'}{name}"
+        twin = made / f"{name}{TEXT_ALTERNATIVE}"
+        (target / path).parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(made / name, target / path)
+        if twin.exists():
+            shutil.copyfile(twin, target / f"{path}{TEXT_ALTERNATIVE}")
+        files[name] = {"path": path, **described(made / name), "packed": twin.exists()}
+    told = {"folder": folder, "first": FIRST, "later": LATER, "files": files, "lock": empty_lock()}
+    return told | {"id": hashlib.sha256(json.dumps(told).encode()).hexdigest()[:16]}
 
 
 def make(folder, sources):
@@ -55,13 +71,38 @@ def make(folder, sources):
         whole.mkdir()
         for name in contents()["pyodide"]:
             shutil.copyfile(PYODIDE / name, whole / name)
-        write_archive(whole / ARCHIVE, compiled(sources, Path(scratch)))
+        for name, files in parted(compiled(sources, Path(scratch))).items():
+            write_archive(whole / name, files)
+        for name in (*FIRST, *LATER, *PACKED):
+            packed = gzip.compress((whole / name).read_bytes(), 9, mtime=0)
+            (whole / f"{name}{TEXT_ALTERNATIVE}").write_bytes(packed)
         try:
             whole.rename(folder)
         except OSError:
             # Another build made the same one meanwhile.
             if not folder.exists():
                 raise
+
+
+def parted(files):
+    """The files of each archive: one changed figure changes the rules alone, one changed word the calculators'."""
+    first = set(FIRST_MODULES.read_text(encoding="utf-8").split())
+    archives = {name: {} for name in (*FIRST, *LATER)}
+    for name, data in files.items():
+        archives[archive_of(name, first)][name] = data
+    later = [module_name(name) for name in archives["later.zip"] if name.endswith(".pyc")]
+    archives["calculators.zip"]["site_assets/render/later.txt"] = "\n".join(later).encode()
+    return archives
+
+
+def archive_of(name, first):
+    """The archive of a file; `first` are the modules that a first answer needs."""
+    if name.startswith(RULES):
+        return "rules.zip"
+    own = name.startswith(("calc/", "site_assets/"))
+    if name.endswith(".pyc") and module_name(name) not in first or name.startswith(LICENCES):
+        return "later.zip"
+    return "calculators.zip" if own else "library.zip"
 
 
 def forget_older(made):
@@ -108,7 +149,7 @@ def installed():
 def licences():
     """The licence texts that must go along with the installed packages."""
     return {
-        f"licences/{name}/{file.name}": Path(file.locate()).read_bytes()
+        f"{LICENCES}{name}/{file.name}": Path(file.locate()).read_bytes()
         for name in contents()["distributions"]
         for file in distribution(name).files
         if ".dist-info/" in file.as_posix() and file.name.upper().startswith(("LICENSE", "AUTHORS", "COPYING"))
@@ -157,7 +198,7 @@ def goes_in(file):
 
 def module_name(path):
     """The name a path in an archive is imported by."""
-    return path.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
+    return path.removesuffix(".pyc").removesuffix(".py").removesuffix("/__init__").replace("/", ".")
 
 
 def fingerprint(sources):
@@ -178,7 +219,8 @@ def compiled(sources, scratch):
     bare = {name: without_docstrings(data) if name.endswith(".py") else data for name, data in sources.items()}
     write_archive(archive, bare)
     # Hashes instead of times inside the compiled files, and one order of sets: equal sources, equal bytes.
-    settings = {**os.environ, "SOURCE_DATE_EPOCH": "315532800", "PYTHONHASHSEED": "0"}
+    # The columns of each instruction are a quarter of what goes over the wire, and serve error reports alone.
+    settings = {**os.environ, "SOURCE_DATE_EPOCH": "315532800", "PYTHONHASHSEED": "0", "PYTHONNODEBUGRANGES": "1"}
     command = [sys.executable, "-m", "pyodide_cli", "py-compile", "--silent", "--compression-level", "0", archive]
     subprocess.run([str(word) for word in command], check=True, env=settings, stdout=sys.stderr)
     with zipfile.ZipFile(archive) as result:
@@ -197,8 +239,18 @@ def write_archive(path, files):
 
 
 def described(path):
+    """The size of a file, and its hash as a browser's `integrity` option takes it."""
     data = path.read_bytes()
-    return {"name": path.name, "size": len(data), "sha256": hashlib.sha256(data).hexdigest()}
+    digest = base64.b64encode(hashlib.sha256(data).digest()).decode("ascii")
+    return {"size": len(data), "integrity": f"sha256-{digest}"}
+
+
+def hash_of(*paths):
+    """A short hash over files, for the name of their folder."""
+    seen = hashlib.sha256()
+    for path in paths:
+        seen.update(path.read_bytes())
+    return seen.hexdigest()[:12]
 
 
 def empty_lock():

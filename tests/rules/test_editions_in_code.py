@@ -24,7 +24,7 @@ def conditions_on_an_edition(source: str) -> list[int]:
         if isinstance(node, ast.Compare | ast.MatchValue)
         for part in ast.walk(node)
         if (isinstance(part, ast.Constant) and part.value in EDITIONS)
-        or (isinstance(part, ast.Name) and part.id == "SHOWN_UNTIL_CHOSEN")
+        or (isinstance(part, ast.Name) and part.id == "DEFAULT_EDITION")
     ]
 
 
@@ -34,14 +34,14 @@ def reads_of_the_edition_shown(source: str) -> list[int]:
         node.lineno
         for node in ast.walk(ast.parse(source))
         if isinstance(node, ast.Call)
-        and any(isinstance(each, ast.Name) and each.id == "SHOWN_UNTIL_CHOSEN" for each in node.args)
+        and any(isinstance(each, ast.Name) and each.id == "DEFAULT_EDITION" for each in node.args)
         and ast.unparse(node.func) != "values.pop"  # what is shown until one is chosen
     ]
 
 
 def test_no_condition_names_an_edition():
     assert conditions_on_an_edition('if edition in ("2017", "2020"): pass') == [1, 1]
-    assert reads_of_the_edition_shown("rule(key, SHOWN_UNTIL_CHOSEN)") == [1]
+    assert reads_of_the_edition_shown("rule(key, DEFAULT_EDITION)") == [1]
     for folder in ("calc", "site_assets"):
         for path in sorted(set((ROOT / folder).rglob("*.py")) - {ROOT / "calc" / "editions.py"}):
             source = path.read_text(encoding="utf-8")
