@@ -7,8 +7,11 @@ from collections.abc import Iterable
 from pathlib import Path
 
 SOURCES = Path(__file__).parent.parent / "service_worker"
-PARTS = ("saved_files.js", "saving.js", "answering.js", "life.js")
+PARTS = ("cache-store.js", "precache.js", "fetch-handler.js", "lifecycle.js")
+# A module of the pages that the worker, a classic script, has too.
+SHARED = SOURCES.parent / "scripts" / "packed.js"
 WORKER = "service-worker.js"
+TWIN = ".gz"
 
 # Pages the worker answers with by name.
 REQUIRED = ("index.html", "404.html")
@@ -39,10 +42,11 @@ def write_service_worker(site_dir: Path, version: str) -> None:
             raise FileNotFoundError(site_dir / name)
     groups: dict[str, dict[str, tuple[str, int]]] = {"reading": {}, "calculating": {}}
     for path in saved_paths(site_dir):
-        groups[group_of(path)][path] = integrity_and_bytes(site_dir / path)
+        groups[group_of(path)][path] = listed(site_dir / path)
     manifest = f"const VERSION = {json.dumps(version)};\nconst GROUPS = {listing(groups)};\n"
     parts = [(SOURCES / part).read_text(encoding="utf-8") for part in PARTS]
-    script = "\n".join(["'use strict';\n", manifest, *parts])
+    shared = SHARED.read_text(encoding="utf-8").replace("export ", "")
+    script = "\n".join(["'use strict';\n", manifest, shared, *parts])
     (site_dir / WORKER).write_text(script, encoding="utf-8", newline="\n")
 
 
@@ -80,8 +84,9 @@ def group_of(path: str) -> str:
     return "calculating" if "/runtime/" in f"/{path}" else "reading"
 
 
-def integrity_and_bytes(path: Path) -> tuple[str, int]:
-    """The hash as a browser's ``integrity`` option takes it, and the size."""
+def listed(path: Path) -> tuple[str, int] | tuple[str, int, int]:
+    """The hash as a browser's ``integrity`` option takes it, the size, and 1 where a compressed twin is beside it."""
     content = path.read_bytes()
     digest = base64.b64encode(hashlib.sha256(content).digest()).decode("ascii")
-    return f"sha256-{digest}", len(content)
+    packed = (1,) if path.with_name(f"{path.name}{TWIN}").is_file() else ()
+    return f"sha256-{digest}", len(content), *packed
