@@ -8,7 +8,7 @@ from urllib.parse import urlencode
 
 from calc.batch import example_table
 from calc.registry import CALCULATORS
-from site_assets.render.page_response import DRAWN, reply
+from site_assets.render.page_response import DRAWN, answer_request
 from site_assets.render.scene_range_parts import scene_range_parts
 from site_assets.render.table_parts import table_parts
 
@@ -22,7 +22,7 @@ def example_replies() -> str:
         for slug, calculator in CALCULATORS.items()
         for query in (urlencode(calculator.example), "", "edition=never&no-field=1")
     ]
-    return json.dumps([[slug, query, reply(slug, query)] for slug, query in asked])
+    return json.dumps([[slug, query, answer_request(slug, query)] for slug, query in asked])
 
 
 def fill_memory() -> str:

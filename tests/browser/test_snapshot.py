@@ -9,7 +9,7 @@ from playwright.sync_api import expect
 
 from calc.editions import EDITIONS
 from calc.registry import CALCULATORS
-from site_assets.render.page_response import reply
+from site_assets.render.page_response import answer_request
 from tests.browser.conftest import PHONE
 from tests.cases.read import FOLDER, cases
 
@@ -179,7 +179,7 @@ def test_what_memory_lacks_is_answered_when_the_library_is_there(page, site):
     waiting[0].continue_()
     expect(page.locator("[data-result] section").first).to_be_visible()
     slug, query = NOT_IN_MEMORY.removeprefix("calculators/").split(".html?")
-    assert page.evaluate(ASK_ALL, [[slug, query]])[0]["html"] == json.loads(reply(slug, query))["html"]
+    assert page.evaluate(ASK_ALL, [[slug, query]])[0]["html"] == json.loads(answer_request(slug, query))["html"]
     assert kept(page) == ["checked", "memory"], "nothing failed"
 
 
@@ -195,7 +195,7 @@ def assert_answers_as_here(page, site, questions):
     page.goto(site + PAGE)
     answer(page)
     for (slug, query), shown in zip(questions, page.evaluate(ASK_ALL, questions), strict=True):
-        assert shown == json.loads(reply(slug, query)), f"{slug}?{query}"
+        assert shown == json.loads(answer_request(slug, query)), f"{slug}?{query}"
     assert kept(page) == ["checked", "memory"], "it was the restored worker that answered"
 
 

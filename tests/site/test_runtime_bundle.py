@@ -201,11 +201,11 @@ def test_the_first_calculators_answer_from_what_comes_first_and_need_all_of_it(m
 ASKED_EARLY = """
 from site_assets.render import later
 later.expect_modules()
-from site_assets.render.page_response import reply
+from site_assets.render.page_response import answer_request
 told = []
 for attempt in range(2):
     try:
-        reply("deck-voltage", "")
+        answer_request("deck-voltage", "")
     except Exception:
         told.append("an error that code may expect")
     except later.NotHereYet as missing:
