@@ -11,6 +11,8 @@ import hashlib
 import json
 from pathlib import Path
 
+from calc.data_file import Data
+
 FOLDER = "runtime"
 FILE = "files.json"
 # Stands in a page for its version until all else in it is as it will be.
@@ -22,14 +24,14 @@ def runtime_of_page(page: str, to_top: str) -> dict[str, str]:
     return {"list": f"{to_top}{FOLDER}/{FILE}", "page": f"{page}.html", "version": UNSET}
 
 
-def write_list(folder: Path, runtime: dict) -> None:
+def write_list(folder: Path, runtime: Data) -> None:
     """Write what `build_runtime` returned into the folder of the runtime; the pages are not there yet."""
     (folder / FILE).write_text(json.dumps(runtime), encoding="utf-8")
 
 
 def bind_pages(site: Path) -> None:
     """Give each page that starts Python its version, and list it. Call it when nothing else in a page will change."""
-    pages = {}
+    pages: dict[str, str] = {}
     for file in sorted(site.rglob("*.html")):
         html = file.read_text(encoding="utf-8")
         if UNSET in html:

@@ -28,6 +28,7 @@ PAGE_PARTS = (
     '.md-header [data-md-component="logo"]',
 )
 PAGE_STREAM = "document$"
+MENU_TOGGLE = "#__drawer"
 OPENED = "[data-md-toggle]:checked"
 SCHEME_BUTTON = "label[for^=__palette]:visible"
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')

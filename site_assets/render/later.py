@@ -17,10 +17,10 @@ class NotHereYet(BaseException):
 class Expected:
     """Asked last for a module that nobody found."""
 
-    def __init__(self, names: list[str]):
+    def __init__(self, names: list[str]) -> None:
         self.names = frozenset(names)
 
-    def find_spec(self, name: str, path: object = None, target: object = None) -> None:
+    def find_spec(self, name: str, *_: object) -> None:
         """Return nothing, as for any unknown module. Raises: NotHereYet."""
         if name in self.names:
             raise NotHereYet(name)

@@ -18,7 +18,10 @@ const stopped = new Set();
 /* With `hash` from memory that was not approved yet, `fromFiles` from none. */
 async function start({ page, scope, hash, fromFiles }) {
   const runtime = await runtimeFor(page);
-  if (!runtime) return postMessage({ gone: true });
+  if (!runtime) {
+    postMessage({ gone: true });
+    await new Promise(() => {}); // what was asked is not answered from here
+  }
   const target = { scope, key: runtime.id };
   // Storage that cannot be read holds nothing.
   const memory = fromFiles ? undefined : await readSnapshot(target, hash).catch(() => undefined);

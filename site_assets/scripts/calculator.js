@@ -1,12 +1,13 @@
 // One calculator's form: what was typed goes to Python as a query, what Python says is shown.
 
 import { cameBack, textOfPage } from "./again.js";
-import { keepAnswer, keptAnswer } from "./kept-answers.js";
+import { hasKeptAnswers, keepAnswer, keptAnswer } from "./kept-answers.js";
 import { copyWords } from "./notes.js";
-import { ask, runtimeOf, startRuntime } from "./runtime.js";
+import { ask, filesOf, runningFiles, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
 
 const IDLE_WAIT = 3_000; // ms after load before the runtime starts by itself
+const FILES_WAIT = 1_000; // ms for the list of files; then the question goes before what was answered earlier
 
 export function startCalculator(form, signal) {
   const result = document.querySelector("[data-result]");
@@ -15,7 +16,7 @@ export function startCalculator(form, signal) {
   const linked = linkedQuery(address, form);
   let latest = 0;
   let pending = false; // an answer is shown or on its way
-  let earlier = linked && cameBack() ? keptAnswer(form, linked) : ""; // shown until it is worked out again
+  let earlier = ""; // a kept answer, shown until it is worked out again
   const inputs = textOfPage("inputs");
 
   const report = (news) => showState(state, news, retry, reload);
@@ -53,7 +54,7 @@ export function startCalculator(form, signal) {
     // Browsers take half a frame to change the address; the answer is painted first.
     if (reply.query && !reply.differs) {
       setTimeout(() => mine === latest && putQuery(reply.query));
-      keepAnswer(form, reply.query, reply.html);
+      keepAnswer(form, reply.query, runningFiles(), reply.html);
     }
     if (moveFocus) scrollAndFocus(result.querySelector("section"));
     else state.textContent = reply.updated;
@@ -98,17 +99,29 @@ export function startCalculator(form, signal) {
     leave();
   });
 
-  if (linked) {
-    fillWhole(form, linked);
+  function askLinked(kept = "") {
+    earlier = kept;
     if (earlier) result.innerHTML = earlier;
     submit(inForce(linked), { moveFocus: !earlier });
     if (earlier) result.prepend(lineElement("earlier", state.dataset.earlier));
     else result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
     if (!earlier) state.scrollIntoView({ block: "start" });
+  }
+
+  if (linked) {
+    fillWhole(form, linked);
+    if (!cameBack() || !hasKeptAnswers()) askLinked();
+    else if (runningFiles()) askLinked(keptAnswer(form, linked, runningFiles()));
+    else filesNow(form).then((files) => { if (!signal.aborted && latest === 0) askLinked(keptAnswer(form, linked, files)); });
   } else {
     fill(form, new URLSearchParams(inputs.get()));
     startWhenIdle(start, signal);
   }
+}
+
+/** The name of the files that will answer; undefined where it takes long to know. */
+function filesNow(form) {
+  return Promise.race([filesOf(form), new Promise((resolve) => setTimeout(resolve, FILES_WAIT))]);
 }
 
 function startWhenIdle(start, signal) {

@@ -3,20 +3,29 @@
 const INDEX = "kept-answers";
 const MOST = 20; // some 10 kB each
 
-// What a page says of its files goes along: another version never shows what this one answered.
-const keyOf = ({ calculator, runtime }, query) => `${INDEX} ${calculator}?${new URLSearchParams(query)} ${runtime}`;
+// The name of the files that answered goes along: what other rules answered is never shown.
+const keyOf = (form, query, files) => `${INDEX} ${form.dataset.calculator}?${new URLSearchParams(query)} ${files}`;
 
-/** The HTML that was answered to a query in this tab, or "". */
-export function keptAnswer(form, query) {
+/** Whether anything was answered in this tab. */
+export function hasKeptAnswers() {
   try {
-    return sessionStorage.getItem(keyOf(form.dataset, query)) ?? "";
+    return sessionStorage.getItem(INDEX) !== null;
+  } catch {
+    return false;
+  }
+}
+
+/** The HTML that these files answered to a query in this tab, or "". */
+export function keptAnswer(form, query, files) {
+  try {
+    return sessionStorage.getItem(keyOf(form, query, files)) ?? "";
   } catch {
     return "";
   }
 }
 
-export function keepAnswer(form, query, html) {
-  const key = keyOf(form.dataset, query);
+export function keepAnswer(form, query, files, html) {
+  const key = keyOf(form, query, files);
   try {
     const kept = JSON.parse(sessionStorage.getItem(INDEX) ?? "[]").filter((other) => other !== key);
     for (const old of kept.splice(0, kept.length + 1 - MOST)) sessionStorage.removeItem(old);

@@ -46,7 +46,7 @@ export async function loadPython(runtime, { snapshot, forSnapshot, onProgress, o
       stdLibURL: library,
       packageBaseUrl: folder,
       lockFileContents: runtime.lock,
-      env: { HOME: "/home/pyodide", PYTHONHASHSEED: "0" },
+      env: { PYTHONHASHSEED: "0" }, // sets in the same order in every start
       _makeSnapshot: forSnapshot,
       _loadSnapshot: snapshot,
     });
@@ -85,23 +85,32 @@ function bringArchives(runtime, names, onBytes) {
   }));
 }
 
-/** One file of the list as a response: compressed on its way by the host, else by the build. */
+/* One file of the list as a response: compressed on its way by the host, else by the build. `checked`: its bytes are held
+   to their hash here; elsewhere whoever reads them does so, or the browser compiles them as they come. */
 async function bring({ root, files, saved }, name, onBytes, checked = false) {
   const { path, integrity, packed } = files[name];
   const address = root + path;
-  const options = checked ? { integrity } : {};
-  let response = await browserFetch(address, options).catch(() => Response.error());
+  let response = await browserFetch(address).catch(() => Response.error());
   if (response.ok && packed && !saved && isUncompressed(response)) {
     response.body.cancel(); // how it begins was enough
     const bytes = await bytesOfTwin(address).catch(() => undefined);
     if (bytes && await integrityOf(bytes) === integrity) {
       onBytes?.(bytes.byteLength);
-      return new Response(bytes, { headers: { "content-type": response.headers.get("content-type") } });
+      return ofType(response, bytes);
     }
-    response = await browserFetch(address, options).catch(() => Response.error());
+    response = await browserFetch(address).catch(() => Response.error());
   }
   if (!response.ok) throw missing(address);
+  if (checked) {
+    const bytes = await response.arrayBuffer();
+    if (await integrityOf(bytes) !== integrity) throw missing(address);
+    return ofType(response, bytes);
+  }
   return onBytes ? counted(response, onBytes) : response;
+}
+
+function ofType({ headers }, bytes) {
+  return new Response(bytes, { headers: { "content-type": headers.get("content-type") } });
 }
 
 function missing(address) {

@@ -7,6 +7,7 @@ import { runtimeFor } from "./runtime-files.js";
 import { removeSnapshot } from "./snapshot-store.js";
 
 const SILENCE_ALLOWED = 45_000; // ms without any sign of progress
+const TELL_ALLOWED = 2_000; // ms for a worker that starts to tell of which files
 const RESTORE_ALLOWED = 10_000; // a browser waits for ever for memory that was cut short
 
 let connection;
@@ -14,6 +15,8 @@ let page; // what the page said that started the worker
 let target; // the snapshot of the worker's files; undefined until it has told
 let restored; // whether it started from that; undefined until it has told
 let silence;
+let told; // resolves when the worker has told of its files, or has ended
+let tell = () => {};
 const listeners = new Set();
 const report = (news) => { for (const listener of listeners) listener(news); };
 
@@ -25,7 +28,8 @@ function expectSign(allowed = SILENCE_ALLOWED, late = () => stop("late")) {
 function stop(state) {
   clearTimeout(silence);
   const questions = connection?.close() ?? [];
-  connection = undefined;
+  connection = target = undefined;
+  tell();
   report({ state });
   for (const { reject } of questions) reject(new Error(state));
   document.dispatchEvent(new CustomEvent("calculator:failed"));
@@ -43,6 +47,7 @@ async function stopFor(file) {
 function onNews(news) {
   if (news.restoring !== undefined) {
     ({ restoring: restored, target } = news);
+    tell();
     if (restored) expectSign(RESTORE_ALLOWED, startFromFiles);
     else expectSign();
   } else if (news.loaded) {
@@ -77,6 +82,7 @@ function startFromFiles() {
 
 function open(how) {
   restored = target = undefined;
+  told = new Promise((resolve) => { tell = resolve; });
   try {
     connection = openConnection({ page, scope: handbookScope(), ...how }, onNews);
   } catch {
@@ -94,8 +100,20 @@ export function runtimeOf(form, address = location.href) {
 
 /** Whether a page's form asks for the files that the worker runs; a page without a form asks for none. */
 export async function runsFilesOf(form, address) {
-  return !form || (await runtimeFor(runtimeOf(form, address)))?.id === target?.key;
+  if (!form) return true;
+  const theirs = await filesOf(form, address);
+  const late = AbortSignal.timeout(TELL_ALLOWED);
+  await Promise.race([told, new Promise((resolve) => { late.onabort = resolve; })]);
+  return Boolean(target) && theirs === target.key;
 }
+
+/** The name of the files that belong to a form's page now; undefined where its version has none, or none can be had. */
+export async function filesOf(form, address) {
+  return (await runtimeFor(runtimeOf(form, address)).catch(() => undefined))?.id;
+}
+
+/** The name of the files that the worker runs; undefined until it has told. */
+export const runningFiles = () => target?.key;
 
 export const isRunning = () => Boolean(connection);
 

@@ -37,7 +37,7 @@ class Bundle:
     match: tuple[float, float]
 
     @cached_property
-    def terms(self) -> tuple:
+    def terms(self) -> tuple[float, float, tuple[float, ...], float, float, float]:
         """What `_voltage` needs at every point; last the square of what is far, which nothing is from a single wire."""
         reach = max(self.end - self.start, (self.high - self.low) / len(self.places))
         far = (NEAR * reach) ** 2 if len(self.places) > 1 else inf
@@ -95,7 +95,7 @@ def _voltage(bundle: Bundle, x: float, y: float, depth: float) -> float:
             for place in places:
                 away = (beside - place) ** 2
                 own, mirrored = away + above, away + below
-                if own < least:
+                if own < least:  # noqa: PLR1730 - a call here is felt: this runs half a million times
                     own = least
                 up = (from_start + sqrt(one + own)) * (from_start + sqrt(one + mirrored))
                 product *= up / ((from_end + sqrt(other + own)) * (from_end + sqrt(other + mirrored)))

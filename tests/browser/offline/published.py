@@ -168,7 +168,7 @@ def remark(path, words):
 
 
 def move_kit(folder):
-    """Publish the same scripts, styles and runtime in folders of other names, as when the layout of the site changes."""
+    """Publish the same scripts, styles and runtime in folders of other names, as when the layout changes."""
     kit = next((folder / "kit").iterdir())
     kit.rename(kit.with_name("moved"))
     for path in folder.rglob("*.html"):

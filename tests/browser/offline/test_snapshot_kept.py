@@ -3,11 +3,13 @@
 import pytest
 from playwright.sync_api import expect
 
+from site_assets.build.runtime import FIRST, LATER
 from tests.browser.offline.published import (
     SUB_PATH,
     evict,
     press,
     publish,
+    runtime_file,
     save,
     take_away_network,
     wait_for,
@@ -48,11 +50,11 @@ def test_an_update_leaves_the_snapshot_and_removing_the_handbook_takes_it(page, 
 def test_a_full_device_gives_up_the_snapshot_before_the_update(context, page, server, folder):
     save(page)
     page.evaluate(KEEP_MUCH, [NAME, 25_000_000])
-    (wasm,) = folder.glob("kit/*/runtime/pyodide.asm.wasm")
+    wasm = runtime_file(folder, "pyodide.asm.wasm")
     kept = page.evaluate("async () => (await navigator.storage.estimate()).usage")
     origin = {"origin": server.address.partition(SUB_PATH)[0], "quotaSize": kept + 4_000_000}
     context.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", origin)
-    publish(folder, "second", changed=[wasm.relative_to(folder).as_posix()])  # 8.6 MB
+    publish(folder, "second", changed=[wasm])  # 8.6 MB
     page.reload()
     wait_for(page, "update")
     assert NAME not in page.evaluate("caches.keys()")
@@ -68,7 +70,6 @@ def test_with_the_server_gone_a_calculator_starts_from_the_snapshot_even_without
     while not page.evaluate(IS_KEPT, NAME):
         page.wait_for_timeout(500)
     take_away_network(context, server)
-    (library,) = folder.glob("kit/*/runtime/handbook.zip")
-    evict(page, folder, library.relative_to(folder).as_posix())
+    evict(page, folder, *(runtime_file(folder, name) for name in (*FIRST, *LATER)))
     page.goto(server.address + CASE)
     expect(page.locator("[data-result] .answer-size")).to_have_text("2/0 AWG copper wire or larger")

@@ -1,6 +1,7 @@
 """The equations of wires in soil, held against systems whose solution is known by hand."""
 
 import math
+from itertools import pairwise
 
 import pytest
 
@@ -34,7 +35,7 @@ def test_one_long_wire_has_the_voltage_of_its_own_metal():
     cuts = [0.0, 5.0, 8.0, 9.5, 10.0]
     pieces = [
         Bundle(ALONG_X, start, end, (2.0,), 2.0, 2.0, 1.5, 0.01, ((start + end) / 2, 2.0))
-        for start, end in zip(cuts, cuts[1:], strict=False)
+        for start, end in pairwise(cuts)
     ]
     currents = bundle_currents(pieces)
     assert all(current > 0 for current in currents)
