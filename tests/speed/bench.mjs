@@ -19,7 +19,7 @@ async function files() {
   const list = `${root}ours/files.json`;
   const { pages } = await (await fetch(list)).json();
   const [page, version] = Object.entries(pages)[0];
-  return runtimeFor({ list, page, version });
+  return runtimeFor({ list, page, version, saved: true }); // whole, as the stock files come
 }
 
 async function ours(options) {
