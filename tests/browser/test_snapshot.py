@@ -152,17 +152,28 @@ def page(context, site, made):
 LIBRARY = "**/runtime/*/*.zip"
 
 
+class Withheld(list):
+    """What asks for the archives, and waits until they are released."""
+
+    released = False
+
+    def hold(self, route):
+        if self.released:
+            route.continue_()
+        else:
+            self.append(route)
+
+    def release(self):
+        self.released = True
+        for route in self:
+            route.continue_()
+
+
 def withhold_library(page):
     """Have the archives asked for and not come; return what asks for them."""
-    waiting = []
-    page.route(LIBRARY, lambda route: waiting.append(route))
+    waiting = Withheld()
+    page.route(LIBRARY, waiting.hold)
     return waiting
-
-
-def release(page, waiting):
-    page.unroute(LIBRARY)
-    for route in waiting:
-        route.continue_()
 
 
 def test_of_two_tabs_that_answer_at_once_one_makes_the_snapshot(made):
@@ -176,7 +187,7 @@ def test_a_start_from_the_snapshot_answers_without_the_library(page, site):
     waiting = withhold_library(page)
     page.goto(site + PAGE)
     expect(answer(page)).to_have_text("2/0 AWG copper wire or larger")
-    release(page, waiting)
+    waiting.release()
 
 
 def test_what_memory_lacks_is_answered_when_the_library_is_there(page, site):
@@ -185,7 +196,7 @@ def test_what_memory_lacks_is_answered_when_the_library_is_there(page, site):
     while not waiting:
         page.wait_for_timeout(50)
     expect(page.locator("[data-result] section")).to_have_count(0)
-    release(page, waiting)
+    waiting.release()
     expect(page.locator("[data-result] section").first).to_be_visible()
     slug, query = NOT_IN_MEMORY.removeprefix("calculators/").split(".html?")
     assert page.evaluate(ASK_ALL, [[slug, query]])[0]["html"] == json.loads(answer_request(slug, query))["html"]
@@ -240,7 +251,7 @@ def test_a_snapshot_that_is_not_whole_is_removed_and_the_answer_comes_from_the_f
     while not waiting:
         page.wait_for_timeout(50)
     assert kept(page) == []
-    release(page, waiting)
+    waiting.release()
     expect(answer(page)).to_have_text("2/0 AWG copper wire or larger")
 
 
@@ -279,7 +290,7 @@ def test_memory_made_of_other_rules_is_removed_and_never_answers(page, site):
     while not waiting:
         page.wait_for_timeout(50)
     assert kept(page) == []
-    release(page, waiting)
+    waiting.release()
     expect(answer(page)).to_have_text("2/0 AWG copper wire or larger")
 
 
