@@ -188,7 +188,8 @@ def swaps():
     """Time a second calculator, from the press of a link to its answer: in the same page, and in a page loaded anew."""
     case = "?edition=2023&conductor=500kcmil&sets=2"
     lead = """([slug, query]) => {
-      const link = document.querySelector(`nav a[href*="${slug}.html"]`);
+      const links = [...document.querySelectorAll("nav a[href]")];
+      const link = links.find(({ href }) => href.endsWith(`calculators/${slug}.html`));
       link.search = query;
       link.click();
     }"""
