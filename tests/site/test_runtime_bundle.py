@@ -91,7 +91,7 @@ def test_second_build_compiles_nothing(bundle, cache, tmp_path, monkeypatch):
         ("calc/jumpers/main_bonding_jumper.pyc", "calculators.zip"),
         ("site_assets/render/answer.pyc", "calculators.zip"),
         ("calc/units.txt", "calculators.zip"),
-        ("calc/touch/deck_voltage.pyc", "later.zip"),
+        ("calc/touch/deck/deck_voltage.pyc", "later.zip"),
         ("json/decoder.pyc", "library.zip"),
         ("pint/registry.pyc", "later.zip"),
     ],
