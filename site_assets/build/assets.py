@@ -1,6 +1,7 @@
-"""The kit: scripts, styles and runtime of one build, in a folder named by what is in them.
+"""The kit: scripts and styles of one build, in a folder named by what is in them, and the runtime beside it.
 
-A changed file makes another folder, so no browser ever mixes the files of two builds.
+A changed script or style makes another folder, so no browser ever mixes those of two builds. The runtime's files stand
+in folders of their own; which of them belong together says `runtime/files.json`, and to which pages.
 """
 
 from __future__ import annotations
@@ -10,8 +11,8 @@ import shutil
 from dataclasses import dataclass
 from pathlib import Path
 
-from calc.data_file import Data
-from site_assets.build.runtime import ARCHIVE, build_runtime
+from site_assets.build.runtime import build_runtime
+from site_assets.build.runtime_list import FOLDER, write_list
 from site_assets.setup.paths import NODE_MODULES
 
 ASSETS = Path(__file__).parent.parent
@@ -21,25 +22,19 @@ CHARTS = tuple(NODE_MODULES / "uplot" / name for name in ("dist/uPlot.esm.js", "
 
 @dataclass(frozen=True)
 class Assets:
-    """One build's kit: its id, where it was made, and what `build_runtime` told of the runtime."""
+    """One build's kit: its id, and where the runtime was made."""
 
     id: str
     made: Path
-    runtime: Data
 
     @property
     def folder(self) -> str:
         """The kit's folder in the site."""
         return f"kit/{self.id}"
 
-    def for_scripts(self, kit_url: str) -> Data:
-        """Return what a page's script must know to start Python."""
-        total = sum(file["size"] for file in self.runtime["files"])
-        return {"folder": f"{kit_url}/runtime/", "library": ARCHIVE, "total": total, "lock": self.runtime["lock"]}
-
     def copy_to(self, site: Path) -> None:
         """Copy the kit to where it stands in the folder of a site."""
-        shutil.copytree(self.made, site / self.folder / "runtime")
+        shutil.copytree(self.made, site / FOLDER)
         for name in OWN:
             shutil.copytree(ASSETS / name, site / self.folder / name)
         charts = site / self.folder / "charts"
@@ -49,15 +44,15 @@ class Assets:
 
 
 def prepare_assets(root: Path) -> Assets:
-    """Make the runtime below `root`/.cache and name the kit by all that will be in it."""
+    """Make the runtime below `root`/.cache and name the kit by the scripts and styles that will be in it."""
     made = root / ".cache" / "kit-runtime"
     shutil.rmtree(made, ignore_errors=True)
-    runtime = build_runtime(made, root / ".cache")
-    seen = hashlib.sha256(runtime["id"].encode())
+    write_list(made, build_runtime(made, root / ".cache"))
+    seen = hashlib.sha256()
     for name in OWN:
         for file in sorted((ASSETS / name).rglob("*")):
             if file.is_file():
                 seen.update(file.relative_to(ASSETS).as_posix().encode() + file.read_bytes())
     for file in CHARTS:
         seen.update(file.read_bytes())
-    return Assets(seen.hexdigest()[:12], made, runtime)
+    return Assets(seen.hexdigest()[:12], made)

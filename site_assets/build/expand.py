@@ -11,12 +11,13 @@ from pathlib import Path
 
 import jinja2
 
-from site_assets.build.assets import Assets, prepare_assets
+from site_assets.build.assets import prepare_assets
 from site_assets.build.first_mentions import with_first_mentions_explained
 from site_assets.build.front_matter import joined, parted
 from site_assets.build.page_data import DOCS, ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
+from site_assets.build.runtime_list import FOLDER
 from site_assets.build.search_settings import search_settings, with_words_apart
 from site_assets.build.settings import FILE, settings
 from site_assets.setup.paths import ROOT
@@ -43,13 +44,14 @@ def expand(root: Path = ROOT) -> Path:
     """Make the expanded project of the handbook at `root` and return its folder. Raises: PageDataError."""
     folder = root / EXPANDED
     kit = prepare_assets(root)
-    shutil.rmtree(folder / "kit", ignore_errors=True)
+    for made in ("kit", FOLDER):
+        shutil.rmtree(folder / made, ignore_errors=True)
     kit.copy_to(folder)
     menu = settings(root).menu
     written = {folder / FILE: SETTINGS}
     for file in sorted(DOCS.rglob("*.md")):
         name = file.relative_to(DOCS).with_suffix("").as_posix()
-        written[folder / PAGES / f"{name}.md"] = expanded(name, file.read_text(encoding="utf-8"), kit, menu)
+        written[folder / PAGES / f"{name}.md"] = expanded(name, file.read_text(encoding="utf-8"), menu)
     for file in (folder / PAGES).rglob("*.md"):
         if file not in written:
             file.unlink()
@@ -58,13 +60,13 @@ def expand(root: Path = ROOT) -> Path:
     return folder
 
 
-def expanded(name: str, page: str, kit: Assets, menu: tuple[str, ...]) -> str:
+def expanded(name: str, page: str, menu: tuple[str, ...]) -> str:
     """Return a page of `docs`, "parts/bonding" and so on, with all that readers see and all that later stages need.
 
     Raises: PageDataError.
     """
     own, markdown = parted(page)
-    parts = PageParts(name, f"{'../' * name.count('/')}{kit.folder}", kit, menu)
+    parts = PageParts(name, menu)
     try:
         filled = CALLS.from_string(framed(name, markdown)).render(parts.calls())
     except jinja2.TemplateError as error:

@@ -20,6 +20,7 @@ from site_assets.build.front_matter import parted
 from site_assets.build.host_files import write_host_files
 from site_assets.build.notices import write_notices
 from site_assets.build.precache import write_service_worker
+from site_assets.build.runtime_list import FOLDER, bind_pages
 from site_assets.build.schemas import write_schemas
 from site_assets.build.settings import Settings, settings
 from site_assets.build.theme import UNUSED, with_links_from_its_own_folder
@@ -37,10 +38,12 @@ def finish(site: Path, root: Path = ROOT) -> None:
     (kit,) = (expanded / "kit").iterdir()
     put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))
     shutil.copytree(kit, site / "kit" / kit.name)
+    shutil.copytree(expanded / FOLDER, site / FOLDER)
     write_schemas(site)
     write_notices(site)
     write_bill_of_materials(site)
     csp = apply_csp(site)
+    bind_pages(site)
     for unused in UNUSED:
         remove(site / unused)
     write_service_worker(site, version_of(site))

@@ -28,7 +28,7 @@ NO_SCRIPTS = message(
 def form_html(calculator: Calculator, runtime: Data) -> str:
     """Return the form of `calculator`, the place for its answer and the part for tables.
 
-    runtime: tells its script where Python is: folder, library, total, lock.
+    runtime: tells its script where Python is.
     """
     fields = calculator.fields.items()
     shown = "".join(_field(calculator, name, field) for name, field in fields if not field.rare)
@@ -130,6 +130,7 @@ def _state() -> str:
     words = START_WORDS | {
         "copied": message("Link copied"),
         "copy-yourself": message("Copy this link yourself:"),
+        "earlier": message("Calculated earlier in this tab. Calculating it again."),
         "linked": message("Calculating the answer for this link."),
         "link-said": message("When the link was made, the answer was: {answer}. Wait for today's.", answer="{answer}"),
     }

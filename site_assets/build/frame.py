@@ -17,7 +17,16 @@ from calc.editions import DEFAULT_EDITION, EDITIONS
 from calc.messages import message
 from site_assets.build.cautions import CAUTIONS
 from site_assets.build.settings import Settings
-from site_assets.build.theme import SEARCH_OPENER, with_our_icon, with_search_named
+from site_assets.build.theme import (
+    OPENED,
+    PAGE_PARTS,
+    PAGE_STREAM,
+    SEARCH_FIELD,
+    SEARCH_INDEX,
+    SEARCH_OPENER,
+    with_our_icon,
+    with_search_named,
+)
 
 ASSETS = Path(__file__).parent.parent
 PARTS = jinja2.Environment(
@@ -30,7 +39,17 @@ def _said(template: str, **values: object) -> str:
 
 
 _known_to_parts: Data = PARTS.globals
-_known_to_parts.update(message=_said, editions=EDITIONS, edition_shown=DEFAULT_EDITION, search_opener=SEARCH_OPENER)
+_known_to_parts.update(
+    message=_said,
+    editions=EDITIONS,
+    edition_shown=DEFAULT_EDITION,
+    search_opener=SEARCH_OPENER,
+    search_field=SEARCH_FIELD,
+    search_index=SEARCH_INDEX,
+    page_parts=", ".join((*PAGE_PARTS, ".search-elsewhere")),
+    page_stream=PAGE_STREAM,
+    opened=OPENED,
+)
 _PLACE = re.compile(r"<!-- place: ([a-z-]+) -->")
 # The safety text stands in two of them: no page goes out without.
 ON_EVERY_PAGE = {"first-scripts", "styles", "scripts", "top", "foot"}

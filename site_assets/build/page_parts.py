@@ -9,7 +9,6 @@ from urllib.parse import urlencode
 from calc.address import page_address
 from calc.messages import message
 from calc.registry import CALCULATORS
-from site_assets.build.assets import Assets
 from site_assets.build.book_index import index_of_sections, index_of_spanish, index_of_words
 from site_assets.build.by_edition import by_edition, section, short_mark
 from site_assets.build.checks import checks_html, exercise_html, notes_html, worked_answer_html
@@ -22,6 +21,7 @@ from site_assets.build.notices import notices_html
 from site_assets.build.page_data import ROOMS, PageDataError, page_data, title_of
 from site_assets.build.rule_value import figure, figure_with_section
 from site_assets.build.rule_values_page import changes_list, figures_table, sources_table
+from site_assets.build.runtime_list import runtime_of_page
 from site_assets.build.scene_svg import scene_html
 from site_assets.diagrams import drawing
 from site_assets.render.answer import mark_html, result_html, text
@@ -32,14 +32,9 @@ FIRST_CHECKED = "parts/main-bonding-jumper"
 
 @dataclass(frozen=True)
 class PageParts:
-    """The calls of one page, "parts/bonding" or "index".
-
-    `kit_url` leads from it to the kit; `menu` is every page in order.
-    """
+    """The calls of one page, "parts/bonding" or "index"; `menu` is every page in order."""
 
     page: str
-    kit_url: str
-    kit: Assets
     menu: tuple[str, ...]
 
     @property
@@ -84,7 +79,7 @@ class PageParts:
         """Return the form of a calculator and the place for its answer. Raises: HazardError, when it has no hazards."""
         hazards_of(CALCULATOR, slug)
         asked = CALCULATORS[slug]
-        return form_html(asked, self.kit.for_scripts(self.kit_url)) + words_of_form(asked, self.to_top)
+        return form_html(asked, runtime_of_page(self.page, self.to_top)) + words_of_form(asked, self.to_top)
 
     def checks(self) -> str:
         """Return the checks of the page. Raises: HazardError, when its list has no hazards."""

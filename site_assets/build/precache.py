@@ -7,8 +7,13 @@ from collections.abc import Iterable
 from pathlib import Path
 
 SOURCES = Path(__file__).parent.parent / "service_worker"
-PARTS = ("saved_files.js", "saving.js", "answering.js", "life.js")
+PARTS = ("cache-store.js", "precache.js", "fetch-handler.js", "lifecycle.js")
+# A module of the pages that the worker, a classic script, has too.
+SHARED = SOURCES.parent / "scripts" / "packed.js"
 WORKER = "service-worker.js"
+TWIN = ".gz"
+
+type Listed = tuple[str, int] | tuple[str, int, int]
 
 # Pages the worker answers with by name.
 REQUIRED = ("index.html", "404.html")
@@ -37,21 +42,22 @@ def write_service_worker(site_dir: Path, version: str) -> None:
     for name in REQUIRED:
         if not (site_dir / name).is_file():
             raise FileNotFoundError(site_dir / name)
-    groups: dict[str, dict[str, tuple[str, int]]] = {"reading": {}, "calculating": {}}
+    groups: dict[str, dict[str, Listed]] = {"reading": {}, "calculating": {}}
     for path in saved_paths(site_dir):
-        groups[group_of(path)][path] = integrity_and_bytes(site_dir / path)
+        groups[group_of(path)][path] = listed(site_dir / path)
     manifest = f"const VERSION = {json.dumps(version)};\nconst GROUPS = {listing(groups)};\n"
     parts = [(SOURCES / part).read_text(encoding="utf-8") for part in PARTS]
-    script = "\n".join(["'use strict';\n", manifest, *parts])
+    shared = SHARED.read_text(encoding="utf-8").replace("export ", "")
+    script = "\n".join(["'use strict';\n", manifest, shared, *parts])
     (site_dir / WORKER).write_text(script, encoding="utf-8", newline="\n")
 
 
-def listing(groups: dict[str, dict[str, tuple[str, int]]]) -> str:
+def listing(groups: dict[str, dict[str, Listed]]) -> str:
     """The groups as JSON with one file a line, so that two versions can be compared."""
     return braced(f"{json.dumps(group)}: {braced(lines_of(files))}" for group, files in groups.items())
 
 
-def lines_of(files: dict[str, tuple[str, int]]) -> list[str]:
+def lines_of(files: dict[str, Listed]) -> list[str]:
     return [f"{json.dumps(path)}: {json.dumps(entry)}" for path, entry in files.items()]
 
 
@@ -80,8 +86,9 @@ def group_of(path: str) -> str:
     return "calculating" if "/runtime/" in f"/{path}" else "reading"
 
 
-def integrity_and_bytes(path: Path) -> tuple[str, int]:
-    """The hash as a browser's ``integrity`` option takes it, and the size."""
+def listed(path: Path) -> Listed:
+    """The hash as a browser's ``integrity`` option takes it, the size, and 1 where a compressed twin is beside it."""
     content = path.read_bytes()
     digest = base64.b64encode(hashlib.sha256(content).digest()).decode("ascii")
-    return f"sha256-{digest}", len(content)
+    entry = f"sha256-{digest}", len(content)
+    return (*entry, 1) if path.with_name(f"{path.name}{TWIN}").is_file() else entry

@@ -1,8 +1,10 @@
-"""Makes the runtime bundle: Pyodide and one archive of everything that Python runs in the page."""
+"""Makes the runtime bundle: Pyodide and the archives of everything that Python runs in the page."""
 
 from __future__ import annotations
 
 import ast
+import base64
+import gzip
 import hashlib
 import json
 import os
@@ -20,10 +22,16 @@ from calc.known import known
 from calc.rulebook import file_of, rule_keys
 from site_assets.setup.paths import NODE_MODULES, PINS, ROOT
 
-ARCHIVE = "handbook.zip"
+# The archives that Python is started from, and the one that follows when it has answered.
+FIRST, LATER = ["library.zip", "calculators.zip", "rules.zip"], ["later.zip"]
+# Of Pyodide's own files only those that no browser takes for a script can come packed.
+PACKED = ["pyodide.asm.wasm"]
+TWIN = ".gz"
 PYODIDE = NODE_MODULES / "pyodide"
 STANDARD_LIBRARY = PINS / "standard_library.txt"
+FIRST_MODULES = PINS / "first_modules.txt"
 RULES = "calc/rules/"
+LICENCES = "licences/"
 # A rule of this room is named after the raceway that was entered.
 NAMED_BY_PARTS = "raceways/"
 DATA_SUFFIXES = (".json", ".toml", ".txt")
@@ -36,21 +44,29 @@ Files = dict[str, bytes]  # what is in a file, by its path in the archive
 def build_runtime(target: Path, cache: Path) -> Data:
     """Put the runtime files into `target`, from `cache` when nothing they are made of has changed.
 
-    Returns `id` (a hash of the files), `files` (name, size and sha256 of each)
-    and `lock` (what `loadPyodide` wants as `lockFileContents`: no packages to fetch).
+    Each stands in a folder named by its hash, Pyodide's own in one together, with a gzip twin beside it where that is
+    shorter. Returns what `loadPython` in the browser must know: `folder` of Pyodide, `files` (path, size, integrity
+    and whether there is a twin, by name), the names of the archives for a `first` answer and for `later`, `lock`,
+    and `id`, a hash over all of it.
     """
     sources = archive_sources(kept_modules())
     made = Path(cache) / f"runtime-{fingerprint(sources)}"
     if not made.exists():
         forget_older(made)
         make(made, sources)
-    Path(target).mkdir(parents=True, exist_ok=True)
-    names = sorted([*contents()["pyodide"], ARCHIVE])
-    for name in names:
-        shutil.copyfile(made / name, Path(target) / name)
-    files = [described(made / name) for name in names]
-    listed = json.dumps(files).encode()
-    return {"id": hashlib.sha256(listed).hexdigest()[:16], "files": files, "lock": empty_lock()}
+    pyodide = contents()["pyodide"]
+    folder = f"{hash_of(*(made / name for name in pyodide))}/"
+    files: Data = {}
+    for name in [*pyodide, *FIRST, *LATER]:
+        path = f"{folder if name in pyodide else f'{hash_of(made / name)}/'}{name}"
+        twin = made / f"{name}{TWIN}"
+        (target / path).parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(made / name, target / path)
+        if twin.exists():
+            shutil.copyfile(twin, target / f"{path}{TWIN}")
+        files[name] = {"path": path, **described(made / name), "packed": twin.exists()}
+    told = {"folder": folder, "first": FIRST, "later": LATER, "files": files, "lock": empty_lock()}
+    return told | {"id": hashlib.sha256(json.dumps(told).encode()).hexdigest()[:16]}
 
 
 def make(folder: Path, sources: Files) -> None:
@@ -61,13 +77,38 @@ def make(folder: Path, sources: Files) -> None:
         whole.mkdir()
         for name in contents()["pyodide"]:
             shutil.copyfile(PYODIDE / name, whole / name)
-        write_archive(whole / ARCHIVE, compiled(sources, Path(scratch)))
+        for name, files in parted(compiled(sources, Path(scratch))).items():
+            write_archive(whole / name, files)
+        for name in (*FIRST, *LATER, *PACKED):
+            packed = gzip.compress((whole / name).read_bytes(), 9, mtime=0)
+            (whole / f"{name}{TWIN}").write_bytes(packed)
         try:
             whole.rename(folder)
         except OSError:
             # Another build made the same one meanwhile.
             if not folder.exists():
                 raise
+
+
+def parted(files: Files) -> dict[str, Files]:
+    """The files of each archive: one changed figure changes the rules alone, one changed word the calculators'."""
+    first = set(FIRST_MODULES.read_text(encoding="utf-8").split())
+    archives: dict[str, Files] = {name: {} for name in (*FIRST, *LATER)}
+    for name, data in files.items():
+        archives[archive_of(name, first)][name] = data
+    later = [module_name(name) for name in archives["later.zip"] if name.endswith(".pyc")]
+    archives["calculators.zip"]["site_assets/render/later.txt"] = "\n".join(later).encode()
+    return archives
+
+
+def archive_of(name: str, first: set[str]) -> str:
+    """The archive of a file; `first` are the modules that a first answer needs."""
+    if name.startswith(RULES):
+        return "rules.zip"
+    own = name.startswith(("calc/", "site_assets/"))
+    if (name.endswith(".pyc") and module_name(name) not in first) or name.startswith(LICENCES):
+        return "later.zip"
+    return "calculators.zip" if own else "library.zip"
 
 
 def forget_older(made: Path) -> None:
@@ -122,7 +163,7 @@ def files_of(name: str) -> list[PackagePath]:
 def licences() -> Files:
     """The licence texts that must go along with the installed packages."""
     return {
-        f"licences/{name}/{file.name}": Path(str(file.locate())).read_bytes()
+        f"{LICENCES}{name}/{file.name}": Path(str(file.locate())).read_bytes()
         for name in contents()["distributions"]
         for file in files_of(name)
         if ".dist-info/" in file.as_posix() and file.name.upper().startswith(("LICENSE", "AUTHORS", "COPYING"))
@@ -172,7 +213,7 @@ def goes_in(file: PurePath) -> bool:
 
 def module_name(path: str) -> str:
     """The name a path in an archive is imported by."""
-    return path.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
+    return path.removesuffix(".pyc").removesuffix(".py").removesuffix("/__init__").replace("/", ".")
 
 
 def fingerprint(sources: Files) -> str:
@@ -193,7 +234,8 @@ def compiled(sources: Files, scratch: Path) -> Files:
     bare = {name: without_docstrings(data) if name.endswith(".py") else data for name, data in sources.items()}
     write_archive(archive, bare)
     # Hashes instead of times inside the compiled files, and one order of sets: equal sources, equal bytes.
-    settings = {**os.environ, "SOURCE_DATE_EPOCH": "315532800", "PYTHONHASHSEED": "0"}
+    # The columns of each instruction are a quarter of what goes over the wire, and serve error reports alone.
+    settings = {**os.environ, "SOURCE_DATE_EPOCH": "315532800", "PYTHONHASHSEED": "0", "PYTHONNODEBUGRANGES": "1"}
     command = [sys.executable, "-m", "pyodide_cli", "py-compile", "--silent", "--compression-level", "0", archive]
     subprocess.run([str(word) for word in command], check=True, env=settings, stdout=sys.stderr)
     with zipfile.ZipFile(archive) as result:
@@ -212,8 +254,18 @@ def write_archive(path: Path, files: Files) -> None:
 
 
 def described(path: Path) -> Data:
+    """The size of a file, and its hash as a browser's `integrity` option takes it."""
     data = path.read_bytes()
-    return {"name": path.name, "size": len(data), "sha256": hashlib.sha256(data).hexdigest()}
+    digest = base64.b64encode(hashlib.sha256(data).digest()).decode("ascii")
+    return {"size": len(data), "integrity": f"sha256-{digest}"}
+
+
+def hash_of(*paths: Path) -> str:
+    """A short hash over files, for the name of their folder."""
+    seen = hashlib.sha256()
+    for path in paths:
+        seen.update(path.read_bytes())
+    return seen.hexdigest()[:12]
 
 
 def empty_lock() -> Data:

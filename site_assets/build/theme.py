@@ -14,11 +14,22 @@ MENU_LINKS = ".md-nav--primary a.md-nav__link[href]:not([href^='#'])"
 SEARCH_OPENER = 'label[for="__search"]'
 SEARCH_BUTTON = f".md-header__button:is({SEARCH_OPENER})"
 SEARCH_FIELD = ".md-search__input"
+SEARCH_INDEX = "search/search_index.json"
 SEARCH_STATUS = ".md-search-result__meta"
 FOUND_PAGE = ".md-search-result__item"
 FOUND_TEXT = ".md-search-result__article"
 FOUND_MORE = ".md-search-result__more"
 FOUND_TAGS = ".md-tags"
+# What one page has and another has otherwise; what tells the theme of a new page; what lies open over it.
+PAGE_PARTS = (
+    '[data-md-component="container"]',
+    '[data-md-component="skip"]',
+    '[data-md-component="header-topic"]',
+    '.md-header [data-md-component="logo"]',
+)
+PAGE_STREAM = "document$"
+MENU_TOGGLE = "#__drawer"
+OPENED = "[data-md-toggle]:checked"
 SCHEME_BUTTON = "label[for^=__palette]:visible"
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')
 _SEARCH = 'class="md-search"'

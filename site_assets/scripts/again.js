@@ -1,22 +1,33 @@
-// What was typed on a page is there again when the same tab loads it again: an update does so with every open page.
+// What was typed on a page is there again when the same tab comes back to it: an update loads every open page again.
 
-const placeOf = (name) => `${name} ${location.pathname}`;
+let openedAnew = performance.getEntriesByType("navigation")[0]?.type === "navigate";
 
-export function putAway(name, text) {
-  try {
-    sessionStorage.removeItem(placeOf(name));
-    if (text) sessionStorage.setItem(placeOf(name), text);
-  } catch {
-    // Storage is blocked, or this is more than it takes.
-  }
+/** How the page that comes next was reached: by a link, or back to what was left. */
+export function setOpenedAnew(anew) {
+  openedAnew = anew;
 }
 
-/** "" on a page that was opened anew: inputs of an earlier job must not stand in its form. */
-export function takeBack(name) {
-  if (performance.getEntriesByType("navigation")[0]?.type === "navigate") return "";
-  try {
-    return sessionStorage.getItem(placeOf(name)) ?? "";
-  } catch {
-    return "";
-  }
+export const cameBack = () => !openedAnew;
+
+/** The place of a text of this page; `get` gives "" on a page opened anew, as inputs of an earlier job must not stand there. */
+export function textOfPage(name) {
+  const key = `${name} ${location.pathname}`;
+  return {
+    set(text) {
+      try {
+        sessionStorage.removeItem(key);
+        if (text) sessionStorage.setItem(key, text);
+      } catch {
+        // Storage is blocked, or this is more than it takes.
+      }
+    },
+    get() {
+      if (openedAnew) return "";
+      try {
+        return sessionStorage.getItem(key) ?? "";
+      } catch {
+        return "";
+      }
+    },
+  };
 }

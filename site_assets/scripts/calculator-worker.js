@@ -1,5 +1,9 @@
 // Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} or
-// {id, slug, ranges}, which {id, stop} ends. Out: {loaded, total} while fetching, {ready}, {id, part}, {id, reply}, {missing}, {failed}.
+// {id, slug, ranges}, which {id, stop} ends, or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
+// {id, part}, {id, reply}, {gone}, {missing}, {failed}.
+
+import { loadPython, runtimeFor, writeLibrary } from "./runtime-files.js";
+import { readSnapshot } from "./snapshot-store.js";
 
 const ROWS_AT_ONCE = 50; // between two of them the form is answered, progress told and a stop heard
 const CIRCUITS_AT_ONCE = 8; // a few take less than a frame
@@ -8,41 +12,53 @@ let pyodide;
 let python; // for one answer
 let tables; // for many
 let ranges; // for how far a drawn circuit may move
+let bringLibrary; // what a first answer does not need
 const stopped = new Set();
 
-function countBytes(total) {
-  // Pyodide fetches its own files; counting what passes is the only progress there is.
-  const fetchFile = self.fetch.bind(self);
-  let loaded = 0;
-  self.fetch = async (...request) => {
-    const response = await fetchFile(...request).catch(() => Response.error());
-    // Pyodide waits for ever for a file that does not come, so a missing one is told at once.
-    if (!response.ok) postMessage({ missing: String(request[0]?.url ?? request[0]) });
-    if (!response.ok || !response.body) return response;
-    const counted = response.body.pipeThrough(new TransformStream({
-      transform(chunk, stream) {
-        loaded += chunk.byteLength;
-        postMessage({ loaded: Math.min(loaded, total), total });
-        stream.enqueue(chunk);
-      },
-    }));
-    return new Response(counted, { status: response.status, headers: response.headers });
-  };
+/* With `hash` from memory that was not approved yet, `fromFiles` from none. */
+async function start({ page, scope, hash, fromFiles }) {
+  const runtime = await runtimeFor(page);
+  if (!runtime) {
+    postMessage({ gone: true });
+    await new Promise(() => {}); // what was asked is not answered from here
+  }
+  const target = { scope, key: runtime.id };
+  // Storage that cannot be read holds nothing.
+  const memory = fromFiles ? undefined : await readSnapshot(target, hash).catch(() => undefined);
+  postMessage({ restoring: Boolean(memory), target });
+  pyodide = await loadPython(runtime, {
+    snapshot: memory,
+    onProgress: (loaded, total) => postMessage({ loaded: Math.min(loaded, total), total }),
+    onMissing: (missing) => postMessage({ missing }),
+  });
+  bringLibrary = once(() => writeLibrary(pyodide, runtime));
+  python = pyodide.pyimport("site_assets.render.page_response");
+  postMessage({ ready: true });
+  // After what was asked meanwhile. Memory waits for a question: its answers need nothing.
+  if (!memory) setTimeout(() => bringLibrary().catch(() => {}));
 }
 
-async function start({ folder, library, total, lock }) {
-  countBytes(total);
-  const { loadPyodide } = await import(`${folder}pyodide.mjs`);
-  pyodide = await loadPyodide({
-    indexURL: folder,
-    stdLibURL: library,
-    packageBaseUrl: folder,
-    lockFileContents: lock,
-  });
-  python = pyodide.pyimport("site_assets.render.page_response");
+/** Does it once, and again only where it failed. */
+function once(action) {
+  let result;
+  return () => (result ??= action().catch((error) => { result = undefined; throw error; }));
+}
+
+async function answer({ id, slug, query }) {
+  let reply;
+  try {
+    reply = python.answer_request(slug, query);
+  } catch {
+    // It needs what comes after the first answer, or what memory lacks.
+    await bringLibrary();
+    reply = python.answer_request(slug, query);
+  }
+  postMessage({ id, reply: JSON.parse(reply) });
+  bringLibrary().catch(() => {}); // asked for again when it is needed
 }
 
 async function answerTable({ id, slug, table }) {
+  await bringLibrary();
   tables ??= pyodide.pyimport("site_assets.render.table_parts");
   const bytes = pyodide.toPy(await bytesOf(table.rows));
   try {
@@ -58,6 +74,7 @@ async function bytesOf(rows) {
 }
 
 async function answerRanges({ id, slug, ranges: query }) {
+  await bringLibrary();
   ranges ??= pyodide.pyimport("site_assets.render.scene_range_parts");
   await give(id, ranges.scene_range_parts(slug, query, CIRCUITS_AT_ONCE));
 }
@@ -75,6 +92,12 @@ async function give(id, parts) {
   postMessage({ id, reply: { stopped: stopped.delete(id) } });
 }
 
+/** Asked of memory alone, as the first question of a page is. */
+function answerExamples({ id }) {
+  const examples = pyodide.pyimport("site_assets.render.examples");
+  postMessage({ id, reply: { replies: examples.example_replies() } });
+}
+
 let started;
 
 self.onmessage = async ({ data }) => {
@@ -82,20 +105,17 @@ self.onmessage = async ({ data }) => {
     if (data.start) {
       started = start(data.start);
       await started;
-      postMessage({ ready: true });
     } else if (data.stop) {
       stopped.add(data.id);
-    } else if (data.table) {
-      await started;
-      await answerTable(data);
-    } else if (data.ranges !== undefined) {
-      await started;
-      await answerRanges(data);
     } else {
       await started;
-      postMessage({ id: data.id, reply: JSON.parse(python.answer_request(data.slug, data.query)) });
+      if (data.examples) answerExamples(data);
+      else if (data.table) await answerTable(data);
+      else if (data.ranges !== undefined) await answerRanges(data);
+      else await answer(data);
     }
   } catch (error) {
-    postMessage({ id: data.id, failed: String(error?.message ?? error) });
+    if (error?.missing) postMessage({ missing: error.missing });
+    else postMessage({ id: data.id, failed: String(error?.message ?? error) });
   }
 };

@@ -1,22 +1,26 @@
 // One calculator's form: what was typed goes to Python as a query, what Python says is shown.
 
-import { putAway, takeBack } from "./again.js";
+import { cameBack, textOfPage } from "./again.js";
+import { hasKeptAnswers, keepAnswer, keptAnswer } from "./kept-answers.js";
 import { copyWords } from "./notes.js";
-import { ask, runtimeOf, startRuntime } from "./runtime.js";
+import { ask, filesOf, runningFiles, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
 
 const IDLE_WAIT = 3_000; // ms after load before the runtime starts by itself
+const FILES_WAIT = 1_000; // ms for the list of files; then the question goes before what was answered earlier
 
-export function startCalculator(form) {
+export function startCalculator(form, signal) {
   const result = document.querySelector("[data-result]");
   const state = form.querySelector(".runtime-state");
   const address = new URL(location.href);
   const linked = linkedQuery(address, form);
   let latest = 0;
-  let awaited = false; // an answer is shown or on its way
+  let pending = false; // an answer is shown or on its way
+  let earlier = ""; // a kept answer, shown until it is worked out again
+  const inputs = textOfPage("inputs");
 
   const report = (news) => showState(state, news, retry, reload);
-  const start = () => startRuntime(runtimeOf(form), report);
+  const start = () => startRuntime(runtimeOf(form), report, signal);
   const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
 
   // The page as the server has it now gets what was typed as a link gets it.
@@ -24,7 +28,7 @@ export function startCalculator(form) {
 
   // Beside an answer the worked example could be taken for it.
   function expectAnswer(expected) {
-    awaited = expected;
+    pending = expected;
     form.parentElement.classList.toggle("asked", expected);
   }
 
@@ -42,12 +46,17 @@ export function startCalculator(form) {
     }
     if (mine !== latest) return;
     delete result.dataset.outdated;
-    result.innerHTML = reply.html;
+    if (earlier && earlier === reply.html) result.querySelector(".earlier").remove();
+    else result.innerHTML = reply.html;
+    earlier = "";
     showFieldErrors(form, reply.fix);
     // A link whose answer has changed stays as it came, so that the difference is seen again after a reload.
     // Browsers take half a frame to change the address; the answer is painted first.
-    if (reply.query && !reply.differs) setTimeout(() => mine === latest && putQuery(reply.query));
-    if (moveFocus) bringUp(result.querySelector("section"));
+    if (reply.query && !reply.differs) {
+      setTimeout(() => mine === latest && putQuery(reply.query));
+      keepAnswer(form, reply.query, runningFiles(), reply.html);
+    }
+    if (moveFocus) scrollAndFocus(result.querySelector("section"));
     else state.textContent = reply.updated;
     document.dispatchEvent(new CustomEvent("calculator:answered", { detail: reply }));
   }
@@ -60,9 +69,10 @@ export function startCalculator(form) {
     latest += 1;
     expectAnswer(false);
     result.replaceChildren();
+    earlier = "";
     showFieldErrors(form, {});
     for (const field of form.querySelectorAll("[data-given]")) delete field.dataset.given;
-    history.replaceState(null, "", location.pathname);
+    history.replaceState(history.state, "", location.pathname);
   });
   // A drawing or a link of the page asks in the form's stead; `query` fills the whole form first.
   form.addEventListener("calculator:ask", ({ detail }) => {
@@ -71,31 +81,57 @@ export function startCalculator(form) {
     }
     submit(queryOf(form), { moveFocus: false });
   });
-  form.addEventListener("focusin", start, { once: true });
+  // The button that the state offers must still be there when its press ends.
+  form.addEventListener("focusin", ({ target }) => state.contains(target) || start(), { once: true });
   form.addEventListener("input", markGiven);
   form.addEventListener("change", markGiven);
   form.addEventListener("click", stepNumber);
   form.addEventListener("input", slide);
   form.addEventListener("input", () => { result.dataset.outdated = ""; });
-  form.addEventListener("change", () => awaited && submit(queryOf(form), { moveFocus: false }));
-  document.addEventListener("edition:change", () => awaited && submit(queryOf(form), { moveFocus: false }));
+  form.addEventListener("change", () => pending && submit(queryOf(form), { moveFocus: false }));
+  document.addEventListener("edition:change", () => pending && submit(queryOf(form), { moveFocus: false }), { signal });
   result.addEventListener("click", (event) => act(event, state));
   // What is answered stands in the address.
-  addEventListener("pagehide", () => putAway("inputs", awaited ? "" : queryOf(form)));
+  const leave = () => inputs.set(pending ? "" : queryOf(form));
+  addEventListener("pagehide", leave, { signal });
+  signal.addEventListener("abort", () => {
+    latest += 1; // what is still answered is not for the page that comes
+    leave();
+  });
+
+  function askLinked(kept = "") {
+    earlier = kept;
+    if (earlier) result.innerHTML = earlier;
+    submit(inForce(linked), { moveFocus: !earlier });
+    if (earlier) result.prepend(lineElement("earlier", state.dataset.earlier));
+    else result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
+    if (!earlier) state.scrollIntoView({ block: "start" });
+  }
 
   if (linked) {
     fillWhole(form, linked);
-    submit(inForce(linked), { moveFocus: true });
-    result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
-    state.scrollIntoView({ block: "start" });
+    if (!cameBack() || !hasKeptAnswers()) askLinked();
+    else if (runningFiles()) askLinked(keptAnswer(form, linked, runningFiles()));
+    else filesNow(form).then((files) => { if (!signal.aborted && latest === 0) askLinked(keptAnswer(form, linked, files)); });
   } else {
-    fill(form, new URLSearchParams(takeBack("inputs")));
-    addEventListener("load", () => setTimeout(() => whenIdle(start), IDLE_WAIT));
+    fill(form, new URLSearchParams(inputs.get()));
+    startWhenIdle(start, signal);
   }
 }
 
+/** The name of the files that will answer; undefined where it takes long to know. */
+function filesNow(form) {
+  return Promise.race([filesOf(form), new Promise((resolve) => setTimeout(resolve, FILES_WAIT))]);
+}
+
+function startWhenIdle(start, signal) {
+  const wait = () => setTimeout(() => signal.aborted || whenIdle(start), IDLE_WAIT);
+  if (document.readyState === "complete") wait();
+  else addEventListener("load", wait, { signal });
+}
+
 function putQuery(query) {
-  history.replaceState(null, "", `?${query}${location.hash}`);
+  history.replaceState(history.state, "", `?${query}${location.hash}`);
 }
 
 /** What stands in the place of a linked answer until it is worked out: never the answer itself, only what the link said. */
@@ -103,15 +139,18 @@ function awaiting(said, state) {
   const place = document.createElement("div");
   place.className = "awaiting";
   const lines = [state.dataset.linked, said && state.dataset.linkSaid.replace("{answer}", () => said)];
-  for (const words of lines.filter(Boolean)) {
-    const line = document.createElement("p");
-    line.textContent = words;
-    place.append(line);
-  }
+  place.append(...lines.filter(Boolean).map((words) => lineElement("", words)));
   return place;
 }
 
-function bringUp(section) {
+function lineElement(className, words) {
+  const line = document.createElement("p");
+  line.className = className;
+  line.textContent = words;
+  return line;
+}
+
+function scrollAndFocus(section) {
   section.scrollIntoView({ block: "start" });
   section.focus({ preventScroll: true });
 }

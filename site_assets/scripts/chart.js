@@ -5,19 +5,21 @@ const WIDEST = 620; // what paper holds
 const drawn = new Map(); // figure -> chart
 let UPlot;
 
-export function startCharts() {
+export function startCharts(body, signal) {
   const again = (ink) => { for (const figure of [...drawn.keys()]) forget(figure); return draw(ink); };
   draw();
   // The answer's words are painted first.
-  document.addEventListener("calculator:answered", () => requestAnimationFrame(() => setTimeout(draw)));
+  document.addEventListener("calculator:answered", () => requestAnimationFrame(() => setTimeout(draw)), { signal });
   // What was folded or of another edition has no width until it is shown.
-  document.addEventListener("toggle", () => draw(), true);
-  document.addEventListener("edition:change", () => draw());
-  addEventListener("resize", () => again());
-  addEventListener("beforeprint", () => again("black"));
-  addEventListener("afterprint", () => again());
+  document.addEventListener("toggle", () => draw(), { capture: true, signal });
+  document.addEventListener("edition:change", () => draw(), { signal });
+  addEventListener("resize", () => again(), { signal });
+  addEventListener("beforeprint", () => again("black"), { signal });
+  addEventListener("afterprint", () => again(), { signal });
   // The theme tells of light and dark on the body, in an attribute of its own.
-  new MutationObserver(() => again()).observe(document.body, { attributes: true });
+  const observer = new MutationObserver(() => again());
+  observer.observe(body, { attributes: true });
+  signal.addEventListener("abort", () => observer.disconnect());
 }
 
 async function draw(ink) {

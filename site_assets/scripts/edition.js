@@ -36,8 +36,8 @@
     }
   };
 
-  const markButtons = () => {
-    for (const button of document.querySelectorAll("[data-choose-edition]")) {
+  const markButtons = (root = document) => {
+    for (const button of root.querySelectorAll("[data-choose-edition]")) {
       button.setAttribute("aria-pressed", String(button.dataset.chooseEdition === page.dataset.edition));
     }
   };
@@ -74,7 +74,13 @@
 
   find();
 
-  document.addEventListener("DOMContentLoaded", markButtons);
+  document.addEventListener("DOMContentLoaded", () => markButtons());
+
+  // A page that takes the place of this one has an address of its own, and another tab may have changed the memory.
+  document.addEventListener("page:arriving", ({ detail }) => {
+    find();
+    markButtons(detail);
+  });
 
   document.addEventListener("click", (event) => {
     const button = event.target.closest("[data-choose-edition]");

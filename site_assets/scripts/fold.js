@@ -9,7 +9,7 @@ export function openTarget() {
 }
 
 /** The anchor that a link names; one whose signs are no text stands as it came, and leads nowhere. */
-function anchorOf(hash) {
+export function anchorOf(hash) {
   const written = hash.slice(1);
   try {
     return decodeURIComponent(written);

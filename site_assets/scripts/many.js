@@ -4,9 +4,9 @@ import { startPaste } from "./paste.js";
 import { askTable, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
 
-export function startMany(part) {
+export function startMany(part, signal) {
   const form = document.querySelector(`form[data-calculator="${part.dataset.many}"]`);
-  const pasted = startPaste(part);
+  const pasted = startPaste(part, signal);
   const chosen = part.querySelector("input[type=file]");
   const state = part.querySelector(".many-state");
   const progress = part.querySelector(".many-progress");
@@ -14,29 +14,29 @@ export function startMany(part) {
   const keep = part.querySelector("[data-many-keep]");
   let latest = 0;
   let running; // the table that Python works on
-  let awaited = false; // what the runtime reports is told here
+  let pending = false; // what the runtime reports is told here
   let again = () => {};
 
   const say = (name) => { state.textContent = name ? state.dataset[name] : ""; };
-  const report = (news) => awaited && showState(state, news, () => again());
+  const report = (news) => pending && showState(state, news, () => again());
 
   async function answer(table) {
     const mine = ++latest;
     again = () => answer(table);
     running?.stop();
     running = undefined;
-    awaited = false;
+    pending = false;
     forget();
     const found = await stateOf(table);
     if (mine !== latest) return;
     say(found);
     if (found !== "running") return;
-    awaited = true;
+    pending = true;
     progress.hidden = false;
-    bringUp(progress, "nearest");
+    scrollUnlessTyping(progress, "nearest");
     const pieces = [];
     let html = "";
-    startRuntime(runtimeOf(form), report);
+    startRuntime(runtimeOf(form), report, signal);
     running = askTable(part.dataset.many, { rows: table, edition: chosenEdition() }, (news) => {
       if (mine !== latest) return;
       if (!pieces.length) say("running");
@@ -53,7 +53,7 @@ export function startMany(part) {
     }
     if (mine !== latest) return;
     running = undefined;
-    awaited = false;
+    pending = false;
     progress.hidden = true;
   }
 
@@ -63,10 +63,10 @@ export function startMany(part) {
     keep.hidden = table.size === 0;
     if (table.size) keep.href = URL.createObjectURL(table);
     say(stopped ? "stopped" : table.size ? "done" : "refused");
-    bringUp(state, "start");
+    scrollUnlessTyping(state, "start");
   }
 
-  function bringUp(element, block) {
+  function scrollUnlessTyping(element, block) {
     // Whoever works in the form meanwhile stays there.
     if (!form.contains(document.activeElement)) element.scrollIntoView({ block });
   }
@@ -107,7 +107,12 @@ export function startMany(part) {
   });
   const outdate = () => { result.dataset.outdated = ""; };
   part.addEventListener("many:changed", outdate);
-  document.addEventListener("edition:change", outdate);
+  document.addEventListener("edition:change", outdate, { signal });
+  signal.addEventListener("abort", () => {
+    latest += 1;
+    running?.stop();
+    forget();
+  });
 }
 
 /* Of a file only the first byte is read here: the worker reads it all, as it does with what was pasted. */

@@ -21,7 +21,7 @@ const container = navigator.serviceWorker;
 export function startOffline(element) {
   const first = panel === null;
   panel = element;
-  panel.addEventListener("click", press);
+  panel.addEventListener("click", onClick);
   panel.hidden = false;
   if (!container) return show();
   if (first) listen();
@@ -34,7 +34,7 @@ function listen() {
     if (reloads) location.reload();
     reloads = true;
   });
-  container.addEventListener("message", hear);
+  container.addEventListener("message", onMessage);
   container.startMessages();
   addEventListener("online", tryAgain);
   document.addEventListener("calculator:starting", () => { busy = true; });
@@ -67,7 +67,7 @@ async function begin() {
   wanted = true;
   try {
     const options = { updateViaCache: "none" };
-    adopt(await container.register(panel.dataset.worker, options));
+    setRegistration(await container.register(panel.dataset.worker, options));
   } catch {
     fail({ file: panel.dataset.worker.split("/").pop(), why: "fetch" });
   }
@@ -76,11 +76,11 @@ async function begin() {
 async function findRegistration() {
   const scope = new URL("./", new URL(panel.dataset.worker, location.href)).href;
   const found = await container.getRegistration(scope).catch(() => undefined); // storage may be blocked
-  if (found?.scope === scope) adopt(found);
+  if (found?.scope === scope) setRegistration(found);
   else show();
 }
 
-function adopt(found) {
+function setRegistration(found) {
   if (registration !== found) {
     registration = found;
     registration.addEventListener("updatefound", () => watch(registration.installing));
@@ -138,13 +138,13 @@ function ask(worker, kind) {
   });
 }
 
-function hear({ data, source }) {
+function onMessage({ data, source }) {
   if (data.kind === "saving") {
     progress = data;
     show();
   } else if (data.kind === "saved") {
     progress = null;
-    if (data.group === "calculating") askToStay();
+    if (data.group === "calculating") requestPersistence();
     refresh();
   } else if (data.kind === "failed") {
     fail(data);
@@ -165,17 +165,18 @@ function fail(what) {
   show();
 }
 
-async function askToStay() {
+async function requestPersistence() {
   if (navigator.storage?.persist && !await navigator.storage.persisted()) navigator.storage.persist();
 }
 
 function forget() {
   registration = saved = progress = failure = null;
   asking = wanted = automatic = false;
+  document.dispatchEvent(new CustomEvent("handbook:removed"));
   show();
 }
 
-const deeds = {
+const actions = {
   save: begin,
   fetch: begin,
   async retry() {
@@ -202,9 +203,9 @@ const deeds = {
   },
 };
 
-function press({ target }) {
+function onClick({ target }) {
   const button = target.closest("[data-offline-do]");
-  if (button) deeds[button.dataset.offlineDo]();
+  if (button) actions[button.dataset.offlineDo]();
 }
 
 function state() {

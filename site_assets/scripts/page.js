@@ -7,15 +7,18 @@ import { openTarget } from "./fold.js";
 import { startLostPage } from "./lost-page.js";
 import { startNote } from "./notes.js";
 import { startOffline } from "./offline.js";
+import { startSwaps } from "./page-swap.js";
 import { startScene } from "./scene.js";
+import { startSnapshots } from "./snapshot.js";
 import { startSteps } from "./steps.js";
 
+let page = new AbortController(); // ends what the parts of the page that is shown listen to and wait for
 
 /** One part that fails leaves the others alive, and what failed still tells so when it is pressed (unanswered.js). */
 function start(selector, startPart) {
   for (const part of document.querySelectorAll(selector)) {
     try {
-      startPart(part);
+      startPart(part, page.signal);
       part.dataset.started = "";
     } catch (error) {
       reportError(error);
@@ -23,14 +26,25 @@ function start(selector, startPart) {
   }
 }
 
-start("form.calculator", startCalculator);
-start("[data-many]", startMany);
-start("[data-scene]", startScene);
-start("[data-copy-note]", startNote);
-start(".drawing-steps", startSteps);
-start("[data-lost-page]", startLostPage);
-start("[data-offline]", startOffline);
-start("body", startCharts);
-start("body", openTarget);
+function startPage() {
+  start("form.calculator", startCalculator);
+  start("[data-many]", startMany);
+  start("[data-scene]", startScene);
+  start("[data-copy-note]", startNote);
+  start(".drawing-steps", startSteps);
+  start("[data-lost-page]", startLostPage);
+  start("[data-offline]", startOffline);
+  start("body", startCharts);
+  start("body", openTarget);
+  document.dispatchEvent(new Event("page:started"));
+}
+
+function leavePage() {
+  page.abort();
+  page = new AbortController();
+}
+
+startPage();
 addEventListener("hashchange", openTarget);
-document.dispatchEvent(new Event("page:started"));
+startSnapshots();
+startSwaps({ startPage, leavePage });

@@ -1,13 +1,13 @@
 // Rows that are typed or pasted. A field shows a few hundred lines well; thousands would stop the page for
 // seconds, so they are kept unseen until they are worked out or removed.
 
-import { putAway, takeBack } from "./again.js";
+import { textOfPage } from "./again.js";
 
 const AT_ONCE = 5_000; // characters from which some browsers take minutes to paste by themselves
 const LARGE = 20_000; // characters, about 1,000 rows: a field takes some 80 ms to show them, ten times as many 1,400 ms
 
 /** `rows()` gives the text, `put(text)` shows others; the part hears `many:changed`. */
-export function startPaste(part) {
+export function startPaste(part, signal) {
   const typed = part.querySelector("textarea");
   const told = part.querySelector("[data-many-kept]");
   const save = part.querySelector("[data-many-save]");
@@ -46,11 +46,14 @@ export function startPaste(part) {
   });
 
   const rows = () => kept || typed.value;
-  const before = takeBack("rows");
+  const left = textOfPage("rows");
+  const before = left.get();
   if (before) part.open = true;
   if (before.length < LARGE) typed.value ||= before;
   else keep(before);
-  addEventListener("pagehide", () => putAway("rows", rows()));
+  const leave = () => left.set(rows());
+  addEventListener("pagehide", leave, { signal });
+  signal.addEventListener("abort", () => { leave(); URL.revokeObjectURL(save.href); });
 
   return {
     rows,

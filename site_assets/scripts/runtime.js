@@ -1,88 +1,148 @@
 // Starts the calculating worker once and asks it; starting late or not at all is told, never silent.
+// Where this device keeps a memory snapshot the worker starts from it; one that fails is removed, and the worker that
+// follows starts from the files.
+
+import { openConnection } from "./python-connection.js";
+import { runtimeFor } from "./runtime-files.js";
+import { removeSnapshot } from "./snapshot-store.js";
 
 const SILENCE_ALLOWED = 45_000; // ms without any sign of progress
+const TELL_ALLOWED = 2_000; // ms for a worker that starts to tell of which files
+const RESTORE_ALLOWED = 10_000; // a browser waits for ever for memory that was cut short
 
-let worker;
-let waiting = new Map();
-let nextId = 1;
+let connection;
+let page; // what the page said that started the worker
+let target; // the snapshot of the worker's files; undefined until it has told
+let restored; // whether it started from that; undefined until it has told
 let silence;
+let told; // resolves when the worker has told of its files, or has ended
+let tell = () => {};
 const listeners = new Set();
-const report = (news) => { for (const listen of listeners) listen(news); };
+const report = (news) => { for (const listener of listeners) listener(news); };
 
-function expectSign() {
+function expectSign(allowed = SILENCE_ALLOWED, late = () => stop("late")) {
   clearTimeout(silence);
-  silence = setTimeout(() => stop("late"), SILENCE_ALLOWED);
+  silence = setTimeout(late, allowed);
 }
 
 function stop(state) {
   clearTimeout(silence);
-  worker?.terminate();
-  worker = undefined;
-  const unanswered = waiting;
-  waiting = new Map();
+  const questions = connection?.close() ?? [];
+  connection = target = undefined;
+  tell();
   report({ state });
-  for (const { reject } of unanswered.values()) reject(new Error(state));
+  for (const { reject } of questions) reject(new Error(state));
   document.dispatchEvent(new CustomEvent("calculator:failed"));
 }
 
 /* A newer version on the server has scripts of its own in the place of those that this page needs. */
 async function stopFor(file) {
-  const stopped = worker;
-  stopped.terminate(); // it would go on to tell of what follows from this
+  const stopped = connection;
+  clearTimeout(silence);
+  stopped.close(); // it would go on to tell of what follows from this
   const gone = await fetch(file, { method: "HEAD" }).then(({ status }) => status === 404, () => false);
-  if (worker === stopped) stop(gone ? "gone" : "failed");
+  if (connection === stopped) stop(gone ? "gone" : "failed");
 }
 
-function receive({ data }) {
-  if (data.loaded) {
+function onNews(news) {
+  if (news.restoring !== undefined) {
+    ({ restoring: restored, target } = news);
+    tell();
+    if (restored) expectSign(RESTORE_ALLOWED, startFromFiles);
+    else expectSign();
+  } else if (news.loaded) {
     expectSign();
-    report({ state: "loading", part: data.loaded / data.total });
-  } else if (data.ready) {
+    report({ state: "loading", part: news.loaded / news.total });
+  } else if (news.ready) {
     clearTimeout(silence);
     report({ state: "ready" });
     document.dispatchEvent(new CustomEvent("calculator:ready"));
-  } else if (data.part) {
-    waiting.get(data.id)?.onPart(data.part);
-  } else if (data.reply) {
-    waiting.get(data.id)?.resolve(data.reply);
-    waiting.delete(data.id);
-  } else if (data.missing) {
-    stopFor(data.missing);
-  } else if (data.failed) {
-    stop("failed");
+  } else if (news.gone) {
+    stop("gone");
+  } else if (news.missing) {
+    stopFor(news.missing);
+  } else if (news.failed) {
+    if (restored) startFromFiles();
+    else stop("failed");
   }
 }
 
-export function runtimeOf(form) {
-  const runtime = JSON.parse(form.dataset.runtime);
-  return { ...runtime, folder: new URL(runtime.folder, location.href).href };
+/* Memory that fails once is not trusted again. A table whose first rows are given out cannot begin anew. */
+function startFromFiles() {
+  removeSnapshot(target).catch(() => {});
+  document.dispatchEvent(new CustomEvent("snapshot:failed", { detail: target }));
+  const questions = connection.close();
+  if (questions.some(({ begun }) => begun)) {
+    for (const { reject } of questions) reject(new Error("failed"));
+    return stop("failed");
+  }
+  open({ fromFiles: true });
+  for (const question of questions) connection.ask(question);
 }
 
-export function startRuntime({ folder, library, total, lock }, onReport) {
-  listeners.add(onReport);
-  if (worker) return;
-  if (!globalThis.WebAssembly) return stop("unsupported");
-  document.dispatchEvent(new CustomEvent("calculator:starting"));
-  report({ state: "loading", part: 0 });
-  const script = new URL("calculator-worker.js", import.meta.url);
+function open(how) {
+  restored = target = undefined;
+  told = new Promise((resolve) => { tell = resolve; });
   try {
-    worker = new Worker(script, { type: "module" });
+    connection = openConnection({ page, scope: handbookScope(), ...how }, onNews);
   } catch {
     return stop("failed");
   }
-  worker.onmessage = receive;
-  worker.onerror = () => stopFor(script);
   expectSign();
-  worker.postMessage({ start: { folder, library: `${folder}${library}`, total, lock } });
+}
+
+/** What a form's page says of the files, with addresses that hold wherever the page is. */
+export function runtimeOf(form, address = location.href) {
+  const runtime = JSON.parse(form.dataset.runtime);
+  const saved = Boolean(navigator.serviceWorker?.controller);
+  return { ...runtime, list: new URL(runtime.list, address).href, saved };
+}
+
+/** Whether a page's form asks for the files that the worker runs; a page without a form asks for none. */
+export async function runsFilesOf(form, address) {
+  if (!form) return true;
+  const theirs = await filesOf(form, address);
+  const late = AbortSignal.timeout(TELL_ALLOWED);
+  await Promise.race([told, new Promise((resolve) => { late.onabort = resolve; })]);
+  return Boolean(target) && theirs === target.key;
+}
+
+/** The name of the files that belong to a form's page now; undefined where its version has none, or none can be had. */
+export async function filesOf(form, address) {
+  return (await runtimeFor(runtimeOf(form, address)).catch(() => undefined))?.id;
+}
+
+/** The name of the files that the worker runs; undefined until it has told. */
+export const runningFiles = () => target?.key;
+
+export const isRunning = () => Boolean(connection);
+
+/** The address below which everything of this handbook stands. */
+export function handbookScope() {
+  const { worker } = document.querySelector("[data-offline]").dataset;
+  return new URL("./", new URL(worker, location.href)).href;
+}
+
+export function startRuntime(runtime, onReport, signal) {
+  if (!listeners.has(onReport)) {
+    listeners.add(onReport);
+    signal.addEventListener("abort", () => listeners.delete(onReport));
+  }
+  if (connection) return;
+  if (!globalThis.WebAssembly) return stop("unsupported");
+  document.dispatchEvent(new CustomEvent("calculator:starting"));
+  report({ state: "loading", part: 0 });
+  page = runtime;
+  open({});
+}
+
+/** What a worker that was started from the files was started from, and the snapshot of them; undefined without one. */
+export function startedFromFiles() {
+  return connection && restored === false ? { page, target } : undefined;
 }
 
 export function ask(slug, query) {
-  const id = nextId++;
-  return new Promise((resolve, reject) => {
-    if (!worker) throw new Error("stopped"); // what stopped it has been told
-    waiting.set(id, { resolve, reject });
-    worker.postMessage({ id, slug, query });
-  });
+  return put({ message: { slug, query } });
 }
 
 /* Asks for a whole table. `onPart` gets each piece of it; `done` is kept when all are there or it was stopped. */
@@ -96,11 +156,13 @@ export function askRanges(slug, ranges, onPart) {
 }
 
 function askParts(message, onPart) {
-  const id = nextId++;
-  const done = new Promise((resolve, reject) => {
-    if (!worker) throw new Error("stopped");
-    waiting.set(id, { resolve, reject, onPart });
-    worker.postMessage({ id, ...message });
+  const question = { message, onPart };
+  return { done: put(question), stop: () => connection?.stop(question) };
+}
+
+function put(question) {
+  return new Promise((resolve, reject) => {
+    if (!connection) throw new Error("stopped"); // what stopped it has been told
+    connection.ask(Object.assign(question, { resolve, reject }));
   });
-  return { done, stop: () => worker?.postMessage({ id, stop: true }) };
 }

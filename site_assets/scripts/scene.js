@@ -22,7 +22,7 @@ const NEXT = {
 
 const box = (form, field, name) => form.querySelector(`[name="${field}"][value="${name}"]`);
 
-export function startScene(figure) {
+export function startScene(figure, signal) {
   const form = document.querySelector(`form[data-calculator="${figure.dataset.scene}"]`);
   const look = figure.querySelector("[data-scene-look]");
   const drawn = (name) => document.getElementById(`${figure.dataset.scene}-drawing-${name}`);
@@ -85,5 +85,6 @@ export function startScene(figure) {
       figure.querySelector(`[data-name="${name}"]`).setAttribute("aria-label", words);
     }
     figure.querySelector("[data-scene-twin]").innerHTML = detail.scene.twin;
-  });
+  }, { signal });
+  signal.addEventListener("abort", giveUpRanges);
 }

@@ -10,6 +10,8 @@ from site_assets.build.serve import Server
 
 SITE = Path(__file__).parents[2] / "site"
 PHONE = {"width": 390, "height": 844}
+# A page without a link's inputs starts its calculator once the device has nothing else to do.
+NEVER_IDLE = "window.requestIdleCallback = () => 0"
 
 
 @pytest.fixture(scope="session")
@@ -46,6 +48,16 @@ def page(browser):
     yield page
     context.close()
     assert not faults
+
+
+def context_for_reading(browser, **options):
+    """Return the browser of a new reader whose device is never idle: only a link or a press starts a calculator.
+
+    Pages look as they do before one starts; starting it takes seconds of each page that is only looked at.
+    """
+    context = browser.new_context(service_workers="block", **options)
+    context.add_init_script(NEVER_IDLE)
+    return context
 
 
 def watch(page) -> list[str]:

@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import expect
 
 from site_assets.setup.paths import NODE_MODULES
-from tests.browser.conftest import PHONE
+from tests.browser.conftest import PHONE, context_for_reading
 from tests.browser.test_every_page import LINKED, PATHS
 
 WIDTHS = {"phone": PHONE, "desktop": {"width": 1280, "height": 800}}
@@ -18,7 +18,7 @@ AXE = NODE_MODULES / "axe-core" / "axe.min.js"
 @pytest.mark.slices(len(WAYS))
 @pytest.mark.parametrize(("width", "scheme"), WAYS)
 def test_axe_finds_nothing_on_any_page(browser, site, width, scheme, slice_number):
-    context = browser.new_context(viewport=WIDTHS[width], color_scheme=scheme, service_workers="block", bypass_csp=True)
+    context = context_for_reading(browser, viewport=WIDTHS[width], color_scheme=scheme, bypass_csp=True)
     page = context.new_page()
     found = []
     for path in [*PATHS, LINKED][(slice_number + WAYS.index((width, scheme))) % len(WAYS) :: len(WAYS)]:

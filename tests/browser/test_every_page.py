@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from site_assets.build.theme import FOUND_PAGE, SCHEME_BUTTON, SEARCH_BUTTON
-from tests.browser.conftest import PHONE, watch
+from tests.browser.conftest import NEVER_IDLE, PHONE, context_for_reading, watch
 from tests.site.pages import SITE, html_files
 
 PATHS = [path.relative_to(SITE).as_posix() for path in html_files()]
@@ -21,6 +21,7 @@ LINKED = (
 def test_no_page_asks_any_other_host_for_anything(browser, site):
     """All requests of all pages, with the search opened from each depth, the scheme changed and an answer computed."""
     context = browser.new_context(viewport=PHONE)
+    context.add_init_script(NEVER_IDLE)  # else it is saved, and calculators start, on each page that is passed
     asked = set()
     context.on("request", lambda request: asked.add(request.url))
     page = context.new_page()
@@ -64,7 +65,7 @@ def test_the_content_policy_blocks_what_a_page_might_be_made_to_do(browser, site
 @pytest.mark.parametrize("width", NARROW)
 def test_no_page_scrolls_sideways(browser, site, width, slice_number):
     """Each run opens every page, half of them on the narrower phone."""
-    context = browser.new_context(viewport={"width": width, "height": 700}, service_workers="block")
+    context = context_for_reading(browser, viewport={"width": width, "height": 700})
     page = context.new_page()
     wide = []
     for path in [*PATHS, LINKED][(slice_number + NARROW.index(width)) % len(NARROW) :: len(NARROW)]:

@@ -10,7 +10,7 @@ from pypdf import PdfReader
 
 from site_assets.build.book import write_book
 from site_assets.build.page_data import page_data, pages
-from tests.browser.conftest import PHONE
+from tests.browser.conftest import PHONE, context_for_reading
 
 PART = "parts/main-bonding-jumper.html"
 
@@ -116,7 +116,7 @@ def test_an_exercise_opens_in_the_edition_that_the_reader_chose(page, site):
 
 @pytest.mark.parametrize("room", ["parts", "places", "calculators"])
 def test_every_page_of_a_room_prints_on_two_sheets_with_edition_date_link_and_safety(browser, site, room):
-    context = browser.new_context(service_workers="block")
+    context = context_for_reading(browser)
     page = context.new_page()
     long = {}
     for name in pages(room):
@@ -134,7 +134,7 @@ def test_every_page_of_a_room_prints_on_two_sheets_with_edition_date_link_and_sa
 
 
 def test_on_paper_the_answers_of_the_exercises_come_after_every_question(browser, site):
-    context = browser.new_context(service_workers="block")
+    context = context_for_reading(browser)
     page = context.new_page()
     page.goto(f"{site}exercises.html?edition=2023")
     sheets = PdfReader(io.BytesIO(page.pdf(format="Letter"))).pages

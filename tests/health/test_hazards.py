@@ -62,7 +62,7 @@ def test_every_calculator_has_two_hazards_at_least_and_one_that_is_grave():
 def test_a_calculator_without_its_hazards_does_not_build(monkeypatch):
     kept = tuple(each for each in ALL if each.of != "clamp-reading")
     monkeypatch.setattr(hazard_data, "hazards", lambda: kept)
-    page = PageParts("calculators/clamp-reading", "", None, ())
+    page = PageParts("calculators/clamp-reading", ())
     with pytest.raises(HazardError, match="clamp-reading"):
         page.calculator("clamp-reading")
     with pytest.raises(HazardError, match="clamp-reading"):
@@ -72,7 +72,7 @@ def test_a_calculator_without_its_hazards_does_not_build(monkeypatch):
 def test_a_check_list_and_a_drawing_without_their_hazards_do_not_build(monkeypatch):
     monkeypatch.setattr(hazard_data, "hazards", lambda: ())
     with pytest.raises(HazardError, match="places/dock"):
-        PageParts("places/dock", "", None, ()).checks()
+        PageParts("places/dock", ()).checks()
     with pytest.raises(HazardError, match="dock"):
         drawing_with_its_hazards("dock")
 

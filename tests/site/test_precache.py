@@ -81,6 +81,14 @@ def test_what_no_page_asks_for_is_left_out(site, path):
     assert {name for group in groups(site).values() for name in group} == set(FILES)
 
 
+def test_a_file_with_a_compressed_twin_says_so(site):
+    put(site, "runtime/1a/rules.zip", "the rules")
+    put(site, "runtime/1a/rules.zip.gz", "the rules, compressed")
+    listed = groups(site)["calculating"]
+    assert listed["runtime/1a/rules.zip"][1:] == [len("the rules"), 1]
+    assert "runtime/1a/rules.zip.gz" not in listed and len(listed["kit/runtime/calc.zip"]) == 2
+
+
 def test_a_packed_file_without_its_plain_twin_is_kept(site):
     put(site, "kit/runtime/snapshot.gz")
     assert "kit/runtime/snapshot.gz" in groups(site)["calculating"]

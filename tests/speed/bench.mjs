@@ -1,6 +1,10 @@
-// Times the start to the first result and a later one, milliseconds: stock Pyodide, or ours.
+// Times the start to the first result and a later one, milliseconds: stock Pyodide, ours, or ours from a memory snapshot.
+
+import { loadPython, runtimeFor } from "./scripts/runtime-files.js";
+import { approveSnapshot, putSnapshot, readSnapshot } from "./scripts/snapshot-store.js";
 
 const root = new URL("./", import.meta.url).href;
+const target = { scope: root, key: "bench" };
 
 async function stock() {
   const { loadPyodide } = await import(`${root}stock/pyodide.mjs`);
@@ -11,20 +15,37 @@ async function stock() {
   return () => pyodide.runPython("units.Quantity(133100, 'circular_mil').to('millimeter**2').magnitude");
 }
 
-async function ours() {
-  const { loadPyodide } = await import(`${root}ours/pyodide.mjs`);
-  const lock = await (await fetch(`${root}lock.json`)).text();
-  const folder = `${root}ours/`;
-  const pyodide = await loadPyodide({
-    indexURL: folder, stdLibURL: `${folder}handbook.zip`, packageBaseUrl: folder, lockFileContents: lock,
-  });
+async function files() {
+  const list = `${root}ours/files.json`;
+  const { pages } = await (await fetch(list)).json();
+  const [page, version] = Object.entries(pages)[0];
+  return runtimeFor({ list, page, version, saved: true }); // whole, as the stock files come
+}
+
+async function ours(options) {
+  const pyodide = await loadPython(await files(), options);
   const python = pyodide.pyimport("site_assets.render.page_response");
   return () => python.answer_request("main-bonding-jumper", "edition=2023&conductor=500kcmil&sets=2&form=busbar");
 }
 
+const starts = {
+  stock,
+  ours: () => ours({ onProgress: () => {} }),
+  snapshot: async () => ours({ snapshot: await readSnapshot(target) }),
+};
+
+/* Makes and keeps the snapshot that a later start is timed from, as a device does. */
+export async function makeSnapshot() {
+  const pyodide = await loadPython(await files(), { forSnapshot: true });
+  const examples = pyodide.pyimport("site_assets.render.examples");
+  examples.fill_memory();
+  examples.destroy();
+  await approveSnapshot(target, await putSnapshot(target, pyodide.makeMemorySnapshot()));
+}
+
 export async function timed(kind) {
   const started = performance.now();
-  const calculate = await (kind === "stock" ? stock() : ours());
+  const calculate = await starts[kind]();
   calculate();
   const first = performance.now() - started;
   const again = performance.now();

@@ -20,6 +20,7 @@ from tests.browser.offline.published import (
     hashes,
     press,
     publish,
+    runtime_file,
     save,
     served,
     status_line,
@@ -89,8 +90,9 @@ def page(context, server, folder, saved_page):
 def kinds_of_files(folder):
     """One file of each kind that a page needs, the runtime's among them."""
     kit = next((folder / "kit").iterdir()).relative_to(folder).as_posix()
-    names = ("scripts/calculator.js", "styles/form.css", "runtime/handbook.zip", "runtime/pyodide.asm.wasm")
-    return [PAGE, "index.html", "404.html", "search/search_index.json", *(f"{kit}/{name}" for name in names)]
+    runtime = [runtime_file(folder, name) for name in ("files.json", "rules.zip", "pyodide.asm.wasm")]
+    pages = [PAGE, "index.html", "404.html", "search/search_index.json"]
+    return [*pages, f"{kit}/scripts/calculator.js", f"{kit}/styles/form.css", *runtime]
 
 
 def lost(folder, count):

@@ -8,6 +8,7 @@ from playwright.sync_api import expect
 
 from tests.browser.offline.published import (
     KITS_IN_USE,
+    RUNTIME_LIST,
     STATUS,
     STORED,
     Dying,
@@ -50,7 +51,7 @@ def test_a_file_that_only_moved_is_not_fetched_again_and_works_at_its_new_place(
     server.requested.clear()
     page.reload()
     wait_for(page, "update")
-    assert set(asked_for(server)) <= {"404.html", *pages_of(folder)}
+    assert set(asked_for(server)) <= {"404.html", RUNTIME_LIST, *pages_of(folder)}
     with page.expect_navigation():
         press(page, "update")
     take_away_network(context, server)

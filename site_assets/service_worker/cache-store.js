@@ -7,14 +7,15 @@
 
 const SCOPE = self.registration.scope;
 const STORE = `offline ${new URL(SCOPE).pathname}`;
+const SNAPSHOTS = `snapshot ${new URL(SCOPE).pathname}`; // the pages' own, scripts/snapshot-store.js; no version's clean-up touches it
 
 const FILES = new Map();
 for (const [group, listed] of Object.entries(GROUPS)) {
-  for (const [path, [integrity, bytes]] of Object.entries(listed)) {
+  for (const [path, [integrity, bytes, packed]] of Object.entries(listed)) {
     const address = new URL(path.split('/').map(encodeURIComponent).join('/'), SCOPE).href;
     // The type goes along because equal bytes may be served as two types.
     const key = keptAs({ hash: integrity, type: /\.(\w+)$/.exec(path)?.[1] ?? '' });
-    FILES.set(path, { path, group, integrity, bytes, address, key });
+    FILES.set(path, { path, group, integrity, bytes, packed, address, key });
   }
 }
 
@@ -50,17 +51,12 @@ async function keptCopy(file) {
     const copy = await find();
     if (!copy) return undefined;
     // What was read is used up; found again, the browser still has with it what it made of a script before.
-    if (await hashOf(copy) === file.integrity) return await find();
+    if (await integrityOf(await copy.arrayBuffer()) === file.integrity) return await find();
   } catch {
     // The device can no longer read it.
   }
   await drop(file).catch(() => {});
   return undefined;
-}
-
-async function hashOf(copy) {
-  const digest = await crypto.subtle.digest('SHA-256', await copy.arrayBuffer());
-  return `sha256-${btoa(String.fromCharCode(...new Uint8Array(digest)))}`;
 }
 
 async function drop(file) {

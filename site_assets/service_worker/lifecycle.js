@@ -51,6 +51,7 @@ async function state() {
 async function reset() {
   stopSaving();
   await caches.delete(STORE);
+  await caches.delete(SNAPSHOTS);
   await self.registration.unregister();
   await tell({ kind: 'reset' });
 }

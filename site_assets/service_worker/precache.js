@@ -28,7 +28,7 @@ async function saveWhole(group, stop) {
   async function saveNext() {
     while (missing.length > 0 && !stop.signal.aborted) {
       const file = missing.shift();
-      await keep(file, await verifiedCopy(file, stop.signal));
+      await keepInAnyCase(file, stop.signal);
       done += file.bytes;
       await tell({ kind: 'saving', group, done, total });
     }
@@ -46,6 +46,16 @@ async function saveWhole(group, stop) {
   await tell({ kind: 'saved', group });
 }
 
+/** What only makes a start short gives way to what is read. */
+async function keepInAnyCase(file, signal) {
+  try {
+    await keep(file, await verifiedCopy(file, signal));
+  } catch (error) {
+    if (error.why !== 'room' || !await caches.delete(SNAPSHOTS)) throw error;
+    await keep(file, await verifiedCopy(file, signal));
+  }
+}
+
 /** Equal files are kept once, so they are fetched once. */
 function onceEach(files) {
   return [...new Map(files.map((file) => [file.key, file])).values()];
@@ -55,12 +65,25 @@ async function verifiedCopy(file, signal) {
   // The browser's own cache may hold a stale or broken copy: the second try goes past it.
   for (const cache of ['no-cache', 'reload']) {
     try {
-      return withoutAddress(await fetch(file.address, { cache, signal, integrity: file.integrity }));
+      return withoutAddress(await shortestCopy(file, { cache, signal }));
     } catch {
       if (signal?.aborted) break;
     }
   }
   throw failure(file, 'fetch');
+}
+
+/** A file with a compressed twin is fetched as that, where the host does not compress the file by itself. */
+async function shortestCopy(file, options) {
+  if (file.packed) {
+    const response = await fetch(file.address, options);
+    const twin = response.ok && isUncompressed(response);
+    if (twin) response.body.cancel(); // how it begins was enough
+    const bytes = twin ? await bytesOfTwin(file.address, options) : await response.arrayBuffer();
+    const headers = { 'content-type': response.headers.get('content-type') };
+    if (bytes && await integrityOf(bytes) === file.integrity) return new Response(bytes, { headers });
+  }
+  return fetch(file.address, { ...options, integrity: file.integrity });
 }
 
 // The next version may have this file at another address, which a script's imports start from.

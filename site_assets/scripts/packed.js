@@ -1,0 +1,26 @@
+// A file that the host did not compress on its way, from the twin beside it that was compressed at build.
+// The service worker has this too: the build puts it there.
+
+const GZIP = [0x1f, 0x8b]; // how such bytes begin
+
+/** Whether the twin is the shorter way to what this response begins to bring. */
+export function isUncompressed(response) {
+  return "DecompressionStream" in globalThis && !response.headers.has("content-encoding");
+}
+
+/** The bytes of the file at an address, or undefined when the host has no twin of it. */
+export async function bytesOfTwin(address, options) {
+  const response = await fetch(`${address}.gz`, options);
+  if (!response.ok) return undefined;
+  const bytes = new Uint8Array(await response.arrayBuffer());
+  // Some hosts tell a browser to unpack a file of this name by itself.
+  if (!GZIP.every((byte, at) => bytes[at] === byte)) return bytes.buffer;
+  const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Response(unpacked).arrayBuffer();
+}
+
+/** The hash of bytes as a browser's `integrity` option takes it. */
+export async function integrityOf(bytes) {
+  const digest = await crypto.subtle.digest("SHA-256", bytes);
+  return `sha256-${btoa(String.fromCharCode(...new Uint8Array(digest)))}`;
+}

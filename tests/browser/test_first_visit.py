@@ -1,0 +1,125 @@
+"""What a first visit fetches: in the order a slow link needs, in the shortest form the host has, nothing too early."""
+
+import gzip
+import json
+
+import pytest
+from playwright.sync_api import expect
+
+from site_assets.build import serve
+from site_assets.build.precache import TWIN, WORKER
+from site_assets.build.serve import Server
+from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_INDEX
+from tests.browser.conftest import PHONE
+
+BASE = "/handbook/first/"
+LINK = "calculators/main-bonding-jumper.html?edition=2023&conductor=3/0&sets=1&conductor_metal=copper&metal=copper"
+PACKED = ("pyodide.asm.wasm", "library.zip", "calculators.zip", "rules.zip")
+
+
+@pytest.fixture
+def host(site_folder):
+    with Server(site_folder, BASE) as running:
+        yield running
+
+
+@pytest.fixture
+def visitor(browser):
+    context = browser.new_context(viewport=PHONE)
+    yield context.new_page()
+    context.close()
+
+
+def names(host):
+    return [path.removeprefix(BASE).rpartition("/")[2] for path in host.requested]
+
+
+def answered(page, host):
+    page.goto(host.address + LINK)
+    # 3/0 copper stands in the row "over 1/0 through 3/0" of Table 250.102(C)(1): 4 AWG copper.
+    expect(page.locator("[data-result] .size")).to_have_text("4 AWG", timeout=60_000)
+    return names(host)
+
+
+def test_a_link_is_answered_before_anything_is_fetched_that_the_answer_does_not_need(visitor, host):
+    answered(visitor, host)
+    expect(visitor.locator("[data-offline]")).to_have_attribute("data-offline-state", "saving", timeout=30_000)
+    asked = names(host)
+    asked = asked[: asked.index(WORKER)]  # what follows is saved, all the handbook
+    assert asked[0] == "main-bonding-jumper.html"
+    began = [asked.index(name) for name in ("form.css", "page.js", "calculator-worker.js", "files.json")]
+    assert began == sorted(began)
+    runtime = [asked.index(name) for name in ("pyodide.mjs", "pyodide.asm.js", *PACKED)]
+    assert min(runtime) > began[-1]
+    assert "later.zip" not in asked[: max(runtime)]
+    assert SEARCH_INDEX.rpartition("/")[2] not in asked
+
+
+def test_the_index_of_the_search_is_fetched_when_the_search_is_opened(visitor, host):
+    visitor.goto(f"{host.address}index.html")
+    visitor.wait_for_load_state("networkidle")
+    assert host.requested.count(f"{BASE}{SEARCH_INDEX}") == 0
+    visitor.click(SEARCH_BUTTON)
+    visitor.locator("input[name=query]").press_sequentially("250.28")
+    expect(visitor.locator(FOUND_PAGE).first).to_be_visible(timeout=30_000)
+    assert host.requested.count(f"{BASE}{SEARCH_INDEX}") == 1
+
+
+def test_a_host_that_compresses_nothing_sends_what_the_build_compressed(visitor, host):
+    asked = answered(visitor, host)
+    assert {f"{name}{TWIN}" for name in PACKED} <= set(asked)
+    assert all(asked.count(name) == 1 for name in PACKED)  # asked for, and left when it came uncompressed
+
+
+def test_a_host_that_compresses_by_itself_is_asked_for_nothing_twice(visitor, host, monkeypatch):
+    send_header, send = serve.Answer.send_header, serve.Answer.send
+
+    def compressed(self, status, kind, body, *others, **more):
+        self.compresses = True
+        send(self, status, kind, gzip.compress(body, 1), *others, **more)
+
+    def with_its_name(self, name, value):
+        send_header(self, name, value)
+        if name == "Content-Type" and self.compresses:
+            send_header(self, "Content-Encoding", "gzip")
+
+    monkeypatch.setattr(serve.Answer, "send", compressed)
+    monkeypatch.setattr(serve.Answer, "send_header", with_its_name)
+    asked = answered(visitor, host)
+    assert not [name for name in asked if name.endswith(TWIN)]
+    assert all(asked.count(name) == 1 for name in PACKED)
+
+
+@pytest.mark.parametrize("fault", ["cut", "other bytes", "not there", "a browser that cannot unpack"])
+def test_where_what_was_compressed_cannot_be_used_the_file_itself_is(visitor, host, fault):
+    def spoiled(route):
+        if fault == "not there":
+            return route.fulfill(status=404)
+        bytes_ = route.fetch().body()
+        return route.fulfill(body=bytes_[:-100] if fault == "cut" else gzip.compress(gzip.decompress(bytes_)[:-1]))
+
+    def without_unpacking(route):
+        script = route.fetch().text()
+        assert '"DecompressionStream" in globalThis' in script
+        other = script.replace('"DecompressionStream" in globalThis', "false")
+        route.fulfill(body=other, content_type="text/javascript")
+
+    if fault == "a browser that cannot unpack":
+        visitor.route("**/packed.js", without_unpacking)
+    else:
+        visitor.route(f"**/rules.zip{TWIN}", spoiled)
+    answered(visitor, host)
+
+
+def test_a_page_of_another_version_than_the_files_starts_nothing_and_says_so(visitor, host, site_folder):
+    listed = json.loads((site_folder / "runtime" / "files.json").read_text())
+    page = LINK.partition("?")[0]
+    other = json.dumps(listed | {"pages": listed["pages"] | {page: "another"}})
+    visitor.route("**/runtime/files.json", lambda route: route.fulfill(body=other, content_type="application/json"))
+    visitor.goto(host.address + LINK)
+    state = visitor.locator(".runtime-state")
+    expect(state).to_have_attribute("data-state", "gone")
+    visitor.unroute("**/runtime/files.json")
+    state.locator("button").click()
+    expect(visitor.locator("[data-result] .size")).to_have_text("4 AWG", timeout=60_000)
+    assert names(host).count("pyodide.mjs") == 1
