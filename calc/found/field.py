@@ -61,7 +61,7 @@ def shown_found(found: str) -> Message:
     """Return what was found as it is read out.
 
     >>> str(shown_found("6-copper")), str(shown_found("listed"))
-    ('6 AWG copper', 'Listed part supplied with its equipment')
+    ('6 AWG copper', 'Listed part supplied with the equipment')
     """
     if found == LISTED:
         return message("Listed part supplied with the equipment")
