@@ -380,6 +380,8 @@ def test_what_a_link_said_is_shown_as_text_and_goes_when_python_cannot_start(bro
     expect(told).to_contain_text("<b>bold</b>$&")
     while not waiting:
         page.wait_for_timeout(100)
+    page.unroute("**/library.zip")
+    page.route("**/library.zip", lambda route: route.fulfill(status=404, body="gone"))
     for route in waiting:
         route.fulfill(status=404, body="gone")
     expect(page.locator(".runtime-state")).to_contain_text("Nothing you entered is lost", timeout=START)
