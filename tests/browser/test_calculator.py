@@ -380,7 +380,6 @@ def test_what_a_link_said_is_shown_as_text_and_goes_when_python_cannot_start(bro
     expect(told).to_contain_text("<b>bold</b>$&")
     while not waiting:
         page.wait_for_timeout(100)
-    page.unroute("**/library.zip")
     page.route("**/library.zip", lambda route: route.fulfill(status=404, body="gone"))
     for route in waiting:
         route.fulfill(status=404, body="gone")
