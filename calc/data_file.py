@@ -7,7 +7,7 @@ from pkgutil import get_data
 from typing import Any
 
 # A mapping of TOML or JSON. Of which type each of its values is, no type says: what reads or writes it is held to a
-# schema when it runs, the rules by `calc.rulebook.check`, what is published by `calc.json_schema`.
+# schema when it runs, the rules by `calc.rulebook.validate`, what is published by `calc.json_schema`.
 type Data = dict[str, Any]
 # One value in it.
 type Value = str | float | bool | Mapping[str, Value] | Sequence[Value] | None

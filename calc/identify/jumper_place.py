@@ -22,14 +22,15 @@ PLACE = one_of(
         Choice("separately-derived-system", message("At a transformer or generator (separately derived system)")),
     ),
 )
+WAYS_OF_GROUNDING = (
+    Choice("solidly-grounded", message("Solidly grounded")),
+    Choice("ungrounded", message("Ungrounded: no system conductor grounded")),
+    Choice("impedance-grounded", message("Impedance grounded")),
+)
 SYSTEM_GROUNDING = one_of(
     message("How the system is grounded"),
     message("Nearly every service is solidly grounded: the utility grounds one conductor, usually the neutral."),
-    (
-        Choice("solidly-grounded", message("Solidly grounded")),
-        Choice("ungrounded", message("Ungrounded: no system conductor grounded")),
-        Choice("impedance-grounded", message("Impedance grounded")),
-    ),
+    WAYS_OF_GROUNDING,
     rare=True,
 )
 

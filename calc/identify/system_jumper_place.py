@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calc.calculator import Choice
+from calc.identify.jumper_place import WAYS_OF_GROUNDING
 from calc.messages import message
 from calc.scope import OutOfScope, SectionOf
 from calc.shared_fields import one_of
@@ -22,11 +23,7 @@ SYSTEM_JUMPER_PLACE = one_of(
 DERIVED_SYSTEM_GROUNDING = one_of(
     message("How the separately derived system is grounded"),
     message("Solidly grounded: one conductor, usually the neutral, is connected to ground without an impedance."),
-    (
-        Choice("solidly-grounded", message("Solidly grounded")),
-        Choice("ungrounded", message("Ungrounded: no system conductor grounded")),
-        Choice("impedance-grounded", message("Impedance grounded")),
-    ),
+    WAYS_OF_GROUNDING,
     rare=True,
 )
 
