@@ -19,6 +19,7 @@ FOUND_PAGE = ".md-search-result__item"
 FOUND_TEXT = ".md-search-result__article"
 FOUND_MORE = ".md-search-result__more"
 FOUND_TAGS = ".md-tags"
+SCHEME_MEMORY = ".__palette"  # after the path of the site, in the storage
 SCHEME_BUTTON = "label[for^=__palette]:visible"
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')
 _SEARCH = 'class="md-search"'

@@ -1,6 +1,8 @@
 // Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} or
 // {id, slug, ranges}, which {id, stop} ends. Out: {loaded, total} while fetching, {ready}, {id, part}, {id, reply}, {missing}, {failed}.
 
+import "./worker-reach.js"; // before all else
+
 const ROWS_AT_ONCE = 50; // between two of them the form is answered, progress told and a stop heard
 const CIRCUITS_AT_ONCE = 8; // a few take less than a frame
 
