@@ -1,5 +1,5 @@
 // Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} or
-// {id, slug, ranges}, which {id, stop} ends, or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
+// {id, slug, ranges}; {id, stop} ends any of them. Or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
 // {id, part}, {id, reply}, {gone}, {missing}, {failed}.
 
 import { loadPython, runtimeFor, writeLibrary } from "./runtime-files.js";
@@ -44,17 +44,32 @@ function once(action) {
   return () => (result ??= action().catch((error) => { result = undefined; throw error; }));
 }
 
-async function answer({ id, slug, query }) {
-  let reply;
+async function answer(question) {
+  if (stopped.delete(question.id)) return postMessage({ id: question.id, reply: { stopped: true } });
   try {
-    reply = python.answer_request(slug, query);
+    await answerInParts(question);
   } catch {
-    // It needs what comes after the first answer, or what memory lacks.
+    // It needs what comes after the first answer, or what memory lacks; each part holds those before it.
     await bringLibrary();
-    reply = python.answer_request(slug, query);
+    await answerInParts(question);
   }
-  postMessage({ id, reply: JSON.parse(reply) });
   bringLibrary().catch(() => {}); // asked for again when it is needed
+}
+
+/* Between two parts other questions are answered, and a stop is heard. */
+async function answerInParts({ id, slug, query }) {
+  const parts = python.answer_parts(slug, query);
+  try {
+    for (const text of parts) {
+      const reply = JSON.parse(text);
+      if (!reply.unfinished) return postMessage({ id, reply });
+      postMessage({ id, part: reply });
+      await new Promise((resolve) => setTimeout(resolve));
+      if (stopped.delete(id)) return postMessage({ id, reply: { stopped: true } });
+    }
+  } finally {
+    parts.destroy();
+  }
 }
 
 async function answerTable({ id, slug, table }) {
