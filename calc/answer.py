@@ -86,7 +86,7 @@ class Answer:
     """What the reader came for. `said` is the answer as links carry it; `values` are for programs.
 
     `basis`: the rule that gave it, None for a list, whose rows name their own. `table`: the rows of a list.
-    `charts`: pictures of what `values` hold. `unfinished`: what the next parts of this answer bring, None in a whole one.
+    `charts`: pictures of what `values` hold. `unfinished`: what is still to come, None in a whole one.
     """
 
     name: Message

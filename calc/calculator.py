@@ -125,7 +125,7 @@ class Calculator:
         return whole(self.answer_in_parts(trace, inputs))
 
     def answer_in_parts(self, trace: Trace, inputs: Mapping[str, Any]) -> Iterator[Answer]:
-        """Yield the answer of the function each time it grows; most are whole at once. Raises: FieldError, NotCovered."""
+        """Yield the answer of the function each time it grows; most are whole at once. Raises: as `answer`."""
         answer = self.function(trace=trace, **inputs)
         if isinstance(answer, Answer):
             yield answer
@@ -218,10 +218,10 @@ def calculator(
 
     Every parameter but `trace` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
-    or raises `NotCovered`, or `FieldError` for a field that only this case needs. One that takes long may be a generator:
-    it yields first what it was asked for, `unfinished`, and last the whole; what is noted, warned and cited by the
-    first stays so. `site_check` adds the field `found`, which the function does not see; `margin` says which inputs may
-    turn the answer.
+    or raises `NotCovered`, or `FieldError` for a field that only this case needs. One that takes long may be a
+    generator: it yields first what it was asked for, `unfinished`, and last the whole; what is noted, warned and cited
+    by the first stays so. `site_check` adds the field `found`, which the function does not see; `margin` says which
+    inputs may turn the answer.
     """
 
     def declare(function: Callable[..., Answer | Iterator[Answer]]) -> Calculator:

@@ -1,4 +1,4 @@
-"""An answer that comes in parts: the first at once, the rest shown, stopped, given up and finished; never taken for whole."""
+"""An answer that comes in parts: shown, stopped, given up and finished; no part of it can be taken for the whole."""
 
 import time
 
@@ -8,9 +8,11 @@ from playwright.sync_api import expect
 from calc import CALCULATORS, permalink
 from site_assets.render.answer import result_html
 from tests.browser.conftest import PHONE, watch
+from tests.browser.test_page_swap import WAITS_LONG
 
 PAGE = "calculators/deck-voltage.html"
 PATIENCE = 60_000  # ms on a loaded machine
+expect.set_options(timeout=PATIENCE)
 QUERY = "edition=2023&arrangement=ring&rise=120V&pool_length={length}ft"
 LACKING = "not calculated yet"
 # What the worker says to the latest question waits for the test, one by one, from the first part of an answer on.
@@ -20,10 +22,10 @@ HOLD_PARTS = """(() => {
   window.posted = [];
   Object.defineProperty(Worker.prototype, "onmessage", { set(listener) {
     set.call(this, (event) => {
-      const { id, part } = event.data;
+      const { id, part, reply } = event.data;
       if (part?.html) window.growing = id;
       const latest = id === posted.findLast(({ query }) => query)?.id;
-      if (latest && id === window.growing) held.push(() => listener(event));
+      if (latest && id === window.growing && (part ?? reply)?.html) held.push(() => listener(event));
       else listener(event);
     });
   } });
@@ -44,6 +46,7 @@ def page(browser, site):
     context.set_default_timeout(PATIENCE)
     page = context.new_page()
     page.add_init_script(HOLD_PARTS)
+    page.add_init_script(WAITS_LONG)
     faults = watch(page)
     page.goto(f"{site}{PAGE}")
     page.click("form.calculator button[type=submit]")  # an empty form: a field to fix, and Python runs

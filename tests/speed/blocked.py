@@ -31,7 +31,7 @@ DONE = "[data-many-keep]:not([hidden])"
 
 
 def rows(count: int = COUNT):
-    """Yield the longest task of each step, as it is and slowed: pasting, answering and showing, keeping, coming back."""
+    """Yield the longest task of each step, as it is and slowed."""
     with Server(SITE, base="/sub/") as server, started_browser() as browser:
         for rate in (1, 4):
             context = browser.new_context(service_workers="block")

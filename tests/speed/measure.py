@@ -40,7 +40,7 @@ def main(wanted: list[str]) -> int:
         print(f"{name}: {time.perf_counter() - started:.0f} s", file=sys.stderr, flush=True)
     print(printed(rows))
     over = sum(row.verdict == "OVER" for row in rows)
-    print(f"\n{over} over budget. Load (processes that want a core, of {os.cpu_count()}): {min(loads):.1f} to {max(loads):.1f}.")
+    print(f"\n{over} over budget. Load on {os.cpu_count()} cores: {min(loads):.1f} to {max(loads):.1f}.")
     return 0
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Row:
-    """What was measured, in `unit`, and the budget, at most so much; None where there is none. beside: what is told too."""
+    """What was measured, in `unit`, and its budget, at most so much, or None. beside: what is told too."""
 
     name: str
     value: float
@@ -35,5 +35,6 @@ def shown(value: float) -> str:
 def printed(rows: list[Row]) -> str:
     """Return rows as a table of text."""
     cells = [("", "measured", "at most", ""), *(row.cells for row in rows)]
-    wide = [max(len(row[column]) for row in cells) for column in range(4)]
-    return "\n".join("  ".join(text.ljust(width) for text, width in zip(row, wide, strict=True)).rstrip() for row in cells)
+    name, value, budget, _ = (max(map(len, column)) for column in zip(*cells, strict=True))
+    lines = (f"{row[0]:<{name}}  {row[1]:<{value}}  {row[2]:<{budget}}  {row[3]}".rstrip() for row in cells)
+    return "\n".join(lines)

@@ -1,4 +1,4 @@
-"""The first answer of a first visit over 400 kbit/s and 400 ms: from a host that compresses, and from one that does not."""
+"""The first answer of a first visit over 400 kbit/s and 400 ms, from a host that compresses and from a plain one."""
 
 import threading
 import time
@@ -83,7 +83,7 @@ class Answer(BaseHTTPRequestHandler):
     protocol_version = "HTTP/1.1"
     disable_nagle_algorithm = True
 
-    def do_GET(self):  # noqa: N802 - so its base calls it
+    def do_GET(self):
         """Send what stands at the address."""
         link = self.server
         time.sleep(DELAY)

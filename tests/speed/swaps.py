@@ -21,7 +21,7 @@ LEAD = """([slug, query]) => {
 
 
 def rows():
-    """Yield what the server is asked for, and the time from the press of a link to the answer, swapped / loaded anew."""
+    """Yield what the server is asked for, and the time from a link's press to the answer, swapped / loaded anew."""
     with Server(SITE, base="/sub/") as server, started_browser() as browser:
         page = browser.new_context().new_page()
         page.add_init_script(NO_SNAPSHOT)

@@ -29,7 +29,8 @@ def growth(where: str, seconds, counts: tuple[int, ...]):
         row = seconds(count) / count
         short += [seconds(1_000) for _ in range(ROUNDS)]
         ratio = row / (statistics.median(short) / 1_000)
-        yield Row(f"a row of a table in {where}, {count:,} rows / 1,000 rows", ratio, "", SAME, f"{1 / row:,.0f} rows/s")
+        name = f"a row of a table in {where}, {count:,} rows / 1,000 rows"
+        yield Row(name, ratio, "", SAME, f"{1 / row:,.0f} rows/s")
 
 
 def table_of(count: int) -> str:

@@ -31,4 +31,5 @@ def rows():
                 page.context.close()
             pages = sum(path.endswith(".html") for path in sent)
             budget = BUDGETS.get(kind, 0) / 1000 or None
-            yield Row(f"update of one {kind}, saved phone, brotli 11", sum(sent.values()) / 1000, "kB", budget, f"{pages} pages")
+            name = f"update of one {kind}, saved phone, brotli 11"
+            yield Row(name, sum(sent.values()) / 1000, "kB", budget, f"{pages} pages")
