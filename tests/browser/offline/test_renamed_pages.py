@@ -22,7 +22,7 @@ OTHER = "0123456789ab"
 CALCULATOR = "calculators/main-bonding-jumper.html"
 
 
-def restyle(folder, other_words=()):
+def restyle(folder, other_words):
     """Publish another style as a build does: the kit, and so each page and its version, has another name."""
     kit = next((folder / "kit").iterdir())
     kit.rename(kit.with_name(OTHER))
@@ -51,20 +51,9 @@ def update(page, server):
     return sorted(asked_for(server))
 
 
-def test_another_style_costs_the_style_and_the_list_of_files_and_no_page(context, page, server, folder):
-    save(page)
-    style = restyle(folder)
-    assert update(page, server) == sorted([style, RUNTIME_LIST])
-    with page.expect_navigation():
-        press(page, "update")
-    wait_for(page, "ready")
-    take_away_network(context, server)
-    assert served(page, server, hashes(folder)) == hashes(folder)
-    page.goto(f"{server.address}{CALCULATOR}")
-    assert page.evaluate("[...document.styleSheets].some(({ href }) => href.includes('0123456789ab/styles/form'))")
-
-
-def test_a_page_that_says_something_else_too_or_whose_copy_is_damaged_is_fetched(context, page, server, folder):
+def test_another_style_costs_itself_and_of_the_pages_those_that_say_more_or_whose_copy_is_damaged(
+    context, page, server, folder
+):
     save(page)
     damaged = next(path for path in pages_of(folder) if path.startswith("places/"))
     damage(page, folder, damaged)
@@ -75,3 +64,5 @@ def test_a_page_that_says_something_else_too_or_whose_copy_is_damaged_is_fetched
     wait_for(page, "ready")
     take_away_network(context, server)
     assert served(page, server, hashes(folder)) == hashes(folder)
+    page.goto(f"{server.address}{CALCULATOR}")
+    assert page.evaluate("(kit) => [...document.styleSheets].some(({ href }) => href.includes(`${kit}/styles`))", OTHER)
