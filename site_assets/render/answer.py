@@ -73,7 +73,7 @@ def _answer(result: Result, buttons: str) -> str:
         f"{_found(result.found)}"
         f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
-        f'<p class="answer-basis">{_basis(result)}</p>{unfinished_html(answer)}{edition_html(result)}'
+        f'{unfinished_html(answer)}<p class="answer-basis">{_basis(result)}</p>{edition_html(result)}'
         f"{_entered(result)}{assumed_html(result) if buttons else ''}{_warnings(result)}{_table(answer.table)}"
         f"{charts_html(answer.charts)}{_list('answer-notes', result.trace.notes)}{_margin(result)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"

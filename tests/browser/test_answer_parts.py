@@ -20,12 +20,14 @@ HOLD_PARTS = """(() => {
   const { set } = Object.getOwnPropertyDescriptor(Worker.prototype, "onmessage");
   window.held = [];
   window.posted = [];
+  window.latestId = () => posted.findLast(({ query }) => query)?.id;
+  window.letAllGo = () => held.splice(0).forEach(({ go }) => go());
   Object.defineProperty(Worker.prototype, "onmessage", { set(listener) {
     set.call(this, (event) => {
       const { id, part, reply } = event.data;
       if (part?.html) window.growing = id;
-      const latest = id === posted.findLast(({ query }) => query)?.id;
-      if (latest && id === window.growing && (part ?? reply)?.html) held.push(() => listener(event));
+      const isHeld = id === latestId() && id === window.growing && (part ?? reply)?.html;
+      if (isHeld) held.push({ id, go: () => listener(event) });
       else listener(event);
     });
   } });
@@ -35,7 +37,11 @@ HOLD_PARTS = """(() => {
     return postMessage.call(this, message, ...more);
   };
 })()"""
-LET_ONE_GO = "() => { held[0](); held.shift(); }"
+# What is held of a question before goes too, and changes nothing.
+LET_ONE_GO = """() => {
+  while (held[0].id !== latestId()) held.shift().go();
+  held.shift().go();
+}"""
 ROWS = "[data-result] table.list tbody tr"
 
 
@@ -58,7 +64,7 @@ def page(browser, site):
 
 def ask(page, length):
     """Ask of a pool so long, and return its query once the first part waits."""
-    page.evaluate("held.splice(0).forEach((each) => each())")
+    page.evaluate("letAllGo()")
     page.evaluate("sessionStorage.clear()")
     page.fill("[name=rise]", "120 V")
     page.fill("[name=pool_length]", f"{length} ft")
@@ -75,7 +81,7 @@ def wait_until(page, holds):
 
 
 def next_part(page):
-    wait_until(page, "held.length > 0")
+    wait_until(page, "held.some(({ id }) => id === latestId())")
     page.evaluate(LET_ONE_GO)
 
 
@@ -144,7 +150,7 @@ def test_an_answer_that_is_stopped_says_so_and_goes_on_when_asked(page):
     expect(stopped).to_contain_text("Stopped. This answer is not finished. Compared so far: 2 of 4 decks.")
     expect(stopped.locator("progress")).to_be_hidden()
     assert page.evaluate("posted.at(-1).stop")
-    page.evaluate("held.splice(0).forEach((each) => each())")  # what was on its way changes nothing
+    page.evaluate("letAllGo()")  # what was on its way changes nothing
     expect(stopped).to_contain_text("Compared so far: 2 of 4 decks.")
     assert lacking(page) == 2
     assert "not finished" in page.evaluate("document.querySelector('[data-answer-note]').textContent")
@@ -162,13 +168,13 @@ def test_an_answer_that_is_stopped_says_so_and_goes_on_when_asked(page):
 def test_an_entry_that_changes_gives_the_rest_up(page):
     ask(page, 23)
     next_part(page)
-    asked = page.evaluate("posted.findLast(({ query }) => query).id")
+    asked = page.evaluate("latestId()")
     page.fill("[name=pool_length]", "24 ft")
     assert page.evaluate("posted.at(-1)") == {"id": asked, "stop": True}
     expect(page.locator("[data-unfinished]")).to_contain_text("Stopped.")
     expect(page.locator("[data-result]")).to_have_attribute("data-outdated", "")
     page.keyboard.press("Tab")  # the change is there, and the form asks
-    wait_until(page, f"posted.findLast(({{ query }}) => query).id > {asked}")
+    wait_until(page, f"latestId() > {asked}")
     for _ in range(3):
         next_part(page)
     assert shows(page, whole(page.evaluate("location.search.slice(1)")))
@@ -177,9 +183,9 @@ def test_an_entry_that_changes_gives_the_rest_up(page):
 def test_a_page_that_is_left_gives_the_rest_up(page):
     ask(page, 25)
     next_part(page)
-    asked = page.evaluate("posted.findLast(({ query }) => query).id")
+    asked = page.evaluate("latestId()")
     page.evaluate("[...document.links].find(({ href }) => href.endsWith('/shock-limits.html')).click()")
     expect(page.locator("form[data-calculator=shock-limits]")).to_be_visible()
     assert page.evaluate("posted.filter(({ stop }) => stop).at(-1)") == {"id": asked, "stop": True}
-    page.evaluate("held.splice(0).forEach((each) => each())")
+    page.evaluate("letAllGo()")
     assert page.locator("[data-result] section").count() == 0

@@ -72,7 +72,7 @@ def test_every_part_but_the_last_says_that_it_is_not_finished_in_the_answer_and_
     for part, count in zip(grown, "23", strict=True):
         told = f"This answer is not finished. Compared so far: {count} of 4 decks."
         assert told in result_html(part) and told in note(part)
-        assert result_html(part).index(told) < result_html(part).index("answer-inputs")
+        assert result_html(part).index(told) < result_html(part).index("answer-basis")
         assert LACKING in note(part)
     for words in ("not finished", LACKING, "data-unfinished"):
         assert words not in result_html(whole) and words not in note(whole)
