@@ -73,11 +73,20 @@ def round_to_12_digits(value: Value) -> Value:
 
 
 @dataclass(frozen=True)
+class Unfinished:
+    """What an answer lacks that is still worked out: how much of it is there, in words, and `done` of `total` parts."""
+
+    words: Message
+    done: int
+    total: int
+
+
+@dataclass(frozen=True)
 class Answer:
     """What the reader came for. `said` is the answer as links carry it; `values` are for programs.
 
     `basis`: the rule that gave it, None for a list, whose rows name their own. `table`: the rows of a list.
-    `charts`: pictures of what `values` hold.
+    `charts`: pictures of what `values` hold. `unfinished`: what is still to come, None in a whole one.
     """
 
     name: Message
@@ -96,3 +105,4 @@ class Answer:
         return message("{headline} {detail}", headline=self.headline, detail=self.detail)
 
     charts: tuple[Chart, ...] = ()
+    unfinished: Unfinished | None = None

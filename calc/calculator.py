@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import inspect
 import typing
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property, partial
 from typing import Any, TypedDict
@@ -56,7 +56,7 @@ class Calculator:
     fields: Mapping[str, Field]
     defaults: Mapping[str, Any]
     outputs: tuple[Output, ...]
-    function: Callable[..., Answer] = field(repr=False)
+    function: Callable[..., Answer | Iterator[Answer]] = field(repr=False)
     site_check: SiteCheck | None = None
     margin: Margin | None = None
 
@@ -75,36 +75,62 @@ class Calculator:
 
     def run(self, pairs: Iterable[tuple[str, str]]) -> Result:
         """Run on written inputs, as a link or the command line gives them."""
-        result = self.work(pairs)
-        result.trace.warnings.extend(unverified(result.trace))
-        return result
+        return whole(self.run_in_parts(pairs))
+
+    def run_in_parts(self, pairs: Iterable[tuple[str, str]]) -> Iterator[Result]:
+        """Yield the run as far as it is each time its answer grows; the last is whole, and what `run` returns."""
+        for result in self._work_in_parts(pairs):
+            result.trace.warnings.extend(unverified(result.trace))
+            yield result
 
     def work(self, pairs: Iterable[tuple[str, str]]) -> Result:
         """Run as `run` does, for another calculator: without its warning of sections not verified."""
+        return whole(self._work_in_parts(pairs))
+
+    def _work_in_parts(self, pairs: Iterable[tuple[str, str]]) -> Iterator[Result]:
         entered, fix = self._read(list(pairs))
         edition, inputs = entered["edition"], entered["inputs"]
         if fix:
-            return Result(self, outcome="fix", fix=tuple(fix), trace=Trace(edition), **entered)
-        if any(isinstance(value, Open) for value in inputs.values()):
+            yield Result(self, outcome="fix", fix=tuple(fix), trace=Trace(edition), **entered)
+        elif any(isinstance(value, Open) for value in inputs.values()):
             from calc.unknown.outcomes import resolved
 
-            return replace(resolved(self, edition, inputs), **entered)
-        return replace(self.settled(edition, inputs), **entered)
+            yield replace(resolved(self, edition, inputs), **entered)
+        else:
+            for result in self._settled_in_parts(edition, inputs):
+                yield replace(result, **entered)
 
     def settled(self, edition: str, inputs: Mapping[str, Any]) -> Result:
         """Return what the function gives for values that are read and settled, every field among them."""
+        return whole(self._settled_in_parts(edition, inputs))
+
+    def _settled_in_parts(self, edition: str, inputs: Mapping[str, Any]) -> Iterator[Result]:
         trace = Trace(edition)
         result = partial(Result, self, edition, inputs, trace=trace)
         try:
-            answer = self.function(trace=trace, **self._of_the_case(inputs))
-            answered = result(outcome="answer", answer=replace(answer, values=_steady(answer.values)))
-            return self._with_what_was_found(answered)
+            for answer in self.answer_in_parts(trace, self._of_the_case(inputs)):
+                answered = result(outcome="answer", answer=replace(answer, values=_steady(answer.values)))
+                if answer.unfinished:
+                    answered = replace(answered, trace=trace.so_far())
+                yield self._with_what_was_found(answered)
         except FieldError as error:
             field = self.fields[error.field]
             fix = Correction(error.field, field.label, error.words or field.enter)
-            return result(outcome="fix", fix=(fix,))
+            yield result(outcome="fix", fix=(fix,))
         except NotCovered as outside:
-            return result(outcome="not_covered", not_covered=outside)
+            yield result(outcome="not_covered", not_covered=outside)
+
+    def answer(self, trace: Trace, inputs: Mapping[str, Any]) -> Answer:
+        """Return the whole answer of the function. Raises: FieldError, NotCovered."""
+        return whole(self.answer_in_parts(trace, inputs))
+
+    def answer_in_parts(self, trace: Trace, inputs: Mapping[str, Any]) -> Iterator[Answer]:
+        """Yield the answer of the function each time it grows; most are whole at once. Raises: as `answer`."""
+        answer = self.function(trace=trace, **inputs)
+        if isinstance(answer, Answer):
+            yield answer
+        else:
+            yield from answer
 
     def _of_the_case(self, inputs: Mapping[str, Any]) -> Mapping[str, Any]:
         """Return the inputs that decide the answer: all but what was found on site."""
@@ -185,18 +211,20 @@ def calculator(
     outputs: tuple[Output, ...],
     site_check: SiteCheck | None = None,
     margin: Margin | None = None,
-) -> Callable[[Callable[..., Answer]], Calculator]:
+) -> Callable[[Callable[..., Answer | Iterator[Answer]]], Calculator]:
     """Declare the decorated function as the calculator `slug`.
 
     outputs: the values of its answers, in the order of a table's columns; every value it gives is one of them.
 
     Every parameter but `trace` is annotated `Annotated[type, Field]`; a default makes it
     optional; the default None stands for a field left out. The function gives an `Answer`
-    or raises `NotCovered`, or `FieldError` for a field that only this case needs. `site_check` adds the
-    field `found`, which the function does not see; `margin` says which inputs may turn the answer.
+    or raises `NotCovered`, or `FieldError` for a field that only this case needs. One that takes long may be a
+    generator: it yields first what it was asked for, `unfinished`, and last the whole; what is noted, warned and cited
+    by the first stays so. `site_check` adds the field `found`, which the function does not see; `margin` says which
+    inputs may turn the answer.
     """
 
-    def declare(function: Callable[..., Answer]) -> Calculator:
+    def declare(function: Callable[..., Answer | Iterator[Answer]]) -> Calculator:
         hints = typing.get_type_hints(function, include_extras=True)
         parameters = {key: each for key, each in inspect.signature(function).parameters.items() if key != "trace"}
         relevant_when = RELEVANT_WHEN.get(slug, {})
@@ -225,6 +253,12 @@ def calculator(
         return declared
 
     return declare
+
+
+def whole[T](parts: Iterator[T]) -> T:
+    """Return the last of the parts, which is whole."""
+    *_, last = parts
+    return last
 
 
 def _steady(values: Mapping[str, Any]) -> dict[str, Any]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Sequence
+from copy import copy
 from dataclasses import dataclass
 from functools import cache
 from types import CodeType
@@ -76,6 +77,12 @@ class Trace:
         self.warnings: list[Message] = []
         self.readings: list[Reading] = []
         self.table_row: TableRow | None = None
+
+    def so_far(self) -> Trace:
+        """Return a copy of what is collected by now, which later steps do not change."""
+        collected = copy(self)
+        vars(collected).update({name: copy(value) for name, value in vars(self).items()})
+        return collected
 
     def cite(self, key: str) -> Rule:
         """Return the rule of this edition and list it among the citations."""

@@ -108,7 +108,7 @@ def _of_metal(metal: str, result: Result) -> tuple[Answer, Trace]:
         return result.answered, result.trace
     inputs = {name: value for name, value in result.inputs.items() if name != NAME}
     aside, trace = Trace(result.edition), result.trace
-    answer = result.calculator.function(trace=aside, **inputs | {"metal": metal})
+    answer = result.calculator.answer(aside, inputs | {"metal": metal})
     for words in aside.warnings:
         if words not in trace.warnings:
             trace.warn(words)

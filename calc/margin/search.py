@@ -89,7 +89,7 @@ def _ends(result: Result, name: str, inputs: Mapping[str, Any]) -> _Ends:
         if value == inputs[name]:
             return _End(_code(now, margin), now.headline)
         try:
-            answer = result.calculator.function(trace=Trace(result.edition), **{**inputs, name: value})
+            answer = result.calculator.answer(Trace(result.edition), {**inputs, name: value})
         except NotCovered:
             return _End(NOT_COVERED, message("not covered"), answered=False)
         except FieldError as error:

@@ -6,8 +6,10 @@ import json
 from collections.abc import Iterable
 from pathlib import Path
 
+from site_assets.build.runtime_list import UNSET
+
 SOURCES = Path(__file__).parent.parent / "service_worker"
-PARTS = ("cache-store.js", "precache.js", "fetch-handler.js", "lifecycle.js")
+PARTS = ("cache-store.js", "renamed-pages.js", "precache.js", "fetch-handler.js", "lifecycle.js")
 # A module of the pages that the worker, a classic script, has too.
 SHARED = SOURCES.parent / "scripts" / "packed.js"
 WORKER = "service-worker.js"
@@ -45,7 +47,8 @@ def write_service_worker(site_dir: Path, version: str) -> None:
     groups: dict[str, dict[str, Listed]] = {"reading": {}, "calculating": {}}
     for path in saved_paths(site_dir):
         groups[group_of(path)][path] = listed(site_dir / path)
-    manifest = f"const VERSION = {json.dumps(version)};\nconst GROUPS = {listing(groups)};\n"
+    told = {"VERSION": json.dumps(version), "UNSET": json.dumps(UNSET), "GROUPS": listing(groups)}
+    manifest = "".join(f"const {name} = {value};\n" for name, value in told.items())
     parts = [(SOURCES / part).read_text(encoding="utf-8") for part in PARTS]
     shared = SHARED.read_text(encoding="utf-8").replace("export ", "")
     script = "\n".join(["'use strict';\n", manifest, shared, *parts])

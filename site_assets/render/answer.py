@@ -24,6 +24,7 @@ from site_assets.render.chart import charts_html
 from site_assets.render.note import note_html
 from site_assets.render.open_inputs import assumed_html, depends_html, edition_html
 from site_assets.render.text import text
+from site_assets.render.unfinished import unfinished_html
 
 FEW_COLUMNS = 3
 UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
@@ -72,7 +73,7 @@ def _answer(result: Result, buttons: str) -> str:
         f"{_found(result.found)}"
         f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
         f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
-        f'<p class="answer-basis">{_basis(result)}</p>{edition_html(result)}'
+        f'{unfinished_html(answer)}<p class="answer-basis">{_basis(result)}</p>{edition_html(result)}'
         f"{_entered(result)}{assumed_html(result) if buttons else ''}{_warnings(result)}{_table(answer.table)}"
         f"{charts_html(answer.charts)}{_list('answer-notes', result.trace.notes)}{_margin(result)}{buttons}"
         f"{_working(result)}{_citations(result)}</section>"

@@ -11,6 +11,7 @@ from calc.messages import Message, message
 from calc.rulebook import rule
 from calc.trace import MARK_WORDS
 from calc.unknown.assumed import assumed_words
+from site_assets.render.unfinished import unfinished_words
 
 COLUMNS = ("part", "size", "section")  # of a list of parts; where each lands and why stands in the answer
 
@@ -58,8 +59,9 @@ def _outcome(result: Result) -> list[Message]:
         return [message("{name}: not covered. {why} {look_in}", name=name, why=outside.why, look_in=outside.look_in)]
     answer = result.answered
     told = message("{name}: {answer}", name=answer.name, answer=answer.in_one_line)
+    lacking = [unfinished_words(answer.unfinished)] if answer.unfinished else []
     table = answer.table
-    return [told, *(_row(table, row) for row in table.rows)] if table else [told]
+    return [told, *lacking, *(_row(table, row) for row in table.rows)] if table else [told, *lacking]
 
 
 def _row(table: Table, row: Row) -> Message:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
 
 from calc import permalink
 from calc.calculator import Result
@@ -19,9 +20,18 @@ def answer_request(slug: str, query: str) -> str:
     """Return JSON for the page: outcome, html, words for each field to fix, the query that restores it, and more.
 
     updated: what to say beside the form when the answer changed out of sight. scene: what the drawing shows, null
-    where there is no drawing.
+    where there is no drawing. unfinished: whether parts of the answer are still to come.
     """
-    result = CALCULATORS[slug].run(permalink.read(query))
+    return _response(CALCULATORS[slug].run(permalink.read(query)))
+
+
+def answer_parts(slug: str, query: str) -> Iterator[str]:
+    """Yield JSON as `answer_request` returns it, each time the answer has grown; the last is not `unfinished`."""
+    for result in CALCULATORS[slug].run_in_parts(permalink.read(query)):
+        yield _response(result)
+
+
+def _response(result: Result) -> str:
     return json.dumps(
         {
             "outcome": result.outcome,
@@ -30,6 +40,7 @@ def answer_request(slug: str, query: str) -> str:
             "updated": str(_updated(result)),
             "scene": _scene(result),
             "differs": linked_answer(result) is not None,
+            "unfinished": bool(result.answer and result.answer.unfinished),
             "query": permalink.write(result).partition("?")[2] if result.outcome != "fix" else "",
         }
     )

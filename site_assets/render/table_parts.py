@@ -6,6 +6,7 @@ import json
 from collections import Counter
 from collections.abc import Iterator
 from io import BytesIO
+from time import monotonic
 
 from calc.batch import TableError, answer_table, counted
 from calc.messages import message
@@ -14,10 +15,11 @@ from calc.trace import shown_number
 from site_assets.render.answer import mark_html, text
 
 MAX_SHOWN = 10
+SECONDS_AT_ONCE = 0.2  # a row of some calculators takes as long by itself
 
 
 def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iterator[str]:
-    """Yield JSON for the page, once every `rows_at_once` rows and at the end.
+    """Yield JSON for the page, once every `rows_at_once` rows, sooner where they take long, and at the end.
 
     edition: for rows that name none, "" for no choice. Each part: `text`, the next piece of the
     written table; `rows` in words; `part` of the table that is done, 0 to 1; `html`, what is shown
@@ -41,6 +43,7 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
         pieces.clear()
         return json.dumps(shown | {"html": _shown(counts, first, to_fix)})
 
+    since = monotonic()
     for row in table.rows:
         pieces.append(table.line(row.values()))
         counts[row["outcome"]] += 1
@@ -48,8 +51,9 @@ def table_parts(slug: str, data: bytes, edition: str, rows_at_once: int) -> Iter
         for kept, wanted in ((first, row["outcome"] != "fix"), (to_fix, row["outcome"] == "fix")):
             if wanted and len(kept) < MAX_SHOWN:
                 kept.append(row)
-        if counts.total() % rows_at_once == 0:
+        if counts.total() % rows_at_once == 0 or monotonic() - since > SECONDS_AT_ONCE:
             yield part()
+            since = monotonic()
     line = lines
     yield part()
 

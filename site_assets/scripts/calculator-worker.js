@@ -1,5 +1,5 @@
 // Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} or
-// {id, slug, ranges}, which {id, stop} ends, or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
+// {id, slug, ranges}; {id, stop} ends any of them. Or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
 // {id, part}, {id, reply}, {gone}, {missing}, {failed}.
 
 import "./worker-reach.js"; // before all else
@@ -45,17 +45,32 @@ function once(action) {
   return () => (result ??= action().catch((error) => { result = undefined; throw error; }));
 }
 
-async function answer({ id, slug, query }) {
-  let reply;
+async function answer(question) {
+  if (stopped.delete(question.id)) return postMessage({ id: question.id, reply: { stopped: true } });
   try {
-    reply = python.answer_request(slug, query);
+    await answerInParts(question);
   } catch {
-    // It needs what comes after the first answer, or what memory lacks.
+    // It needs what comes after the first answer, or what memory lacks; each part holds those before it.
     await bringLibrary();
-    reply = python.answer_request(slug, query);
+    await answerInParts(question);
   }
-  postMessage({ id, reply: JSON.parse(reply) });
   bringLibrary().catch(() => {}); // asked for again when it is needed
+}
+
+/* Between two parts other questions are answered, and a stop is heard. */
+async function answerInParts({ id, slug, query }) {
+  const parts = python.answer_parts(slug, query);
+  try {
+    for (const text of parts) {
+      const reply = JSON.parse(text);
+      if (!reply.unfinished) return postMessage({ id, reply });
+      postMessage({ id, part: reply });
+      await new Promise((resolve) => setTimeout(resolve));
+      if (stopped.delete(id)) return postMessage({ id, reply: { stopped: true } });
+    }
+  } finally {
+    parts.destroy();
+  }
 }
 
 async function answerTable({ id, slug, table }) {
@@ -63,7 +78,9 @@ async function answerTable({ id, slug, table }) {
   tables ??= pyodide.pyimport("site_assets.render.table_parts");
   const bytes = pyodide.toPy(await bytesOf(table.rows));
   try {
-    await give(id, tables.table_parts(slug, bytes, table.edition, ROWS_AT_ONCE));
+    const parts = tables.table_parts(slug, bytes, table.edition, ROWS_AT_ONCE);
+    // The page keeps rows unread: tens of megabytes of text would stop it when they are put together.
+    await give(id, parts, (part) => ({ ...part, text: new Blob([part.text]) }));
   } finally {
     bytes.destroy();
   }
@@ -80,10 +97,10 @@ async function answerRanges({ id, slug, ranges: query }) {
   await give(id, ranges.scene_range_parts(slug, query, CIRCUITS_AT_ONCE));
 }
 
-async function give(id, parts) {
+async function give(id, parts, packed = (part) => part) {
   try {
     for (const part of parts) {
-      postMessage({ id, part: JSON.parse(part) });
+      postMessage({ id, part: packed(JSON.parse(part)) });
       await new Promise((resolve) => setTimeout(resolve));
       if (stopped.has(id)) break;
     }

@@ -1,8 +1,9 @@
 // One calculator's form: what was typed goes to Python as a query, what Python says is shown.
 
 import { cameBack, textOfPage } from "./again.js";
+import { pressAction } from "./answer-actions.js";
+import { showChanges, showStopped } from "./answer-parts.js";
 import { hasKeptAnswers, keepAnswer, keptAnswer } from "./kept-answers.js";
-import { copyWords } from "./notes.js";
 import { ask, filesOf, runningFiles, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
 
@@ -14,7 +15,7 @@ export function startCalculator(form, signal) {
   const state = form.querySelector(".runtime-state");
   const address = new URL(location.href);
   const linked = linkedQuery(address, form);
-  let latest = 0;
+  let asked; // gives up the latest question
   let pending = false; // an answer is shown or on its way
   let earlier = ""; // a kept answer, shown until it is worked out again
   const inputs = textOfPage("inputs");
@@ -22,6 +23,7 @@ export function startCalculator(form, signal) {
   const report = (news) => showState(state, news, retry, reload);
   const start = () => startRuntime(runtimeOf(form), report, signal);
   const retry = () => { start(); submit(queryOf(form), { moveFocus: false }); };
+  const answerForm = () => submit(queryOf(form), { moveFocus: true });
 
   // The page as the server has it now gets what was typed as a link gets it.
   const reload = () => location.assign(`?${queryOf(form)}`);
@@ -33,40 +35,59 @@ export function startCalculator(form, signal) {
   }
 
   async function submit(query, { moveFocus }) {
-    const mine = ++latest;
     expectAnswer(true);
     if (result.querySelector("section")) result.dataset.outdated = ""; // it may take long, or fail
+    giveUp();
     start();
-    let reply;
+    asked = new AbortController();
+    const { signal: given } = asked;
+    let before = ""; // the part of this answer that is shown
+
+    function show(reply) {
+      if (given.aborted || (earlier && reply.unfinished)) return; // what was answered earlier is whole
+      const first = !before;
+      if (before) showChanges(result, before, reply.html);
+      else if (earlier && earlier === reply.html) result.querySelector(".earlier").remove();
+      else result.innerHTML = reply.html;
+      if (first) delete result.dataset.outdated;
+      before = reply.html;
+      earlier = "";
+      showFieldErrors(form, reply.fix);
+      // A link whose answer has changed stays as it came, so that the difference is seen again after a reload.
+      // Browsers take half a frame to change the address; the answer is painted first.
+      if (reply.query && !reply.differs) {
+        if (first) setTimeout(() => given.aborted || putQuery(reply.query));
+        if (!reply.unfinished) keepAnswer(form, reply.query, runningFiles(), reply.html);
+      }
+      if (first && moveFocus) scrollAndFocus(result.querySelector("section"));
+      else if (first || !reply.unfinished) state.textContent = reply.updated;
+      document.dispatchEvent(new CustomEvent("calculator:answered", { detail: reply }));
+    }
+
+    let whole;
     try {
-      reply = await ask(form.dataset.calculator, query);
+      whole = await ask(form.dataset.calculator, query, { onPart: show, signal: given });
     } catch {
+      if (given.aborted) return;
       result.querySelector(".awaiting")?.remove();
+      showStopped(result);
       return; // the state line says why and offers to try again; the form keeps what was typed
     }
-    if (mine !== latest) return;
-    delete result.dataset.outdated;
-    if (earlier && earlier === reply.html) result.querySelector(".earlier").remove();
-    else result.innerHTML = reply.html;
-    earlier = "";
-    showFieldErrors(form, reply.fix);
-    // A link whose answer has changed stays as it came, so that the difference is seen again after a reload.
-    // Browsers take half a frame to change the address; the answer is painted first.
-    if (reply.query && !reply.differs) {
-      setTimeout(() => mine === latest && putQuery(reply.query));
-      keepAnswer(form, reply.query, runningFiles(), reply.html);
-    }
-    if (moveFocus) scrollAndFocus(result.querySelector("section"));
-    else state.textContent = reply.updated;
-    document.dispatchEvent(new CustomEvent("calculator:answered", { detail: reply }));
+    show(whole);
+  }
+
+  /* What is not here yet of an answer is not shown any more; a part of one says so. */
+  function giveUp() {
+    asked?.abort();
+    showStopped(result);
   }
 
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    submit(queryOf(form), { moveFocus: true });
+    answerForm();
   });
   form.addEventListener("reset", () => {
-    latest += 1;
+    giveUp();
     expectAnswer(false);
     result.replaceChildren();
     earlier = "";
@@ -87,15 +108,18 @@ export function startCalculator(form, signal) {
   form.addEventListener("change", markGiven);
   form.addEventListener("click", stepNumber);
   form.addEventListener("input", slide);
-  form.addEventListener("input", () => { result.dataset.outdated = ""; });
+  form.addEventListener("input", () => {
+    result.dataset.outdated = "";
+    if (result.querySelector("[data-unfinished]")) giveUp();
+  });
   form.addEventListener("change", () => pending && submit(queryOf(form), { moveFocus: false }));
   document.addEventListener("edition:change", () => pending && submit(queryOf(form), { moveFocus: false }), { signal });
-  result.addEventListener("click", (event) => act(event, state));
+  result.addEventListener("click", (event) => pressAction(event, { state, stop: giveUp, finish: answerForm }));
   // What is answered stands in the address.
   const leave = () => inputs.set(pending ? "" : queryOf(form));
   addEventListener("pagehide", leave, { signal });
   signal.addEventListener("abort", () => {
-    latest += 1; // what is still answered is not for the page that comes
+    giveUp(); // what is still answered is not for the page that comes
     leave();
   });
 
@@ -112,7 +136,7 @@ export function startCalculator(form, signal) {
     fillWhole(form, linked);
     if (!cameBack() || !hasKeptAnswers()) askLinked();
     else if (runningFiles()) askLinked(keptAnswer(form, linked, runningFiles()));
-    else filesNow(form).then((files) => { if (!signal.aborted && latest === 0) askLinked(keptAnswer(form, linked, files)); });
+    else filesNow(form).then((files) => { if (!signal.aborted && !asked) askLinked(keptAnswer(form, linked, files)); });
   } else {
     fill(form, new URLSearchParams(inputs.get()));
     startWhenIdle(start, signal);
@@ -269,26 +293,6 @@ function stepNumber({ target }) {
   const next = (Number.parseInt(input.value, 10) || low) + Number(step.dataset.step);
   input.value = Math.min(high, Math.max(low, next));
   input.dispatchEvent(new Event("change", { bubbles: true }));
-}
-
-async function act({ target }, state) {
-  const action = target.closest("[data-action]")?.dataset.action;
-  if (action === "print") print();
-  if (action === "copy-note") copyNote(target);
-  if (action === "copy-link") {
-    try {
-      await navigator.clipboard.writeText(location.href);
-      target.textContent = state.dataset.copied;
-    } catch {
-      state.textContent = `${state.dataset.copyYourself} ${location.href}`;
-    }
-  }
-}
-
-/** Copies the answer's note with the link that restores it. */
-function copyNote(button) {
-  const note = button.closest("section").querySelector("[data-answer-note]");
-  copyWords(button, note, `${note.textContent}\n${location.href}`);
 }
 
 function whenIdle(run) {

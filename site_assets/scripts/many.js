@@ -34,7 +34,7 @@ export function startMany(part, signal) {
     pending = true;
     progress.hidden = false;
     scrollUnlessTyping(progress, "nearest");
-    const pieces = [];
+    const pieces = []; // of the file that can be kept
     let html = "";
     startRuntime(runtimeOf(form), report, signal);
     running = askTable(part.dataset.many, { rows: table, edition: chosenEdition() }, (news) => {

@@ -29,7 +29,7 @@ export function openConnection(start, onNews) {
       pending.set(question.id, question);
       worker.postMessage({ id: question.id, ...question.message });
     },
-    stop: ({ id }) => worker.postMessage({ id, stop: true }),
+    stop: ({ id }) => pending.has(id) && worker.postMessage({ id, stop: true }),
     /** Ends the worker and returns what it has not answered. */
     close() {
       worker.terminate();

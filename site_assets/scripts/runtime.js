@@ -72,7 +72,7 @@ function startFromFiles() {
   removeSnapshot(target).catch(() => {});
   document.dispatchEvent(new CustomEvent("snapshot:failed", { detail: target }));
   const questions = connection.close();
-  if (questions.some(({ begun }) => begun)) {
+  if (questions.some(({ begun, message }) => begun && message.table)) {
     for (const { reject } of questions) reject(new Error("failed"));
     return stop("failed");
   }
@@ -141,8 +141,11 @@ export function startedFromFiles() {
   return connection && restored === false ? { page, target } : undefined;
 }
 
-export function ask(slug, query) {
-  return put({ message: { slug, query } });
+/* Asks for an answer. `onPart` gets it each time it has grown, unfinished; `signal` gives the rest up. */
+export function ask(slug, query, { onPart = () => {}, signal } = {}) {
+  const { done, stop } = askParts({ slug, query }, onPart);
+  signal?.addEventListener("abort", stop, { once: true });
+  return done;
 }
 
 /* Asks for a whole table. `onPart` gets each piece of it; `done` is kept when all are there or it was stopped. */

@@ -1,4 +1,4 @@
-// The one store of saved files. VERSION and GROUPS stand above, written at build.
+// The one store of saved files. VERSION, UNSET and GROUPS stand above, written at build.
 //
 // A file is kept under its hash, wherever it stands in the site: files of several
 // versions lie side by side, cannot be taken for one another, and one that two

@@ -20,6 +20,8 @@ function save(group) {
 }
 
 async function saveWhole(group, stop) {
+  await makeRenamedPages(await missingOf(group), stop.signal).catch(() => {}); // what cannot be made is fetched
+  stop.signal.throwIfAborted();
   const missing = onceEach(await missingOf(group));
   if (missing.length === 0) return noteWhole(group);
   const total = bytesOf(onceEach(filesOf(group)));

@@ -8,9 +8,11 @@ import time
 import tracemalloc
 
 from calc.fault.circuit.network import solve
+from tests.speed.row import Row
 
 SHORTEST, LONGER = 500, (1000, 2000, 4000)
 ROUNDS = 3
+SAME = 1.25  # about 1
 
 
 def ladder(nodes: int):
@@ -41,11 +43,11 @@ def bytes_at_most(nodes: int) -> int:
     return most
 
 
-def ladders():
+def rows():
     """Yield time and memory a node of long ladders as ratios to those of the shortest."""
     second, memory = seconds(SHORTEST) / SHORTEST, bytes_at_most(SHORTEST) / SHORTEST
     for nodes in LONGER:
         name = f"a node of a circuit, ladder of {nodes:,} / {SHORTEST} nodes"
         taken, held = seconds(nodes) / nodes, bytes_at_most(nodes) / nodes
-        yield f"{name}, time", f"{taken / second:.2f} ({1000 * nodes * taken:.0f} ms)", "about 1"
-        yield f"{name}, memory", f"{held / memory:.2f} ({nodes * held / 1e6:.1f} MB)", "about 1"
+        yield Row(f"{name}, time", taken / second, "", SAME, f"{1000 * nodes * taken:.0f} ms")
+        yield Row(f"{name}, memory", held / memory, "", SAME, f"{nodes * held / 1e6:.1f} MB")

@@ -81,10 +81,13 @@ def compared(arrangement: str, profile: Profile, rise: float) -> Mapping[str, ob
 
 
 def compared_table(metals: Mapping[str, Metal], profiles: Mapping[str, Profile], rise: float, width: float) -> Table:
-    """Return every arrangement at the same rise, a row each."""
+    """Return every arrangement at the same rise, a row each, also of those whose profile is still worked out."""
 
-    def volt(part: float) -> Message:
-        return message("{volt} V", volt=volt_figure(rise * part))
+    def cells(profile: Profile | None) -> Mapping[str, Message]:
+        if profile is None:
+            return dict.fromkeys(("touch", "inside", "across"), message("not calculated yet"))
+        parts = {"touch": profile.worst[0], "inside": profile.inside.part, "across": profile.across.part}
+        return {key: message("{volt} V", volt=volt_figure(rise * part)) for key, part in parts.items()}
 
     headings = {
         "metal": message("Bonded metal"),
@@ -92,17 +95,7 @@ def compared_table(metals: Mapping[str, Metal], profiles: Mapping[str, Profile],
         "inside": message("Largest step inside"),
         "across": message("Largest step across the edge"),
     }
-    rows = tuple(
-        Row(
-            {
-                "metal": metal.words,
-                "touch": volt(profiles[each].worst[0]),
-                "inside": volt(profiles[each].inside.part),
-                "across": volt(profiles[each].across.part),
-            }
-        )
-        for each, metal in metals.items()
-    )
+    rows = tuple(Row({"metal": metal.words, **cells(profiles.get(each))}) for each, metal in metals.items())
     return Table(headings, rows)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Annotated
 
 from calc.answer import Answer
@@ -9,14 +10,13 @@ from calc.calculator import NotCovered, calculator
 from calc.electrodes.entered import number_for_code
 from calc.messages import message
 from calc.touch.deck import deck_fields as ask
-from calc.touch.deck.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, compared_metals
+from calc.touch.deck.deck import DECK_WIDTH, FINENESS, LIMITS, Deck, Metal, compared_metals
+from calc.touch.deck.deck_comparison import compared_in_parts
 from calc.touch.deck.deck_notes import note_of_one_wire, note_the_model, warn_of_steps, warn_of_water
 from calc.touch.deck.deck_outputs import OUTPUTS
-from calc.touch.deck.deck_profile import CORNER, SIDE, profile_of
+from calc.touch.deck.deck_profile import CORNER, SIDE, Profile, profile_of
 from calc.touch.deck.deck_shown import (
     LOOKED_AT,
-    compared,
-    compared_table,
     record_steps,
     record_touch,
     touch_chart,
@@ -65,7 +65,7 @@ def deck_voltage(
     shell: Annotated[str, ask.SHELL_TOO] = "no",
     shell_depth: Annotated[float, ask.SHELL_DEPTH] = 4,
     detail: Annotated[str, ask.DETAIL] = "quick",
-) -> Answer:
+) -> Iterator[Answer]:
     """Return touch and step voltages on the deck of a rectangular pool whose bonded metal stands at a voltage.
 
     When: an in-ground pool in even soil, all its metal joined. Not for choosing what bonds a deck, for round or bent
@@ -116,8 +116,11 @@ def deck_voltage(
     )
     warn_of_water(trace)
     metals = compared_metals(deck, arrangement, trace)
-    profiles = {each: profile_of(metal.bundles, deck, ask.STEPS[step], distance) for each, metal in metals.items()}
-    profile = profiles[arrangement]
+
+    def profile_of_metal(metal: Metal) -> Profile:
+        return profile_of(metal.bundles, deck, ask.STEPS[step], distance)
+
+    profile, bare = profile_of_metal(metals[arrangement]), profile_of_metal(metals[ask.SHELL])
     part, line, away = profile.worst
     record_touch(metals[arrangement], profile, rise, trace)
     touch = trace.compute(
@@ -151,10 +154,11 @@ def deck_voltage(
     record_people(people, trace)
     step_most = step_current(profile, off, rise, trace)
     note_people_and_place(people, metals[arrangement], profile, trace)
-    raised = warn_of_steps(arrangement, profile, profiles[ask.SHELL], off, rise, trace)
+    raised = warn_of_steps(arrangement, profile, bare, off, rise, trace)
     note_of_one_wire(arrangement, ring_distance, trace)
     note_the_model(arrangement, shell == "yes", off, rise, trace)
-    return Answer(
+    solved = {arrangement: profile, ask.SHELL: bare}
+    answer = Answer(
         name=NAME,
         headline=headline_of(most, deck, distance, there > touch),
         detail=detail_of(people[WET].most, step_most, metals[arrangement], rise, trace),
@@ -175,8 +179,7 @@ def deck_voltage(
             "step_raised": raised,
             "step_milliampere_most": step_most,
             **people_values(people),
-            "compared": [compared(each, profiles[each], rise) for each in profiles],
         },
-        table=compared_table(metals, profiles, rise, strip),
-        charts=(touch_chart(metals, profiles, arrangement, rise),),
+        charts=(touch_chart(metals, solved, arrangement, rise),),
     )
+    yield from compared_in_parts(answer, metals, solved, profile_of_metal, rise, strip)
