@@ -14,7 +14,7 @@ from calc.field import Field
 from calc.messages import Message, message
 from calc.unknown import ranks
 from calc.unknown.ranks import OPENS, Order, Rank
-from calc.unknown.states import takes_unknown
+from calc.unknown.states import answers_without, takes_unknown
 
 # Their figures are the only ratings at which the size behind a device changes: calc.grounding.size_for_circuit.
 _SIZES = (
@@ -267,9 +267,17 @@ def safe_side(slug: str) -> SafeSide:
     return _DECLARED.get(slug, _NONE_DECLARED)
 
 
-def offers_unknown(slug: str, field: Field) -> bool:
-    """Tell whether a form offers “don't know” for a field: a choice of a calculator that goes through its cases."""
-    return field.kind == "choice" and takes_unknown(field) and not safe_side(slug).heavy and slug not in _NEVER
+def offers_unknown(slug: str, name: str, field: Field) -> bool:
+    """Tell whether a form offers “don't know” for a field: an open input of which the answer has something to say.
+
+    A choice of a heavy calculator would go through too many cases; an empty field may say the same.
+    """
+    declared = safe_side(slug)
+    if slug in _NEVER or not takes_unknown(field) or answers_without(slug, name):
+        return False
+    if field.kind in ("choice", "size"):
+        return not declared.heavy
+    return field.kind in ("quantity", "whole number") and name not in (*declared.enter, *declared.not_zero)
 
 
 def on_the_safe_side(one: Rank, other: Rank) -> bool:

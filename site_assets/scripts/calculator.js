@@ -86,6 +86,7 @@ export function startCalculator(form, signal) {
   form.addEventListener("input", markGiven);
   form.addEventListener("change", markGiven);
   form.addEventListener("click", stepNumber);
+  form.addEventListener("click", leaveOpen);
   form.addEventListener("input", slide);
   form.addEventListener("input", () => { result.dataset.outdated = ""; });
   form.addEventListener("change", () => pending && submit(queryOf(form), { moveFocus: false }));
@@ -269,6 +270,15 @@ function stepNumber({ target }) {
   const next = (Number.parseInt(input.value, 10) || low) + Number(step.dataset.step);
   input.value = Math.min(high, Math.max(low, next));
   input.dispatchEvent(new Event("change", { bubbles: true }));
+}
+
+/** “Don't know” writes into the field beside it, as a slider does. */
+function leaveOpen({ target }) {
+  const button = target.closest("[data-leaves-open]");
+  if (!button) return;
+  const field = button.form.elements[button.dataset.leavesOpen];
+  field.value = button.dataset.value;
+  field.dispatchEvent(new Event("change", { bubbles: true }));
 }
 
 async function act({ target }, state) {

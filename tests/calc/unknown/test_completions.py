@@ -369,7 +369,8 @@ def test_every_number_has_a_declared_direction_or_words_for_what_to_enter_instea
 
 
 def listed_whole(field):
-    return field.whole_numbers and field.whole_numbers[1] - field.whole_numbers[0] < MAX_WHOLE or field.domain
+    whole = field.whole_numbers
+    return field.domain or (whole and whole[1] - whole[0] < MAX_WHOLE)
 
 
 def test_where_a_direction_turns_every_figure_of_the_rule_is_looked_at():
