@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
+from calc.found.verdict import SIZE
 from calc.grounding.parallel_runs import size_in_tray
 from calc.grounding.size_by_device import size_by_device
 from calc.margin.declared import Margin
@@ -81,6 +82,7 @@ OUT_OF_SCOPE = (
             when=message("where it may not serve"),
         ),
     ),
+    site_check=SIZE,
     margin=Margin(("device", "length")),
 )
 def raceway_as_grounding_path(

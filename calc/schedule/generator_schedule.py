@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
+from calc.found.parts import PARTS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.known import known
 from calc.messages import message
@@ -78,6 +79,7 @@ BOND = one_of(
         "electrodes": "rod",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
 )
 def generator_schedule(
     *,

@@ -6,6 +6,7 @@ from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
 from calc.data_file import Data
+from calc.found.parts import PARTS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.jumpers.supply_side_size import PARALLEL
 from calc.messages import message
@@ -70,6 +71,7 @@ GROUND_FAULT_PROTECTION = yes_or_no(
         "metal_parts": "water-pipe",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
 )
 def separate_building_schedule(
     *,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.calculator import Answer, Choice, FieldError, calculator, require
+from calc.found.parts import PARTS
 from calc.grounding.grounded_conductor_place import SYSTEM_GROUNDING
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
 from calc.grounding.supply_conductors import other_conductors, sets_of
@@ -56,6 +57,7 @@ DISCONNECT_RACEWAYS = one_of(
         "metal_parts": "water-pipe,structural-metal",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
 )
 def service_schedule(
     *,

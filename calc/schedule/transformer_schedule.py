@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
+from calc.found.parts import PARTS
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
 from calc.grounding.supply_conductors import shown_set
@@ -65,6 +66,7 @@ PRIMARY_DEVICE = device_rating(
         "metal_parts": "water-pipe,structural-metal",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
 )
 def transformer_schedule(
     *,

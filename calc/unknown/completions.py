@@ -109,9 +109,8 @@ def _refuse_unbounded(calculator: Calculator, name: str, inputs: Case) -> None:
         why = declared.enter.get(name, message("Nothing is safe to say without it."))
     else:
         return
-    raise FieldError(
-        name, message("No bounds can be given for an unknown or a range here. {why} {enter}", why=why, enter=field.enter)
-    )
+    words = message("No bounds can be given for an unknown or a range here. {why} {enter}", why=why, enter=field.enter)
+    raise FieldError(name, words)
 
 
 def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence[Any]]) -> None:

@@ -24,7 +24,7 @@ from calc.registry import CALCULATORS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
 
-CHECKED = [slug for slug, each in CALCULATORS.items() if "found" in each.fields]
+CHECKED = [slug for slug, each in CALCULATORS.items() if "found" in each.fields and not slug.endswith("-schedule")]
 
 
 def found(calculator, **inputs):

@@ -82,7 +82,8 @@ KNOWN = {"source": "given-current", "system": "208Y/120", "three_phase_current":
 RETURN = {"device": "20", "voltage_to_ground": "120", "conductor": "10", "return_conductor": "10", "length": "300 ft",
           "available": "5000", "arc": "10", "spacing": "2 ft"}  # fmt: skip
 LOOP = {"voltage_to_ground": "120", "device": "20", "conductor": "12", "return_conductor": "12", "length": "150 ft",
-        "available": "5000", "spacing": "1 ft", "instantaneous_multiple": "10", "instantaneous_read": "setting"}  # fmt: skip
+        "available": "5000", "spacing": "1 ft", "instantaneous_multiple": "10",
+        "instantaneous_read": "setting"}  # fmt: skip
 POOL = {"kind": "above-ground", "parts": "ladder", "surfaces": "paved,unpaved", "way": "ring", "fence": "4",
         "door": "4", "piping": "4", "raceway": "4", "other_metal": "4", "other_height": "11", "height_from": "water",
         "wall_height": "4", "pool_length": "30", "pool_width": "15"}  # fmt: skip
@@ -115,7 +116,8 @@ MORE_RANGES = [
     *[("available-fault-current", PARTS | each) for each in ({"percent_r": "0.5..3"}, {"percent_x": "1..8"})],
     *[("available-fault-current", UTILITY | each) for each in (
         {"utility_current": "500..20000"}, {"primary_voltage": "4160..34500"}, {"x_over_r": "0.5..20"})],
-    *[("available-fault-current", GENERATOR | each) for each in ({"subtransient": "8..25"}, {"zero_sequence": "1..15"})],
+    *[("available-fault-current", GENERATOR | each) for each in (
+        {"subtransient": "8..25"}, {"zero_sequence": "1..15"})],
     *[("available-fault-current", KNOWN | each) for each in (
         {"three_phase_current": "1000..40000"}, {"line_to_ground_current": "5000..12000"})],
     *[("longest-return-path", RETURN | each) for each in (
