@@ -8,7 +8,9 @@ from typing import Annotated
 from calc.calculator import Answer, Choice, calculator, require
 from calc.found.parts import PARTS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.known import known
+from calc.margin.declared import Margin
 from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_outdoor_source
@@ -80,6 +82,9 @@ BOND = one_of(
     },
     outputs=OUTPUTS,
     site_check=PARTS,
+    margin=Margin(
+        ("conductor", "sets", "device", "piping_device"), breaks=dict.fromkeys(("device", "piping_device"), BREAKS)
+    ),
 )
 def generator_schedule(
     *,

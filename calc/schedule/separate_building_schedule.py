@@ -8,7 +8,9 @@ from calc.calculator import Answer, Choice, calculator, require
 from calc.data_file import Data
 from calc.found.parts import PARTS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.jumpers.supply_side_size import PARALLEL
+from calc.margin.declared import Margin
 from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_feeder_neutral
@@ -72,6 +74,9 @@ GROUND_FAULT_PROTECTION = yes_or_no(
     },
     outputs=OUTPUTS,
     site_check=PARTS,
+    margin=Margin(
+        ("conductor", "sets", "device", "piping_device"), breaks=dict.fromkeys(("device", "piping_device"), BREAKS)
+    ),
 )
 def separate_building_schedule(
     *,

@@ -8,7 +8,9 @@ from calc.calculator import Answer, Choice, FieldError, calculator, require
 from calc.found.parts import PARTS
 from calc.grounding.grounded_conductor_place import SYSTEM_GROUNDING
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.grounding.supply_conductors import other_conductors, sets_of
+from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.rulebook import every_edition
 from calc.schedule import fields
@@ -58,6 +60,7 @@ DISCONNECT_RACEWAYS = one_of(
     },
     outputs=OUTPUTS,
     site_check=PARTS,
+    margin=Margin(("conductor", "sets", "piping_device"), breaks={"piping_device": BREAKS}),
 )
 def service_schedule(
     *,

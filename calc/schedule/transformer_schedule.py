@@ -8,7 +8,9 @@ from calc.calculator import Answer, Choice, calculator, require
 from calc.found.parts import PARTS
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.grounding.supply_conductors import shown_set
+from calc.margin.declared import Margin
 from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import add_derived_source, ask_for_outdoor_source
@@ -67,6 +69,10 @@ PRIMARY_DEVICE = device_rating(
     },
     outputs=OUTPUTS,
     site_check=PARTS,
+    margin=Margin(
+        ("conductor", "sets", "device", "primary_device", "piping_device"),
+        breaks=dict.fromkeys(("device", "primary_device", "piping_device"), BREAKS),
+    ),
 )
 def transformer_schedule(
     *,
