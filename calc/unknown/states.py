@@ -111,10 +111,12 @@ def answers_without(slug: str, name: str) -> bool:
 def place(field: Field, value: str | float) -> float:
     """Return where a value stands among the others of its field: a size in the order of all, a number as it is.
 
-    Raises: UnclearError for a choice that is no size.
+    Raises: UnclearError for a choice that is no size, ValueError for a size that the field does not go to.
     """
     if not isinstance(value, str):
         return value
+    if value not in field.domain and field.kind == "size":
+        raise ValueError(value)
     if value not in field.domain:
         raise UnclearError(message("Between two ends stand sizes."))
     return field.domain.index(value)

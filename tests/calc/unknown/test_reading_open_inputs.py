@@ -160,6 +160,17 @@ def test_a_case_that_leaves_something_open_is_not_compared_between_editions():
     assert CALCULATORS["compare-editions"](case="main-bonding-jumper?conductor=500kcmil").outcome == "answer"
 
 
+def test_a_range_past_the_sizes_of_a_calculator_is_asked_for_like_one_size_past_them():
+    """Table 9 of Chapter 9 goes to 1000 kcmil, other tables to 2000 kcmil."""
+    fault = {"system": "208Y/120", "kva": "75", "percent_z": "3", "length": "50 ft"}
+    one = fix_of("available-fault-current", **fault, conductor="2000kcmil")["conductor"]
+    between = fix_of("available-fault-current", **fault, conductor="500kcmil..2000kcmil")["conductor"]
+    assert "Enter a size from 14 AWG to 1000 kcmil" in one and "Enter a size from 14 AWG to 1000 kcmil" in between
+    assert "Between two ends stand sizes" not in between
+    known = CALCULATORS["available-fault-current"](**fault, conductor="500kcmil..1000kcmil")
+    assert known.outcome == "depends"
+
+
 def test_trade_sizes_may_lie_between_two_as_conductor_sizes_do():
     """250.118(A)(6): liquidtight flexible metal conduit is a path at 20 A to size 1/2, at 60 A from 3/4 to 1-1/4."""
     path = {"edition": "2023", "raceway": "liquidtight-flexible-metal-conduit", "length": "4ft"}
