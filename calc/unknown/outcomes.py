@@ -155,7 +155,8 @@ def _notes(calculator: Calculator, depends: Depends) -> list[Message]:
         notes.insert(0, message("Working, notes and sections below are those of the safe answer."))
     if depends.only_ends:
         labels = "; ".join(str(calculator.fields[name].label) for name in depends.only_ends)
-        notes.append(message("Worked out at single values of: {labels}. Between them other answers lie.", labels=labels))
+        words = message("Worked out at single values of: {labels}. Between them other answers lie.", labels=labels)
+        notes.append(words)
     return notes
 
 
