@@ -152,7 +152,7 @@ def _required_of(answer: Answer) -> tuple[str, str] | None:
 def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
     required, section, edition = _required_of(answer), _section(answer, trace), trace.edition
     words: dict[str, object] = {"found": shown_found(found)}
-    if any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
+    if answer.values.get("may") or any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
         as_jumper = [Reading(message("where a wire is used as the jumper"), required[0])] if required else []
         open_words = _larger(size, edition, as_jumper)
         return Verdict(found, ENOUGH, message("Not required here: {found} found", **words), section, open=open_words)

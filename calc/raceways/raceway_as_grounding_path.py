@@ -118,6 +118,7 @@ def raceway_as_grounding_path(
         tray_metal: "steel" or "aluminum". tray_area: in², needed for a tray.
         metal: of the wire that is needed if it fails.
         side: "load-side" or "supply-side". location: "ordinary", "hazardous" or "patient-care".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
 
     Returns: a Result; `values` hold may, reasons and, where it fails, size, metal, area_cmil.
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.

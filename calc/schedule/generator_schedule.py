@@ -122,6 +122,7 @@ def generator_schedule(
         piping_device: ampere, 1 to 10,000, then needed for "other-metal".
         minimum_conductor: size label that would do, needed where the one that runs is larger than the device asks for.
         place: "source" or "first-disconnect", where a switched neutral is bonded; at the source with a device there.
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

@@ -113,6 +113,7 @@ def separate_building_schedule(
         metal_path, ground_fault_protection: "yes" or "no", needed for an old supply; either forbids its neutral bond.
         minimum_conductor: size label that would do, needed where the one that runs is larger than the device asks for.
         ring: size label of the ring's copper conductor, needed for a ring.
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

@@ -97,6 +97,7 @@ def service_schedule(
         disconnects: conductors to each of several enclosures, "3/0,2x250kcmil"; None for a single one.
         disconnect_raceways: "one" or "each", needed where one of several disconnects has parallel sets.
         system_grounding: "solidly-grounded", "corner-grounded", "ungrounded" or "impedance-grounded".
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

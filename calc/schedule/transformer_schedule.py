@@ -112,6 +112,7 @@ def transformer_schedule(
         common_conductor: "yes" where several sources share one grounding electrode conductor.
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; piping_device: ampere, needed for
             "other-metal". primary_device: ampere, where a wire-type equipment grounding conductor comes with it.
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.
