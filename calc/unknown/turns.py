@@ -8,16 +8,21 @@ from functools import cache
 from typing import Any
 
 from calc.rulebook import rule
+from calc.shared_fields import SETS
 from calc.unknown.safe_side import safe_side
+from calc.unknown.states import Open
+
+MAX_SETS = (SETS.whole_numbers or (1, 1))[1]
 
 
 def starts_of(slug: str, name: str, inputs: Mapping[str, Any], edition: str, grid: Sequence[float]) -> list[int]:
     """Return where on a grid of an input its direction may turn, ends left out: at each figure, and just above it.
 
-    With sets in parallel the figures count for all of them together too.
+    With sets in parallel the figures count for all of them together too, for each number of sets that may be.
     """
     sets = inputs.get("sets")
-    times = {1, sets, sets - 1} if isinstance(sets, int) else {1}
+    counts = (sets, sets - 1) if isinstance(sets, int) else range(1, MAX_SETS + 1) if isinstance(sets, Open) else ()
+    times = {1, *counts}
     figures = {
         figure * each for key in safe_side(slug).turns.get(name, ()) for figure in _figures(key, edition)
         for each in times

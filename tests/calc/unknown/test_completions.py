@@ -14,8 +14,9 @@ from calc.unknown.conditions import holds, shortest_condition
 from calc.unknown.numbers import between
 from calc.unknown.outcome_words import mark_of
 from calc.unknown.safe_side import on_the_safe_side, safe_side
-from calc.unknown.states import Open, Range
+from calc.unknown.states import UNKNOWN, Open, Range
 from calc.unknown.stretches import Stretch
+from calc.unknown.turns import starts_of
 from tests.cases.read import FOLDER, cases
 
 # Inputs with finite domains left open, so that everything can be gone through twice.
@@ -384,6 +385,18 @@ def test_where_a_direction_turns_every_figure_of_the_rule_is_looked_at():
     every = [wire(edition="2023", device=str(device), **written) for device in range(20, 401)]
     assert found.safe.values["area_cmil"] == max(each.answer.values["area_cmil"] for each in every)
     assert len(found.alternatives) + found.more == len({mark_of(each, ("device",)) for each in every})
+
+
+def test_with_the_sets_open_too_a_figure_counts_for_each_number_of_them():
+    """Table 310.16: 4/0 copper has 230 A at 75 degrees C, so three sets have 690 A, which no conductor alone has."""
+    grid = between(15, 1200, integers=True)
+
+    def looked_at(sets):
+        found = starts_of("equipment-grounding-conductor", "device", {"sets": sets}, "2023", grid)
+        return {grid[start] for start in found}
+
+    assert {230, 231, 690, 691} <= looked_at(UNKNOWN) and {230, 231, 690, 691} <= looked_at(3)
+    assert 230 in looked_at(1) and 690 not in looked_at(1)
 
 
 def test_where_the_purpose_decides_which_end_is_safe_none_is_called_safe():
