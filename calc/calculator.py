@@ -181,7 +181,7 @@ class Calculator:
     def _value(self, name: str, field: Field, text: str) -> Any:
         """Return the value or the open state that a text means. Raises: ValueError."""
         state = read_open(field, text)
-        if state is not None and name in self.defaults and is_left_out(name, field, state):
+        if state is not None and name in self.defaults and is_left_out(self.slug, name, field, state):
             return self.defaults[name]
         return read_field(field, text) if state is None else state
 

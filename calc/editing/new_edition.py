@@ -31,12 +31,20 @@ made from the same rules that the calculators use. To see one case in both editi
 def new_edition(new: str, taken_from: str) -> dict[Path, str]:
     """Return every file that changes when the edition `new` is taken as `taken_from`, with its text then.
 
-    Raises: RefusedError for a year that is none, is known already or is to be taken from an unknown one.
+    Raises: RefusedError for a year that is none, is known already, lies between two editions or is to be taken from an
+    unknown one.
     """
     if not re.fullmatch(r"(?:19|20)\d\d", new):
         raise RefusedError(f"{new} is no year of an edition. Write it as 2029.")
     if new in EDITIONS:
         raise RefusedError(f"The rules know the {new} edition already.")
+    apart = tomllib.loads(text_of(LISTED))["years_apart"]
+    if years := (int(new) - int(EDITIONS[-1])) % apart:
+        before = int(new) - years
+        raise RefusedError(
+            f"There is no {new} edition: they come every {apart} years, {before} and {before + apart}. Where the cycle "
+            "was changed, change `years_apart` in calc/rules/editions.toml first."
+        )
     if taken_from not in EDITIONS:
         raise RefusedError(f"The rules do not know the {taken_from} edition. They know {', '.join(EDITIONS)}.")
     editions = sorted([*EDITIONS, new])

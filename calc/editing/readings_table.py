@@ -22,7 +22,7 @@ _KEY = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 
 
 @dataclass(frozen=True)
-class Source:
+class BookSource:
     """A text that was read: its key in sources.toml, title, kind and what was seen; `new` where it is not there yet."""
 
     key: str
@@ -40,7 +40,7 @@ class Read:
     section: str
     figures: object
     note: str
-    source: Source
+    source: BookSource
 
     @property
     def corrected(self) -> bool:
@@ -133,7 +133,7 @@ def _figures(row: Mapping[str, str], stated: Rule) -> object:
     return None if figures in (stated.value, list(stated.rows)) else figures
 
 
-def _source(row: Mapping[str, str], stated: Rule, default: Mapping[str, str]) -> Source:
+def _source(row: Mapping[str, str], stated: Rule, default: Mapping[str, str]) -> BookSource:
     told = {name: row.get(name, "") for name in COLUMNS if name.startswith("source")}
     if not told["source"]:
         told = {name: default.get(name, "") for name in told}
@@ -144,7 +144,7 @@ def _source(row: Mapping[str, str], stated: Rule, default: Mapping[str, str]) ->
     if known:
         if title and title != known["title"]:
             raise RefusedError(f"the source {key} is {known['title']!r} already. Take another key for {title!r}.")
-        source = Source(key, known["title"], known["kind"], known["seen"], new=False)
+        source = BookSource(key, known["title"], known["kind"], known["seen"], new=False)
     else:
         source = _new_source(key, told)
     if stated.edition not in source.title:
@@ -152,7 +152,7 @@ def _source(row: Mapping[str, str], stated: Rule, default: Mapping[str, str]) ->
     return source
 
 
-def _new_source(key: str, told: Mapping[str, str]) -> Source:
+def _new_source(key: str, told: Mapping[str, str]) -> BookSource:
     if not _KEY.fullmatch(key):
         raise RefusedError(f"the source {key!r} needs a key of small letters, digits and hyphens.")
     needed = {"source_title": "title", "source_seen": "words for what was seen", "source_date": "date"}
@@ -164,4 +164,4 @@ def _new_source(key: str, told: Mapping[str, str]) -> Source:
     except ValueError:
         raise RefusedError(f"the source {key} needs the date it was read, as 2029-01-31.") from None
     seen = f"{told['source_seen']}; {day}"
-    return Source(key, told["source_title"], told["source_kind"] or "standard", seen, new=True)
+    return BookSource(key, told["source_title"], told["source_kind"] or "standard", seen, new=True)

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from calc.editing.answer_record import Changed, changed, record_of, recorded
 from calc.editing.domain import DOMAIN
-from calc.editing.readings_table import Read, Source
+from calc.editing.readings_table import BookSource, Read
 from calc.editing.statements import with_figures, with_statement, written
 from calc.editing.tree import ROOT, RULES, SECTIONS, RefusedError, copy_with, run_in, text_of
 from calc.rulebook import DATED, file_of
@@ -108,6 +108,6 @@ def _note(note: str, edition: str) -> str:
     return re.sub(rf"\s*No text of the {edition} edition was seen[^.]*\.", "", note).strip()
 
 
-def _source_text(source: Source) -> str:
+def _source_text(source: BookSource) -> str:
     fields = {"title": source.title, "kind": source.kind, "seen": source.seen}
     return "\n".join([f"[{source.key}]", *(f"{name} = {written(value)}" for name, value in fields.items())]) + "\n"

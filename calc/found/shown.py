@@ -12,7 +12,7 @@ COLUMNS = ("found_verdict", "found_short_by")
 
 def found_to_dict(result: Result, verdict: Verdict) -> Data:
     """Return a verdict as plain data: what was found and required, by how much they differ, and the note to copy."""
-    size, metal = size_and_metal(verdict.found) or (None, None)
+    size, metal = (None, None) if verdict.parts else size_and_metal(verdict.found) or (None, None)
     required, required_metal = verdict.required or (None, None)
     difference = None
     if verdict.sizes is not None and verdict.cmil is not None:
@@ -32,6 +32,7 @@ def found_to_dict(result: Result, verdict: Verdict) -> Data:
         "open": [str(words) for words in verdict.open],
         "section": verdict.section,
         "note": [str(words) for words in verdict.note(result.edition)],
+        "parts": [{"part": each.key, **found_to_dict(result, each.verdict)} for each in verdict.parts],
     }
 
 

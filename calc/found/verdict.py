@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import partial
+from typing import NamedTuple
 
 from calc.answer import Answer
 from calc.calculator import FieldError, NotCovered, Result
@@ -30,7 +31,8 @@ class Verdict:
 
     verdict: "enough", "short", "unknown", or "not-permitted" where the size would do and something else does not.
     sizes, cmil: listed sizes and circular mils above what is required, below zero where short; None where no sizes
-    were compared. only_if: the condition on which a short one is enough. open: what this verdict leaves open.
+    were compared. only_if: the condition on which a short one is enough. open: what this verdict leaves open. parts: of
+    a list, the verdict on each part.
     """
 
     found: str
@@ -42,6 +44,7 @@ class Verdict:
     cmil: int | None = None
     only_if: Message | None = None
     open: tuple[Message, ...] = ()
+    parts: tuple[PartVerdict, ...] = ()
 
     @property
     def by(self) -> Message | None:
@@ -62,6 +65,8 @@ class Verdict:
 
     def note(self, edition: str) -> list[Message]:
         """Return the lines that an inspector copies: what was found, what is required and where, and the verdict."""
+        if self.parts:
+            return [line for each in self.parts for line in (each.part, *each.verdict.note(edition))]
         lines = [message("Observed: {found}.", found=shown_found(self.found))]
         if self.required:
             required = _wire(*self.required)
@@ -69,6 +74,14 @@ class Verdict:
             lines.append(message("Required: {required} or larger ({section}, {edition} edition).", **words))
         lines.append(message("{verdict}.", verdict=self.headline))
         return [*lines, *self.more]
+
+
+class PartVerdict(NamedTuple):
+    """The verdict on one part of a list: its key there, its name, and the verdict."""
+
+    key: str
+    part: Message
+    verdict: Verdict
 
 
 def check_size(result: Result, *, listed_rule: str | None = None) -> Verdict:
@@ -139,7 +152,7 @@ def _required_of(answer: Answer) -> tuple[str, str] | None:
 def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
     required, section, edition = _required_of(answer), _section(answer, trace), trace.edition
     words: dict[str, object] = {"found": shown_found(found)}
-    if any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
+    if answer.values.get("may") or any(answer.values.get(name) is False for name in ("bond", "needed", "wire_needed")):
         as_jumper = [Reading(message("where a wire is used as the jumper"), required[0])] if required else []
         open_words = _larger(size, edition, as_jumper)
         return Verdict(found, ENOUGH, message("Not required here: {found} found", **words), section, open=open_words)

@@ -92,31 +92,31 @@ def conductor_name(
     )
     try:
         pair = parts_joined(from_part, to_part, side)
-        given = name_of(pair, side)
+        name_key = name_of(pair, side)
     except UnclassifiedError as reason:
         raise not_named(str(reason), trace) from None
-    own = own_rule(given, pair, side, trace.edition)
-    values = {"name": given, "sized_by": own.sized_by, "calculator": own.calculator}
-    if given == NO_CONDUCTOR:
+    own = own_rule(name_key, pair, side, trace.edition)
+    values = {"name": name_key, "sized_by": own.sized_by, "calculator": own.calculator}
+    if name_key == NO_CONDUCTOR:
         trace.step(
             message("Downstream of its bonding jumper, the neutral must stay isolated from metal and ground."),
-            cites=(own.asked,),
+            cites=(own.requiring_rule,),
         )
         headline = message("No conductor belongs here")
         detail = message(
             "Keep the neutral isolated from metal and ground here ({section}).",
-            section=trace.section(own.asked),
+            section=trace.section(own.requiring_rule),
         )
     else:
-        found = NAMES[given]
-        trace.step(message("So it is: {name}.", name=found.label), cites=(found.defined, own.asked))
+        entry = NAMES[name_key]
+        trace.step(message("So it is: {name}.", name=entry.label), cites=(entry.defined, own.requiring_rule))
         sized = sized_by_words(own, trace)
         trace.step(sized, cites=(own.size,))
-        headline, detail = found.label, found.does
-        trace.note(where_stated(found, own, trace))
+        headline, detail = entry.label, entry.does
+        trace.note(where_stated(entry, own, trace))
         trace.note(sized)
         note_calculator(own, trace)
-    note_near_names(given, trace)
-    note_place(given, pair, side, trace)
-    check_form(given, form, side, trace)
-    return Answer(message("Identify a conductor or jumper"), headline, detail, own.asked, given, values)
+    note_near_names(name_key, trace)
+    note_place(name_key, pair, side, trace)
+    check_form(name_key, form, side, trace)
+    return Answer(message("Identify a conductor or jumper"), headline, detail, own.requiring_rule, name_key, values)

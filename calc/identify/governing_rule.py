@@ -37,41 +37,42 @@ CALCULATOR_WORDS = {
 class OwnRule(NamedTuple):
     """The rule that asks for the part, what sizes it, the rule of the size, and the calculator or None."""
 
-    asked: str
+    requiring_rule: str
     sized_by: str
     size: str
     calculator: str | None
 
 
-def own_rule(given: str, pair: AbstractSet[str], side: Side, edition: str) -> OwnRule:
+def own_rule(name_key: str, pair: AbstractSet[str], side: Side, edition: str) -> OwnRule:
     """Return the rule of a named part between `pair` on one side, as `edition` states it."""
-    if given == name.NO_CONDUCTOR:
+    if name_key == name.NO_CONDUCTOR:
         return OwnRule(_kept_apart(side), NOTHING, _kept_apart(side), None)
-    if given == name.MAIN:
-        asked, size = "jumpers/main_bonding_jumper_required", "jumpers/main_bonding_jumper_size"
-        return OwnRule(asked, CONDUCTORS, size, "main-bonding-jumper")
-    if given == name.SYSTEM:
+    if name_key == name.MAIN:
+        requiring_rule, size = "jumpers/main_bonding_jumper_required", "jumpers/main_bonding_jumper_size"
+        return OwnRule(requiring_rule, CONDUCTORS, size, "main-bonding-jumper")
+    if name_key == name.SYSTEM:
         size = "jumpers/main_bonding_jumper_size"
         return OwnRule("naming/system_bonding_jumper", CONDUCTORS, size, "system-bonding-jumper")
-    if given == name.SUPPLY_SIDE:
+    if name_key == name.SUPPLY_SIDE:
         size = "naming/supply_side_bonding_jumper"
         return OwnRule(_asks_for_supply_side(side), CONDUCTORS, size, "supply-side-bonding-jumper")
-    if given == name.EQUIPMENT_JUMPER:
-        asked = "naming/receptacle_to_box" if pair == {"receptacle", "equipment"} else "raceways/continuity"
-        return OwnRule(asked, DEVICE, "raceways/jumper_size", "equipment-bonding-jumper")
-    if given == name.EQUIPMENT_CONDUCTOR:
-        asked = "naming/separate_building" if side.place == BUILDING else "naming/equipment_conductor_types"
+    if name_key == name.EQUIPMENT_JUMPER:
+        requiring_rule = "naming/receptacle_to_box" if pair == {"receptacle", "equipment"} else "raceways/continuity"
+        return OwnRule(requiring_rule, DEVICE, "raceways/jumper_size", "equipment-bonding-jumper")
+    if name_key == name.EQUIPMENT_CONDUCTOR:
+        requiring_rule = "naming/separate_building" if side.place == BUILDING else "naming/equipment_conductor_types"
         size = "naming/equipment_grounding_conductor_size"
-        return OwnRule(asked, DEVICE, size, "equipment-grounding-conductor")
-    if given in (name.ELECTRODE_CONDUCTOR, name.ELECTRODE_JUMPER):
-        asked = _asks_for_electrode_conductor(side) if given == name.ELECTRODE_CONDUCTOR else _joins_electrodes(pair)
+        return OwnRule(requiring_rule, DEVICE, size, "equipment-grounding-conductor")
+    if name_key in (name.ELECTRODE_CONDUCTOR, name.ELECTRODE_JUMPER):
+        starts = name_key == name.ELECTRODE_CONDUCTOR
+        requiring_rule = _asks_for_electrode_conductor(side) if starts else _joins_electrodes(pair)
         size = "grounding/electrode_conductor_size"
-        return OwnRule(asked, ELECTRODE_TABLE, size, "grounding-electrode-conductor")
-    if given == name.METER_JUMPER:
+        return OwnRule(requiring_rule, ELECTRODE_TABLE, size, "grounding-electrode-conductor")
+    if name_key == name.METER_JUMPER:
         return OwnRule("naming/around_water_meter", SAME_AS_ON_PIPE, "naming/around_water_meter", None)
-    if given == name.INTERSYSTEM:
+    if name_key == name.INTERSYSTEM:
         return OwnRule("naming/intersystem_bonding", OWN_ARTICLE, "naming/intersystem_bonding", None)
-    if given == name.GROUNDED:
+    if name_key == name.GROUNDED:
         return _grounded_conductor(side)
     return _piping_or_steel(pair, side, edition)
 
@@ -104,34 +105,34 @@ def _joins_electrodes(pair: AbstractSet[str]) -> str:
 
 def _grounded_conductor(side: Side) -> OwnRule:
     if side.place == DERIVED:
-        asked = "naming/grounded_conductor_of_derived_system"
+        requiring_rule = "naming/grounded_conductor_of_derived_system"
     elif side.place in ("service", SERVICE_DISCONNECT):
-        asked = "grounding/grounded_conductor_at_service"
+        requiring_rule = "grounding/grounded_conductor_at_service"
     else:
-        asked = "naming/defined_grounded_conductor"
-        return OwnRule(asked, LOAD_CARRIED, asked, None)
-    return OwnRule(asked, CONDUCTORS, asked, "grounded-conductor")
+        requiring_rule = "naming/defined_grounded_conductor"
+        return OwnRule(requiring_rule, LOAD_CARRIED, requiring_rule, None)
+    return OwnRule(requiring_rule, CONDUCTORS, requiring_rule, "grounded-conductor")
 
 
 def _piping_or_steel(pair: AbstractSet[str], side: Side, edition: str) -> OwnRule:
     if "other-piping" in pair:
-        asked = "grounding/other_metal_piping_bond"
-        return OwnRule(asked, DEVICE, asked, "water-pipe-bonding")
+        requiring_rule = "grounding/other_metal_piping_bond"
+        return OwnRule(requiring_rule, DEVICE, requiring_rule, "water-pipe-bonding")
     if "water-pipe" not in pair:
         place = "_derived" if side.place == DERIVED else ""
-        asked = f"grounding/structural_metal_bond{place}"
-        return OwnRule(asked, CONDUCTORS, asked, "structural-metal-bonding")
+        requiring_rule = f"grounding/structural_metal_bond{place}"
+        return OwnRule(requiring_rule, CONDUCTORS, requiring_rule, "structural-metal-bonding")
     sized_by = CONDUCTORS
     if side.place == DERIVED:
-        asked = "grounding/water_pipe_bond_derived_system"
+        requiring_rule = "grounding/water_pipe_bond_derived_system"
     elif side.place == BUILDING:
-        asked = "grounding/water_pipe_bond_separate_building"
-        sized_by = rule(asked, edition).rows[0]["goes_by"]
+        requiring_rule = "grounding/water_pipe_bond_separate_building"
+        sized_by = rule(requiring_rule, edition).rows[0]["goes_by"]
     elif side.place == LOAD and "enclosure" in pair:
-        asked, sized_by = "grounding/water_pipe_bond_isolated_unit", DEVICE
+        requiring_rule, sized_by = "grounding/water_pipe_bond_isolated_unit", DEVICE
     else:
-        asked = "grounding/water_pipe_bond"
-    return OwnRule(asked, sized_by, asked, "water-pipe-bonding")
+        requiring_rule = "grounding/water_pipe_bond"
+    return OwnRule(requiring_rule, sized_by, requiring_rule, "water-pipe-bonding")
 
 
 def sized_by_words(own: OwnRule, trace: Trace) -> Message:
@@ -164,14 +165,14 @@ def sized_by_words(own: OwnRule, trace: Trace) -> Message:
     )
 
 
-def where_stated(found: Name, own: OwnRule, trace: Trace) -> Message:
+def where_stated(entry: Name, own: OwnRule, trace: Trace) -> Message:
     """Return the sentence that says where the part is defined and where its own rule stands."""
-    if own.asked == found.defined:
-        return message("Defined in {defined}.", defined=trace.section(found.defined))
+    if own.requiring_rule == entry.defined:
+        return message("Defined in {defined}.", defined=trace.section(entry.defined))
     return message(
         "Defined in {defined}; its rule is {asked}.",
-        defined=trace.section(found.defined),
-        asked=trace.section(own.asked),
+        defined=trace.section(entry.defined),
+        asked=trace.section(own.requiring_rule),
     )
 
 

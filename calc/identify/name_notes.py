@@ -18,18 +18,18 @@ from calc.messages import message
 from calc.trace import Trace
 
 
-def note_place(given: str, pair: AbstractSet[str], side: Side, trace: Trace) -> None:
+def note_place(name_key: str, pair: AbstractSet[str], side: Side, trace: Trace) -> None:
     """Note the landings, exceptions and traps of a name between `pair` on one side."""
-    if given == name.NO_CONDUCTOR:
+    if name_key == name.NO_CONDUCTOR:
         _kept_apart(pair, side, trace)
-    elif given == name.MAIN:
+    elif name_key == name.MAIN:
         trace.note(
             message(
                 "Install one in each service disconnect enclosure, in one piece ({section}).",
                 section=trace.section("jumpers/main_bonding_jumper_required"),
             )
         )
-    elif given == name.SYSTEM:
+    elif name_key == name.SYSTEM:
         trace.note(
             message(
                 "At one location only, at the source or in the first disconnect ({section}). Two of them put neutral "
@@ -37,9 +37,9 @@ def note_place(given: str, pair: AbstractSet[str], side: Side, trace: Trace) -> 
                 section=trace.section("naming/system_bonding_jumper"),
             )
         )
-    elif given == name.SUPPLY_SIDE:
+    elif name_key == name.SUPPLY_SIDE:
         _supply_side(pair, side, trace)
-    elif given == name.EQUIPMENT_JUMPER and pair == {"receptacle", "equipment"}:
+    elif name_key == name.EQUIPMENT_JUMPER and pair == {"receptacle", "equipment"}:
         trace.note(
             message(
                 "It is part of the equipment grounding path and connects a device to the box. A snap switch has its "
@@ -47,11 +47,11 @@ def note_place(given: str, pair: AbstractSet[str], side: Side, trace: Trace) -> 
                 section=trace.section("places/switch_grounding"),
             )
         )
-    elif given == name.EQUIPMENT_CONDUCTOR:
+    elif name_key == name.EQUIPMENT_CONDUCTOR:
         _equipment_conductor(pair, side, trace)
-    elif given in (name.ELECTRODE_CONDUCTOR, name.ELECTRODE_JUMPER):
-        _electrodes(given, pair, side, trace)
-    elif given == name.PIPING_JUMPER:
+    elif name_key in (name.ELECTRODE_CONDUCTOR, name.ELECTRODE_JUMPER):
+        _electrodes(name_key, pair, side, trace)
+    elif name_key == name.PIPING_JUMPER:
         _piping_or_steel(pair, side, trace)
 
 
@@ -155,8 +155,8 @@ def _equipment_conductor(pair: AbstractSet[str], side: Side, trace: Trace) -> No
         )
 
 
-def _electrodes(given: str, pair: AbstractSet[str], side: Side, trace: Trace) -> None:
-    if given == name.ELECTRODE_JUMPER and "raceway" in pair:
+def _electrodes(name_key: str, pair: AbstractSet[str], side: Side, trace: Trace) -> None:
+    if name_key == name.ELECTRODE_JUMPER and "raceway" in pair:
         trace.note(
             message(
                 "The electrode that supplements a ground rod may be bonded to a nonflexible grounded service raceway "
@@ -164,7 +164,7 @@ def _electrodes(given: str, pair: AbstractSet[str], side: Side, trace: Trace) ->
                 section=trace.section("naming/supplemental_electrode"),
             )
         )
-    elif given == name.ELECTRODE_JUMPER:
+    elif name_key == name.ELECTRODE_JUMPER:
         trace.note(
             message(
                 "All grounding electrodes at a building must be bonded together ({section}).",

@@ -11,15 +11,15 @@ _NEUTRAL_BONDS = (name.MAIN, name.SYSTEM)
 _SHORT_JUMPERS = (*_NEUTRAL_BONDS, name.SUPPLY_SIDE, name.EQUIPMENT_JUMPER)
 
 
-def check_form(given: str, form: str, side: Side, trace: Trace) -> None:
+def check_form(name_key: str, form: str, side: Side, trace: Trace) -> None:
     """Note what a form means for a name, or warn that this form will not do."""
-    if given == name.NO_CONDUCTOR:
+    if name_key == name.NO_CONDUCTOR:
         return
     if form == "raceway":
-        _metal_raceway(given, side, trace)
-    elif form == "screw" and given not in _SHORT_JUMPERS:
+        _metal_raceway(name_key, side, trace)
+    elif form == "screw" and name_key not in _SHORT_JUMPERS:
         trace.warn(message("A screw bonds only parts that touch. Check again what this one connects."))
-    elif given in _NEUTRAL_BONDS:
+    elif name_key in _NEUTRAL_BONDS:
         trace.note(
             message(
                 "A wire, busbar, strap or screw has the same name: the location decides ({section}).",
@@ -35,9 +35,9 @@ def check_form(given: str, form: str, side: Side, trace: Trace) -> None:
             )
 
 
-def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
+def _metal_raceway(name_key: str, side: Side, trace: Trace) -> None:
     section = trace.section
-    if given in (name.EQUIPMENT_CONDUCTOR, name.EQUIPMENT_JUMPER):
+    if name_key in (name.EQUIPMENT_CONDUCTOR, name.EQUIPMENT_JUMPER):
         trace.note(
             message(
                 "The metal raceway itself may be the path if its type, length and fittings qualify ({section}). Check "
@@ -45,7 +45,7 @@ def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
                 section=section("naming/equipment_conductor_types"),
             )
         )
-    elif given == name.SUPPLY_SIDE and side.place == DERIVED:
+    elif name_key == name.SUPPLY_SIDE and side.place == DERIVED:
         trace.note(
             message(
                 "At a separately derived system, a nonflexible metal raceway may be this jumper. A flexible one may "
@@ -53,7 +53,7 @@ def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
                 section=section("jumpers/derived_supply_side_jumper"),
             )
         )
-    elif given == name.SUPPLY_SIDE and side.place == JOINED_GENERATOR:
+    elif name_key == name.SUPPLY_SIDE and side.place == JOINED_GENERATOR:
         trace.warn(
             message(
                 "The rule for this generator sizes a jumper from its conductors ({section}). Ask the authority having "
@@ -61,7 +61,7 @@ def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
                 section=section("jumpers/generator_supply_side_jumper"),
             )
         )
-    elif given == name.SUPPLY_SIDE:
+    elif name_key == name.SUPPLY_SIDE:
         trace.note(
             message(
                 "A metal service raceway provides the bonding through listed or tight fittings. Standard locknuts "
@@ -69,21 +69,21 @@ def _metal_raceway(given: str, side: Side, trace: Trace) -> None:
                 section=section("naming/service_metal_bonded"),
             )
         )
-    elif given == name.ELECTRODE_CONDUCTOR:
+    elif name_key == name.ELECTRODE_CONDUCTOR:
         trace.warn(
             message(
                 "A metal raceway is not this conductor ({section}). It only protects it.",
                 section=section("naming/electrode_conductor_material"),
             )
         )
-    elif given == name.GROUNDED:
+    elif name_key == name.GROUNDED:
         trace.warn(
             message(
                 "A metal raceway is never the neutral: the neutral is a circuit conductor ({section}).",
                 section=section("naming/defined_grounded_conductor"),
             )
         )
-    elif given in _NEUTRAL_BONDS:
+    elif name_key in _NEUTRAL_BONDS:
         trace.warn(
             message(
                 "A raceway is not one of the permitted forms: a wire, busbar, screw or similar conductor ({section}).",

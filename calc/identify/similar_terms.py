@@ -111,14 +111,14 @@ _NEAR = {
 }
 
 
-def near_names(given: str) -> dict[str, Message]:
+def near_names(name_key: str) -> dict[str, Message]:
     """Return the names near a name with what tells each apart."""
-    return _NEAR[given]
+    return _NEAR[name_key]
 
 
-def note_near_names(given: str, trace: Trace) -> None:
+def note_near_names(name_key: str, trace: Trace) -> None:
     """Note for each near name why it is not the right one, with the section that defines it."""
-    for near, reason in _NEAR[given].items():
+    for near, reason in _NEAR[name_key].items():
         trace.note(
             message(
                 "Not “{near}” ({section}): {reason}",

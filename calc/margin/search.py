@@ -18,6 +18,7 @@ from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.rulebook import rule
 from calc.trace import TableRow, Trace
+from calc.unknown.outcome_words import first_size_words
 from calc.unknown.states import Open
 
 UP, DOWN = 1, -1
@@ -105,7 +106,9 @@ def _code(answer: Answer, margin: Margin) -> str:
 
 
 def _words(answer: Answer, now: Answer) -> Message:
-    """Return the headline of another answer, or its whole line where the headline is the one of now."""
+    """Return the headline of another answer, or its whole line where the headline is that of now; of a list a row."""
+    if answer.table and now.table and "sizes" in answer.values:
+        return first_size_words(answer, now)
     same = str(answer.headline) == str(now.headline)
     return message("{line}", line=answer.in_one_line) if same else answer.headline
 

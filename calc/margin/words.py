@@ -11,6 +11,7 @@ from calc.data_file import Data
 from calc.margin.search import UP, Turn, rounded_towards
 from calc.messages import Message, message
 from calc.trace import shown_number
+from calc.unknown.conditions import lower
 
 
 def margin_to_list(turns: Sequence[Turn]) -> list[Data]:
@@ -58,7 +59,7 @@ def _value_now(result: Result, shown: Sequence[Turn]) -> Message:
 
 
 def _told(result: Result, turn: Turn) -> Message:
-    up, words = turn.direction == UP, {"at": _amount(result, turn), "words": turn.words}
+    up, words = turn.direction == UP, {"at": _amount(result, turn), "words": lower(turn.words)}
     if turn.unit == "size":
         return message("{at} or larger, {words}", **words) if up else message("{at} or smaller, {words}", **words)
     if not turn.unit:

@@ -38,7 +38,7 @@ class Measured:
     """The resistance in milliohm; steady: whether readings in both directions agree well enough to count."""
 
     milliohm: Between
-    round_to_12_digits: bool = True
+    steady: bool = True
 
 
 def measured(taken: Readings, trace: Trace) -> Measured:
@@ -142,8 +142,8 @@ def _four_wire(taken: Readings, trace: Trace) -> Measured:
         ),
         cites=(REVERSAL,),
     )
-    round_to_12_digits = round(100 * half, 9) <= round(most * mean, 9)
-    return Measured(_around(mean, _meter_error(taken, mean, trace)), round_to_12_digits)
+    steady = round(100 * half, 9) <= round(most * mean, 9)
+    return Measured(_around(mean, _meter_error(taken, mean, trace)), steady)
 
 
 def _voltage_drop(taken: Readings, trace: Trace) -> Measured:

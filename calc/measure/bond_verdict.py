@@ -14,7 +14,7 @@ BESIDE, STOP = "lower-than-the-wire", "stop"
 
 def verdict_of(found: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
     """Return what a reading proves of the path. alone: the wire's own milliohm; below: at the limit is over it."""
-    if not found.round_to_12_digits:
+    if not found.steady:
         return CANNOT_TELL
     low, read, high = (rounded(each) for each in (found.milliohm.low, found.milliohm.likely, found.milliohm.high))
     least, most = rounded(alone), rounded(sound.high)
@@ -58,7 +58,7 @@ def detail(
     }
     if verdict == STOP:
         return message("A reading taken with voltage or current present is worthless, and taking it is dangerous.")
-    if not found.round_to_12_digits:
+    if not found.steady:
         return message(
             "Forward and reverse differ too much. Wait until the joints are at one temperature, and check that no "
             "current flows."

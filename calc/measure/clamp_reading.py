@@ -8,6 +8,7 @@ from typing import Annotated
 from calc.answer import Answer, Row, Table
 from calc.calculator import calculator
 from calc.electrodes.entered import number_for_code, shown
+from calc.margin.declared import Margin
 from calc.measure import clamp_fields as ask
 from calc.measure.clamp_causes import CAUSES, NEIGHBOR, NEUTRAL_LOSS, SHARED, Signs, in_order
 from calc.measure.clamp_outputs import CANNOT_TELL, OUTPUTS, REAL
@@ -31,6 +32,7 @@ KNOWN = {"yes": True, "no": False, UNKNOWN: None}
     submit=message("Find likely causes"),
     example={"edition": "2023", "where": "water-pipe-bond", "ampere": "2.6A", "empty": "0.02A", "off_ampere": "0.02A"},
     outputs=OUTPUTS,
+    margin=Margin(("ampere", "empty", "digit"), verdict="verdict"),
 )
 def clamp_reading(
     *,

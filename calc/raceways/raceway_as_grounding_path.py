@@ -7,6 +7,7 @@ from typing import Annotated
 from calc.calculator import Answer, calculator
 from calc.conductors.area import area
 from calc.conductors.size import shown_size
+from calc.found.verdict import SIZE
 from calc.grounding.parallel_runs import size_in_tray
 from calc.grounding.size_by_device import size_by_device
 from calc.margin.declared import Margin
@@ -81,6 +82,7 @@ OUT_OF_SCOPE = (
             when=message("where it may not serve"),
         ),
     ),
+    site_check=SIZE,
     margin=Margin(("device", "length")),
 )
 def raceway_as_grounding_path(
@@ -116,6 +118,7 @@ def raceway_as_grounding_path(
         tray_metal: "steel" or "aluminum". tray_area: in², needed for a tray.
         metal: of the wire that is needed if it fails.
         side: "load-side" or "supply-side". location: "ordinary", "hazardous" or "patient-care".
+        found: on site: a size and its metal, "6 copper", or "listed" or "unknown"; the answer then holds a verdict.
 
     Returns: a Result; `values` hold may, reasons and, where it fails, size, metal, area_cmil.
     Raises: nothing; bad input ends as `fix`, other cases as `not_covered`.

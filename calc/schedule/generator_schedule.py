@@ -6,8 +6,11 @@ from dataclasses import replace
 from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
+from calc.found.parts import PARTS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.known import known
+from calc.margin.declared import Margin
 from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_outdoor_source
@@ -78,6 +81,10 @@ BOND = one_of(
         "electrodes": "rod",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
+    margin=Margin(
+        ("conductor", "sets", "device", "piping_device"), breaks=dict.fromkeys(("device", "piping_device"), BREAKS)
+    ),
 )
 def generator_schedule(
     *,
@@ -115,6 +122,7 @@ def generator_schedule(
         piping_device: ampere, 1 to 10,000, then needed for "other-metal".
         minimum_conductor: size label that would do, needed where the one that runs is larger than the device asks for.
         place: "source" or "first-disconnect", where a switched neutral is bonded; at the source with a device there.
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

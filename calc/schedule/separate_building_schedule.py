@@ -6,8 +6,11 @@ from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
 from calc.data_file import Data
+from calc.found.parts import PARTS
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.jumpers.supply_side_size import PARALLEL
+from calc.margin.declared import Margin
 from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import ask_for_feeder_neutral
@@ -70,6 +73,10 @@ GROUND_FAULT_PROTECTION = yes_or_no(
         "metal_parts": "water-pipe",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
+    margin=Margin(
+        ("conductor", "sets", "device", "piping_device"), breaks=dict.fromkeys(("device", "piping_device"), BREAKS)
+    ),
 )
 def separate_building_schedule(
     *,
@@ -106,6 +113,7 @@ def separate_building_schedule(
         metal_path, ground_fault_protection: "yes" or "no", needed for an old supply; either forbids its neutral bond.
         minimum_conductor: size label that would do, needed where the one that runs is larger than the device asks for.
         ring: size label of the ring's copper conductor, needed for a ring.
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

@@ -5,9 +5,12 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.calculator import Answer, Choice, FieldError, calculator, require
+from calc.found.parts import PARTS
 from calc.grounding.grounded_conductor_place import SYSTEM_GROUNDING
 from calc.grounding.grounding_electrode_conductor import grounding_electrode_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.grounding.supply_conductors import other_conductors, sets_of
+from calc.margin.declared import Margin
 from calc.messages import Message, message
 from calc.rulebook import every_edition
 from calc.schedule import fields
@@ -56,6 +59,8 @@ DISCONNECT_RACEWAYS = one_of(
         "metal_parts": "water-pipe,structural-metal",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
+    margin=Margin(("conductor", "sets", "piping_device"), breaks={"piping_device": BREAKS}),
 )
 def service_schedule(
     *,
@@ -92,6 +97,7 @@ def service_schedule(
         disconnects: conductors to each of several enclosures, "3/0,2x250kcmil"; None for a single one.
         disconnect_raceways: "one" or "each", needed where one of several disconnects has parallel sets.
         system_grounding: "solidly-grounded", "corner-grounded", "ungrounded" or "impedance-grounded".
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

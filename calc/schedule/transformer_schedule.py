@@ -5,9 +5,12 @@ from __future__ import annotations
 from typing import Annotated
 
 from calc.calculator import Answer, Choice, calculator, require
+from calc.found.parts import PARTS
 from calc.grounding.electrode_limit import ELECTRODE_CHOICES
 from calc.grounding.equipment_grounding_conductor import equipment_grounding_conductor
+from calc.grounding.size_for_circuit import BREAKS
 from calc.grounding.supply_conductors import shown_set
+from calc.margin.declared import Margin
 from calc.messages import message
 from calc.schedule import fields
 from calc.schedule.derived_source import add_derived_source, ask_for_outdoor_source
@@ -65,6 +68,11 @@ PRIMARY_DEVICE = device_rating(
         "metal_parts": "water-pipe,structural-metal",
     },
     outputs=OUTPUTS,
+    site_check=PARTS,
+    margin=Margin(
+        ("conductor", "sets", "device", "primary_device", "piping_device"),
+        breaks=dict.fromkeys(("device", "primary_device", "piping_device"), BREAKS),
+    ),
 )
 def transformer_schedule(
     *,
@@ -104,6 +112,7 @@ def transformer_schedule(
         common_conductor: "yes" where several sources share one grounding electrode conductor.
         metal_parts: "water-pipe", "structural-metal", "other-metal", with commas; piping_device: ampere, needed for
             "other-metal". primary_device: ampere, where a wire-type equipment grounding conductor comes with it.
+        found: on site: "main bonding jumper: 6 copper; ..." by part; the answer then holds a verdict on each.
         edition: "2017", "2020", "2023" or "2026" (read by every calculator).
 
     Returns: a Result; its answer's `values` hold parts and sizes (by part), its table one row a part.

@@ -14,7 +14,6 @@ from typing import Any
 from calc.calculator import Calculator, Result
 from calc.messages import Message, message
 from calc.unknown.completions import NOT_A_STATE, counts
-from calc.unknown.conditions import lower
 from calc.unknown.outcome_words import mark_of, outcome_words
 from calc.unknown.safe_side import on_the_safe_side, safe_side
 from calc.unknown.states import WORD, Open
@@ -29,7 +28,8 @@ _OTHER_NUMBER = {"voltage_to_ground": 277, "electrode_ohm": 5, "voltage": 277}
 class Assumption:
     """An input left out. `decides`: whether another value changes the answer; None where that was not tried.
 
-    `other` is the value that changes it most, and `otherwise` the outcome then; None where none does.
+    `other` is the value that changes it most, and `otherwise` the outcome then; None where none does. `chosen`: of a
+    list of choices, else typed.
     """
 
     field: str
@@ -40,17 +40,16 @@ class Assumption:
     other: object = None
     otherwise: Message | None = None
     weight: tuple[Any, ...] = ()
+    chosen: bool = False
 
     @property
     def words(self) -> Message:
         """Return what is assumed, and what the answer would be otherwise."""
-        return message(
-            "{label}: {value}. With {other}: {otherwise}.",
-            label=self.label,
-            value=self.shown,
-            other=lower(self.other),
-            otherwise=str(self.otherwise).rstrip("."),
-        )
+        otherwise = str(self.otherwise).rstrip(".")
+        words = dict(label=self.label, value=self.shown, other=self.other, otherwise=otherwise)
+        if self.chosen:
+            return message("{label}: {value}. If you choose “{other}” instead: {otherwise}.", **words)
+        return message("{label}: {value}. If you enter {other} instead: {otherwise}.", **words)
 
 
 def assumptions(result: Result) -> tuple[Assumption, ...]:
@@ -90,7 +89,7 @@ def _counts(result: Result, name: str) -> bool:
 def _assumption(result: Result, name: str, *, tried: bool) -> Assumption:
     calculator, value = result.calculator, result.inputs[name]
     field = calculator.fields[name]
-    assumption = partial(Assumption, name, field.label, value, field.shown(value))
+    assumption = partial(Assumption, name, field.label, value, field.shown(value), chosen=bool(field.choices))
     others = list(_others(calculator, name, value)) if tried else []
     if not others:
         return assumption(decides=None)

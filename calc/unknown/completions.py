@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
+from math import prod
 from typing import Any
 
 from calc.calculator import Calculator, FieldError, Result
@@ -19,6 +20,7 @@ from calc.unknown.numbers import between
 from calc.unknown.safe_side import safe_side
 from calc.unknown.states import Open, Range, place
 from calc.unknown.stretches import Stretch, turning_points
+from calc.unknown.turns import starts_of
 
 MAX_CASES = 4096
 MAX_CASES_OF_HEAVY = 64
@@ -61,17 +63,17 @@ def completions(
     listed = {name: values for name in opened if (values := _listed(calculator.fields[name], inputs[name]))}
     numbers = [name for name in opened if name not in listed]
     for name in numbers:
-        _refuse_unbounded(calculator, name)
-    _refuse_too_many(calculator, listed, numbers)
+        _refuse_unbounded(calculator, name, inputs)
+    ends = {name: _ends(calculator, edition, inputs, name) for name in numbers}
+    _refuse_too_many(calculator, {**listed, **ends})
 
     def run(settled: Case) -> Result:
         return calculator.settled(edition, {**inputs, **settled})
 
     if len(numbers) == 1 and not safe_side(calculator.slug).figures:
-        stepped = _stepped(calculator, inputs, listed, numbers[0], run, key)
+        stepped = _stepped(calculator, edition, inputs, listed, numbers[0], run, key)
         if stepped:
             return _possible(stepped, {**listed, numbers[0]: ()}, opened)
-    ends = {name: _ends(calculator.fields[name], inputs[name]) for name in numbers}
     cases = [
         Completion(settled | at_end, run(settled | {name: end.low for name, end in at_end.items()}))
         for settled in _settled(calculator, inputs, listed)
@@ -98,27 +100,27 @@ def _within(field: Field, size: str, value: Range) -> bool:
     return place(field, value.low) <= place(field, size) <= place(field, value.high)
 
 
-def _refuse_unbounded(calculator: Calculator, name: str) -> None:
+def _refuse_unbounded(calculator: Calculator, name: str, inputs: Case) -> None:
     """Raise FieldError for an open input that can be neither gone through nor bounded."""
-    declared = safe_side(calculator.slug)
-    bounded = name in declared.rising or name in declared.falling
-    if not bounded or calculator.fields[name].kind not in ("quantity", "whole number"):
-        enter = calculator.fields[name].enter
-        raise FieldError(
-            name, message("This calculator cannot work with an unknown or a range here yet. {enter}", enter=enter)
-        )
+    declared, field = safe_side(calculator.slug), calculator.fields[name]
+    if name in declared.not_zero and _low_and_high(field, inputs[name])[0] == 0:
+        why = message("0 stands for none here, or for one that is not known: begin the range above it.")
+    elif not declared.bounds(name, inputs) or field.kind not in ("quantity", "whole number"):
+        why = declared.enter.get(name, message("Nothing is safe to say without it."))
+    else:
+        return
+    words = message("No bounds can be given for an unknown or a range here. {why} {enter}", why=why, enter=field.enter)
+    raise FieldError(name, words)
 
 
-def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence[Any]], numbers: Sequence[str]) -> None:
-    """Raise FieldError for the choice of most values where there are more completions than are gone through."""
-    count = 2 ** len(numbers)
-    for values in listed.values():
-        count *= len(values)
+def _refuse_too_many(calculator: Calculator, listed: Mapping[str, Sequence[Any]]) -> None:
+    """Raise FieldError for the input of most values where there are more completions than are gone through."""
+    count = prod(map(len, listed.values()))
     most = MAX_CASES_OF_HEAVY if safe_side(calculator.slug).heavy else MAX_CASES
     if count <= most:
         return
     first = max(listed, key=lambda name: len(listed[name]))
-    names = "; ".join(str(calculator.fields[name].label) for name in (*listed, *numbers))
+    names = "; ".join(str(calculator.fields[name].label) for name in listed)
     raise FieldError(
         first,
         message(
@@ -153,13 +155,27 @@ def counts(field: Field, inputs: Case) -> bool:
     )
 
 
-def _ends(field: Field, value: Open) -> tuple[Stretch, ...]:
-    low, high = (value.low, value.high) if isinstance(value, Range) else (field.minimum, field.maximum)
-    return tuple(Stretch(end, end) for end in dict.fromkeys((low, high)))
+def _low_and_high(field: Field, value: Open) -> tuple[float, float]:
+    return (value.low, value.high) if isinstance(value, Range) else field.ends
+
+
+def _grid(field: Field, value: Open) -> Sequence[float]:
+    """Return the values of a number that are looked at: whole ones of a rating in amperes, as ratings are made."""
+    integers = bool(field.whole_numbers) or (field.unit == "A" and field.ends[0] >= 1)
+    return between(*_low_and_high(field, value), integers=integers)
+
+
+def _ends(calculator: Calculator, edition: str, inputs: Case, name: str) -> tuple[Stretch, ...]:
+    """Return the two ends of a number, and on both sides of each value where its direction may turn."""
+    grid = _grid(calculator.fields[name], inputs[name])
+    starts = starts_of(calculator.slug, name, inputs, edition, grid)
+    places = sorted({0, len(grid) - 1, *starts, *(start - 1 for start in starts)})
+    return tuple(Stretch(grid[place], grid[place]) for place in places)
 
 
 def _stepped(
     calculator: Calculator,
+    edition: str,
     inputs: Case,
     listed: Mapping[str, Sequence[Any]],
     name: str,
@@ -167,18 +183,16 @@ def _stepped(
     key: Callable[[Result], Hashable],
 ) -> list[Completion] | None:
     """Return the completions where one number is open: its stretches of one outcome; None for too many of them."""
-    low, *rest = _ends(calculator.fields[name], inputs[name])
-    field = calculator.fields[name]
-    integers = bool(field.whole_numbers) or (field.unit == "A" and field.ends[0] >= 1)  # as ratings are made
-    grid = between(low.low, (rest or [low])[0].low, integers=integers)
-    worst_last = name in safe_side(calculator.slug).rising
+    grid = _grid(calculator.fields[name], inputs[name])
+    worst_last = name in (*safe_side(calculator.slug).rising, *safe_side(calculator.slug).turns)
     found: list[tuple[dict[str, Any], list[int]]] = []
     for settled in _settled(calculator, inputs, listed):
 
         def at(value: float, beside: Case = settled) -> Result:
             return run({**beside, name: value})
 
-        turns = turning_points(grid, at, key)
+        starts = starts_of(calculator.slug, name, {**inputs, **settled}, edition, grid)
+        turns = turning_points(grid, at, key, starts)
         if turns is None:
             return None
         found.append((settled, turns))

@@ -10,6 +10,7 @@ from calc.calculator import Result
 from calc.conductors.size import shown_size
 from calc.messages import Message, message
 from calc.shared_fields import METAL_WORDS
+from calc.unknown.conditions import lower
 from calc.unknown.safe_side import safe_side
 
 MAX_ROWS = 2
@@ -45,15 +46,34 @@ def short_words(answer: Answer) -> Message:
 
 def _rows_words(answer: Answer, beside: Answer) -> Message:
     """Return the rows of a list that are not the same in another one: the part and its size or decision."""
-    rows, others = ({str(words[0]): str(words[1]) for words in _row_words(each)} for each in (answer, beside))
-    changed = [f"{name}: {words}" for name, words in rows.items() if others.get(name) != words]
-    changed += [str(message("{part}: not on the list", part=name)) for name in others if name not in rows]
+    changed = _changed_rows(answer, beside)
     if not changed:
         return answer.in_one_line
-    if len(changed) > MAX_ROWS:
-        shown = "; ".join(changed[:MAX_ROWS])
-        return message("{rows}; {count} more rows change", rows=shown, count=len(changed) - MAX_ROWS)
-    return message("{rows}", rows="; ".join(changed))
+    shown, more = "; ".join(changed[:MAX_ROWS]), len(changed) - MAX_ROWS
+    if more == 1:
+        return message("{rows}; one more row changes", rows=shown)
+    if more > 1:
+        return message("{rows}; {count} more rows change", rows=shown, count=more)
+    return message("{rows}", rows=shown)
+
+
+def first_size_words(answer: Answer, beside: Answer) -> Message:
+    """Return the first part of a list whose size is not the same in another one, and how many there are."""
+    sizes, others = answer.values["sizes"], beside.values["sizes"]
+    words = dict(zip(sizes, _row_words(answer), strict=True))
+    changed = [f"{words[key][0]}: {words[key][1]}" for key, size in sizes.items() if others.get(key) != size]
+    changed += [str(message("a part is not on the list")) for key in others if key not in sizes]
+    if not changed:
+        return answer.in_one_line
+    if len(changed) == 1:
+        return message("{row}", row=changed[0])
+    return message("{count} rows change (first {row})", count=len(changed), row=lower(changed[0]))
+
+
+def _changed_rows(answer: Answer, beside: Answer) -> list[str]:
+    rows, others = ({str(words[0]): str(words[1]) for words in _row_words(each)} for each in (answer, beside))
+    changed = [f"{name}: {words}" for name, words in rows.items() if others.get(name) != words]
+    return changed + [str(message("{part}: not on the list", part=name)) for name in others if name not in rows]
 
 
 def _row_words(answer: Answer) -> list[tuple[object, object]]:

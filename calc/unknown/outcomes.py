@@ -79,7 +79,7 @@ def resolved(calculator: Calculator, edition: str, inputs: Mapping[str, Any]) ->
     marked = [(case.settled, mark_of(case.result, opened)) for case in found.cases]
     first = _at_defaults(calculator, found.cases)
     if len({mark for _, mark in marked}) == 1:
-        return _plain(calculator, first.result, opened)
+        return _plain(calculator, first.result, opened, [case.result for case in found.cases])
     return _depending(calculator, found, marked, first)
 
 
@@ -89,13 +89,27 @@ def _at_defaults(calculator: Calculator, cases: Sequence[Completion]) -> Complet
     return max(cases, key=lambda case: sum(defaults.get(name) == value for name, value in case.settled.items()))
 
 
-def _plain(calculator: Calculator, result: Result, opened: Sequence[str]) -> Result:
-    """Return the one outcome, with the note that the open inputs do not decide it."""
+def _plain(calculator: Calculator, result: Result, opened: Sequence[str], others: Sequence[Result]) -> Result:
+    """Return the one outcome, with the note that the open inputs do not decide it.
+
+    Values that are not the same in all cases are left out, and what the working is of is said.
+    """
     result.trace.notes.insert(0, without_words(calculator, opened))
     if result.answer is None:
         return result
-    repeated = {name: None for name in opened if name in result.answer.values}
-    return replace(result, answer=replace(result.answer, values={**result.answer.values, **repeated}))
+    values = result.answer.values
+    beside = [each.answer for each in others if each.answer]
+    differing = {name for name in values if any(each.values.get(name) != values[name] for each in beside)}
+    if differing - set(opened):
+        result.trace.notes.insert(1, _worked_out_for(calculator, result, opened))
+    left_out = dict.fromkeys(differing | set(opened) & set(values))
+    return replace(result, answer=replace(result.answer, values={**values, **left_out}))
+
+
+def _worked_out_for(calculator: Calculator, result: Result, opened: Sequence[str]) -> Message:
+    fields = ((calculator.fields[name], result.inputs[name]) for name in opened)
+    shown = "; ".join(f"{field.label}: {field.shown(value)}" for field, value in fields)
+    return message("Figures and working below are of one case: {inputs}.", inputs=shown)
 
 
 def without_words(calculator: Calculator, names: Sequence[str]) -> Message:
@@ -141,7 +155,8 @@ def _notes(calculator: Calculator, depends: Depends) -> list[Message]:
         notes.insert(0, message("Working, notes and sections below are those of the safe answer."))
     if depends.only_ends:
         labels = "; ".join(str(calculator.fields[name].label) for name in depends.only_ends)
-        notes.append(message("Worked out at the two ends of: {labels}. Between them other answers lie.", labels=labels))
+        words = message("Worked out at single values of: {labels}. Between them other answers lie.", labels=labels)
+        notes.append(words)
     return notes
 
 

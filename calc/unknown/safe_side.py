@@ -7,89 +7,72 @@ or families differ, as copper and aluminum do, no answer is called safe for both
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
-from calc.answer import Answer
 from calc.field import Field
-from calc.unknown.states import takes_unknown
+from calc.messages import Message, message
+from calc.unknown import ranks
+from calc.unknown.ranks import OPENS, Order, Rank
+from calc.unknown.states import answers_without, takes_unknown
 
-Rank = tuple[tuple[str, float], ...]
+# Their figures are the only ratings at which the size behind a device changes: calc.grounding.size_for_circuit.
+_SIZES = (
+    "grounding/equipment_grounding_size", "conductors/ampacity_75c", "conductors/small_conductor_device",
+    "conductors/ampacity_60c",
+)  # fmt: skip
+# Their figures are the only ratings at which the time that a standard promises changes.
+_TIMES = tuple(
+    f"fault/{name}"
+    for name in (
+        "breaker_at_135_percent", "breaker_at_135_percent_small", "breaker_at_200_percent",
+        "breaker_at_200_percent_small", "breaker_field_test", "fuse_at_135_percent", "fuse_class_c",
+        "fuse_class_largest", "household_breaker_opens",
+    )
+)  # fmt: skip
 
 
 @dataclass(frozen=True)
 class SafeSide:
-    """How a calculator's answers are ordered.
+    """How a calculator's answers are ordered, and what is known of each of its numbers.
 
     `rising`: inputs that, growing, never let an answer ask for less; `falling`: that never let it ask for more. A case
-    not covered or a field to correct stands at an end. `figures`: the answer is a number that moves with every step of
-    its inputs, so that only the ends of a range are worked out. `by_code`: the words repeat what was entered, so that
-    the headline and the rank tell outcomes apart. `heavy`: a run takes tens of milliseconds. `purposes`: which end is
-    safe depends on what the answer is for, so that none is called safe.
+    not covered or a field to correct stands at an end. `at_ends`: those of which no value between two others asks for
+    more than both of these. `turns`: for an input, the rules at whose figures its direction may turn; between them it
+    has one. `not_zero`: inputs of which 0 says that there is none or that nobody knows, so that no range begins there.
+    `only_with`: values of other inputs without which no bounds can be given for an input. `enter`: what to enter
+    instead, and why, for an input that no bounds can be given for.
+    `figures`: the answer is a number that moves with every step of its inputs, so that only the ends of a range are
+    worked out. `by_code`: the words repeat what was entered, so that the headline and the rank tell outcomes apart.
+    `heavy`: a run takes tens of milliseconds. `purposes`: which end is safe depends on what the answer is for, so that
+    none is called safe.
     """
 
-    rank: Callable[[Answer], Rank] | None = None
+    rank: Order | None = None
     rising: tuple[str, ...] = ()
     falling: tuple[str, ...] = ()
+    at_ends: tuple[str, ...] = ()
+    turns: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
+    not_zero: tuple[str, ...] = ()
+    only_with: Mapping[str, Mapping[str, float]] = field(default_factory=dict[str, Mapping[str, float]])
+    enter: Mapping[str, Message] = field(default_factory=dict[str, Message])
     figures: bool = False
     by_code: bool = False
     purposes: bool = False
     heavy: bool = False
 
-
-def _size(answer: Answer) -> Rank:
-    """Return the area of a wire in its metal, and how many of them; nothing where no bond is needed."""
-    values = answer.values
-    if not values.get("area_cmil"):
-        return (("", 1.0 if values.get("bond") else 0.0), ("", 0.0))
-    return ((str(values["metal"]), float(values["area_cmil"])), ("", float(values.get("count") or 1)))
+    def bounds(self, name: str, inputs: Mapping[str, object]) -> bool:
+        """Tell whether an answer is known between two values of a number when it is known at these, beside others."""
+        needed = self.only_with.get(name, {})
+        declared = (*self.rising, *self.falling, *self.at_ends, *self.turns)
+        return name in declared and all(inputs.get(other) == value for other, value in needed.items())
 
 
-def _verdict(*least_first: str) -> Callable[[Answer], Rank]:
-    """Return the order of answers whose code begins with one of these words, least demanding first."""
-
-    def rank(answer: Answer) -> Rank:
-        word = next(
-            (each for each in least_first if answer.answer_code == each or answer.answer_code.startswith(f"{each}-")),
-            None,
-        )
-        if word is None:
-            return (("another answer", 0.0),)
-        values = answer.values
-        wire = (str(values["metal"]), float(values["area_cmil"])) if values.get("area_cmil") else ("", 0.0)
-        return (("", float(least_first.index(word))), wire)
-
-    return rank
-
-
-def _parts(answer: Answer) -> Rank:
-    """Return what a list of parts asks for, row by row: the size of each wire, by its metal."""
-    from calc.conductors.area import undated_area
-
-    def one(key: str, said: object) -> tuple[str, float]:
-        size, _, metal = str(said).partition("-")
-        try:
-            return f"{key} {metal}", float(undated_area(size))
-        except (KeyError, ValueError):
-            return f"{key} {said}", 0.0
-
-    sizes: Mapping[str, object] | None = answer.values["sizes"]
-    return tuple(one(key, said) for key, said in sizes.items()) if sizes else ()
-
-
-def _amount(name: str, sign: int = 1) -> Callable[[Answer], Rank]:
-    """Return the order of answers by one of their values: the larger counts as safe, with -1 the smaller."""
-    return lambda answer: (("", sign * float(answer.values[name])),)
-
-
-def _loop(answer: Answer) -> Rank:
-    """Return how weak a fault loop is: what its device does, and how little current flows."""
-    return (*_verdict(*_OPENS)(answer), ("", -float(answer.values["lowest_ampere"])))
-
-
-_OPENS = ("assured", "likely", "slow", "not-assured", "does-not-open", "beyond-rating")
-_WIRE = SafeSide(_size)
-_LIST = SafeSide(_parts)
+_WIRE = SafeSide(ranks.size)
+_LIST = SafeSide(
+    ranks.parts, rising=("primary_device", "piping_device"), at_ends=("kva",), turns={"device": _SIZES}
+)
+_MEASURED = message("It is what the test gives: without it there is nothing to check.")
 _DECLARED = {
     "service-schedule": _LIST,
     "transformer-schedule": _LIST,
@@ -97,46 +80,183 @@ _DECLARED = {
     "separate-building-schedule": _LIST,
     "main-bonding-jumper": _WIRE,
     "system-bonding-jumper": _WIRE,
-    "supply-side-bonding-jumper": SafeSide(_size, rising=("length",)),
+    "supply-side-bonding-jumper": SafeSide(ranks.size, rising=("length",)),
     "equipment-bonding-jumper": SafeSide(
-        lambda answer: (*_size(answer), ("", 0.0 if answer.values["fits"] else 1.0)),
-        rising=("device", "length"),
+        ranks.both(ranks.size, lambda answer: (("", 0.0 if answer.values["fits"] else 1.0),)),
+        rising=("length",),
+        turns={"device": _SIZES},
+        enter={"other_devices": message("The largest device decides: enter that one as the upstream device.")},
         by_code=True,
     ),
-    "equipment-grounding-conductor": SafeSide(_size, rising=("device",)),
+    "equipment-grounding-conductor": SafeSide(ranks.size, rising=("motor_current",), turns={"device": _SIZES}),
     "grounded-conductor": _WIRE,
     "grounding-electrode-conductor": _WIRE,
-    "water-pipe-bonding": SafeSide(_size, rising=("device",)),
-    "structural-metal-bonding": SafeSide(_size, by_code=True),
+    "water-pipe-bonding": SafeSide(ranks.size, rising=("device",)),
+    "structural-metal-bonding": SafeSide(ranks.size, by_code=True),
     "raceway-as-grounding-path": SafeSide(
-        _verdict("may", "may-not"), rising=("device", "length"), by_code=True
+        ranks.verdict("may", "may-not"), rising=("device", "length"), falling=("tray_area",), by_code=True
     ),
     "buried-metal-elbow": SafeSide(
-        _verdict("no-bond", "bond"), rising=("device",), falling=("cover", "concrete"), by_code=True
+        ranks.verdict("no-bond", "bond"), rising=("device",), falling=("cover", "concrete"), by_code=True
     ),
     "knockouts-over-250-volts": SafeSide(
-        _verdict("ordinary", "enough", "jumper-if-path", "jumper"), rising=("voltage_to_ground",), by_code=True
+        ranks.verdict("ordinary", "enough", "jumper-if-path", "jumper"), rising=("voltage_to_ground",), by_code=True
     ),
     "available-fault-current": SafeSide(
-        _amount("available_ampere"), falling=("length",), figures=True, purposes=True
+        ranks.amount("available_ampere"),
+        rising=(
+            "kva", "three_phase_current", "tolerance", "utility_kva", "utility_current", "primary_voltage",
+            "line_to_ground_current", "motor_current", "voltage_factor",
+        ),
+        falling=("length", "percent_z", "subtransient", "percent_r", "percent_x", "zero_sequence", "temperature"),
+        at_ends=("x_over_r",),
+        enter={"utility_x_over_r": message(
+            "The current is highest where this is as large as X/R of what it feeds, and less on both sides."
+        )},
+        figures=True,
+        purposes=True,
     ),
-    "longest-return-path": SafeSide(_amount("shortest_ft", -1), rising=("device",), figures=True),
+    "longest-return-path": SafeSide(
+        lambda answer: (
+            ("", 1.0 if answer.values["within"] == "no" else 0.0), ("", -float(answer.values["shortest_ft"])),
+        ),
+        rising=("device", "multiple", "length", "arc", "spacing"),
+        falling=("voltage_to_ground", "available"),
+        figures=True,
+    ),
+    "stray-neutral-current": SafeSide(
+        ranks.amount("metal_ampere"),
+        rising=("load",),
+        at_ends=("pipe",),
+        not_zero=("pipe",),
+        enter={"length": message(
+            "A longer run changes the share of the current on metal, and lets less flow in all."
+        )},
+        figures=True,
+    ),
     "electrode-resistance": SafeSide(
-        _amount("ohm_likely"), rising=("resistivity",), falling=("length",), figures=True
+        ranks.amount("ohm_likely"),
+        rising=("resistivity", "pin_spacing", "pin_ohm", "concrete_resistivity"),
+        falling=("length", "diameter", "spacing", "depth"),
+        at_ends=("width", "height"),  # more concrete helps in poor soil, and hinders in good soil
+        figures=True,
     ),
-    "shock-limits": SafeSide(_amount("milliampere_most"), rising=("voltage",), figures=True),
-    "device-clearing": SafeSide(_verdict(*_OPENS), falling=("fault_current",), by_code=True),
-    "ground-fault-loop": SafeSide(_loop, rising=("length",), figures=True, heavy=True),
-    "jumper-withstand": SafeSide(
-        lambda answer: _size(answer) if "checked" not in answer.values else _verdict("survives", "too-small")(answer),
-        rising=("fault_current", "clearing_time"),
+    "measured-electrode": SafeSide(
+        ranks.verdict("plateau", "no-plateau", "too-flat", "disturbed", "too-near", "too-low", "not-isolated"),
+        at_ends=("dimension",),
+        enter=dict.fromkeys(("probe", "distances", "readings"), _MEASURED),
+        figures=True,
+    ),
+    "pool-bonding-plan": SafeSide(
+        ranks.decisions("wire_feet"),
+        rising=("pool_length", "pool_width"),
+        falling=(
+            "fence", "door", "piping", "raceway", "other_metal", "other_height", "wall_height", "water_area",
+        ),
+        at_ends=("rim_height",),
+    ),
+    "livestock-equipotential-plane": SafeSide(
+        ranks.decisions("lowest_cow_milliampere"), rising=("volt",), at_ends=("resistor",), figures=True
+    ),
+    "waterside-equipotential-plane": SafeSide(
+        ranks.decisions(), rising=("depth",), at_ends=("voltage_to_ground", "distance", "reach")
+    ),
+    "bond-measurement": SafeSide(
+        ranks.verdict("pass", "joined", "cannot-tell", "lower-than-the-wire", "investigate", "stop"),
+        falling=("joints", "limit_ohm"),
+        at_ends=(
+            "length", "celsius", "reading", "lead_spread", "current", "drop", "drop_off", "lead_ohm", "digit",
+            "meter_percent",
+        ),
+        enter={"reverse_reading": _MEASURED},
+        not_zero=("length", "meter_percent"),
+        figures=True,
+    ),
+    "clamp-reading": SafeSide(
+        ranks.clamp, rising=("ampere",), at_ends=("empty", "off_ampere", "appliances", "digit", "meter_percent"),
+        figures=True,
+    ),
+    "surface-voltage": SafeSide(
+        ranks.amount("volt_over_high", "volt_there_high", "milliampere_most"),
+        rising=("voltage_to_ground", "length", "diameter", "bend"),
+        falling=("cover", "resistivity", "pin_spacing", "pin_ohm", "distance"),
+        at_ends=("device",),
+        only_with={"cover": {"distance": 0}},
+        enter={"cover": message(
+            "Beside the metal the voltage first rises and then falls with depth. For the worst, enter the least cover "
+            "and a distance of 0."
+        )},
+        figures=True,
+        heavy=True,
+    ),
+    "shock-limits": SafeSide(
+        ranks.both(
+            ranks.verdict("hardly-felt", "felt", "cannot-let-go", "can-kill"), ranks.amount("milliampere_most")
+        ),
+        rising=("voltage", "time"),
+        figures=True,
+    ),
+    "device-clearing": SafeSide(
+        ranks.verdict(*OPENS),
+        rising=("instantaneous_multiple", "voltage_to_ground", "available"),
+        falling=("interrupting_rating",),
+        at_ends=("fault_current",),
+        turns={"device": _TIMES},
         by_code=True,
     ),
-    "earth-only-return": SafeSide(_verdict("not-assured", "does-not-open"), by_code=True),
-    "take-a-bond-away": SafeSide(figures=True, heavy=True),
-    "voltage-between": SafeSide(figures=True, heavy=True),
-    "surface-voltage": SafeSide(figures=True, heavy=True),
-    "deck-voltage": SafeSide(_amount("touch_volt"), rising=("rise",), figures=True, heavy=True),
+    "ground-fault-loop": SafeSide(
+        lambda answer: (*ranks.verdict(*OPENS)(answer), ("", -float(answer.values["lowest_ampere"]))),
+        rising=("length", "joint", "instantaneous_multiple", "arc", "spacing"),
+        falling=("voltage_to_ground", "available"),
+        turns={"device": _TIMES},
+        figures=True,
+        heavy=True,
+    ),
+    "jumper-withstand": SafeSide(
+        lambda answer: (
+            ranks.verdict("survives", "too-small") if "checked" in answer.values else ranks.size
+        )(answer),
+        rising=("fault_current", "clearing_time", "instantaneous_multiple", "start_celsius", "let_through", "x_over_r"),
+        turns={"device": _TIMES},
+        by_code=True,
+    ),
+    "earth-only-return": SafeSide(
+        ranks.verdict("not-assured", "does-not-open"),
+        rising=("device", "electrode_ohm", "source_ohm"),
+        falling=("voltage_to_ground",),
+        figures=True,
+    ),
+    "take-a-bond-away": SafeSide(
+        ranks.both(
+            ranks.verdict("no-fault", *OPENS), lambda answer: (("", float(max(answer.values["volts"].values()))),)
+        ),
+        rising=("loose_ohm",),
+        at_ends=("person_ohm", "electrode_ohm", "supply_length", "feeder_length", "branch_length"),
+        figures=True,
+        heavy=True,
+    ),
+    # Every ohm here is a resistance, so each voltage is (a + b R) / (c + d R): it only rises or only falls with R.
+    "voltage-between": SafeSide(
+        ranks.amount("milliampere_worst"),
+        rising=("leak_ampere", "voltage", "neutral_volt"),
+        falling=("leak_ohm",),
+        at_ends=(
+            "one_neutral_ohm", "one_earth_ohm", "two_neutral_ohm", "two_earth_ohm", "bond_ohm", "neutral_ohm",
+        ),
+        figures=True,
+        heavy=True,
+    ),
+    "deck-voltage": SafeSide(
+        ranks.amount("touch_volt"),
+        rising=("rise",),
+        at_ends=("pool_length", "pool_width", "distance", "ring_distance", "depth", "shell_depth"),
+        enter=dict.fromkeys(
+            ("mesh_width", "spacing"),
+            message("Where its wires fall beside the wall moves the result up and down. Enter it as it is built."),
+        ),
+        figures=True,
+        heavy=True,
+    ),
 }
 _NONE_DECLARED = SafeSide()
 _NEVER = ("compare-editions",)  # which editions to compare is no matter of knowing
@@ -147,9 +267,17 @@ def safe_side(slug: str) -> SafeSide:
     return _DECLARED.get(slug, _NONE_DECLARED)
 
 
-def offers_unknown(slug: str, field: Field) -> bool:
-    """Tell whether a form offers “don't know” for a field: a choice of a calculator that goes through its cases."""
-    return field.kind == "choice" and takes_unknown(field) and not safe_side(slug).heavy and slug not in _NEVER
+def offers_unknown(slug: str, name: str, field: Field) -> bool:
+    """Tell whether a form offers “don't know” for a field: an open input of which the answer has something to say.
+
+    A choice of a heavy calculator would go through too many cases; an empty field may say the same.
+    """
+    declared = safe_side(slug)
+    if slug in _NEVER or not takes_unknown(field) or answers_without(slug, name):
+        return False
+    if field.kind in ("choice", "size"):
+        return not declared.heavy
+    return field.kind in ("quantity", "whole number") and name not in (*declared.enter, *declared.not_zero)
 
 
 def on_the_safe_side(one: Rank, other: Rank) -> bool:

@@ -10,8 +10,15 @@ from calc.messages import Message, message
 
 WORD = "unknown"
 BETWEEN = ".."
-# Left out, each says of itself that it is not known, and the answer is worded for that.
+# Left out, each says of itself that it is not known, and the answer is worded for that: in any calculator, and in one.
 _ANSWERED_WITHOUT = ("installed_conductor", "minimum_conductor", "raceways")
+_NOT_MEASURED = {
+    "bond-measurement": ("meter_percent",),
+    "clamp-reading": ("empty", "off_ampere", "appliances"),
+    "livestock-equipotential-plane": ("volt",),
+    "pool-bonding-plan": ("pool_length", "pool_width"),
+    "waterside-equipotential-plane": ("depth",),
+}
 _RANGE_LENGTH = 80
 _BARE = re.compile(r"[\d.,]+")
 _WITH_UNIT = re.compile(r"[\d.,]+\s*([^\d\s]\S*)")
@@ -90,19 +97,26 @@ def _low_end(field: Field, below: str, above: str) -> Any:
     return read_field(field, f"{below} {unit[1]}")
 
 
-def is_left_out(name: str, field: Field, value: object) -> bool:
+def is_left_out(slug: str, name: str, field: Field, value: object) -> bool:
     """Tell whether an unknown input is one that the calculator answers without, as when nobody enters it."""
     sizes = field.kind == "list" and bool(field.domain)  # of other conductors, where there are any
-    return value is UNKNOWN and (name in _ANSWERED_WITHOUT or sizes or field.kind in ("several", "text"))
+    return value is UNKNOWN and (answers_without(slug, name) or sizes or field.kind in ("several", "text"))
+
+
+def answers_without(slug: str, name: str) -> bool:
+    """Tell whether a calculator answers without an input, in words for one that is not known."""
+    return name in _ANSWERED_WITHOUT or name in _NOT_MEASURED.get(slug, ())
 
 
 def place(field: Field, value: str | float) -> float:
     """Return where a value stands among the others of its field: a size in the order of all, a number as it is.
 
-    Raises: UnclearError for a choice that is no size.
+    Raises: UnclearError for a choice that is no size, ValueError for a size that the field does not go to.
     """
     if not isinstance(value, str):
         return value
+    if value not in field.domain and field.kind == "size":
+        raise ValueError(value)
     if value not in field.domain:
         raise UnclearError(message("Between two ends stand sizes."))
     return field.domain.index(value)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 MAX_STEPS = 40
 
@@ -17,20 +18,27 @@ class Stretch:
 
 
 def turning_points[R](
-    grid: Sequence[float], run: Callable[[float], R], key: Callable[[R], Hashable]
+    grid: Sequence[float], run: Callable[[float], R], key: Callable[[R], Hashable], starts: Sequence[int] = ()
 ) -> list[int] | None:
-    """Return where on a grid each outcome begins, found by halving; None for more than MOST_STEPS of them."""
+    """Return where on a grid each outcome begins, found by halving; None for more than MAX_STEPS of them.
+
+    starts: where on the grid to begin anew, as an outcome may come back from there on.
+    """
     turns: list[int] = []
-    first, last = 0, len(grid) - 1
-    last_key = key(run(grid[last]))
-    while first <= last:
-        if len(turns) == MAX_STEPS:
-            return None
-        turns.append(first)
-        here = key(run(grid[first]))
-        same, other = (last, last) if here == last_key else (first, last)
-        while other - same > 1:
-            middle = (same + other) // 2
-            same, other = (middle, other) if key(run(grid[middle])) == here else (same, middle)
-        first = same + 1
+    before: Hashable = None
+    for start, end in pairwise((0, *starts, len(grid))):
+        first, last = start, end - 1
+        last_key = key(run(grid[last]))
+        while first <= last:
+            here = key(run(grid[first]))
+            if not turns or here != before:
+                turns.append(first)
+            if len(turns) > MAX_STEPS:
+                return None
+            before = here
+            same, other = (last, last) if here == last_key else (first, last)
+            while other - same > 1:
+                middle = (same + other) // 2
+                same, other = (middle, other) if key(run(grid[middle])) == here else (same, middle)
+            first = same + 1
     return turns

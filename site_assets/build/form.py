@@ -60,7 +60,7 @@ def _field(calculator: Calculator, name: str, field: Field) -> str:
             f"{f' id=field-{name}' if number == 0 else ''}><span>{text(choice.label)}</span></label>"
             for number, choice in enumerate(field.choices)
         )
-        if offers_unknown(calculator.slug, field):
+        if offers_unknown(calculator.slug, name, field):
             options += (
                 f'<label class="choice unknown"><input type="radio" name="{name}" value="{WORD}">'
                 f"<span>{text(DO_NOT_KNOW)}</span></label>"
@@ -78,7 +78,7 @@ def _field(calculator: Calculator, name: str, field: Field) -> str:
             f"{text(choice.label)}</option>"
             for choice in field.choices
         )
-        if offers_unknown(calculator.slug, field):
+        if offers_unknown(calculator.slug, name, field):
             options += f'<option value="{WORD}">{text(DO_NOT_KNOW)}</option>'
         control = f'<select id="field-{name}" name="{name}" {described}>{options}</select>'
     elif field.whole_numbers:
@@ -90,15 +90,31 @@ def _field(calculator: Calculator, name: str, field: Field) -> str:
             f'data-low="{low}" data-high="{high}" {described}>'
             f'<button type="button" data-step="1" aria-label="{text(message("One more"))}">+</button></div>'
         )
+        control = _beside(control, calculator, name, field)
     else:
         listed = "".join(f'<option value="{escape(each)}"></option>' for each in field.suggestions)
         keys = ' inputmode="decimal"' if field.number else ""
         control = (
             f'<input id="field-{name}" name="{name}" type="text"{keys} list="list-{name}" autocomplete="off" '
             f'autocapitalize="off" spellcheck="false" value="{escape(default)}" {described}>'
-            f'<datalist id="list-{name}">{listed}</datalist>{_slider(name, field)}'
+        )
+        control = (
+            f'{_beside(control, calculator, name, field)}<datalist id="list-{name}">{listed}</datalist>'
+            f"{_slider(name, field)}"
         )
     return f'<div class="field" data-field="{name}"{_formerly(field)}>{label}{hint}{error}{control}</div>'
+
+
+def _beside(control: str, calculator: Calculator, name: str, field: Field) -> str:
+    """Return a control with “don't know” beside it, which writes into it; as it is where that is not offered."""
+    if not offers_unknown(calculator.slug, name, field):
+        return control
+    words = text(DO_NOT_KNOW)
+    label = text(message("{words}: {label}", words=DO_NOT_KNOW, label=field.label))
+    return (
+        f'<div class="may-be-unknown">{control}<button type="button" class="quiet" data-leaves-open="{name}" '
+        f'data-value="{WORD}" aria-label="{label}">{words}</button></div>'
+    )
 
 
 def _formerly(named: Field | Choice) -> str:

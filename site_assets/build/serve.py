@@ -39,7 +39,7 @@ class Server(ThreadingHTTPServer):
         self.requested: list[str] = []
         self.connections: set[socket.socket] = set()
         self.guard = threading.Lock()
-        super().__init__((HOST, port), Answer)
+        super().__init__((HOST, port), FileRequest)
         self.thread = threading.Thread(target=self.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True)
         self.thread.start()
         self.running = True
@@ -79,7 +79,7 @@ class Server(ThreadingHTTPServer):
         """A browser that goes away in the middle of an answer is no error."""
 
 
-class Answer(BaseHTTPRequestHandler):
+class FileRequest(BaseHTTPRequestHandler):
     """Answers one request after another on a connection."""
 
     protocol_version = "HTTP/1.1"

@@ -107,6 +107,7 @@ export function startCalculator(form, signal) {
   form.addEventListener("input", markGiven);
   form.addEventListener("change", markGiven);
   form.addEventListener("click", stepNumber);
+  form.addEventListener("click", leaveOpen);
   form.addEventListener("input", slide);
   form.addEventListener("input", () => {
     result.dataset.outdated = "";
@@ -280,9 +281,7 @@ function showFieldErrors(form, fix) {
 /** A slider writes into its field, which alone is sent. */
 function slide({ target }) {
   if (!target.dataset.slides) return;
-  const field = target.form.elements[target.dataset.slides];
-  field.value = `${target.value} ${target.dataset.unit}`;
-  field.dispatchEvent(new Event("change", { bubbles: true }));
+  enter(target.form.elements[target.dataset.slides], `${target.value} ${target.dataset.unit}`);
 }
 
 function stepNumber({ target }) {
@@ -291,8 +290,20 @@ function stepNumber({ target }) {
   const input = step.parentElement.querySelector("input");
   const [low, high] = [Number(input.dataset.low), Number(input.dataset.high)];
   const next = (Number.parseInt(input.value, 10) || low) + Number(step.dataset.step);
-  input.value = Math.min(high, Math.max(low, next));
-  input.dispatchEvent(new Event("change", { bubbles: true }));
+  enter(input, Math.min(high, Math.max(low, next)));
+}
+
+/** “Don't know” writes into the field beside it, as a slider does. */
+function leaveOpen({ target }) {
+  const button = target.closest("[data-leaves-open]");
+  if (!button) return;
+  enter(button.form.elements[button.dataset.leavesOpen], button.dataset.value);
+}
+
+/** Writes into a field as if it were typed, so that an answer to what stood there is marked. */
+function enter(field, value) {
+  field.value = value;
+  for (const kind of ["input", "change"]) field.dispatchEvent(new Event(kind, { bubbles: true }));
 }
 
 function whenIdle(run) {

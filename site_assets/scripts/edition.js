@@ -51,7 +51,7 @@
     return before !== undefined && before !== edition;
   };
 
-  const tell = (edition) =>
+  const announce = (edition) =>
     document.dispatchEvent(new CustomEvent("edition:change", { detail: { edition } }));
 
   const find = () => {
@@ -89,11 +89,11 @@
     remember(edition);
     correctLink(edition);
     put(edition, "memory");
-    tell(edition);
+    announce(edition);
   });
 
   // Going back can show a page kept from before the edition was changed elsewhere.
   addEventListener("pageshow", (event) => {
-    if (event.persisted && find()) tell(page.dataset.edition);
+    if (event.persisted && find()) announce(page.dataset.edition);
   });
 })();

@@ -53,7 +53,7 @@ export function startScene(figure, signal) {
     form.dispatchEvent(new CustomEvent("calculator:ask", { detail: { query } }));
   }
 
-  function press(event) {
+  function onPress(event) {
     const { press: kind, name } = event.target.dataset;
     if (!kind) return;
     event.preventDefault();
@@ -62,9 +62,9 @@ export function startScene(figure, signal) {
     ask();
   }
 
-  figure.addEventListener("click", press);
+  figure.addEventListener("click", onPress);
   figure.addEventListener("keydown", (event) => {
-    if (event.key === "Enter" || event.key === " ") press(event);
+    if (event.key === "Enter" || event.key === " ") onPress(event);
   });
   document.querySelector("[data-presets]").addEventListener("click", (event) => {
     const link = event.target.closest("a.button"); // a term beside a case leads to the glossary

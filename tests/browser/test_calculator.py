@@ -457,7 +457,7 @@ def test_what_nobody_touched_is_assumed_and_what_was_pressed_is_given(page, site
     open_form(page, site)
     enter(page, conductor="3/0")
     submit(page)
-    assumed = "Sets in parallel: 1. With 2: 2 AWG copper wire or larger."
+    assumed = "Sets in parallel: 1. If you enter 2 instead: 2 AWG copper wire or larger."
     expect(answer(page).locator(".assumed")).to_contain_text(assumed)
     expect(page).to_have_url(re.compile("assumed=edition,sets,"))
     page.click("[data-field=sets] [data-step='1']")

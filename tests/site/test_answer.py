@@ -95,14 +95,14 @@ def test_a_note_holds_what_was_entered_the_answer_and_where_the_edition_states_i
     assert note_of("main-bonding-jumper", conductor="500kcmil", sets="2") == [
         "Main bonding jumper: 2/0 AWG copper wire or larger",
         "Entered: Largest ungrounded (hot) conductor: 500 kcmil; Sets in parallel: 2.",
-        "Assumed: Jumper material: copper. With aluminum: 4/0 AWG aluminum wire or larger.",
+        "Assumed: Jumper material: copper. If you choose “aluminum” instead: 4/0 AWG aluminum wire or larger.",
         (
-            "Assumed: Location of the jumper: In a service disconnect enclosure. With in a meter enclosure or wireway "
-            "ahead of several service disconnects: not covered here."
+            "Assumed: Location of the jumper: In a service disconnect enclosure. If you choose “In a meter enclosure "
+            "or wireway ahead of several service disconnects” instead: not covered here."
         ),
         (
-            "Assumed: How the system is grounded: Solidly grounded. With ungrounded: no system conductor grounded: "
-            "not covered here."
+            "Assumed: How the system is grounded: Solidly grounded. If you choose “Ungrounded: no system conductor "
+            "grounded” instead: not covered here."
         ),
         "Assumed: One more decides: Type of jumper.",
         "Table 250.102(C)(1), 2023 edition.",

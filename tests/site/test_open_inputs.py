@@ -5,8 +5,8 @@ import re
 import pytest
 
 from calc import CALCULATORS, main_bonding_jumper
-from calc.unknown.safe_side import safe_side
-from calc.unknown.states import takes_unknown
+from calc.unknown.safe_side import offers_unknown, safe_side
+from calc.unknown.states import UNKNOWN, read_open, takes_unknown
 from site_assets.build.form import form_html
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
@@ -48,7 +48,7 @@ def test_a_note_of_an_answer_that_depends_holds_each_condition_and_the_question(
 def test_a_default_that_decides_stands_in_the_answer_and_is_no_warning():
     html = result_html(main_bonding_jumper(edition="2023", conductor="3/0"))
     assumed = html[html.index('<div class="assumed">') :]
-    assert "<li>Sets in parallel: 1. With 2: 2 AWG copper wire or larger.</li>" in assumed
+    assert "<li>Sets in parallel: 1. If you enter 2 instead: 2 AWG copper wire or larger.</li>" in assumed
     assert 'class="warning"' not in html
 
 
@@ -70,3 +70,31 @@ def test_every_choice_can_be_left_open_in_the_form_once_and_nothing_stands_at_it
         assert len(found) == int(offered), name
         if takes_unknown(field):
             assert not any("checked" in each or "selected" in each for each in found)
+
+
+@pytest.mark.parametrize("slug", CALCULATORS)
+def test_dont_know_stands_beside_each_number_and_size_that_may_be_open_and_writes_what_the_field_reads(slug):
+    calculator = CALCULATORS[slug]
+    html = form_html(calculator, RUNTIME)
+    beside = dict(re.findall(r'data-leaves-open="([^"]+)" data-value="([^"]+)"', html))
+    numbers = {name for name, field in calculator.fields.items() if field.kind in ("quantity", "whole number", "size")}
+    assert set(beside) <= numbers and set(beside.values()) <= {"unknown"}
+    for name, value in beside.items():
+        assert read_open(calculator.fields[name], value) is UNKNOWN
+        assert not safe_side(slug).enter.get(name) or name in safe_side(slug).only_with, "it would be asked for"
+
+
+@pytest.mark.slices(8)
+def test_what_the_form_offers_to_leave_open_ends_in_an_answer_and_not_in_asking_for_it(slice_number):
+    """The example of each calculator, with one input left open after the other; a heavy one runs where it is asked."""
+    offered = [
+        (slug, name)
+        for slug, calculator in CALCULATORS.items()
+        for name, field in calculator.fields.items()
+        if field.kind in ("quantity", "whole number", "size") and offers_unknown(slug, name, field)
+        and not safe_side(slug).heavy and name in calculator.example
+    ]  # fmt: skip
+    assert len(offered) > 50
+    for slug, name in offered[slice_number::8]:
+        result = CALCULATORS[slug](**{**CALCULATORS[slug].example, name: "unknown"})
+        assert not any(fix.field == name for fix in result.fix), (slug, name, str(result.fix[0].words))

@@ -29,7 +29,7 @@ class Parts:
 
 
 @dataclass(frozen=True)
-class Seen:
+class BetweenVoltages:
     """What meters show, volt by pair of nodes; leak and bond: ampere; bodies: ampere by pair, then by ohm."""
 
     volts: dict[tuple[str, str], float]
@@ -44,7 +44,7 @@ class Seen:
         return max(0.0, self.volts[pair] / ampere - ohm) if ampere else 0.0
 
 
-def seen(parts: Parts, bonded: bool, body_ohms: tuple[float, ...]) -> Seen:
+def between_voltages(parts: Parts, bonded: bool, body_ohms: tuple[float, ...]) -> BetweenVoltages:
     """Return the readings between the parts and to remote earth, and the current through a body there.
 
     body_ohms: each tried across each pair in turn, as one more branch of the circuit.
@@ -58,7 +58,7 @@ def seen(parts: Parts, bonded: bool, body_ohms: tuple[float, ...]) -> Seen:
         }
         for pair in TOUCHES
     }
-    return Seen(
+    return BetweenVoltages(
         volts={pair: _between(solved, *pair) for pair in TOUCHES},
         neutral_volt=_between(solved, NEUTRAL, EARTH),
         leak=abs(solved.currents.get("leak", 0)),

@@ -7,7 +7,7 @@ from functools import partial
 
 from calc.answer import Chart, Line, Row, Table
 from calc.electrodes.entered import shown
-from calc.fault.between.between_circuit import ONE, TOUCHES, TWO, Seen
+from calc.fault.between.between_circuit import ONE, TOUCHES, TWO, BetweenVoltages
 from calc.messages import Message, message
 from calc.touch.shock.body import Currents
 from calc.touch.shock.people import BARE, SHOD, WET, people_at, people_values, range_words
@@ -31,7 +31,7 @@ BODY_WORDS = {
 }
 
 
-def people_of(found: Seen, trace: Trace) -> People:
+def people_of(found: BetweenVoltages, trace: Trace) -> People:
     """Return what people draw, mA, from one hand to both feet across each pair: with what stands before them."""
     return {pair: people_at(found.volts[pair], trace, found.behind(pair)) for pair in TOUCHES}
 
@@ -52,7 +52,7 @@ def volt_words(volt: float) -> Message:
     return message("{volt} V", volt=shown(volt)) if volt >= 1 else message("{volt} mV", volt=shown(MILLI * volt))
 
 
-def volt_of(found: Seen, pair: tuple[str, str] = BETWEEN) -> Message:
+def volt_of(found: BetweenVoltages, pair: tuple[str, str] = BETWEEN) -> Message:
     """Return the voltage of a pair in words."""
     return volt_words(found.volts[pair])
 
@@ -78,7 +78,7 @@ def body_values(apart: People, bonded: People) -> dict[str, float]:
     return {name: round(value, DECIMALS) for name, value in values.items()}
 
 
-def values_of(how: str, found: Seen, ohms: tuple[float, float]) -> dict[str, float]:
+def values_of(how: str, found: BetweenVoltages, ohms: tuple[float, float]) -> dict[str, float]:
     """Return the readings for programs: volt, ampere, mA of fixed bodies. ohms: of the usual body and of 500 ohm."""
     values = {"neutral_volt": found.neutral_volt, "leak_ampere": found.leak, "bond_ampere": found.bond}
     for pair, name in {BETWEEN: "between", ONE_EARTH: ONE, TWO_EARTH: TWO}.items():
@@ -87,13 +87,13 @@ def values_of(how: str, found: Seen, ohms: tuple[float, float]) -> dict[str, flo
     return {f"{how}_{name}": round(value, DECIMALS) for name, value in values.items()}
 
 
-def table_of(apart: Seen, bonded: Seen, usual: float, people: tuple[People, People]) -> Table:
+def table_of(apart: BetweenVoltages, bonded: BetweenVoltages, usual: float, people: tuple[People, People]) -> Table:
     """Return every reading, apart beside bonded. people: what they draw, apart and bonded."""
 
-    def row(words: Message, reading: Callable[[Seen], Message]) -> Row:
+    def row(words: Message, reading: Callable[[BetweenVoltages], Message]) -> Row:
         return Row({"what": words, "apart": reading(apart), "bonded": reading(bonded)})
 
-    def loaded(found: Seen) -> Message:
+    def loaded(found: BetweenVoltages) -> Message:
         return volt_words(found.bodies[BETWEEN][usual] * usual)
 
     def through(pair: tuple[str, str]) -> Row:
@@ -118,7 +118,7 @@ def _ranges(people: dict[str, Currents]) -> Message:
     )
 
 
-def bars_of(apart: Seen, bonded: Seen) -> Chart:
+def bars_of(apart: BetweenVoltages, bonded: BetweenVoltages) -> Chart:
     """Return the three voltages, each apart and bonded, as bars; none is drawn as nothing."""
     names = (
         message("Between, not bonded"),

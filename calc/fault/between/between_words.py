@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calc.fault.between.between_circuit import Parts, Seen
+from calc.fault.between.between_circuit import BetweenVoltages, Parts
 from calc.fault.between.between_shown import (
     BETWEEN,
     MILLI,
@@ -32,7 +32,7 @@ ASSUMPTIONS = (
 
 
 def show_the_steps(
-    parts: Parts, apart: Seen, bonded: Seen, usual: float, people: People, trace: Trace
+    parts: Parts, apart: BetweenVoltages, bonded: BetweenVoltages, usual: float, people: People, trace: Trace
 ) -> None:
     """Record the readings apart and bonded, what a body changes, and the current of the leak."""
     for words, found in ((message("Not bonded"), apart), (message("Bonded"), bonded)):
@@ -73,7 +73,9 @@ def show_the_steps(
         )
 
 
-def say_what_it_means(parts: Parts, apart: Seen, bonded: Seen, usual: float, worst: float, trace: Trace) -> None:
+def say_what_it_means(
+    parts: Parts, apart: BetweenVoltages, bonded: BetweenVoltages, usual: float, worst: float, trace: Trace
+) -> None:
     """Warn of the tingle, the body's current and what a bond leaves, and state what the model assumes."""
     trace.warn(
         message(

@@ -8,7 +8,7 @@ from calc.answer import Answer
 from calc.calculator import FieldError, calculator, require
 from calc.electrodes.entered import number_for_code
 from calc.fault.between import between_fields as ask
-from calc.fault.between.between_circuit import Parts, Seen, seen
+from calc.fault.between.between_circuit import BetweenVoltages, Parts, between_voltages
 from calc.fault.between.between_outputs import OUTPUTS
 from calc.fault.between.between_shown import (
     BETWEEN,
@@ -100,7 +100,7 @@ def voltage_between(
     _no_part_without_a_path(parts)
     body = trace.cite(BODY).rows[0]
     ohms = (body["usual"], body["low"])
-    apart, bonded = seen(parts, False, ohms), seen(parts, True, ohms)
+    apart, bonded = between_voltages(parts, False, ohms), between_voltages(parts, True, ohms)
     people = people_of(apart, trace), people_of(bonded, trace)
     worst = worst_of(*people)
     show_the_steps(parts, apart, bonded, body["usual"], people[0], trace)
@@ -122,7 +122,7 @@ def voltage_between(
     )
 
 
-def _detail(bonded: Seen, worst: float, trace: Trace) -> Message:
+def _detail(bonded: BetweenVoltages, worst: float, trace: Trace) -> Message:
     return message(
         "{people} Bonded, {one} and {two} remain to remote earth.",
         people=told_at_a_glance(worst, False, trace),

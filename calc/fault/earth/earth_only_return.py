@@ -165,17 +165,17 @@ def _detail(verdict: str, device: float, found: tuple[float, float], at: tuple[f
     """Return what becomes of device and metal, found as ampere and volt, and the volts and ohms that it is for."""
     (ampere, metal), (volt, electrode, source) = found, at
     words = {"ampere": shown(ampere), "rating": shown_number(device), "volt": shown(metal)}
-    told = message(
+    sentence = message(
         "Nothing assures that {ampere} A opens a {rating} A device. Until it does, the metal is at {volt} V to earth",
         **words,
     )
     if verdict == DOES_NOT_OPEN:
-        told = message(
+        sentence = message(
             "A {rating} A device can carry {ampere} A indefinitely. The metal stays at {volt} V to earth", **words
         )
     return message(
-        "{told}. Based on {driving} V, {electrode} ohm at the metal, {source} ohm at the source.",
-        told=told,
+        "{sentence}. Based on {driving} V, {electrode} ohm at the metal, {source} ohm at the source.",
+        sentence=sentence,
         driving=shown_number(volt),
         electrode=shown_number(electrode),
         source=shown_number(source),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from calc.fault.circuit.network import Solution
-from calc.fault.scene.scene_opening import Seen, shown
+from calc.fault.scene.scene_opening import OpeningDevice, shown
 from calc.fault.scene.scene_words import BRANCH_WORDS, PART_IN_SENTENCE
 from calc.messages import message
 from calc.touch.shock.lasting_current import lasting_verdict
@@ -18,7 +18,7 @@ STRAY = 0.1  # A: less is the electrodes' own share of a sound neutral's drop
 
 
 def say_what_happens(
-    fault: str, seen: Seen | None, solved: Solution, highest: str, touched: str, trace: Trace
+    fault: str, seen: OpeningDevice | None, solved: Solution, highest: str, touched: str, trace: Trace
 ) -> None:
     """Warn of metal that stays live, of a shock and of current on metal; note what earth carries."""
     volt = abs(solved.voltages[highest])

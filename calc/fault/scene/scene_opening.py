@@ -29,7 +29,7 @@ SMALLEST_SHOWN = 100  # a current below this part of the rating is left out of t
 
 
 @dataclass(frozen=True)
-class Seen:
+class OpeningDevice:
     """A breaker ahead of the fault: its name in the scene, the current through it, ampere, and what it does."""
 
     device: str
@@ -37,9 +37,9 @@ class Seen:
     opening: Opening
 
 
-def what_opens(fault: str, solved: Solution, trace: Trace) -> Seen | None:
+def what_opens(fault: str, solved: Solution, trace: Trace) -> OpeningDevice | None:
     """Return the breaker that opens most surely, and how surely; None where none here is ahead of the fault."""
-    seen: list[Seen] = []
+    seen: list[OpeningDevice] = []
     for device in AHEAD.get(fault, ()):
         ampere, rating = abs(solved.currents[HOT_OF[device]]), RATINGS[device]
         found = opening(ampere / rating, BREAKER, rating)
@@ -53,7 +53,7 @@ def what_opens(fault: str, solved: Solution, trace: Trace) -> Seen | None:
             ),
             cites=_rules_of(found.verdict, limits(BREAKER, rating)),
         )
-        seen.append(Seen(device, ampere, found))
+        seen.append(OpeningDevice(device, ampere, found))
     return min(seen, key=lambda each: BEST_FIRST.index(each.opening.verdict), default=None)
 
 
@@ -65,7 +65,7 @@ def _rules_of(verdict: str, points: Limits) -> tuple[str, ...]:
     return tuple(point.rule for point in (*points.holds, *points.opens))
 
 
-def time_current_of(seen: Seen, trace: Trace) -> Chart:
+def time_current_of(seen: OpeningDevice, trace: Trace) -> Chart:
     """Return the time-current picture of a breaker and the current through it; what it is drawn from is cited."""
     rating = RATINGS[seen.device]
     points = limits(BREAKER, rating)

@@ -17,7 +17,7 @@ from calc.fault.scene.scene import EARTH, PARTS, solved_scene
 from calc.fault.scene.scene_circuit import assumptions, show_the_circuit
 from calc.fault.scene.scene_notes import say_what_happens
 from calc.fault.scene.scene_of import RATINGS, scene_of
-from calc.fault.scene.scene_opening import OPENS, Seen, shown, time_current_of, what_opens
+from calc.fault.scene.scene_opening import OPENS, OpeningDevice, shown, time_current_of, what_opens
 from calc.fault.scene.scene_outputs import OUTPUTS
 from calc.fault.scene.scene_words import PART_IN_PICTURE, PART_IN_SENTENCE, PART_WORDS
 from calc.messages import Message, message
@@ -124,7 +124,7 @@ def take_a_bond_away(
     )
 
 
-def _headline(fault: str, seen: Seen | None, legs: Legs | None) -> Message:
+def _headline(fault: str, seen: OpeningDevice | None, legs: Legs | None) -> Message:
     if fault == "none" and legs:
         return message("No fault, but a lost neutral") if legs.missing else message("No fault, but a loose neutral")
     if fault == "none":
@@ -145,7 +145,7 @@ def _detail(
     ampere: float,
     volts: Mapping[str, float],
     highest: str,
-    seen: Seen | None,
+    seen: OpeningDevice | None,
     legs: Legs | None,
     touch: tuple[str, float],
 ) -> Message:

@@ -23,7 +23,7 @@ ROUNDING = 1e-9
 
 
 @dataclass(frozen=True)
-class Metal:
+class BuriedMetal:
     """Buried metal, measures in m. along: the length of a run or the radius of a bend, 0 for a fitting."""
 
     shape: str
@@ -41,12 +41,12 @@ def metal_entered(
     bend: float | None,
     lies: str,
     trace: Trace,
-) -> Metal:
+) -> BuriedMetal:
     """Return the metal entered: length in ft, diameter and bend in inches. Raises: FieldError; NotCovered if short."""
     limits = {row["limit"]: row["value"] for row in trace.cite(LIMITS).rows}
     thickest = limits["radius-by-depth"]
     if shape == "fitting":
-        return Metal(shape, convert(require(diameter, "diameter"), "in", "m") / 2, 0.0, (ONLY_WAY,), thickest)
+        return BuriedMetal(shape, convert(require(diameter, "diameter"), "in", "m") / 2, 0.0, (ONLY_WAY,), thickest)
     outside = next(
         row["outside"]
         for row in trace.cite(OUTSIDE).rows
@@ -57,14 +57,14 @@ def metal_entered(
     if shape == "elbow":
         along = convert(_bend(bend, trade_size, outside, trace), "in", "m")
         ways = (LEVEL, UPRIGHT) if lies == "unknown" else (lies,)
-        return Metal(shape, radius, along, ways, thickest)
+        return BuriedMetal(shape, radius, along, ways, thickest)
     along = convert(require(length, "length"), "ft", "m")
     if along < limits["length-by-diameter"] * 2 * radius * (1 - ROUNDING):
         raise NotCovered(
             message("The run is shorter than {least} of its diameters.", least=limits["length-by-diameter"]),
             message("Choose “a fitting or box” and enter its widest dimension."),
         )
-    return Metal(shape, radius, along, (ONLY_WAY,), thickest)
+    return BuriedMetal(shape, radius, along, (ONLY_WAY,), thickest)
 
 
 def _bend(entered: float | None, trade_size: str, outside: float, trace: Trace) -> float:
@@ -81,7 +81,7 @@ def _bend(entered: float | None, trade_size: str, outside: float, trace: Trace) 
     return entered
 
 
-def ways_in_the_ground(metal: Metal, cover: float) -> dict[str, Buried]:
+def ways_in_the_ground(metal: BuriedMetal, cover: float) -> dict[str, Buried]:
     """Return the metal under a cover, m, for each way it may lie; none of them where it is too thick for its depth."""
     middle = cover + metal.radius
     if metal.radius / middle > metal.thickest * (1 + ROUNDING):
@@ -97,7 +97,7 @@ def ways_in_the_ground(metal: Metal, cover: float) -> dict[str, Buried]:
     return {way: elbows[way]() for way in metal.ways}
 
 
-def too_shallow(metal: Metal) -> NotCovered:
+def too_shallow(metal: BuriedMetal) -> NotCovered:
     """Return why metal as near to the surface as this has no answer, and from which cover on it has one."""
     least = metal.radius / metal.thickest - metal.radius
     inches = math.ceil(convert(least, "m", "in") * 100) / 100

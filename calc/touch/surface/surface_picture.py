@@ -8,7 +8,7 @@ from calc.answer import Chart, Line, Row, Table
 from calc.electrodes.entered import shown
 from calc.messages import Message, message
 from calc.touch.surface.buried_metal import Buried
-from calc.touch.surface.buried_shape import LEVEL, ONLY_WAY, UPRIGHT, Metal, ways_in_the_ground
+from calc.touch.surface.buried_shape import LEVEL, ONLY_WAY, UPRIGHT, BuriedMetal, ways_in_the_ground
 from calc.units import convert
 
 STEPS_ACROSS = (0, 0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15)  # ft
@@ -47,7 +47,7 @@ def distance_chart(ways: dict[str, Buried], volt: float) -> Chart:
     )
 
 
-def cover_chart(metal: Metal, volt: float) -> Chart:
+def cover_chart(metal: BuriedMetal, volt: float) -> Chart:
     """Return the highest voltage of the ground over the metal against the cover, 0 to 6 ft."""
     found: dict[str, list[tuple[float, float]]] = {way: [(0, volt)] for way in metal.ways}
     for inches in COVERS[1:]:
@@ -64,7 +64,7 @@ def cover_chart(metal: Metal, volt: float) -> Chart:
     )
 
 
-def comparison(metal: Metal, soil: float) -> Table:
+def comparison(metal: BuriedMetal, soil: float) -> Table:
     """Return the table of three covers: the voltage over the metal, and the leak in a soil, ohm·m, at two voltages."""
     headings = {"cover": message("Cover")}
     for volt in COMPARED_VOLTS:
@@ -73,7 +73,7 @@ def comparison(metal: Metal, soil: float) -> Table:
     return Table(headings, tuple(_row(metal, inches, soil) for inches in COMPARED))
 
 
-def _row(metal: Metal, inches: float, soil: float) -> Row:
+def _row(metal: BuriedMetal, inches: float, soil: float) -> Row:
     ways = ways_in_the_ground(metal, convert(inches, "in", "m"))
     cells: dict[str, Message] = {"cover": message("{inches} in", inches=inches)}
     for volt in COMPARED_VOLTS:

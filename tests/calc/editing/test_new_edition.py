@@ -84,6 +84,14 @@ def test_an_edition_that_is_none_or_is_there_or_is_taken_from_none_is_refused(ne
         new_edition(new, taken_from)
 
 
+@pytest.mark.parametrize("year", ["2018", "2019", "2027", "2028", "2015"])
+def test_a_year_between_two_editions_is_refused_with_the_two_around_it(year):
+    """NFPA 70 has come out every three years since 1975: ... 2014, 2017, 2020, 2023, 2026."""
+    around = {"2018": "2017 and 2020", "2019": "2017 and 2020", "2015": "2014 and 2017"}.get(year, "2026 and 2029")
+    with pytest.raises(RefusedError, match=f"There is no {year} edition: they come every 3 years, {around}"):
+        new_edition(year, "2017")
+
+
 def test_an_older_edition_stands_before_the_others():
     assert 'editions = ["2014", "2017"' in new_edition("2014", "2017")[RULES / "editions.toml"]
 

@@ -11,6 +11,7 @@ from calc import (
     grounded_conductor,
     grounding_electrode_conductor,
     main_bonding_jumper,
+    raceway_as_grounding_path,
     structural_metal_bonding,
     supply_side_bonding_jumper,
     system_bonding_jumper,
@@ -24,7 +25,7 @@ from calc.registry import CALCULATORS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
 
-CHECKED = [slug for slug, each in CALCULATORS.items() if "found" in each.fields]
+CHECKED = [slug for slug, each in CALCULATORS.items() if "found" in each.fields and not slug.endswith("-schedule")]
 
 
 def found(calculator, **inputs):
@@ -106,6 +107,15 @@ def test_a_part_that_nobody_saw_never_passes(slug):
     assert told["verdict"] == "unknown" and told["required_size"] == result_to_dict(
         calculator(**calculator.example)
     )["answer"]["size"]
+
+
+def test_beside_a_raceway_that_is_the_path_no_wire_is_required_and_beside_one_that_is_not_it_is_checked():
+    # 250.118: flexible metal conduit, 6 ft in all, at 20 A at most. Table 250.122: 20 A 12 AWG, 30 A 10 AWG copper
+    flexible = {"raceway": "flexible-metal-conduit", "trade_size": "1/2", "length": "4ft"}
+    told = found(raceway_as_grounding_path, **flexible, device="20", found="14 copper")
+    assert told["verdict"] == "enough" and told["headline"] == "Not required here: 14 AWG copper found"
+    assert found(raceway_as_grounding_path, **flexible, device="30", found="12 copper")["verdict"] == "short"
+    assert found(raceway_as_grounding_path, **flexible, device="30", found="10 copper")["verdict"] == "enough"
 
 
 def test_a_listed_main_bonding_jumper_is_enough_by_its_listing_and_no_other_part_is():

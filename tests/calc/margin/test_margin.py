@@ -38,6 +38,7 @@ HALVED = {
     "raceway-as-grounding-path": ("device", "length"),
     "earth-only-return": ("electrode_ohm", "source_ohm"),
     "bond-measurement": ("reading",),
+    "clamp-reading": ("ampere", "empty", "digit"),
     "shock-limits": ("voltage", "time"),
 }
 METALS = ("copper", "aluminum")
@@ -196,6 +197,41 @@ def test_all_conductors_within_the_area_of_the_row_have_one_answer_and_those_pas
                     seen += 1
                     is_the_end_of_the_row(result, turn, int(typed["sets"]), sizes)
     assert seen > 3
+
+
+SCHEDULES = [
+    ("service-schedule", {"electrodes": "water-pipe,rod", "metal_parts": "water-pipe,other-metal",
+                          "piping_device": "60"}, ("piping_device",)),
+    ("transformer-schedule", {"electrode": "water-pipe", "metal_parts": "other-metal", "kva": "75", "device": "225",
+                              "piping_device": "60", "primary_device": "100"},
+     ("device", "primary_device", "piping_device")),
+    ("generator-schedule", {"neutral": "switched", "breaker": "yes", "device": "200", "electrodes": "rod"},
+     ("device",)),
+    ("separate-building-schedule", {"electrodes": "rod", "device": "200", "minimum_conductor": "14"}, ("device",)),
+]  # fmt: skip
+
+
+@pytest.mark.slices(60)
+def test_no_other_conductor_or_device_changes_a_row_of_a_schedule_sooner(slice_number):
+    chance = random.Random(slice_number)
+    sizes = list(listed_sizes("2023"))
+    slug, typed, devices = SCHEDULES[slice_number % len(SCHEDULES)]
+    edition = chance.choice(EDITIONS)
+    conductor = {"conductor": chance.choice(sizes[6:30])}
+    result = CALCULATORS[slug](edition=edition, **typed, **conductor)
+    if result.answer:
+        is_at_the_nearest(result, "conductor", sizes, conductor["conductor"])
+        for device in devices:
+            nothing_turns_within(result, device, 1, 6000, 8, 1e-6, chance)
+
+
+def test_a_service_tells_how_many_rows_the_next_conductor_changes_and_the_first():
+    # Table 250.102(C)(1), row 2/0 or 3/0 copper: 4 AWG; row 1 or 1/0: 6 AWG; over 3/0 through 350: 2 AWG
+    result = CALCULATORS["service-schedule"](edition="2023", conductor="3/0", electrodes="rod")
+    found = {(each.field, each.direction): each for each in result.margin}
+    assert found["conductor", UP].turns_at == "4/0" and found["conductor", DOWN].turns_at == "1/0"
+    line = str(margin_line(result, result.margin))
+    assert "4/0 AWG or larger, 3 rows change (first supply-side bonding jumper of each service raceway: 2 AWG" in line
 
 
 def is_the_end_of_the_row(result: Result, turn: Turn, sets: int, sizes: dict[str, int]) -> None:

@@ -15,8 +15,8 @@ def deciding(result):
 def test_a_default_that_decides_is_named_with_its_value_and_the_other_outcome():
     """Table 250.102(C)(1): 3/0 copper is 4 AWG; two of them, 335,600 cmil, 2 AWG; of aluminum the jumper is 2 AWG."""
     found = deciding(main_bonding_jumper(edition="2023", conductor="3/0"))
-    assert found["sets"] == "Sets in parallel: 1. With 2: 2 AWG copper wire or larger."
-    assert found["metal"] == "Jumper material: copper. With aluminum: 2 AWG aluminum wire or larger."
+    assert found["sets"] == "Sets in parallel: 1. If you enter 2 instead: 2 AWG copper wire or larger."
+    assert found["metal"] == "Jumper material: copper. If you choose “aluminum” instead: 2 AWG aluminum wire or larger."
 
 
 def test_a_default_that_decides_nothing_is_tested_and_not_named():

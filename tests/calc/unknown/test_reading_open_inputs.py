@@ -126,9 +126,24 @@ def test_an_edition_that_is_unknown_is_one_that_was_not_chosen():
 
 
 def test_a_field_that_cannot_be_bounded_is_asked_for_by_name():
-    words = fix_of("earth-only-return", device="20", electrode_ohm="5..25")["electrode_ohm"]
-    assert words.startswith("This calculator cannot work with an unknown or a range here yet.")
-    assert CALCULATORS["earth-only-return"](device="20", electrode_ohm="25").outcome == "answer"
+    mesh = {"rise": "10", "arrangement": "mesh", "depth": "4", "spacing": "6..12"}
+    assert fix_of("deck-voltage", **mesh)["spacing"].startswith(
+        "No bounds can be given for an unknown or a range here. Where its wires fall beside the wall moves the result "
+        "up and down."
+    )
+
+
+def test_a_range_that_begins_at_the_zero_for_none_is_refused_and_one_above_it_is_not():
+    """Without a pipe no current flows on it; with one of hardly any resistance all does."""
+    stray = {"load": "20", "neutral": "4", "length": "100", "grounding_conductor": "8"}
+    assert "0 stands for none here" in fix_of("stray-neutral-current", **stray, pipe="0..1 ohm")["pipe"]
+    assert CALCULATORS["stray-neutral-current"](**stray, pipe="0.01..1 ohm").outcome == "depends"
+
+
+def test_a_depth_that_bounds_nothing_beside_the_metal_bounds_what_is_right_over_it():
+    metal = {"soil": "resistivity", "resistivity": "100", "cover": "12..24 in"}
+    assert "For the worst, enter the least cover" in fix_of("surface-voltage", **metal, distance="3 ft")["cover"]
+    assert CALCULATORS["surface-voltage"](**metal).depends.safe.values["volt_over_high"] > 50
 
 
 def test_more_cases_than_are_gone_through_ask_for_a_choice_first_and_say_that_none_was():
@@ -143,6 +158,17 @@ def test_a_case_that_leaves_something_open_is_not_compared_between_editions():
     words = fix_of("compare-editions", case="main-bonding-jumper?conductor=500kcmil&conductor_metal=unknown")["case"]
     assert "Hot conductor material" in words
     assert CALCULATORS["compare-editions"](case="main-bonding-jumper?conductor=500kcmil").outcome == "answer"
+
+
+def test_a_range_past_the_sizes_of_a_calculator_is_asked_for_like_one_size_past_them():
+    """Table 9 of Chapter 9 goes to 1000 kcmil, other tables to 2000 kcmil."""
+    fault = {"system": "208Y/120", "kva": "75", "percent_z": "3", "length": "50 ft"}
+    one = fix_of("available-fault-current", **fault, conductor="2000kcmil")["conductor"]
+    between = fix_of("available-fault-current", **fault, conductor="500kcmil..2000kcmil")["conductor"]
+    assert "Enter a size from 14 AWG to 1000 kcmil" in one and "Enter a size from 14 AWG to 1000 kcmil" in between
+    assert "Between two ends stand sizes" not in between
+    known = CALCULATORS["available-fault-current"](**fault, conductor="500kcmil..1000kcmil")
+    assert known.outcome == "depends"
 
 
 def test_trade_sizes_may_lie_between_two_as_conductor_sizes_do():
