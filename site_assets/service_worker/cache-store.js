@@ -65,9 +65,15 @@ async function drop(file) {
 
 /** Notes for later versions that the reader has had a group whole; whether it still is, the files tell. */
 async function noteWhole(group) {
-  if (await caches.match(keptAs({ whole: group }), { cacheName: STORE })) return;
+  if ((await noteOf(group))?.version === VERSION) return;
   const store = await caches.open(STORE);
-  await store.put(keptAs({ whole: group }), new Response());
+  await store.put(keptAs({ whole: group }), Response.json({ version: VERSION, when: Date.now() }));
+}
+
+/** When a group was first whole, and in which version; undefined where nothing says so. */
+async function noteOf(group) {
+  const note = await caches.match(keptAs({ whole: group }), { cacheName: STORE });
+  return note?.json().catch(() => undefined);
 }
 
 /** Whether any version, this one or an older, has had the group whole. */
