@@ -33,12 +33,10 @@ ASK_ALL = """(questions) => new Promise((resolve, reject) => {
 def unpacked(site: Path, folder: Path) -> Path:
     """Unpack the archive of a built site and return the folder that a reader then sees."""
     with zipfile.ZipFile(site / DISK_EDITION) as archive:
-        archive.extractall(folder)  # noqa: S202 (our own archive)
+        archive.extractall(folder)
     return folder / UNPACKED
 
 
 def examples(slugs: list[str]) -> list[list[str]]:
     """Return what to ask each calculator: its example, and an entry to fix."""
-    return [
-        [slug, query] for slug in slugs for query in (urlencode(CALCULATORS[slug].example), "edition=never")
-    ]
+    return [[slug, query] for slug in slugs for query in (urlencode(CALCULATORS[slug].example), "edition=never")]
