@@ -48,7 +48,7 @@ async function state() {
     missing: begun.flatMap((group) => lacks[group]).length,
     files: begun.flatMap(filesOf).length,
     bytes: bytesOf(onceEach([...FILES.values()])) - bytesOf(onceEach(missing)),
-    when: (await noteOf(lacks.calculating.length ? 'reading' : 'calculating'))?.when,
+    when: await savedOn(lacks.calculating.length ? 'reading' : 'calculating'),
   };
 }
 
