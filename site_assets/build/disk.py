@@ -9,6 +9,7 @@ from __future__ import annotations
 import base64
 import gzip
 import json
+import re
 import shutil
 import zipfile
 from pathlib import Path
@@ -34,7 +35,7 @@ PAGES = "handbook"  # where the handbook stands in it, beside the page to open f
 FIRST = "start-here.html"
 # What hosts and installed pages ask for, and nobody who opens a page from a disk.
 LEFT_OUT = {WORKER, "_headers", "hosting", MANIFEST, ICONS, SEARCH_INDEX}
-CLASSIC = ("edition.js", "unanswered.js", "print.js")
+_LOADED = re.compile(r'/scripts/([\w-]+\.js)"')
 
 
 def write_disk_edition(site: Path, folder: Path, settings: Settings) -> None:
@@ -46,7 +47,7 @@ def write_disk_edition(site: Path, folder: Path, settings: Settings) -> None:
     handbook = folder / PAGES
     copy_others(site, handbook)
     (kit,) = (handbook / "kit").iterdir()
-    join_scripts(site, kit / "scripts")
+    join_scripts(site, handbook, kit / "scripts")
     index = (site / SEARCH_INDEX).read_text(encoding="utf-8")
     name, script = SEARCH_INDEX_ON_DISK
     _write(handbook / name, script.format(index=index))
@@ -69,7 +70,7 @@ def copy_others(site: Path, handbook: Path) -> None:
             shutil.copyfile(file, handbook / path)
 
 
-def join_scripts(site: Path, scripts: Path) -> None:
+def join_scripts(site: Path, handbook: Path, scripts: Path) -> None:
     """Put classic scripts in the place of the modules, the code of every worker in one of them."""
     page = classic_script(scripts / "page.js", address="document.currentScript.src")
     begin = (SCRIPTS / "worker-files.js").read_text(encoding="utf-8")
@@ -78,7 +79,8 @@ def join_scripts(site: Path, scripts: Path) -> None:
         "calculator-worker.js": classic_script(scripts / "calculator-worker.js", address="location.href"),
         search.name: search.read_text(encoding="utf-8"),
     }
-    kept = {name: (scripts / name).read_text(encoding="utf-8") for name in CLASSIC}
+    loaded = _LOADED.findall((handbook / "index.html").read_text(encoding="utf-8"))
+    kept = {name: (scripts / name).read_text(encoding="utf-8") for name in loaded if (scripts / name).is_file()}
     shutil.rmtree(scripts)
     scripts.mkdir()
     kept |= {
