@@ -33,6 +33,7 @@ PAGE_PARTS = (
 PAGE_STREAM = "document$"
 MENU_TOGGLE = "#__drawer"
 OPENED = "[data-md-toggle]:checked"
+SCHEME_MEMORY = ".__palette"  # after the path of the site, in the storage
 SCHEME_BUTTON = "label[for^=__palette]:visible"
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')
 _SEARCH = 'class="md-search"'

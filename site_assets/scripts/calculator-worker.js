@@ -2,6 +2,7 @@
 // {id, slug, ranges}, which {id, stop} ends, or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
 // {id, part}, {id, reply}, {gone}, {missing}, {failed}.
 
+import "./worker-reach.js"; // before all else
 import { loadPython, runtimeFor, writeLibrary } from "./runtime-files.js";
 import { readSnapshot } from "./snapshot-store.js";
 

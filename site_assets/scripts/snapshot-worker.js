@@ -1,6 +1,7 @@
 // Makes a memory snapshot, in a Python of its own that never sees what a reader enters.
 // In: {page, target} once. Out: {hash, replies}, what its calculators answered before, or {failed}.
 
+import "./worker-reach.js"; // before all else
 import { loadPython, runtimeFor } from "./runtime-files.js";
 import { putSnapshot } from "./snapshot-store.js";
 

