@@ -76,7 +76,7 @@ def join_scripts(site: Path, handbook: Path, scripts: Path) -> None:
     begin = (SCRIPTS / "worker-files.js").read_text(encoding="utf-8")
     (search,) = site.glob(SEARCH_WORKERS)
     workers = {
-        "calculator-worker.js": classic_script(scripts / "calculator-worker.js", address="location.href"),
+        "calculator-worker.js": classic_script(scripts / "calculator-worker.js", address="handbookAddress"),
         search.name: search.read_text(encoding="utf-8"),
     }
     loaded = _LOADED.findall((handbook / "index.html").read_text(encoding="utf-8"))

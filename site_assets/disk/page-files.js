@@ -46,9 +46,10 @@
   /* A worker of the code that is named by an address; what it asks for in turn, this page brings (worker-files.js). */
   self.Worker = class extends BrowserWorker {
     constructor(address) {
-      const code = self.handbookWorkers[new URL(address, location).pathname.split("/").pop()];
-      const own = URL.createObjectURL(new Blob([code], { type: "text/javascript" }));
-      super(own);
+      const { href, pathname } = new URL(address, location);
+      const named = `self.handbookAddress = ${JSON.stringify(href)};\n`; // its own would be that of the blob
+      const code = self.handbookWorkers[pathname.split("/").pop()];
+      super(URL.createObjectURL(new Blob([named, code], { type: "text/javascript" })));
       const { port1, port2 } = new MessageChannel();
       port1.onmessage = ({ data, ports: [reply] }) => fileAsked(data)
         .then((file) => reply.postMessage(file, [file.bytes]), () => reply.postMessage(undefined));

@@ -13,7 +13,8 @@ from site_assets.build.settings import DISK_EDITION
 # Asks a worker of the page's own kind: as many questions as are given, one answer each, in their order.
 ASK_ALL = """(questions) => new Promise((resolve, reject) => {
   const { list, ...page } = JSON.parse(document.querySelector("form.calculator").dataset.runtime);
-  const worker = new Worker("calculator-worker.js");
+  const { src } = document.querySelector("script[src*='scripts/page.js']");
+  const worker = new Worker(src.replace("page.js", "calculator-worker.js"));
   const replies = [];
   worker.onerror = reject;
   worker.onmessage = ({ data }) => {

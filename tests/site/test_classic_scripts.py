@@ -50,12 +50,32 @@ def test_joined_modules_keep_their_names_apart_and_run_once(tmp_path):
     assert run(script) == '[5,"1 call, said once, of the sums","said once","of the entry","string"]'
 
 
-def test_a_module_that_is_imported_later_is_there_by_then(tmp_path):
+def test_a_module_that_is_imported_later_is_run_then_and_once(tmp_path):
     modules = {
-        "entry.js": 'import("./chart.js").then(({ default: chart }) => console.log(chart()));\n',
-        "chart.js": MODULES["chart.js"],
+        "entry.js": """
+const chart = async () => (await import("./chart.js")).default;
+chart().then(async (draw) => console.log(draw(), await chart() === draw));
+console.log("first");
+""",
+        "chart.js": f'console.log("run");\n{MODULES["chart.js"]}',
     }
-    assert run(classic_script(written(tmp_path, modules), address="''")) == "drawn"
+    assert run(classic_script(written(tmp_path, modules), address="''")).split() == ["first", "run", "drawn", "true"]
+
+
+def test_a_module_that_fails_when_it_is_imported_later_leaves_the_others_alive(tmp_path):
+    modules = {
+        "entry.js": 'import("./chart.js").catch(({ message }) => console.log(message));\nconsole.log("alive");\n',
+        "chart.js": 'throw new Error("no charts here");\n',
+    }
+    assert run(classic_script(written(tmp_path, modules), address="''")).splitlines() == ["alive", "no charts here"]
+
+
+def test_a_module_that_is_imported_for_what_it_does_runs_first(tmp_path):
+    modules = {
+        "entry.js": 'import "./first.js"; // before all else\nconsole.log(globalThis.ready);\n',
+        "first.js": 'globalThis.ready = "made ready";\n',
+    }
+    assert run(classic_script(written(tmp_path, modules), address="''")) == "made ready"
 
 
 def test_a_module_named_only_by_its_address_is_asked_of_what_brings_files(tmp_path):
@@ -73,12 +93,16 @@ def test_a_name_that_is_not_declared_is_a_fault_as_in_a_module(tmp_path):
 @pytest.mark.parametrize(
     ("modules", "words"),
     [
-        ({"entry.js": 'import "./other.js";\n', "other.js": ""}, "entry.js imports or exports in a way"),
+        ({"entry.js": 'import other from "./other.js";\n', "other.js": ""}, "entry.js imports or exports in a way"),
         ({"entry.js": "export default 1;\n"}, "entry.js imports or exports in a way"),
         ({"entry.js": 'import * as other from "./other.js";\n', "other.js": ""}, "entry.js imports or exports"),
         (
             {"entry.js": 'import { a } from "./b.js";\n', "b.js": 'import { c } from "./entry.js";\n'},
             "entry.js imports itself by way of b.js",
+        ),
+        (
+            {"entry.js": 'import { a } from "./b.js";\nimport("./b.js");\n', "b.js": "export const a = 1;\n"},
+            "b.js is imported later, and at once too",
         ),
     ],
 )
