@@ -1,4 +1,4 @@
-"""The disk edition in each engine, opened from the disk: it reads, draws, searches, calculates and gets ready for paper."""
+"""The disk edition in each engine, opened from the disk: it reads, draws, searches, calculates and prints."""
 
 from __future__ import annotations
 
