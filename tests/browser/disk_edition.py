@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import base64
+import gzip
+import re
 import zipfile
 from pathlib import Path
 from urllib.parse import urlencode
@@ -10,6 +13,7 @@ from calc.registry import CALCULATORS
 from site_assets.build.disk import UNPACKED
 from site_assets.build.settings import DISK_EDITION
 
+HANDED_OVER = re.compile(r'handbookFile\("([A-Za-z0-9+/=]+)"\);\n')
 # Asks a worker of the page's own kind: as many questions as are given, one answer each, in their order.
 ASK_ALL = """(questions) => new Promise((resolve, reject) => {
   const { list, ...page } = JSON.parse(document.querySelector("form.calculator").dataset.runtime);
@@ -36,6 +40,11 @@ def unpacked(site: Path, folder: Path) -> Path:
     with zipfile.ZipFile(site / DISK_EDITION) as archive:
         archive.extractall(folder)
     return folder / UNPACKED
+
+
+def bytes_of(script: Path) -> bytes:
+    """Return the bytes of the file that a script hands over."""
+    return gzip.decompress(base64.b64decode(HANDED_OVER.fullmatch(script.read_text(encoding="utf-8"))[1]))
 
 
 def examples(slugs: list[str]) -> list[list[str]]:

@@ -1,5 +1,6 @@
 """The disk edition, unpacked and opened without any network: it reads, searches, draws, calculates and prints."""
 
+import gzip
 import json
 import shutil
 from urllib.parse import urlencode, urlsplit
@@ -8,11 +9,11 @@ import pytest
 from playwright.sync_api import expect
 
 from calc.registry import CALCULATORS
-from site_assets.build.disk import FIRST, PAGES
+from site_assets.build.disk import FIRST, PAGES, hand_over
 from site_assets.build.theme import SEARCH_BUTTON, SEARCH_FIELD
 from site_assets.render.page_response import answer_request
 from tests.browser.conftest import PHONE, watch
-from tests.browser.disk_edition import ASK_ALL, examples, unpacked
+from tests.browser.disk_edition import ASK_ALL, bytes_of, examples, unpacked
 from tests.cases.read import FOLDER, cases
 
 START = 60_000  # ms for Python on a loaded machine
@@ -134,15 +135,17 @@ def worked(slugs):
     return [list(each) for each in found.items()]
 
 
-@pytest.mark.parametrize("harm", ["missing", "cut short", "of another version"])
+@pytest.mark.parametrize("harm", ["cut short", "changed in one figure", "of another version"])
 def test_a_file_that_is_not_whole_is_told_in_words_for_a_disk(browser, disk, tmp_path, harm):
     folder = tmp_path / "harmed"
     shutil.copytree(disk, folder)
     (rules,) = folder.rglob("rules.zip.js")
-    if harm == "missing":
-        rules.unlink()
-    elif harm == "cut short":
+    if harm == "cut short":
         rules.write_text(f'{rules.read_text()[: rules.stat().st_size // 2 // 4 * 4]}");\n')
+    elif harm == "changed in one figure":
+        content = bytes_of(rules)
+        at = content.index(b"0.125")
+        hand_over(rules.with_suffix(""), gzip.compress(content[:at] + b"0.126" + content[at + 5 :]))
     else:
         page = folder / PAGES / f"calculators/{SLUG}.html"
         html = page.read_text(encoding="utf-8")

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import base64
-import gzip
 import json
 import re
 import zipfile
@@ -18,27 +16,20 @@ from site_assets.build.precache import saved_paths
 from site_assets.build.runtime_list import FILE, FOLDER
 from site_assets.build.settings import DISK_EDITION
 from site_assets.render.text import text
+from tests.browser.disk_edition import bytes_of, unpacked
 from tests.site.pages import SITE, Page, article, html_files, ids_of
 
 MEGABYTES = range(7, 9)  # a page says "about 8"
-HANDED_OVER = re.compile(r'handbookFile\("([A-Za-z0-9+/=]+)"\);\n')
 
 
 @pytest.fixture(scope="module")
 def disk(tmp_path_factory):
     """Return the unpacked archive."""
-    folder = tmp_path_factory.mktemp("disk")
-    with zipfile.ZipFile(SITE / DISK_EDITION) as archive:
-        archive.extractall(folder)
-    return folder / UNPACKED
+    return unpacked(SITE, tmp_path_factory.mktemp("disk"))
 
 
 def pages(disk):
     return sorted(disk.rglob("*.html"))
-
-
-def bytes_of(script):
-    return gzip.decompress(base64.b64decode(HANDED_OVER.fullmatch(script.read_text(encoding="utf-8"))[1]))
 
 
 def test_it_unpacks_into_one_folder_that_shows_what_to_open(disk):
