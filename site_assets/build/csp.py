@@ -24,12 +24,11 @@ DIRECTIVES = (
 
 # Opened from a disk: scripts hand over what else would be fetched, and blobs hold workers and what these import.
 FROM_DISK = {
-    "script-src": "script-src 'self' blob: 'wasm-unsafe-eval'{hashes}",
-    "worker-src": "worker-src blob:",
-    "connect-src": "connect-src 'none'",
-    "manifest-src": "manifest-src 'none'",
+    "script-src 'self'": "script-src 'self' blob:",
+    "worker-src 'self'": "worker-src blob:",
+    "connect-src 'self'": "connect-src 'none'",
+    "manifest-src 'self'": "manifest-src 'none'",
 }
-DISK_DIRECTIVES = tuple(FROM_DISK.get(directive.split()[0], directive) for directive in DIRECTIVES)
 
 SCRIPT_TYPES = {"", "text/javascript", "application/javascript", "module"}
 LINK_KINDS_FOLLOWED_BY_THE_READER = {"canonical", "alternate", "prev", "next", "license", "author"}
@@ -111,10 +110,10 @@ def _hash(script: str) -> str:
     return f"'sha256-{base64.b64encode(digest).decode()}'"
 
 
-def policy_of(inline_scripts: Iterable[str], directives: Iterable[str] = DIRECTIVES) -> str:
+def policy_of(inline_scripts: Iterable[str]) -> str:
     """Return the policy that allows our own files and just these inline scripts."""
     hashes = "".join(f" {each}" for each in sorted({_hash(script) for script in inline_scripts}))
-    return "; ".join(directive.format(hashes=hashes) for directive in directives)
+    return "; ".join(directive.format(hashes=hashes) for directive in DIRECTIVES)
 
 
 def _with_policy(html: str, csp: str) -> str:
@@ -130,7 +129,16 @@ def _with_policy(html: str, csp: str) -> str:
     return html[: anchor.end()] + meta + html[anchor.end() :]
 
 
-def apply_csp(site_dir: Path, directives: Iterable[str] = DIRECTIVES) -> str:
+def apply_disk_csp(folder: Path, csp: str) -> None:
+    """Write the policy of a disk into every page of a folder; `csp` is that of the site, which the same parts met."""
+    for own, on_disk in FROM_DISK.items():
+        csp = csp.replace(own, on_disk)
+    for path in sorted(folder.rglob("*.html")):
+        html = _REMOVED.sub("", path.read_text(encoding="utf-8"))
+        path.write_text(_with_policy(html, csp), encoding="utf-8")
+
+
+def apply_csp(site_dir: Path) -> str:
     """Write one content policy into every page of `site_dir`, and give it.
 
     Takes out the generator's name and earlier policies first, so it can run again on the
@@ -157,7 +165,7 @@ def apply_csp(site_dir: Path, directives: Iterable[str] = DIRECTIVES) -> str:
     if faults:
         raise CspError("pages that the content policy would break:\n  " + "\n  ".join(faults))
 
-    csp = policy_of(inline_scripts, directives)
+    csp = policy_of(inline_scripts)
     for path, html in pages.items():
         path.write_text(_with_policy(html, csp), encoding="utf-8")
     return csp

@@ -15,7 +15,7 @@ import zipfile
 from pathlib import Path
 
 from site_assets.build.classic_scripts import classic_script
-from site_assets.build.csp import DISK_DIRECTIVES, apply_csp
+from site_assets.build.csp import apply_disk_csp
 from site_assets.build.disk_words import DISK_WORDS
 from site_assets.build.frame import PARTS
 from site_assets.build.precache import WORKER
@@ -38,11 +38,11 @@ LEFT_OUT = {WORKER, "_headers", "hosting", MANIFEST, ICONS, SEARCH_INDEX}
 _LOADED = re.compile(r'/scripts/([\w-]+\.js)"')
 
 
-def write_disk_edition(site: Path, folder: Path, settings: Settings) -> None:
+def write_disk_edition(site: Path, folder: Path, csp: str, settings: Settings) -> None:
     """Write the archive into a finished site.
 
-    `folder` is an empty place to make it in, but for the framed pages, which stand in its `PAGES`. Raises: ModuleError,
-    CspError.
+    `folder` is a place to make it in, where the framed pages stand in `PAGES`; `csp` is the policy of the site. Raises:
+    ModuleError.
     """
     handbook = folder / PAGES
     copy_others(site, handbook)
@@ -54,7 +54,7 @@ def write_disk_edition(site: Path, folder: Path, settings: Settings) -> None:
     for page in handbook.rglob("*.html"):
         _write(page, with_words_for_disk(page.read_text(encoding="utf-8")))
     write_first_page(folder, settings)
-    apply_csp(folder, DISK_DIRECTIVES)
+    apply_disk_csp(folder, csp)
     bind_pages(handbook)
     hand_over_runtime(site, handbook)
     write_archive(site / DISK_EDITION, folder)

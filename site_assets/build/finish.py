@@ -60,7 +60,7 @@ def finish(site: Path, root: Path = ROOT) -> None:
     with TemporaryDirectory(dir=expanded) as folder:
         generated.pop(Path(LOST), None)
         put_frames(Path(folder) / ON_DISK, generated, frame, version)
-        write_disk_edition(site, Path(folder), said)
+        write_disk_edition(site, Path(folder), csp, said)
     write_host_files(site, csp, said.address)
 
 
