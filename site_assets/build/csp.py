@@ -22,6 +22,14 @@ DIRECTIVES = (
     "form-action 'none'",
 )
 
+# Opened from a disk: scripts hand over what else would be fetched, and blobs hold workers and what these import.
+FROM_DISK = {
+    "script-src 'self'": "script-src 'self' blob:",
+    "worker-src 'self'": "worker-src blob:",
+    "connect-src 'self'": "connect-src 'none'",
+    "manifest-src 'self'": "manifest-src 'none'",
+}
+
 SCRIPT_TYPES = {"", "text/javascript", "application/javascript", "module"}
 LINK_KINDS_FOLLOWED_BY_THE_READER = {"canonical", "alternate", "prev", "next", "license", "author"}
 
@@ -119,6 +127,15 @@ def _with_policy(html: str, csp: str) -> str:
         raise CspError("no <head> to put the policy in")
     meta = f'\n    <meta http-equiv="Content-Security-Policy" content="{csp}">'
     return html[: anchor.end()] + meta + html[anchor.end() :]
+
+
+def apply_disk_csp(folder: Path, csp: str) -> None:
+    """Write the policy of a disk into every page of a folder; `csp` is that of the site, which the same parts met."""
+    for own, on_disk in FROM_DISK.items():
+        csp = csp.replace(own, on_disk)
+    for path in sorted(folder.rglob("*.html")):
+        html = _REMOVED.sub("", path.read_text(encoding="utf-8"))
+        path.write_text(_with_policy(html, csp), encoding="utf-8")
 
 
 def apply_csp(site_dir: Path) -> str:

@@ -9,11 +9,15 @@ from __future__ import annotations
 import argparse
 import hashlib
 import shutil
+from dataclasses import dataclass
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from urllib.parse import urlsplit
 
 from site_assets.build.bill_of_materials import write_bill_of_materials
 from site_assets.build.csp import apply_csp
+from site_assets.build.disk import PAGES as ON_DISK
+from site_assets.build.disk import write_disk_edition
 from site_assets.build.expand import EXPANDED, PAGES
 from site_assets.build.frame import Place, with_frame
 from site_assets.build.front_matter import parted
@@ -24,6 +28,7 @@ from site_assets.build.runtime_list import FOLDER, bind_pages
 from site_assets.build.schemas import write_schemas
 from site_assets.build.settings import Settings, settings
 from site_assets.build.theme import UNUSED, with_links_from_its_own_folder
+from site_assets.build.web_manifest import write_manifest
 from site_assets.setup.paths import ROOT
 
 LOST = "404.html"
@@ -36,32 +41,49 @@ def finish(site: Path, root: Path = ROOT) -> None:
     """
     expanded = root / EXPANDED
     (kit,) = (expanded / "kit").iterdir()
-    put_frames(site, expanded / PAGES, f"kit/{kit.name}", settings(root))
+    said = settings(root)
+    generated = {file.relative_to(site): file.read_text(encoding="utf-8") for file in sorted(site.rglob("*.html"))}
+    frame = Frame(expanded / PAGES, f"kit/{kit.name}", said)
+    put_frames(site, generated, frame)
     shutil.copytree(kit, site / "kit" / kit.name)
     shutil.copytree(expanded / FOLDER, site / FOLDER)
     write_schemas(site)
+    write_manifest(site, said)
     write_notices(site)
     write_bill_of_materials(site)
     csp = apply_csp(site)
     bind_pages(site)
     for unused in UNUSED:
         remove(site / unused)
-    write_service_worker(site, version_of(site))
-    write_host_files(site, csp, settings(root).address)
+    version = version_of(site)
+    write_service_worker(site, version)
+    with TemporaryDirectory(dir=expanded) as folder:
+        generated.pop(Path(LOST), None)
+        put_frames(Path(folder) / ON_DISK, generated, frame, version)
+        write_disk_edition(site, Path(folder), csp, said)
+    write_host_files(site, csp, said.address)
 
 
-def put_frames(site: Path, pages: Path, kit: str, said: Settings) -> None:
-    """Put the frame around every page of a site; `pages` is the Markdown it was made of."""
-    for file in sorted(site.rglob("*.html")):
-        html = file.read_text(encoding="utf-8")
-        path = file.relative_to(site)
+@dataclass(frozen=True)
+class Frame:
+    """What the frames of all pages share: the Markdown that the pages were made of, the kit's folder, the settings."""
+
+    markdown: Path
+    kit: str
+    settings: Settings
+
+
+def put_frames(folder: Path, generated: dict[Path, str], frame: Frame, disk: str = "") -> None:
+    """Write each page, as it was generated, with its frame into a folder; `disk` is the version, on a disk."""
+    for path, html in generated.items():
         if path.as_posix() == LOST:
-            framed = lost_page(html, kit, said)
+            framed = lost_page(html, frame.kit, frame.settings)
         else:
-            told, _ = parted((pages / path.with_suffix(".md")).read_text(encoding="utf-8"))
-            place = Place(path.as_posix(), "../" * (len(path.parts) - 1), tuple(told.get("cautions", ())))
-            framed = with_frame(html, place, kit, said)
-        file.write_text(framed, encoding="utf-8")
+            told, _ = parted((frame.markdown / path.with_suffix(".md")).read_text(encoding="utf-8"))
+            place = Place(path.as_posix(), "../" * (len(path.parts) - 1), tuple(told.get("cautions", ())), disk)
+            framed = with_frame(html, place, frame.kit, frame.settings)
+        (folder / path).parent.mkdir(parents=True, exist_ok=True)
+        (folder / path).write_text(framed, encoding="utf-8")
 
 
 def lost_page(html: str, kit: str, said: Settings) -> str:

@@ -16,7 +16,7 @@ from calc.data_file import Data
 from calc.editions import DEFAULT_EDITION, EDITIONS
 from calc.messages import message
 from site_assets.build.cautions import CAUTIONS
-from site_assets.build.settings import Settings
+from site_assets.build.settings import DISK_EDITION, Settings
 from site_assets.build.theme import (
     OPENED,
     PAGE_PARTS,
@@ -27,6 +27,8 @@ from site_assets.build.theme import (
     with_our_icon,
     with_search_named,
 )
+from site_assets.build.web_manifest import FILE as MANIFEST
+from site_assets.build.web_manifest import ICONS, TOUCH_ICON
 
 ASSETS = Path(__file__).parent.parent
 PARTS = jinja2.Environment(
@@ -49,6 +51,9 @@ _known_to_parts.update(
     page_parts=", ".join((*PAGE_PARTS, ".search-elsewhere")),
     page_stream=PAGE_STREAM,
     opened=OPENED,
+    disk_file=DISK_EDITION,
+    web_manifest=MANIFEST,
+    touch_icon=f"{ICONS}/{TOUCH_ICON[0]}",
 )
 _PLACE = re.compile(r"<!-- place: ([a-z-]+) -->")
 # The safety text stands in two of them: no page goes out without.
@@ -66,6 +71,7 @@ class Place:
     path: str
     to_top: str
     cautions: tuple[str, ...] = ()
+    disk: str = ""  # the version, where the page stands in the disk edition
 
 
 def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
@@ -80,6 +86,7 @@ def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
         "kit": kit_url,
         "to_top": place.to_top,
         "path": place.path,
+        "disk": place.disk,
         "cautions": [str(CAUTIONS[caution]) for caution in place.cautions],
         "settings": settings,
     }

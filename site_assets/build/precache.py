@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from site_assets.build.runtime_list import UNSET
+from site_assets.build.settings import DISK_EDITION
 
 SOURCES = Path(__file__).parent.parent / "service_worker"
 PARTS = ("cache-store.js", "renamed-pages.js", "precache.js", "fetch-handler.js", "lifecycle.js")
@@ -22,7 +23,8 @@ REQUIRED = ("index.html", "404.html")
 
 # Read by search engines or by the host, or fetched by those who print, and often not served at all;
 # one file that a host does not serve would make saving fail for every reader.
-NOT_FOR_READERS = {WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects", "handbook.pdf"}
+NOT_FOR_READERS = {WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects"}
+NOT_FOR_READERS |= {"handbook.pdf", DISK_EDITION}
 FOR_PROGRAMS = {"schema", "hosting"}  # folders that no page asks for; a phone at a panel need not keep them
 
 

@@ -10,6 +10,7 @@ from pathlib import Path
 import yaml
 
 FILE = "mkdocs.yml"
+DISK_EDITION = "handbook-disk.zip"  # at the top of the site
 type Entry = str | dict[str, str | list[Entry]]  # of the menu: a page, or a heading and what stands below it
 
 
@@ -32,12 +33,14 @@ class Settings:
     name: str
     address: str
     menu: tuple[str, ...]
+    description: str = ""
 
 
 def settings(root: Path) -> Settings:
     """Return what the mkdocs.yml of a project says."""
     said = yaml.load((root / FILE).read_text(encoding="utf-8"), _Loader)  # noqa: S506 (it is a SafeLoader)
-    return Settings(said["site_name"], said.get("site_url") or "", tuple(_pages(said["nav"])))
+    menu = tuple(_pages(said["nav"]))
+    return Settings(said["site_name"], said.get("site_url") or "", menu, said["site_description"])
 
 
 def _pages(entries: Sequence[Entry]) -> Iterator[str]:

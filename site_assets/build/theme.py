@@ -15,6 +15,9 @@ SEARCH_OPENER = 'label[for="__search"]'
 SEARCH_BUTTON = f".md-header__button:is({SEARCH_OPENER})"
 SEARCH_FIELD = ".md-search__input"
 SEARCH_INDEX = "search/search_index.json"
+# Opened from a disk the theme runs this script instead, which leaves the index under a name.
+SEARCH_INDEX_ON_DISK = ("search/search_index.js", "var __index = {index};\n")
+SEARCH_WORKERS = "assets/javascripts/workers/search.*.min.js"
 SEARCH_STATUS = ".md-search-result__meta"
 FOUND_PAGE = ".md-search-result__item"
 FOUND_TEXT = ".md-search-result__article"

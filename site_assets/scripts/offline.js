@@ -6,7 +6,8 @@ const STILL_SAVING_SECONDS = 30;
 
 let panel = null;
 let registration = null;
-let saved = null; // what the active worker finds kept: { version, reading, calculating, missing, files }
+let saved = null; // what the active worker finds kept: { version, reading, calculating, missing, files, bytes, when }
+let coming = null; // what a waiting version brings: { files, bytes, calculating }
 let progress = null; // { done, total } in bytes
 let failure = null; // { file, why }
 let asking = false; // whether to remove everything
@@ -114,6 +115,17 @@ async function look() {
   if (registration?.active !== worker) return;
   saved = answer;
   show();
+  if (registration?.waiting && worker) lookAhead(worker, registration.waiting);
+}
+
+/** What another version has that this one has not. A worker from before this question gives no answer, and nothing is said. */
+async function lookAhead(worker, next) {
+  const [now, then] = await Promise.all([ask(worker, "list"), ask(next, "list")]);
+  const kept = new Set(now.map(({ key }) => key));
+  const changed = then.filter(({ key }) => !kept.has(key));
+  const bytes = changed.reduce((sum, file) => sum + file.bytes, 0);
+  coming = { files: changed.length, bytes, calculating: changed.some(({ group }) => group === "calculating") };
+  show();
 }
 
 /** Has the active worker save what it lacks; a newer version on its way makes that pointless. */
@@ -170,7 +182,7 @@ async function requestPersistence() {
 }
 
 function forget() {
-  registration = saved = progress = failure = null;
+  registration = saved = coming = progress = failure = null;
   asking = wanted = automatic = false;
   document.dispatchEvent(new CustomEvent("handbook:removed"));
   show();
@@ -233,7 +245,10 @@ function show() {
   for (const part of panel.querySelectorAll("[data-offline-in]")) {
     part.hidden = !part.dataset.offlineIn.split(" ").includes(now);
   }
-  showMissing();
+  tellAside("missing", saved?.missing && saved);
+  tellAside("size", saved?.when && { size: megabytes(saved.bytes), when: dayOf(saved.when) });
+  tellAside("coming", coming && { files: coming.files, size: megabytes(coming.bytes) });
+  tellAside("coming-calculators", coming?.calculating && {});
   // Only a reader who was on a button that went away is moved.
   if (panel.contains(focused) && focused.hidden) {
     (panel.querySelector("button:not([hidden])") ?? panel).focus();
@@ -248,11 +263,11 @@ function say(now) {
   if (status.textContent !== text) status.textContent = text;
 }
 
-/** What is missing is said beside any state that does not say it itself. */
-function showMissing() {
-  const line = panel.querySelector("[data-offline-missing]");
-  line.hidden ||= !saved?.missing;
-  line.textContent = filled(line.dataset.offlineMissing, saved ?? {});
+/** A line beside the states that it belongs to, where there is something to fill it with. */
+function tellAside(name, values) {
+  const line = panel.querySelector(`[data-offline-${name}]`);
+  line.hidden ||= !values;
+  if (values) line.textContent = filled(line.getAttribute(`data-offline-${name}`), values);
 }
 
 function showProgress(saving) {
@@ -266,6 +281,10 @@ function showProgress(saving) {
 
 function filled(words, values) {
   return words.replace(/\{(\w+)\}/g, (hole, name) => values[name] ?? "");
+}
+
+function dayOf(moment) {
+  return new Date(moment).toLocaleDateString(document.documentElement.lang || undefined, { dateStyle: "long" });
 }
 
 function megabytes(bytes) {

@@ -119,7 +119,7 @@ export const isRunning = () => Boolean(connection);
 
 /** The address below which everything of this handbook stands. */
 export function handbookScope() {
-  const { worker } = document.querySelector("[data-offline]").dataset;
+  const { worker } = document.querySelector("[data-worker]").dataset;
   return new URL("./", new URL(worker, location.href)).href;
 }
 

@@ -17,7 +17,8 @@ let running; // what ends the workers that are at it
 let removed = false; // the reader wants nothing kept
 
 export function startSnapshots() {
-  if (!globalThis.caches || !navigator.locks) return; // as on a page that did not come over https
+  // As on a page that did not come over https; one that was opened from a disk keeps nothing.
+  if (!globalThis.caches || !navigator.locks || location.protocol === "file:") return;
   document.addEventListener("calculator:answered", makeWhenQuiet);
   document.addEventListener("snapshot:failed", ({ detail }) => setFailures(detail, failures(detail) + 1));
   document.addEventListener("handbook:removed", remove);

@@ -3,12 +3,13 @@
    browser or on a bad link the modules of a page do not run, and this must. */
 (function () {
   var searchOpener = document.currentScript.getAttribute("data-search-opener");
+  var isForDisk = document.currentScript.hasAttribute("data-disk");
   var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
   var loaded = false;
   var started = false;
 
   function why() {
-    if (location.protocol === "file:") return "file";
+    if (location.protocol === "file:" && !isForDisk) return "file";
     return loaded ? "failed" : "loading";
   }
 

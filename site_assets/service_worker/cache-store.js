@@ -63,11 +63,21 @@ async function drop(file) {
   if (await caches.has(STORE)) await (await caches.open(STORE)).delete(file.key);
 }
 
-/** Notes for later versions that the reader has had a group whole; whether it still is, the files tell. */
+/** Notes for later versions that the reader has had a group whole, and when in this one; whether it still is, the files tell. */
 async function noteWhole(group) {
-  if (await caches.match(keptAs({ whole: group }), { cacheName: STORE })) return;
-  const store = await caches.open(STORE);
-  await store.put(keptAs({ whole: group }), new Response());
+  for (const note of [keptAs({ whole: group }), dayOf(group)]) {
+    if (await caches.match(note, { cacheName: STORE })) continue;
+    const store = await caches.open(STORE);
+    await store.put(note, new Response(String(Date.now())));
+  }
+}
+
+const dayOf = (group) => keptAs({ saved: group, version: VERSION });
+
+/** When this version had a group whole, in milliseconds; undefined where nothing says so. */
+async function savedOn(group) {
+  const note = await caches.match(dayOf(group), { cacheName: STORE });
+  return note && Number(await note.text());
 }
 
 /** Whether any version, this one or an older, has had the group whole. */
@@ -78,7 +88,7 @@ async function hasBeenWhole(group) {
 /** Removes what belongs to other versions only; what a newer one has saved is left to it. */
 async function dropOtherVersions() {
   if (self.registration.installing || self.registration.waiting) return;
-  const wanted = new Set(Object.keys(GROUPS).map((group) => keptAs({ whole: group })));
+  const wanted = new Set(Object.keys(GROUPS).flatMap((group) => [keptAs({ whole: group }), dayOf(group)]));
   for (const file of FILES.values()) wanted.add(file.key);
   const store = await caches.open(STORE);
   for (const request of await store.keys()) {

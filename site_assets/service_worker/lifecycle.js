@@ -12,6 +12,7 @@ self.addEventListener('message', (event) => {
   const orders = {
     // Of a store that cannot be read nothing is said to be kept; a page must not wait for ever.
     state: async () => event.ports[0].postMessage(await state().catch(() => null)),
+    list: () => event.ports[0].postMessage([...FILES.values()].map(({ key, bytes, group }) => ({ key, bytes, group }))),
     save: saveEverything,
     'take-over': () => self.skipWaiting(),
     reset,
@@ -38,6 +39,7 @@ async function saveEverything() {
 async function state() {
   const lacks = { reading: await missingOf('reading'), calculating: await missingOf('calculating') };
   if (lacks.calculating.length === 0) await noteWhole('calculating');
+  const missing = [...lacks.reading, ...lacks.calculating];
   const begun = Object.keys(GROUPS).filter((group) => group === 'reading' || lacks[group].length < filesOf(group).length);
   return {
     version: VERSION,
@@ -45,6 +47,8 @@ async function state() {
     calculating: lacks.calculating.length === 0,
     missing: begun.flatMap((group) => lacks[group]).length,
     files: begun.flatMap(filesOf).length,
+    bytes: bytesOf(onceEach([...FILES.values()])) - bytesOf(onceEach(missing)),
+    when: await savedOn(lacks.calculating.length ? 'reading' : 'calculating'),
   };
 }
 

@@ -47,7 +47,11 @@ def test_no_file_names_a_registry_or_a_machine_path():
     assert found == []
 
 
-@pytest.mark.parametrize("path", sorted((ROOT / "site_assets" / "scripts").glob("*.js")), ids=lambda path: path.name)
+@pytest.mark.parametrize(
+    "path",
+    sorted(path for folder in ("scripts", "disk") for path in (ROOT / "site_assets" / folder).glob("*.js")),
+    ids=lambda path: path.name,
+)
 def test_no_script_of_ours_asks_any_outside_host_or_writes_code(path):
     script = path.read_text(encoding="utf-8")
     # By its name alone it is taken away from a worker.

@@ -7,7 +7,8 @@ import re
 
 import pytest
 
-from site_assets.build.precache import WORKER, write_service_worker
+from site_assets.build.precache import WORKER, saved_paths, write_service_worker
+from tests.site.pages import SITE
 
 FILES = {
     "index.html": "<h1>Start</h1>",
@@ -121,3 +122,9 @@ def test_a_site_without_a_page_that_the_worker_answers_with_is_refused(site, nam
 def test_a_name_with_marks_of_its_own_arrives_whole(site):
     put(site, 'parts/a "b" ü (c).html')
     assert 'parts/a "b" ü (c).html' in groups(site)["reading"]
+
+
+def test_the_room_that_a_page_states_is_what_saving_takes():
+    files = {(SITE / path).read_bytes() for path in saved_paths(SITE)}  # equal files are kept once
+    (megabytes,) = re.findall(r"Saving takes about (\d+) MB of room", (SITE / "index.html").read_text(encoding="utf-8"))
+    assert int(megabytes) == pytest.approx(sum(map(len, files)) / 1e6, abs=5)
