@@ -12,6 +12,7 @@ from playwright.sync_api import Browser, Error
 from tests.browser.conftest import watch
 from tests.browser.engines.window import ENTER, PATIENCE, Refused, Window
 
+
 class Chromium(Window):
     """A window of the Chromium that runs."""
 
@@ -25,8 +26,9 @@ class Chromium(Window):
 
     def run(self, body: str, *arguments: object) -> Any:
         """Return what the body of an async function returns in the page; `arguments` are its."""
+        function = f"(given) => (async function () {{ {body} }}).apply(null, given)"
         with carried_out():
-            return self.page.evaluate(f"(given) => (async function () {{ {body} }}).apply(null, given)", list(arguments))
+            return self.page.evaluate(function, list(arguments))
 
     def go(self, address: str) -> None:
         """Start to go to an address."""

@@ -53,7 +53,7 @@ class Firefox(WebDriver):
         self.connection = socket.create_connection(("127.0.0.1", self._port()))
         self.answers = self.connection.makefile("rb")
         self._receive()  # who it is
-        self.command("NewSession", capabilities={"alwaysMatch": CAPABILITIES})
+        self.command("NewSession", **CAPABILITIES)
 
     def _port(self) -> int:
         file = self.profile / "MarionetteActivePort"

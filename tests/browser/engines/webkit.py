@@ -7,8 +7,8 @@ import os
 import socket
 import subprocess
 import time
-import urllib.error
-import urllib.request
+from http import HTTPStatus
+from http.client import HTTPConnection
 from typing import Any
 
 from tests.browser.engines.webdriver import CAPABILITIES, WebDriver
@@ -28,6 +28,7 @@ PATHS = {
     "ElementSendKeys": ("POST", "/element/{id}/value"),
     "SetWindowRect": ("POST", "/window/rect"),
     "TakeScreenshot": ("GET", "/screenshot"),
+    "Print": ("POST", "/print"),
 }
 
 
@@ -54,27 +55,30 @@ class WebKit(WebDriver):
             stdout=subprocess.DEVNULL,
             stderr=subprocess.DEVNULL,
         )
-        self.session = f"http://127.0.0.1:{port}/session"
-        self._wait_for_driver(port)
+        self.port, self.session = port, "/session"
+        self._wait_for_driver()
         self.session += "/" + self.command("NewSession", capabilities={"alwaysMatch": CAPABILITIES})["sessionId"]
 
-    def _wait_for_driver(self, port: int) -> None:
+    def _wait_for_driver(self) -> None:
         end = time.monotonic() + PATIENCE
-        while socket.socket().connect_ex(("127.0.0.1", port)):
+        while socket.socket().connect_ex(("127.0.0.1", self.port)):
             assert time.monotonic() < end, "WebKit's driver did not start"
             time.sleep(PAUSE)
 
     def command(self, command: str, **parameters: object) -> Any:
         """Return what WebKit answers to a WebDriver command."""
         method, path = PATHS[command]
-        body = json.dumps(parameters).encode() if method == "POST" else None
-        request = urllib.request.Request(self.session + path.format(**parameters), body, method=method)
+        body = json.dumps(parameters) if method == "POST" else None
+        connection = HTTPConnection("127.0.0.1", self.port)
         try:
-            with urllib.request.urlopen(request) as answer:
-                return json.load(answer)["value"]
-        except urllib.error.HTTPError as refusal:
-            error = json.load(refusal)["value"]
-            raise Refused(f"{command}: {error['error']}: {error.get('message')}") from None
+            connection.request(method, self.session + path.format(**parameters), body)
+            answer = connection.getresponse()
+            value = json.load(answer)["value"]
+        finally:
+            connection.close()
+        if answer.status != HTTPStatus.OK:
+            raise Refused(f"{command}: {value['error']}: {value.get('message')}")
+        return value
 
     def faults(self) -> list[str]:
         """Return none: WebKit's driver hands on nothing of the console."""

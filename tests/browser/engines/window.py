@@ -9,9 +9,10 @@ from typing import Any
 PATIENCE = 60  # seconds on a loaded machine
 PAUSE = 0.03
 ENTER = "\n"
-# A page that goes takes this mark with it. No wait for all scripts: a test may hold one back.
+# A page that goes takes this mark with it.
 LEAVE = "window.left = true"
-ARRIVED = "return !window.left && location.href !== 'about:blank' && document.readyState !== 'loading'"
+# Read to its foot. No wait for its scripts: a test may hold one back, and Firefox calls the page loading all the while.
+ARRIVED = "return !window.left && location.href !== 'about:blank' && document.querySelector('.page-foot')"
 
 
 class Refused(Exception):
