@@ -78,7 +78,7 @@ class Firefox(WebDriver):
         _, _, error, answer = self._receive()
         if error:
             raise Refused(f"{command}: {error['error']}: {error['message']}")
-        return answer.get("value", answer)
+        return answer.get("value", answer) if isinstance(answer, dict) else answer
 
     def faults(self) -> list[str]:
         """Return the errors of pages in Firefox's own console: scripts and content policy."""

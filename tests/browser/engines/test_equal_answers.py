@@ -13,7 +13,8 @@ from site_assets.render.page_response import answer_request
 from tests.browser.engines.conftest import ENGINES
 from tests.browser.engines.test_core import ANSWER, CASE, SHOWN, open_form
 
-SLICES = 12 * len(ENGINES)
+PARTS = 24
+SLICES = PARTS * len(ENGINES)
 
 # The page's own worker, asked without the page.
 ASK = """
@@ -63,22 +64,34 @@ def questions(part: int, parts: int) -> list[list[str]]:
     return asked[part::parts]
 
 
+def replies_here(asked: list[list[str]]) -> list[object]:
+    """Return what CPython answers."""
+    return [json.loads(answer_request(slug, query)) for slug, query in asked]
+
+
 @pytest.mark.slices(SLICES)
-def test_a_worker_answers_as_cpython_from_the_files_and_from_a_snapshot(reader, slice_number):
+def test_started_from_the_files_a_worker_answers_as_cpython(reader, slice_number):
+    open_form(reader)
+    asked = questions(slice_number // len(ENGINES), PARTS)
+    restored, replies = reader.window.run(ASK, asked, True)
+    assert not restored
+    assert replies == replies_here(asked)
+
+
+@pytest.mark.long
+@pytest.mark.slices(len(ENGINES))
+def test_a_snapshot_is_made_and_what_is_started_from_it_answers_as_cpython(reader):
     window = reader.window
     open_form(reader)
     window.run(AT_ONCE)
-    asked = questions(slice_number // len(ENGINES), SLICES // len(ENGINES))
-    expected = [json.loads(answer_request(slug, query)) for slug, query in asked]
-    restored, replies = window.run(ASK, asked, True)
-    assert not restored
-    assert replies == expected
     window.type("[name=conductor]", "3/0")
     window.click("form.calculator button[type=submit]")
     window.text(SHOWN)
     window.wait(CHECKED)
-    restored, replies = window.run(ASK, asked, False)
-    assert restored
-    assert replies == expected
+    for part in range(PARTS):
+        asked = questions(part, PARTS)
+        restored, replies = window.run(ASK, asked, False)
+        assert restored
+        assert replies == replies_here(asked)
     open_form(reader, CASE)
     assert window.text(SHOWN) == ANSWER
