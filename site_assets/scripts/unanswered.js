@@ -94,7 +94,10 @@
   function start() {
     started = true;
     Array.prototype.forEach.call(document.querySelectorAll("[data-unanswered]"), function (told) { told.remove(); });
-    early.splice(0).forEach(function (pressed) { pressed.click(); }); // a part that failed tells so now
+    // A part that failed tells so now. What is drawn has no click() of its own.
+    early.splice(0).forEach(function (pressed) {
+      pressed.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true }));
+    });
   }
 
   document.addEventListener("click", press, true);
