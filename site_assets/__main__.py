@@ -12,6 +12,7 @@ if sys.version_info < (3, 11):  # noqa: UP036 (a bare machine may have an older 
     sys.exit("Stopped: python3 is older than 3.11. Start this with Python 3.11 or newer.")
 
 from site_assets.setup.browser import browser_variables
+from site_assets.setup.engines import engine_variables
 from site_assets.setup.environment import FOR_THE_SITE, FOR_THE_TESTS, prepare
 from site_assets.setup.paths import ROOT, SITE, WINDOWS, environment_python, variables
 from site_assets.setup.simulator import simulator_variables
@@ -41,7 +42,9 @@ def main(arguments: list[str]) -> int:
     if chosen.command == "book":
         words = (*(("--edition", chosen.edition) if chosen.edition else ()), "--paper", chosen.paper)
         return build() or become("site_assets.build.book", SITE, *words, **browser_variables())
-    programs = {**browser_variables(), **simulator_variables(), **(successor_variables() if "--long" in rest else {})}
+    programs = {**browser_variables(), **engine_variables(), **simulator_variables()}
+    if "--long" in rest:
+        programs |= successor_variables()
     # By file: the pinned pytest-xdist does not see groups under the pinned pytest.
     return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **programs)
 

@@ -87,7 +87,7 @@ def tools() -> list[Data]:
     named = [("CPython", platform.python_version()), *((name, version(name)) for name in BUILT_WITH)]
     return [
         {"type": "application", "name": name, "version": number}
-        for name, number in (("uv", pinned_uv()), *named, tested_with())
+        for name, number in (("uv", pinned_uv()), *named, *tested_with())
     ]
 
 
@@ -97,8 +97,7 @@ def pinned_uv() -> str:
     return number
 
 
-def tested_with() -> tuple[str, str]:
-    """Return the browser that last ran all tests, and its version."""
-    *_, line = (PINS / "test_browser.txt").read_text(encoding="utf-8").splitlines()
-    name, number = line.split()
-    return name, number
+def tested_with() -> list[tuple[str, str]]:
+    """Return the browsers that last ran the tests, and their versions."""
+    lines = (PINS / "test_browser.txt").read_text(encoding="utf-8").splitlines()
+    return [(name, number) for name, number in (line.split() for line in lines if not line.startswith("#"))]

@@ -31,7 +31,7 @@ FROM_DISK = {
 }
 
 SCRIPT_TYPES = {"", "text/javascript", "application/javascript", "module"}
-LINK_KINDS_FOLLOWED_BY_THE_READER = {"canonical", "alternate", "prev", "next", "license", "author"}
+LINK_KINDS_FOLLOWED_BY_THE_READER = {"canonical", "alternate", "license", "author"}
 
 _OUTSIDE = re.compile(r"^\s*(?:https?:)?//", re.IGNORECASE)
 _OUTSIDE_IN_CSS = re.compile(r"(?:url\(\s*|@import\s+)[\"']?\s*(?:https?:)?//", re.IGNORECASE)
@@ -40,7 +40,8 @@ _HEAD = re.compile(r"<head[^>]*>", re.IGNORECASE)
 _REMOVED = re.compile(
     r"\s*(?:<meta name=\"?generator\"?[^>]*>"
     r"|<meta http-equiv=\"?Content-Security-Policy\"?[^>]*>"
-    r"|<link rel=\"?(?:preconnect|dns-prefetch)\"?[^>]*>)",
+    # What a browser fetches ahead, unasked: Firefox does so with the next page.
+    r"|<link rel=\"?(?:preconnect|dns-prefetch|prev|next)\"?[^>]*>)",
     re.IGNORECASE,
 )
 

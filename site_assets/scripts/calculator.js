@@ -15,6 +15,7 @@ export function startCalculator(form, signal) {
   const state = form.querySelector(".runtime-state");
   const address = new URL(location.href);
   const linked = linkedQuery(address, form);
+  const entered = givenIn(form); // while the page was loading: unanswered.js marks it
   let asked; // gives up the latest question
   let pending = false; // an answer is shown or on its way
   let earlier = ""; // a kept answer, shown until it is worked out again
@@ -134,12 +135,13 @@ export function startCalculator(form, signal) {
   }
 
   if (linked) {
-    fillWhole(form, linked);
-    if (!cameBack() || !hasKeptAnswers()) askLinked();
+    fillWhole(form, linked, entered);
+    if (entered.length) submit(queryOf(form), { moveFocus: false });
+    else if (!cameBack() || !hasKeptAnswers()) askLinked();
     else if (runningFiles()) askLinked(keptAnswer(form, linked, runningFiles()));
     else filesNow(form).then((files) => { if (!signal.aborted && !asked) askLinked(keptAnswer(form, linked, files)); });
   } else {
-    fill(form, new URLSearchParams(inputs.get()));
+    fill(form, new URLSearchParams(inputs.get()), entered);
     startWhenIdle(start, signal);
   }
 }
@@ -193,9 +195,14 @@ function namesOf(form) {
 function queryOf(form) {
   const typed = new FormData(form);
   const query = new URLSearchParams(namesOf(form).map((name) => [name, typed.getAll(name).join(",")]));
-  const leftOut = namesOf(form).filter((name) => !("given" in fieldOf(form, name).dataset));
+  const given = givenIn(form);
+  const leftOut = namesOf(form).filter((name) => !given.includes(name));
   if (leftOut.length) query.set("assumed", leftOut.join(","));
   return inForce(query.toString());
+}
+
+function givenIn(form) {
+  return namesOf(form).filter((name) => "given" in fieldOf(form, name).dataset);
 }
 
 function fieldOf(form, name) {
@@ -216,14 +223,16 @@ function inForce(query) {
 }
 
 /** What a query leaves out stands at its default, also where the browser has put back what was typed before. */
-function fillWhole(form, query) {
-  for (const input of form.elements) setDefault(input);
-  fill(form, new URLSearchParams(query));
+function fillWhole(form, query, kept = []) {
+  for (const input of form.elements) if (!kept.includes(input.name)) setDefault(input);
+  fill(form, new URLSearchParams(query), kept);
 }
 
-function fill(form, query) {
+/** Fields named in `kept` stay as they are. */
+function fill(form, query, kept = []) {
   const leftOut = (query.get("assumed") ?? "").split(",");
   for (const name of namesOf(form)) {
+    if (kept.includes(name)) continue;
     const field = fieldOf(form, name);
     delete field.dataset.given;
     const named = [name, ...formerly(field)].find((each) => query.has(each));

@@ -89,7 +89,7 @@ async function remove() {
 
 async function hasRoom() {
   if (navigator.deviceMemory < MEMORY_NEEDED) return false;
-  const { quota = Infinity, usage = 0 } = await navigator.storage.estimate?.() ?? {};
+  const { quota = Infinity, usage = 0 } = await navigator.storage?.estimate?.() ?? {};
   return quota - usage >= ROOM_NEEDED;
 }
 

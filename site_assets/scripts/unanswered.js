@@ -1,16 +1,18 @@
 /* A press that no script answers is told why, in the words that the page carries for it, and a link's
-   answer that cannot come is told too. A classic script in plain old words: opened as a file, in an old
-   browser or on a bad link the modules of a page do not run, and this must. */
+   answer that cannot come is told too. A press while the page loads is kept, and pressed again for the reader
+   once its part has started; what is entered by then is marked as given. A classic script in plain old words:
+   opened as a file, in an old browser or on a bad link the modules of a page do not run, and this must. */
 (function () {
   var searchOpener = document.currentScript.getAttribute("data-search-opener");
   var isForDisk = document.currentScript.hasAttribute("data-disk");
   var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
   var loaded = false;
   var started = false;
+  var early = []; // what was pressed before the page's parts started
 
   function why() {
     if (location.protocol === "file:" && !isForDisk) return "file";
-    return loaded ? "failed" : "loading";
+    return loaded || started ? "failed" : "loading";
   }
 
   function tell(after) {
@@ -38,14 +40,39 @@
     var part = pressed && pressed.closest(NEED_SCRIPTS);
     if (!part || part.hasAttribute("data-started")) return;
     event.preventDefault();
-    answer(pressed.closest(".form-actions, .stepper, figure") || pressed);
+    if (why() === "loading") keep(pressed);
+    answer(placeOf(pressed));
+  }
+
+  function placeOf(pressed) {
+    return pressed.closest(".form-actions, .stepper, figure") || pressed;
+  }
+
+  /* A number may be stepped twice; an answer is asked for once. */
+  function keep(pressed) {
+    if (pressed.type !== "submit" || early.indexOf(pressed) < 0) early.push(pressed);
+  }
+
+  function enter(event) {
+    var field = event.target.closest("form.calculator:not([data-started]) [data-field]");
+    if (field) field.setAttribute("data-given", "");
   }
 
   function submit(event) {
     var form = event.target;
     if (!form.matches("form.calculator") || form.hasAttribute("data-started")) return;
     event.preventDefault(); // else the browser would leave with what was typed
+    if (why() === "loading") keep(form.querySelector("button[type=submit]"));
     answer(form.querySelector(".form-actions"));
+  }
+
+  function clear(event) {
+    var form = event.target;
+    if (!form.matches("form.calculator:not([data-started])")) return;
+    early = early.filter(function (pressed) { return !form.contains(pressed); });
+    Array.prototype.forEach.call(form.querySelectorAll("[data-given]"), function (field) {
+      field.removeAttribute("data-given");
+    });
   }
 
   /* What has not started by now never will. Beside a link's inputs the example could be taken for their answer. */
@@ -53,6 +80,7 @@
     loaded = true;
     if (started) return;
     var form = document.querySelector("form.calculator");
+    early.splice(0).forEach(function (pressed) { tell(placeOf(pressed)); });
     tell(document.querySelector("[data-unanswered-place]"));
     if (!form || !asksSomething(form)) return;
     form.parentElement.classList.add("asked");
@@ -64,13 +92,20 @@
     return names.some(function (name) { return form.elements[name]; });
   }
 
-  function forget() {
+  function start() {
     started = true;
     Array.prototype.forEach.call(document.querySelectorAll("[data-unanswered]"), function (told) { told.remove(); });
+    // A part that failed tells so now. What is drawn has no click() of its own.
+    early.splice(0).forEach(function (pressed) {
+      pressed.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true }));
+    });
   }
 
   document.addEventListener("click", press, true);
   document.addEventListener("submit", submit, true);
-  document.addEventListener("page:started", forget);
+  document.addEventListener("input", enter, true);
+  document.addEventListener("change", enter, true);
+  document.addEventListener("reset", clear, true);
+  document.addEventListener("page:started", start);
   addEventListener("load", load);
 })();

@@ -13,11 +13,11 @@ def debian_command(*packages: str) -> str:
     return f"{sudo}apt-get update && {sudo}apt-get install -y {' '.join(packages)}"
 
 
-def installs(package: str) -> bool:
-    """Whether the package could be installed here; only the administrator may."""
+def installs(*packages: str) -> bool:
+    """Whether the packages could be installed here; only the administrator may."""
     if not (is_root() and shutil.which("apt-get")):
         return False
     quiet = {"DEBIAN_FRONTEND": "noninteractive"}
     return succeeds(["apt-get", "-q", "update"], **quiet) and succeeds(
-        ["apt-get", "-q", "install", "-y", package], **quiet
+        ["apt-get", "-q", "install", "-y", *packages], **quiet
     )

@@ -102,6 +102,12 @@ def test_a_link_the_reader_follows_may_lead_outside(tmp_path):
     apply_csp(site_with(tmp_path, index=body))
 
 
+def test_no_page_has_a_browser_fetch_another_one_ahead(tmp_path):
+    site = site_with(tmp_path, index='<link rel="prev" href="a.html"><link rel="next" href="b.html"><p>Words</p>')
+    apply_csp(site)
+    assert "<link" not in page(site)
+
+
 @pytest.mark.parametrize("rule", ['@import "https://example.org/a.css";', "p { background: url(//example.org/a.png) }"])
 def test_build_stops_at_a_style_sheet_that_loads_from_outside(tmp_path, rule):
     site = site_with(tmp_path, index="<p>Words</p>")

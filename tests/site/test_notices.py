@@ -189,11 +189,12 @@ def test_the_bill_of_materials_has_the_form_of_cyclonedx():
     assert {each.id for each in components()} == set(references)
 
 
-def test_the_bill_of_materials_names_uv_python_and_the_browser_of_the_tests():
+def test_the_bill_of_materials_names_uv_python_and_the_browsers_of_the_tests():
     tools = {each["name"]: each["version"] for each in bill_of_materials()["metadata"]["tools"]["components"]}
     assert f"uv=={tools['uv']} " in (PINS / "uv.txt").read_text()
     assert re.fullmatch(r"3\.13\.\d+", tools["CPython"])
     assert re.fullmatch(r"\d+(\.\d+){3}", tools["Chromium"])
+    assert all(re.fullmatch(r"\d+(\.\d+){2}", tools[name]) for name in ("Firefox", "WebKitGTK"))
 
 
 def test_equal_sources_make_an_equal_bill_and_others_another_number(monkeypatch):
