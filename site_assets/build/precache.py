@@ -6,6 +6,8 @@ import json
 from collections.abc import Iterable
 from pathlib import Path
 
+from site_assets.build.host_headers import OTHER_TYPE, TYPES
+
 SOURCES = Path(__file__).parent.parent / "service_worker"
 PARTS = ("cache-store.js", "precache.js", "fetch-handler.js", "lifecycle.js")
 # A module of the pages that the worker, a classic script, has too.
@@ -45,11 +47,17 @@ def write_service_worker(site_dir: Path, version: str) -> None:
     groups: dict[str, dict[str, Listed]] = {"reading": {}, "calculating": {}}
     for path in saved_paths(site_dir):
         groups[group_of(path)][path] = listed(site_dir / path)
-    manifest = f"const VERSION = {json.dumps(version)};\nconst GROUPS = {listing(groups)};\n"
+    manifest = f"const VERSION = {json.dumps(version)};\nconst GROUPS = {listing(groups)};\n{types()}"
     parts = [(SOURCES / part).read_text(encoding="utf-8") for part in PARTS]
     shared = SHARED.read_text(encoding="utf-8").replace("export ", "")
     script = "\n".join(["'use strict';\n", manifest, shared, *parts])
     (site_dir / WORKER).write_text(script, encoding="utf-8", newline="\n")
+
+
+def types() -> str:
+    """The content type of each kind of file, which a saved file has whatever a host calls it."""
+    by_ending = {ending.removeprefix("."): kind for ending, kind in TYPES.items()}
+    return f"const TYPES = {json.dumps(by_ending)};\nconst OTHER_TYPE = {json.dumps(OTHER_TYPE)};\n"
 
 
 def listing(groups: dict[str, dict[str, Listed]]) -> str:

@@ -6,13 +6,15 @@
   var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
   var loaded = false;
   var started = false;
+  var lacking = false; // a script or style did not come
 
   function why() {
     if (location.protocol === "file:") return "file";
     return loaded ? "failed" : "loading";
   }
 
-  function tell(after) {
+  function tell(after, reason) {
+    var words = document.querySelector('[data-unanswered-words="' + reason + '"]');
     var told = after.nextElementSibling;
     if (!told || !told.hasAttribute("data-unanswered")) {
       told = document.createElement("div");
@@ -22,12 +24,12 @@
       after.parentNode.insertBefore(told, after.nextSibling);
     }
     told.textContent = "";
-    told.appendChild(document.importNode(document.querySelector('[data-unanswered-words="' + why() + '"]').content, true));
+    told.appendChild(document.importNode(words.content, true));
     return told;
   }
 
   function answer(pressed) {
-    tell(pressed).scrollIntoView({ block: "nearest" });
+    tell(pressed, why()).scrollIntoView({ block: "nearest" });
   }
 
   function press(event) {
@@ -50,12 +52,24 @@
   /* What has not started by now never will. Beside a link's inputs the example could be taken for their answer. */
   function load() {
     loaded = true;
-    if (started) return;
+    var place = document.querySelector("[data-unanswered-place]");
+    if (!place) return;
+    var whole = document.querySelector("[data-page-end]");
+    if (started && whole && !lacking) return;
+    fetchAnew();
+    tell(place, !whole ? "cut" : started ? "lacking" : why());
     var form = document.querySelector("form.calculator");
-    tell(document.querySelector("[data-unanswered-place]"));
-    if (!form || !asksSomething(form)) return;
+    if (started || !form || !asksSomething(form)) return;
     form.parentElement.classList.add("asked");
-    tell(document.querySelector("[data-result]"));
+    tell(document.querySelector("[data-result]") || form, why());
+  }
+
+  /* A browser may keep what a bad network sent in the place of a script, and not ask again on a reload. */
+  function fetchAnew() {
+    if (why() === "file" || !window.fetch) return;
+    performance.getEntriesByType("resource").forEach(function (each) {
+      if (each.name.indexOf("/kit/") > 0) fetch(each.name, { cache: "reload" }).catch(function () {});
+    });
   }
 
   function asksSomething(form) {
@@ -68,6 +82,9 @@
     Array.prototype.forEach.call(document.querySelectorAll("[data-unanswered]"), function (told) { told.remove(); });
   }
 
+  addEventListener("error", function (event) {
+    if (event.target !== window && event.target.matches("script, link")) lacking = true;
+  }, true);
   document.addEventListener("click", press, true);
   document.addEventListener("submit", submit, true);
   document.addEventListener("page:started", forget);
