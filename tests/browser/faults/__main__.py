@@ -19,7 +19,7 @@ from tests.browser.faults.stage import Stage
 from tests.browser.faults.versions import make_versions
 
 
-def main(first: int, last: int, words: list[str]) -> int:
+def main(first: int, last: int, words: list[str], *, quick: bool) -> int:
     """Run the slices from `first` up to `last`; give the number of cases that broke or did not recover."""
     outcomes: list[Outcome] = []
     with tempfile.TemporaryDirectory(dir=SITE.parent / ".cache") as folder, sync_playwright() as playwright:
@@ -27,7 +27,7 @@ def main(first: int, last: int, words: list[str]) -> int:
             executable_path=os.environ["CHROMIUM"], args=os.environ.get("CHROMIUM_ARGS", "").split()
         )
         versions = make_versions(SITE, Path(folder))
-        stage = Stage(browser, versions, Path(folder))
+        stage = Stage(browser, versions, Path(folder), thorough=not quick)
         cases = all_cases(versions)
         for number in range(first, last):
             for case in slice_of(cases, number):
@@ -64,5 +64,6 @@ if __name__ == "__main__":
     asked.add_argument("--from", type=int, default=0, dest="first", help="the first slice")
     asked.add_argument("--to", type=int, default=SLICES, dest="last", help="the slice before which it ends")
     asked.add_argument("words", nargs="*", metavar="WORD")
+    asked.add_argument("--quick", action="store_true", help="ask for an answer only where a fault may change it")
     chosen = asked.parse_args()
-    sys.exit(1 if main(chosen.first, chosen.last, chosen.words) else 0)
+    sys.exit(1 if main(chosen.first, chosen.last, chosen.words, quick=chosen.quick) else 0)

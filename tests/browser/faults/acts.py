@@ -62,8 +62,11 @@ def update(fault: Fault) -> Act:
     return act
 
 
-def lost(change: str, what: object, *, newer: bool = False) -> Act:
-    """A page is opened after the device has lost or damaged something; `newer`: the server has the version no more."""
+def lost(change: str, what: object, *, ask: bool, newer: bool = False, everything: bool = False) -> Act:
+    """A page is opened after the device has lost or damaged something, or everything.
+
+    `newer`: the server has the version no more; `ask`: what is lost may change an answer.
+    """
 
     def act(stage: Stage) -> Iterator[Verdict]:
         stage.saved_reader()
@@ -72,10 +75,10 @@ def lost(change: str, what: object, *, newer: bool = False) -> Act:
         if newer:
             stage.publish_other()
         stage.offline()
-        yield stage.opened(CASE)
+        yield stage.opened_in_full(elsewhere=everything, ask=ask)
         stage.offline(False)
         if newer:
-            yield stage.opened(CASE)
+            yield stage.opened_in_full(ask=ask)
 
     return act
 
@@ -206,7 +209,7 @@ def rolled_back(to: str, *, pressed: bool) -> Act:
         stage.check_for_update()
         yield stage.must_be_whole(stage.opened())
         if pressed:
-            yield stage.must_be_whole(stage.take_over())
+            yield stage.must_be_whole(stage.press_update())
         stage.offline()
         yield stage.must_be_whole(stage.opened())
 

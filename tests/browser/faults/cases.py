@@ -80,8 +80,8 @@ def run(stage: Stage, case: Case) -> Outcome:
     broken = [verdict.why for verdict in verdicts if verdict.kind == BROKEN]
     if recovered.kind == WHOLE and (taken := stage.take_over()).kind != WHOLE:
         broken.append(f"after the update was pressed: {taken.why}")
-    if broken or recovered.kind != WHOLE:
-        stage.leave()
+    if broken or recovered.kind != WHOLE or case.kind == "site moved":
+        stage.leave()  # the next case begins anew
     told = any(verdict.kind == TOLD for verdict in verdicts)
     failed = "" if recovered.kind == WHOLE else recovered.why
     return Outcome(case, "; ".join(broken), told, failed, time.monotonic() - began)
@@ -161,14 +161,17 @@ def of_files(version: Version) -> list[Case]:
         in_saving = not path.startswith("runtime/")
         act = acts.save(flipped) if in_saving else acts.first_visit(flipped)
         cases.append(Case("bit flipped by the host", path, act))
-        cases.append(Case("bit flipped on the device", path, acts.lost(DAMAGE, named(version, path))))
+        damaged = acts.lost(DAMAGE, named(version, path), ask=is_run(path))
+        cases.append(Case("bit flipped on the device", path, damaged))
     for path in one_of_each_kind(version):
-        cases.append(Case("entry lost", path, acts.lost(EVICT, named(version, path))))
-        lost = acts.lost(EVICT, named(version, path), newer=True)
+        cases.append(Case("entry lost", path, acts.lost(EVICT, named(version, path), ask=is_run(path))))
+        lost = acts.lost(EVICT, named(version, path), ask=is_run(path), newer=True)
         cases.append(Case("entry lost", f"{path}, and the server is newer", lost))
     for what, change in MARKS.items():
-        cases.append(Case("mark lost", what, acts.lost(change, None)))
-        cases.append(Case("mark lost", f"{what}, and the server is newer", acts.lost(change, None, newer=True)))
+        everything = "store" in what or "worker" in what
+        cases.append(Case("mark lost", what, acts.lost(change, None, ask=False, everything=everything)))
+        act = acts.lost(change, None, ask=True, newer=True, everything=everything)
+        cases.append(Case("mark lost", f"{what}, and the server is newer", act))
     for part in (0.05, 0.4, 0.8, 0.99):
         act = acts.update(Fault(host.spoil_at(part), lambda path, count: path == WORKER))
         cases.append(Case("bit flipped by the host", f"the service worker at {part}", act))
@@ -176,6 +179,11 @@ def of_files(version: Version) -> list[Case]:
         act = acts.update(Fault(host.cut_at(number), lambda path, count: path == WORKER))
         cases.append(Case("body cut", f"the service worker at {number}, no length told", act))
     return cases
+
+
+def is_run(path: str) -> bool:
+    """Whether a file is code or figures that an answer may come from."""
+    return path.startswith("runtime/") or path.endswith("js") or path == CASE_PAGE
 
 
 def named(version: Version, path: str) -> list[list[str]]:

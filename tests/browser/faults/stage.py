@@ -214,6 +214,11 @@ class Stage:
             return Verdict(TOLD if elsewhere else BROKEN, "the browser waits for the page and says so")
         return self.look(asked=asked, elsewhere=elsewhere)
 
+    def opened_in_full(self, *, elsewhere: bool = False, ask: bool = False) -> Verdict:
+        """The same; the case is asked when `ask` or thorough, else not, for the same files give the same answers."""
+        asked = ask or self.thorough
+        return self.opened(CASE if asked else CASE_PAGE, asked=asked, elsewhere=elsewhere)
+
     def opened_at(self, path: str, *, asked: bool = True) -> Verdict:
         """The same for a path of the host."""
         return self.opened(f"{self.origin}{path}", asked=asked)
@@ -269,21 +274,25 @@ class Stage:
         self.heal()
         verdict = Verdict(BROKEN, "never opened")
         for _ in range(OPENINGS):
-            verdict = self.opened()
+            verdict = self.opened_in_full()
             if verdict.kind == WHOLE and self.wait_for_panel() in SETTLED:
                 verdict = self.works_offline()
-                if verdict.kind == WHOLE:
+                if verdict.kind == WHOLE and self.is_up_to_date(verdict.version):
                     self.has_saved = verdict.version
                     return verdict
             self.page.close()
             self.page = self.context.new_page()
         return Verdict(BROKEN, f"did not recover: {verdict.why}", verdict.version)
 
+    def is_up_to_date(self, version: str) -> bool:
+        """Whether the version that is published is the one saved, or is offered."""
+        return version == self.published or self.check_for_update() == "update"
+
     def works_offline(self) -> Verdict:
         """Return the verdict on the device without a network: every file of one version, and its answer."""
         self.offline()
         try:
-            verdict = self.opened(CASE if self.thorough else CASE_PAGE, asked=self.thorough)
+            verdict = self.opened_in_full()
             if verdict.kind == WHOLE:
                 version = self.versions[verdict.version]
                 kept = served(self.page, self.server, version.hashes)
@@ -295,12 +304,14 @@ class Stage:
             self.offline(False)
 
     def take_over(self) -> Verdict:
-        """Where a newer version waits, press what the panel offers; the verdict on what comes."""
-        if self.wait_for_panel() != "update":
-            return Verdict(WHOLE, "", self.has_saved)
+        """Where a newer version waits, take it; the verdict on what is shown then."""
+        return Verdict(WHOLE, "", self.has_saved) if self.published == self.has_saved else self.press_update()
+
+    def press_update(self) -> Verdict:
+        """Press what the panel offers; the verdict on what comes."""
         with contextlib.suppress(Error), self.page.expect_navigation(timeout=PATIENCE * 1000):
             self.press("update")
-        verdict = self.opened()
+        verdict = self.opened_in_full()
         if verdict.kind == WHOLE:
             self.has_saved = verdict.version
         return verdict

@@ -59,7 +59,8 @@ def make_version(site: Path, folder: Path, name: str, size: str) -> Version:
     for page in folder.rglob("*.html"):
         if page.relative_to(folder).as_posix() not in PAGES:
             page.unlink()
-    for useless in (*folder.rglob("*.map"), folder / "handbook.pdf"):
+    texts = sorted((folder / "notices").glob("*.txt"))  # one is like another
+    for useless in (*folder.rglob("*.map"), *texts[1:], folder / "handbook.pdf"):
         useless.unlink(missing_ok=True)
     stamp_kit(folder, name)
     give_figure(folder, size)
