@@ -6,7 +6,7 @@
   var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
   var loaded = false;
   var started = false;
-  var lacking = false; // a script or style did not come
+  var lacking = false; // a script or style did not come whole
 
   function why() {
     if (location.protocol === "file:") return "file";
@@ -55,6 +55,7 @@
     var place = document.querySelector("[data-unanswered-place]");
     if (!place) return;
     var whole = document.querySelector("[data-page-end]");
+    lacking = lacking || Array.prototype.some.call(document.styleSheets, isCut);
     if (started && whole && !lacking) return;
     fetchAnew();
     tell(place, !whole ? "cut" : started ? "lacking" : why());
@@ -62,6 +63,16 @@
     if (started || !form || !asksSomething(form)) return;
     form.parentElement.classList.add("asked");
     tell(document.querySelector("[data-result]") || form, why());
+  }
+
+  function isCut(sheet) {
+    if (!sheet.href || sheet.href.indexOf("/kit/") < 0) return false;
+    try {
+      var last = sheet.cssRules[sheet.cssRules.length - 1];
+      return !last || last.selectorText !== ".end-of-sheet";
+    } catch (error) {
+      return false; // opened as a file
+    }
   }
 
   /* A browser may keep what a bad network sent in the place of a script, and not ask again on a reload. */
@@ -83,7 +94,8 @@
   }
 
   addEventListener("error", function (event) {
-    if (event.target !== window && event.target.matches("script, link")) lacking = true;
+    var cut = event.error instanceof SyntaxError;
+    if (cut || (event.target !== window && event.target.matches("script, link"))) lacking = true;
   }, true);
   document.addEventListener("click", press, true);
   document.addEventListener("submit", submit, true);

@@ -123,7 +123,7 @@ def of_requests() -> list[Case]:
             cases.append(Case("network cut", f"{name} and after", act(Fault(host.cut, after(number)))))
             cases.append(Case("connection cut", name, act(Fault(host.cut, at(number)))))
         for kind, do in BODIES.items():
-            for number in range(2, count, count // 5):
+            for number in range(1, count, count // 5):
                 name = f"{what}, request {number} {kind}"
                 cases.append(Case("body cut", name, act(Fault(do, at(number)))))
         for kind, do in STATUSES.items():

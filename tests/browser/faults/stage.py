@@ -280,6 +280,9 @@ class Stage:
                 if verdict.kind == WHOLE and self.is_up_to_date(verdict.version):
                     self.has_saved = verdict.version
                     return verdict
+            with contextlib.suppress(Error):
+                self.page.reload(wait_until="commit")
+                self.look(asked=False, elsewhere=True)
             self.page.close()
             self.page = self.context.new_page()
         return Verdict(BROKEN, f"did not recover: {verdict.why}", verdict.version)

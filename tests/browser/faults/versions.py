@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 
+from site_assets.build.assets import SHEET_END
 from site_assets.build.precache import TWIN, WORKER, write_service_worker
 from site_assets.build.runtime import described, hash_of, write_archive
 from site_assets.build.runtime_list import FILE, FOLDER, write_list
@@ -75,7 +76,8 @@ def stamp_kit(folder: Path, name: str) -> None:
     for script in (kit / "scripts").glob("*.js"):
         append(script, f'\n(globalThis.ran ??= {{}})["{script.name}"] = "{name}";\n')
     for style in (kit / "styles").glob("*.css"):
-        append(style, f"\n:root {{ --{style.stem}-is-of: {name}; }}\n")
+        stamp = f"\n:root {{ --{style.stem}-is-of: {name}; }}\n"
+        replace(style, style.read_bytes().removesuffix(SHEET_END.encode()) + stamp.encode() + SHEET_END.encode())
     address = hashlib.sha256(f"{kit.name} {name}".encode()).hexdigest()[:12]
     kit.rename(kit.with_name(address))
     listed = json.loads((folder / FOLDER / FILE).read_text())
