@@ -6,6 +6,7 @@ import json
 from collections.abc import Iterable
 from pathlib import Path
 
+from site_assets.build.host_headers import OTHER_TYPE, TYPES
 from site_assets.build.runtime_list import UNSET
 from site_assets.build.settings import DISK_EDITION
 
@@ -49,12 +50,18 @@ def write_service_worker(site_dir: Path, version: str) -> None:
     groups: dict[str, dict[str, Listed]] = {"reading": {}, "calculating": {}}
     for path in saved_paths(site_dir):
         groups[group_of(path)][path] = listed(site_dir / path)
-    told = {"VERSION": json.dumps(version), "UNSET": json.dumps(UNSET), "GROUPS": listing(groups)}
+    told = {"VERSION": json.dumps(version), "UNSET": json.dumps(UNSET), "GROUPS": listing(groups), **types()}
     manifest = "".join(f"const {name} = {value};\n" for name, value in told.items())
     parts = [(SOURCES / part).read_text(encoding="utf-8") for part in PARTS]
     shared = SHARED.read_text(encoding="utf-8").replace("export ", "")
     script = "\n".join(["'use strict';\n", manifest, shared, *parts])
     (site_dir / WORKER).write_text(script, encoding="utf-8", newline="\n")
+
+
+def types() -> dict[str, str]:
+    """The content type of each kind of file, which a saved file has whatever a host calls it."""
+    by_ending = {ending.removeprefix("."): kind for ending, kind in TYPES.items()}
+    return {"TYPES": json.dumps(by_ending), "OTHER_TYPE": json.dumps(OTHER_TYPE)}
 
 
 def listing(groups: dict[str, dict[str, Listed]]) -> str:

@@ -11,6 +11,10 @@ START_WORDS = {
     "failed": message(
         "The calculator could not start. Nothing you entered is lost. Try again where the signal is better."
     ),
+    "portal": message(
+        "The calculator could not start: this network sent a page of its own instead. Nothing you entered is lost. "
+        "Open any other web page, sign in to the network, then try again."
+    ),
     "gone": message(
         "The server no longer has the calculator for this page: it may have a newer version. Nothing you entered is "
         "lost: it comes along when you reload the page. If you see “Update now” at the bottom of the page, press that "

@@ -1,6 +1,8 @@
 /* Saves the handbook on this device and tells the reader how far that is. Words and buttons are
    in the element (service_worker/state_panel.html); the saving itself is the service worker's. */
 
+import { isBehindPortal } from "./captive-portal.js";
+
 const QUIET_SECONDS = 5;
 const STILL_SAVING_SECONDS = 30;
 
@@ -171,9 +173,12 @@ function onMessage({ data, source }) {
   }
 }
 
-function fail(what) {
+async function fail(what) {
   failure = what;
   progress = null;
+  show();
+  if (what.why !== "fetch" || !await isBehindPortal(panel.dataset.worker) || failure !== what) return;
+  failure = { ...what, why: "portal" };
   show();
 }
 
@@ -225,14 +230,14 @@ function state() {
   if (asking) return "question";
   if (failure) return failureState();
   if (progress) return "saving";
-  if (registration?.waiting) return "update";
+  if (registration?.waiting && registration.active) return "update"; // the first one waits for a moment too
   if (saved?.missing && !saved.reading) return "incomplete";
   if (saved?.calculating) return "ready";
   return saved?.reading ? "reading" : "none";
 }
 
 function failureState() {
-  const name = { fetch: "failed", room: "full", stopped: "stopped" }[failure.why];
+  const name = { fetch: "failed", portal: "portal", room: "full", stopped: "stopped" }[failure.why];
   return saved?.calculating && !saved.missing ? `update-${name}` : name;
 }
 

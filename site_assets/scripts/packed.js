@@ -2,6 +2,33 @@
 // The service worker has this too: the build puts it there.
 
 const GZIP = [0x1f, 0x8b]; // how such bytes begin
+const SILENCE_ALLOWED = 30_000; // ms
+
+/** A fetch that fails once nothing has come for long: some networks keep a connection and send nothing. */
+export async function fetchUnlessSilent(address, { signal, ...options } = {}) {
+  const silence = new AbortController();
+  let timer;
+  const expectSign = () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => silence.abort(new DOMException("nothing came", "TimeoutError")), SILENCE_ALLOWED);
+  };
+  expectSign();
+  const either = AbortSignal.any(signal ? [silence.signal, signal] : [silence.signal]);
+  try {
+    const response = await fetch(address, { ...options, signal: either });
+    const watched = response.body?.pipeThrough(new TransformStream({
+      transform(chunk, stream) {
+        expectSign();
+        stream.enqueue(chunk);
+      },
+      flush: () => clearTimeout(timer),
+    }));
+    return new Response(watched, response);
+  } catch (error) {
+    clearTimeout(timer);
+    throw error;
+  }
+}
 
 /** Whether the twin is the shorter way to what this response begins to bring. */
 export function isUncompressed(response) {
@@ -10,7 +37,7 @@ export function isUncompressed(response) {
 
 /** The bytes of the file at an address, or undefined when the host has no twin of it. */
 export async function bytesOfTwin(address, options) {
-  const response = await fetch(`${address}.gz`, options);
+  const response = await fetchUnlessSilent(`${address}.gz`, options);
   if (!response.ok) return undefined;
   const bytes = new Uint8Array(await response.arrayBuffer());
   // Some hosts tell a browser to unpack a file of this name by itself.

@@ -84,7 +84,7 @@ async function fetchPage(url, leave = () => location.assign(url)) {
 /** Whether a page is of the version that runs here, and has the parts that are put in the place of those shown. */
 async function fits(next, url) {
   const theirs = next.querySelector(SCRIPT);
-  if (!theirs || new URL(theirs.getAttribute("src"), url).href !== running) return false;
+  if (!theirs || !next.querySelector("[data-page-end]") || new URL(theirs.getAttribute("src"), url).href !== running) return false;
   if (!await runsFilesOf(next.querySelector("form[data-runtime]"), url)) return false;
   return next.querySelectorAll(pageParts).length === document.querySelectorAll(pageParts).length;
 }

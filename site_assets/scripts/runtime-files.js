@@ -1,7 +1,7 @@
 // Brings the files of the runtime and starts Python from them: the only place that knows which files these are.
 
 import { joinedArchives } from "./archive.js";
-import { bytesOfTwin, integrityOf, isUncompressed } from "./packed.js";
+import { bytesOfTwin, fetchUnlessSilent, integrityOf, isUncompressed } from "./packed.js";
 
 const WASM = "pyodide.asm.wasm";
 const browserFetch = self.fetch.bind(self);
@@ -10,7 +10,7 @@ let first; // the archives that Python was started from, until the others stand 
 /* What the list of files says to a page, `{ list, page, version, saved }`; undefined when it belongs to another version
    of that page. `saved`: the service worker answers, and has unpacked what it gives. */
 export async function runtimeFor({ list, page, version, saved }) {
-  const response = await browserFetch(list, { cache: "no-cache" });
+  const response = await fetchUnlessSilent(list, { cache: "no-cache" });
   if (!response.ok) throw Object.assign(new Error(`${list}: ${response.status}`), { missing: list });
   const { pages, ...runtime } = await response.json();
   return pages[page] === version ? { ...runtime, root: new URL("./", list).href, saved } : undefined;
@@ -31,8 +31,13 @@ export async function loadPython(runtime, { snapshot, forSnapshot, onProgress, o
   const library = `${runtime.root}library.zip`; // where Pyodide asks for it; nothing is there
   // All at once, long before Pyodide asks for them.
   import(`${folder}pyodide.asm.js`).catch(() => {});
+  let compiled; // resolves when what the browser compiled as it came was found to be what is listed
+  const onStream = (response) => {
+    compiled = holdToHash(runtime, WASM, onBytes && response);
+    compiled.catch(failed); // what is not may never start, nor fail
+  };
   const answers = {
-    [folder + WASM]: bring(runtime, WASM, onBytes, forSnapshot).catch(failed),
+    [folder + WASM]: bring(runtime, WASM, onBytes, forSnapshot, onStream).catch(failed),
     [library]: snapshot ? new Response() : bringArchives(runtime, archives, onBytes).then((brought) => {
       first = brought;
       return new Response(joinedArchives(brought));
@@ -50,9 +55,13 @@ export async function loadPython(runtime, { snapshot, forSnapshot, onProgress, o
       _makeSnapshot: forSnapshot,
       _loadSnapshot: snapshot,
     });
+    await Promise.all([compiled, holdScripts(runtime)]);
     if (snapshot) python.runPython("import random; random.seed()"); // else every start would draw the same
     else if (!forSnapshot) callOf(python, "expect_modules");
     return python;
+  } catch (error) {
+    await holdScripts(runtime); // one that came spoilt is why
+    throw error;
   } finally {
     self.fetch = browserFetch;
   }
@@ -79,15 +88,42 @@ function callOf(python, name) {
 function bringArchives(runtime, names, onBytes) {
   return Promise.all(names.map(async (name) => {
     const bytes = await (await bring(runtime, name, onBytes)).arrayBuffer();
-    const { path, integrity } = runtime.files[name];
-    if (await integrityOf(bytes) !== integrity) throw missing(runtime.root + path);
-    return new Uint8Array(bytes);
+    return new Uint8Array(await listedBytes(runtime, name, bytes));
   }));
 }
 
+/** These bytes, or what the server has where the browser kept others. */
+async function listedBytes({ root, files }, name, bytes) {
+  const { path, integrity } = files[name];
+  if (await integrityOf(bytes) === integrity) return bytes;
+  const anew = await browserFetch(root + path, { cache: "reload" }).then((response) => response.arrayBuffer()).catch(() => bytes);
+  if (await integrityOf(anew) !== integrity) throw missing(root + path);
+  return anew;
+}
+
+function holdScripts(runtime) {
+  const scripts = Object.keys(runtime.files).filter((name) => name.endsWith("js"));
+  return Promise.all(scripts.map((name) => holdToHash(runtime, name)));
+}
+
+/* Fails unless a file that the browser ran as it came is what is listed: nothing is answered before. */
+async function holdToHash({ root, files, saved }, name, response) {
+  if (saved) return; // the service worker gives nothing else
+  const { path, integrity } = files[name];
+  try {
+    const came = response?.clone() ?? await browserFetch(root + path, { cache: "force-cache" });
+    if (await integrityOf(await came.arrayBuffer()) === integrity) return;
+  } catch {
+    // It was cut on its way.
+  }
+  await browserFetch(root + path, { cache: "reload" }).catch(() => {}); // for the next try
+  throw missing(root + path);
+}
+
 /* One file of the list as a response: compressed on its way by the host, else by the build. `checked`: its bytes are held
-   to their hash here; elsewhere whoever reads them does so, or the browser compiles them as they come. */
-async function bring({ root, files, saved }, name, onBytes, checked = false) {
+   to their hash here; elsewhere whoever reads them does so, or the browser compiles them as they come, after `onStream`
+   was told. */
+async function bring({ root, files, saved }, name, onBytes, checked = false, onStream = () => {}) {
   const { path, integrity, packed } = files[name];
   const address = root + path;
   let response = await browserFetch(address).catch(() => Response.error());
@@ -101,11 +137,8 @@ async function bring({ root, files, saved }, name, onBytes, checked = false) {
     response = await browserFetch(address).catch(() => Response.error());
   }
   if (!response.ok) throw missing(address);
-  if (checked) {
-    const bytes = await response.arrayBuffer();
-    if (await integrityOf(bytes) !== integrity) throw missing(address);
-    return ofType(response, bytes);
-  }
+  if (checked) return ofType(response, await listedBytes({ root, files }, name, await response.arrayBuffer()));
+  onStream(response);
   return onBytes ? counted(response, onBytes) : response;
 }
 

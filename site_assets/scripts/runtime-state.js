@@ -3,7 +3,7 @@
 export function showState(line, { state, part = 0 }, retry, reload) {
   line.dataset.state = state;
   line.textContent = line.dataset[state].replace("{percent}", Math.round(part * 100));
-  const onward = { late: ["again", retry], failed: ["again", retry], gone: reload ? ["reload", reload] : ["again", retry] }[state];
+  const onward = { late: ["again", retry], failed: ["again", retry], portal: ["again", retry], gone: reload ? ["reload", reload] : ["again", retry] }[state];
   if (!onward) return;
   const [words, press] = onward;
   const button = document.createElement("button");

@@ -2,6 +2,7 @@
 // Where this device keeps a memory snapshot the worker starts from it; one that fails is removed, and the worker that
 // follows starts from the files.
 
+import { isBehindPortal } from "./captive-portal.js";
 import { openConnection } from "./python-connection.js";
 import { runtimeFor } from "./runtime-files.js";
 import { removeSnapshot } from "./snapshot-store.js";
@@ -35,13 +36,17 @@ function stop(state) {
   document.dispatchEvent(new CustomEvent("calculator:failed"));
 }
 
-/* A newer version on the server has scripts of its own in the place of those that this page needs. */
+/* A newer version on the server has scripts of its own in the place of a `file` that this page needs. */
 async function stopFor(file) {
   const stopped = connection;
   clearTimeout(silence);
   stopped.close(); // it would go on to tell of what follows from this
-  const gone = await fetch(file, { method: "HEAD" }).then(({ status }) => status === 404, () => false);
-  if (connection === stopped) stop(gone ? "gone" : "failed");
+  const state = await isGone(file) ? "gone" : await isBehindPortal(workerScript()) ? "portal" : "failed";
+  if (connection === stopped) stop(state);
+}
+
+function isGone(file) {
+  return file ? fetch(file, { method: "HEAD" }).then(({ status }) => status === 404, () => false) : false;
 }
 
 function onNews(news) {
@@ -63,7 +68,7 @@ function onNews(news) {
     stopFor(news.missing);
   } else if (news.failed) {
     if (restored) startFromFiles();
-    else stop("failed");
+    else stopFor();
   }
 }
 
@@ -119,8 +124,12 @@ export const isRunning = () => Boolean(connection);
 
 /** The address below which everything of this handbook stands. */
 export function handbookScope() {
-  const { worker } = document.querySelector("[data-worker]").dataset;
-  return new URL("./", new URL(worker, location.href)).href;
+  return new URL("./", workerScript()).href;
+}
+
+/** The address of the service worker's script. */
+function workerScript() {
+  return new URL(document.querySelector("[data-worker]").dataset.worker, location.href).href;
 }
 
 export function startRuntime(runtime, onReport, signal) {

@@ -9,13 +9,15 @@
   var loaded = false;
   var started = false;
   var early = []; // what was pressed before the page's parts started
+  var lacking = false; // a script or style did not come whole
 
   function why() {
     if (location.protocol === "file:" && !isForDisk) return "file";
     return loaded || started ? "failed" : "loading";
   }
 
-  function tell(after) {
+  function tell(after, reason) {
+    var words = document.querySelector('[data-unanswered-words="' + reason + '"]');
     var told = after.nextElementSibling;
     if (!told || !told.hasAttribute("data-unanswered")) {
       told = document.createElement("div");
@@ -25,12 +27,12 @@
       after.parentNode.insertBefore(told, after.nextSibling);
     }
     told.textContent = "";
-    told.appendChild(document.importNode(document.querySelector('[data-unanswered-words="' + why() + '"]').content, true));
+    told.appendChild(document.importNode(words.content, true));
     return told;
   }
 
   function answer(pressed) {
-    tell(pressed).scrollIntoView({ block: "nearest" });
+    tell(pressed, why()).scrollIntoView({ block: "nearest" });
   }
 
   function press(event) {
@@ -78,13 +80,36 @@
   /* What has not started by now never will. Beside a link's inputs the example could be taken for their answer. */
   function load() {
     loaded = true;
-    if (started) return;
+    var place = document.querySelector("[data-unanswered-place]");
+    if (!place) return;
+    var whole = document.querySelector("[data-page-end]");
+    lacking = lacking || Array.prototype.some.call(document.styleSheets, isCut);
+    if (started && whole && !lacking) return;
+    fetchAnew();
+    tell(place, !whole ? "cut" : started ? "lacking" : why());
     var form = document.querySelector("form.calculator");
-    early.splice(0).forEach(function (pressed) { tell(placeOf(pressed)); });
-    tell(document.querySelector("[data-unanswered-place]"));
-    if (!form || !asksSomething(form)) return;
+    early.splice(0).forEach(function (pressed) { tell(placeOf(pressed), why()); });
+    if (started || !form || !asksSomething(form)) return;
     form.parentElement.classList.add("asked");
-    tell(document.querySelector("[data-result]"));
+    tell(document.querySelector("[data-result]") || form, why());
+  }
+
+  function isCut(sheet) {
+    if (!sheet.href || sheet.href.indexOf("/kit/") < 0) return false;
+    try {
+      var last = sheet.cssRules[sheet.cssRules.length - 1];
+      return !last || last.selectorText !== ".end-of-sheet";
+    } catch (error) {
+      return false; // opened as a file
+    }
+  }
+
+  /* A browser may keep what a bad network sent in the place of a script, and not ask again on a reload. */
+  function fetchAnew() {
+    if (why() === "file" || !window.fetch) return;
+    performance.getEntriesByType("resource").forEach(function (each) {
+      if (each.name.indexOf("/kit/") > 0) fetch(each.name, { cache: "reload" }).catch(function () {});
+    });
   }
 
   function asksSomething(form) {
@@ -101,6 +126,10 @@
     });
   }
 
+  addEventListener("error", function (event) {
+    var cut = event.error instanceof SyntaxError;
+    if (cut || (event.target !== window && event.target.matches("script, link"))) lacking = true;
+  }, true);
   document.addEventListener("click", press, true);
   document.addEventListener("submit", submit, true);
   document.addEventListener("input", enter, true);

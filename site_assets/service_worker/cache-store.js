@@ -1,4 +1,4 @@
-// The one store of saved files. VERSION, UNSET and GROUPS stand above, written at build.
+// The one store of saved files. VERSION, UNSET, GROUPS and TYPES stand above, written at build.
 //
 // A file is kept under its hash, wherever it stands in the site: files of several
 // versions lie side by side, cannot be taken for one another, and one that two
@@ -14,8 +14,9 @@ for (const [group, listed] of Object.entries(GROUPS)) {
   for (const [path, [integrity, bytes, packed]] of Object.entries(listed)) {
     const address = new URL(path.split('/').map(encodeURIComponent).join('/'), SCOPE).href;
     // The type goes along because equal bytes may be served as two types.
-    const key = keptAs({ hash: integrity, type: /\.(\w+)$/.exec(path)?.[1] ?? '' });
-    FILES.set(path, { path, group, integrity, bytes, packed, address, key });
+    const ending = /\.(\w+)$/.exec(path)?.[1] ?? '';
+    const key = keptAs({ hash: integrity, type: ending });
+    FILES.set(path, { path, group, integrity, bytes, packed, address, key, type: TYPES[ending] ?? OTHER_TYPE });
   }
 }
 

@@ -67,9 +67,9 @@ async function verifiedCopy(file, signal) {
   // The browser's own cache may hold a stale or broken copy: the second try goes past it.
   for (const cache of ['no-cache', 'reload']) {
     try {
-      return withoutAddress(await shortestCopy(file, { cache, signal }));
-    } catch {
-      if (signal?.aborted) break;
+      return await shortestCopy(file, { cache, signal });
+    } catch (error) {
+      if (signal?.aborted || error.name === 'TimeoutError') break;
     }
   }
   throw failure(file, 'fetch');
@@ -77,20 +77,24 @@ async function verifiedCopy(file, signal) {
 
 /** A file with a compressed twin is fetched as that, where the host does not compress the file by itself. */
 async function shortestCopy(file, options) {
-  if (file.packed) {
-    const response = await fetch(file.address, options);
-    const twin = response.ok && isUncompressed(response);
-    if (twin) response.body.cancel(); // how it begins was enough
-    const bytes = twin ? await bytesOfTwin(file.address, options) : await response.arrayBuffer();
-    const headers = { 'content-type': response.headers.get('content-type') };
-    if (bytes && await integrityOf(bytes) === file.integrity) return new Response(bytes, { headers });
+  let response = await fetchUnlessSilent(file.address, options);
+  if (file.packed && response.ok && isUncompressed(response)) {
+    response.body.cancel(); // how it begins was enough
+    const bytes = await bytesOfTwin(file.address, options).catch(() => undefined);
+    if (bytes && await integrityOf(bytes) === file.integrity) return asListed(file, bytes, response);
+    response = await fetchUnlessSilent(file.address, options);
   }
-  return fetch(file.address, { ...options, integrity: file.integrity });
+  const bytes = await response.arrayBuffer();
+  if (await integrityOf(bytes) !== file.integrity) throw new Error('other bytes');
+  return asListed(file, bytes, response);
 }
 
-// The next version may have this file at another address, which a script's imports start from.
-function withoutAddress({ body, headers }) {
-  return new Response(body, { headers });
+// Without its address: the next version may have this file at another, which a script's imports start from. A host
+// that once calls it by a wrong type must not have it kept so, for no browser runs a script of another type.
+function asListed({ type }, bytes, { headers }) {
+  const kept = new Headers(headers);
+  kept.set('content-type', type);
+  return new Response(bytes, { headers: kept });
 }
 
 async function keep(file, response) {

@@ -84,6 +84,25 @@ def test_scripts_that_do_not_arrive_are_told_when_pressed_and_a_press_that_is_ea
     expect(told(visitor, "form.calculator .form-actions")).to_contain_text("did not start")
 
 
+def test_a_page_that_was_cut_on_its_way_says_so_beside_what_came(visitor, site):
+    def half(route):
+        html = route.fetch().text()
+        route.fulfill(body=html[: len(html) // 2], content_type="text/html")
+
+    visitor.route(f"**/{PAGE}", half)
+    visitor.goto(f"{site}{PAGE}")
+    notice = told(visitor, "[data-unanswered-place]")
+    expect(notice).to_contain_text("did not load completely", timeout=LOADED)
+    expect(notice).to_contain_text("warnings may be among them")
+
+
+def test_a_style_that_does_not_come_is_told_and_the_calculator_still_starts(visitor, site):
+    visitor.route("**/frame.css", lambda route: route.abort())
+    visitor.goto(f"{site}{PAGE}")
+    expect(told(visitor, "[data-unanswered-place]")).to_contain_text("may look or print wrong", timeout=LOADED)
+    expect(visitor.locator("form.calculator[data-started]")).to_be_visible()
+
+
 def test_with_scripts_running_nothing_of_this_is_shown(page, site):
     page.goto(f"{site}{PAGE}")
     expect(page.locator("form.calculator[data-started]")).to_be_visible()
