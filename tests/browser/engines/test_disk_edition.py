@@ -5,13 +5,13 @@ from __future__ import annotations
 import json
 
 import pytest
-from tests.browser.engines.conftest import ENGINES
 
 from calc.registry import CALCULATORS
 from site_assets.build.disk import FIRST, PAGES
 from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
 from site_assets.render.page_response import answer_request
 from tests.browser.disk_edition import ASK_ALL, examples, unpacked
+from tests.browser.engines.conftest import ENGINES
 
 pytestmark = pytest.mark.slices(len(ENGINES))
 
