@@ -33,7 +33,13 @@ async function start({ page, scope, hash, fromFiles }) {
     onMissing: (missing) => postMessage({ missing }),
   });
   bringLibrary = once(() => writeLibrary(pyodide, runtime));
-  python = pyodide.pyimport("site_assets.render.page_response");
+  const begin = () => pyodide.pyimport("site_assets.render.page_response");
+  try {
+    python = begin();
+  } catch {
+    await bringLibrary(); // a module that was thought to be needed later only
+    python = begin();
+  }
   postMessage({ ready: true });
   // After what was asked meanwhile. Memory waits for a question: its answers need nothing.
   if (!memory) setTimeout(() => bringLibrary().catch(() => {}));
