@@ -1,11 +1,13 @@
 """Campaigns too long for every run: `--long` runs them whole, without it each runs one slice that rotates.
 
 A test that takes `slice_number` is a campaign: `@pytest.mark.slices(20)` says into how many seeded slices it is cut.
-One marked `long` cannot be cut, and only `--long` runs it.
+One marked `long` cannot be cut, and only `--long` runs it. Of tests marked `turns(3)` each commit runs a third, another
+than the one before; who names tests on the command line runs all of those.
 """
 
 import copy
 import subprocess
+from collections import Counter
 from pathlib import Path
 
 import pytest
@@ -25,6 +27,7 @@ def pytest_configure(config):
     """Register the marker, and settle the slice once, so that all workers agree."""
     config.addinivalue_line("markers", "slices(count): a campaign cut into seeded slices")
     config.addinivalue_line("markers", "long: run by --long alone")
+    config.addinivalue_line("markers", "turns(count): run with one of so many commits, unless it is named")
     if config.option.slice is None:
         config.option.slice = commit_number()
 
@@ -43,11 +46,27 @@ def pytest_generate_tests(metafunc):
 
 
 def pytest_collection_modifyitems(config, items):
-    """Leave out what only `--long` runs."""
-    if not config.option.long:
-        left_out = [item for item in items if item.get_closest_marker("long")]
-        config.hook.pytest_deselected(items=left_out)
-        items[:] = [item for item in items if item not in left_out]
+    """Leave out what only `--long` runs, and what has its turn with another commit."""
+    if config.option.long:
+        return
+    left_out = {item for item in items if item.get_closest_marker("long")}
+    if config.args_source is not config.ArgsSource.ARGS:
+        left_out |= waiting(items, config.option.slice)
+    config.hook.pytest_deselected(items=[item for item in items if item in left_out])
+    items[:] = [item for item in items if item not in left_out]
+
+
+def waiting(items, number: int) -> set:
+    """Return the tests marked `turns` whose turn it is not."""
+    found, seen = set(), Counter()
+    for item in items:
+        mark = item.get_closest_marker("turns")
+        if mark:
+            (count,) = mark.args
+            if seen[count] % count != number % count:
+                found.add(item)
+            seen[count] += 1
+    return found
 
 
 def commit_number() -> int:

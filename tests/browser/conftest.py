@@ -12,6 +12,15 @@ SITE = Path(__file__).parents[2] / "site"
 PHONE = {"width": 390, "height": 844}
 # A page without a link's inputs starts its calculator once the device has nothing else to do.
 NEVER_IDLE = "window.requestIdleCallback = () => 0"
+TURNS = 3
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items):
+    """Let the tests in a browser take turns, but for campaigns, of which every run has a slice."""
+    for item in items:
+        if Path(__file__).parent in item.path.parents and not item.get_closest_marker("slices"):
+            item.add_marker(pytest.mark.turns(TURNS))
 
 
 @pytest.fixture(scope="session")

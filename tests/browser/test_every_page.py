@@ -13,13 +13,15 @@ PATHS = [path.relative_to(SITE).as_posix() for path in html_files()]
 # The search is the same on all pages; one from each depth of folders shows it.
 SEARCHED_FROM = ("index.html", "parts/bonding.html", "404.html")
 NARROW = (320, 390)
+PARTS = 4  # of all pages
 LINKED = (
     "calculators/main-bonding-jumper.html?edition=2026&conductor=600kcmil&sets=3&conductor_metal=aluminum&form=strap"
 )
 
 
-def test_no_page_asks_any_other_host_for_anything(browser, site):
-    """All requests of all pages, with the search opened from each depth, the scheme changed and an answer computed."""
+@pytest.mark.slices(PARTS)
+def test_no_page_asks_any_other_host_for_anything(browser, site, slice_number):
+    """All requests of the pages, with the search opened from each depth, the scheme changed and an answer computed."""
     context = browser.new_context(viewport=PHONE)
     context.add_init_script(NEVER_IDLE)  # else it is saved, and calculators start, on each page that is passed
     asked = set()
@@ -31,7 +33,7 @@ def test_no_page_asks_any_other_host_for_anything(browser, site):
         page.click(SEARCH_BUTTON)
         page.locator("input[name=query]").press_sequentially("250.28")
         expect(page.locator(FOUND_PAGE).first).to_be_visible()
-    for path in [*PATHS, LINKED]:
+    for path in [*PATHS[slice_number::PARTS], LINKED]:
         page.goto(site + path)
         page.locator(SCHEME_BUTTON).first.click()
     expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
@@ -61,14 +63,14 @@ def test_the_content_policy_blocks_what_a_page_might_be_made_to_do(browser, site
     context.close()
 
 
-@pytest.mark.slices(len(NARROW))
+@pytest.mark.slices(PARTS)
 @pytest.mark.parametrize("width", NARROW)
 def test_no_page_scrolls_sideways(browser, site, width, slice_number):
-    """Each run opens every page, half of them on the narrower phone."""
+    """Each run opens half of the pages, half of these on the narrower phone."""
     context = context_for_reading(browser, viewport={"width": width, "height": 700})
     page = context.new_page()
     wide = []
-    for path in [*PATHS, LINKED][(slice_number + NARROW.index(width)) % len(NARROW) :: len(NARROW)]:
+    for path in [*PATHS, LINKED][(slice_number + 2 * NARROW.index(width)) % PARTS :: PARTS]:
         page.goto(site + path)
         if path == LINKED:
             expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
@@ -78,10 +80,11 @@ def test_no_page_scrolls_sideways(browser, site, width, slice_number):
     assert wide == []
 
 
-def test_every_page_reads_without_scripts(browser, site):
+@pytest.mark.slices(PARTS)
+def test_every_page_reads_without_scripts(browser, site, slice_number):
     context = browser.new_context(java_script_enabled=False, viewport=PHONE)
     page = context.new_page()
-    for path in PATHS:
+    for path in PATHS[slice_number::PARTS]:
         page.goto(site + path)
         expect(page.locator("h1:visible")).to_have_count(1)
         expect(page.locator("[data-safety=full]")).to_contain_text("qualified persons")

@@ -16,7 +16,7 @@ from tests.browser.test_accessibility import AXE
 ROOT = Path(__file__).parents[2]
 SLUG = "main-bonding-jumper"
 START = 60_000  # ms for the runtime on a loaded machine
-SLICES = 4
+SLICES = 8
 MARK = b"\xef\xbb\xbf"
 HOSTILE = (
     'label;edition;conductor;sets;metal\r\n"Panel\r\n""LP-1""; east";2023;500 kcmil;2;\r\n=1+1;2026;5/0;;\r\n'

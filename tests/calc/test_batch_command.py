@@ -167,6 +167,7 @@ def test_a_file_of_answers_goes_with_a_table_and_has_a_name(arguments, capsys):
 def test_a_table_that_is_stopped_says_so_and_leaves_no_half_file(tmp_path):
     out = tmp_path / "answers.csv"
     command = [sys.executable, "-m", "calc", "main-bonding-jumper", "--table", "-", "--out", str(out)]
+    signal.signal(signal.SIGINT, signal.default_int_handler)  # else a run in the background hears no interrupt
     with subprocess.Popen(
         command, cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE
     ) as run:
