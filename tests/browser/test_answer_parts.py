@@ -29,7 +29,7 @@ HOLD_PARTS = """(() => {
       if (reply?.stopped) stopped.push(id);
       if (part?.html && window.stopAtOnce) {
         listener(event);
-        document.querySelector("[data-action=stop]").click();
+        document.querySelector("[data-action=stop]")?.click();
         return;
       }
       const isHeld = id === latestId() && id === window.growing && (part ?? reply)?.html;
