@@ -4,6 +4,8 @@ import { startPaste } from "./paste.js";
 import { askTable, runtimeOf, startRuntime } from "./runtime.js";
 import { showState } from "./runtime-state.js";
 
+const AT_ONCE = 20; // pieces; to put a thousand together would stop the page
+
 export function startMany(part, signal) {
   const form = document.querySelector(`form[data-calculator="${part.dataset.many}"]`);
   const pasted = startPaste(part, signal);
@@ -41,6 +43,7 @@ export function startMany(part, signal) {
       if (mine !== latest) return;
       if (!pieces.length) say("running");
       pieces.push(news.text);
+      if (pieces.length === AT_ONCE) pieces.splice(0, AT_ONCE, new Blob(pieces));
       html = news.html;
       progress.querySelector("progress").value = news.part;
       progress.querySelector("span").textContent = news.rows;

@@ -13,19 +13,25 @@ from tests.browser.test_page_swap import WAITS_LONG
 PAGE = "calculators/deck-voltage.html"
 PATIENCE = 60_000  # ms on a loaded machine
 expect.set_options(timeout=PATIENCE)
-QUERY = "edition=2023&arrangement=ring&rise=120V&pool_length={length}ft"
 LACKING = "not calculated yet"
 # What the worker says to the latest question waits for the test, one by one, from the first part of an answer on.
 HOLD_PARTS = """(() => {
   const { set } = Object.getOwnPropertyDescriptor(Worker.prototype, "onmessage");
   window.held = [];
   window.posted = [];
+  window.stopped = []; // the questions that the worker gave up
   window.latestId = () => posted.findLast(({ query }) => query)?.id;
   window.letAllGo = () => held.splice(0).forEach(({ go }) => go());
   Object.defineProperty(Worker.prototype, "onmessage", { set(listener) {
     set.call(this, (event) => {
       const { id, part, reply } = event.data;
       if (part?.html) window.growing = id;
+      if (reply?.stopped) stopped.push(id);
+      if (part?.html && window.stopAtOnce) {
+        listener(event);
+        document.querySelector("[data-action=stop]")?.click();
+        return;
+      }
       const isHeld = id === latestId() && id === window.growing && (part ?? reply)?.html;
       if (isHeld) held.push({ id, go: () => listener(event) });
       else listener(event);
@@ -63,13 +69,12 @@ def page(browser, site):
 
 
 def ask(page, length):
-    """Ask of a pool so long, and return its query once the first part waits."""
+    """Ask of a pool so long."""
     page.evaluate("letAllGo()")
     page.evaluate("sessionStorage.clear()")
     page.fill("[name=rise]", "120 V")
     page.fill("[name=pool_length]", f"{length} ft")
     page.click("form.calculator button[type=submit]")
-    return QUERY.format(length=length)
 
 
 def wait_until(page, holds):
@@ -149,7 +154,7 @@ def test_an_answer_that_is_stopped_says_so_and_goes_on_when_asked(page):
     stopped = page.locator("[data-unfinished]")
     expect(stopped).to_contain_text("Stopped. This answer is not finished. Compared so far: 2 of 4 decks.")
     expect(stopped.locator("progress")).to_be_hidden()
-    assert page.evaluate("posted.at(-1).stop")
+    assert page.evaluate("posted.at(-1)") == {"id": page.evaluate("latestId()"), "stop": True}
     page.evaluate("letAllGo()")  # what was on its way changes nothing
     expect(stopped).to_contain_text("Compared so far: 2 of 4 decks.")
     assert lacking(page) == 2
@@ -163,6 +168,14 @@ def test_an_answer_that_is_stopped_says_so_and_goes_on_when_asked(page):
         next_part(page)
     expect(stopped).to_have_count(0)
     assert shows(page, whole(page.evaluate("location.search.slice(1)")))
+
+
+def test_the_worker_ends_what_is_given_up_before_it_has_solved_the_rest(page):
+    page.evaluate("window.stopAtOnce = true")
+    ask(page, 26)
+    wait_until(page, "stopped.includes(latestId())")
+    page.evaluate("window.stopAtOnce = false")
+    expect(page.locator("[data-unfinished]")).to_contain_text("Compared so far: 2 of 4 decks.")
 
 
 def test_an_entry_that_changes_gives_the_rest_up(page):

@@ -62,7 +62,7 @@ def steps(page, count: int):
         page.click(DONE)
     download.value.path()
     yield "downloaded", page.evaluate(LONGEST)
-    page.evaluate("[...document.links].find(({ href }) => href.endsWith('/system-bonding-jumper.html')).click()")
+    page.evaluate("[...document.links].find(({ href }) => href.endsWith('/calculators/system-bonding-jumper.html')).click()")
     page.locator("form[data-calculator=system-bonding-jumper]").wait_for(timeout=60_000)
     yield "left", page.evaluate(LONGEST)
     page.go_back()

@@ -32,5 +32,5 @@ def rows():
                 times.append(page.evaluate(ASK, [chosen, 30 + 2 * turn + (chosen == "mesh")]))
     for chosen, words in (("ring", "one wire"), ("mesh", "mesh")):
         first, whole = (statistics.median(each) for each in zip(*seen[chosen], strict=True))
-        yield Row(f"deck-voltage, fine, {words} chosen: its part", first, "ms", 300)
+        yield Row(f"deck-voltage, fine, {words} chosen: its part", first, "ms", 300, f"{first / whole:.2f} of all four")
         yield Row(f"deck-voltage, fine, {words} chosen: all four decks", whole, "ms", 1000)
