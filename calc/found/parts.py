@@ -140,7 +140,6 @@ PARTS = SiteCheck(
         read=read_parts,
         show=shown_parts,
         longest=600,
-        rare=True,
     ),
     check_parts,
 )
