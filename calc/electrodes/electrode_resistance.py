@@ -120,7 +120,7 @@ def _resistance(around: Between, form: Shape, concrete_resistivity: float | None
         likely = trace.compute(
             message("Resistance to remote earth."), "soil * shape", "ohm", soil=around.likely, shape=form.metal
         )
-        found = Between(around.low * form.metal, likely, around.high * (form.worst or form.metal))
+        resistance = Between(around.low * form.metal, likely, around.high * (form.worst or form.metal))
     else:
         concrete = _concrete(concrete_resistivity, trace)
         likely = trace.compute(
@@ -136,16 +136,16 @@ def _resistance(around: Between, form: Shape, concrete_resistivity: float | None
             encased(soil, each, form.metal, form.concrete)
             for soil, each in ((around.low, concrete.low), (around.high, concrete.high))
         )
-        found = Between(low, likely, high)
-    if found.low != found.high:
+        resistance = Between(low, likely, high)
+    if resistance.low != resistance.high:
         trace.step(
             message(
                 "From the low end of the range to the high end: {low} to {high} ohm.",
-                low=shown(found.low),
-                high=shown(found.high),
+                low=shown(resistance.low),
+                high=shown(resistance.high),
             )
         )
-    return found
+    return resistance
 
 
 def _concrete(entered: float | None, trace: Trace) -> Between:

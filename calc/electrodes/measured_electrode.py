@@ -105,8 +105,8 @@ def measured_electrode(
     'plateau-20.5-ohm'
     """
     _say_first_how_to_isolate(trace)
-    taken = _in_order(distances, readings, probe)
-    found = judged(taken, probe, dimension, isolated == "yes", trace)
+    pairs = _in_order(distances, readings, probe)
+    found = judged(pairs, probe, dimension, isolated == "yes", trace)
     ohms = _shown_beside(found.ohm, trace.cite(SECOND).value)
     headline, detail = _verdict(found, ohms, kind, trace)
     _note_what_it_is_worth(trace)
@@ -123,15 +123,15 @@ def measured_electrode(
             "ohm_at_place": found.ohm,
             "place_ft": found.place,
             "spread_percent": found.spread,
-            "series": series_of(taken, found),
+            "series": series_of(pairs, found),
         },
-        charts=(_picture(taken, found),),
+        charts=(_picture(pairs, found),),
     )
 
 
-def _picture(taken: list[tuple[float, float]], found: Judged) -> Chart:
+def _picture(pairs: list[tuple[float, float]], found: Judged) -> Chart:
     lines = tuple(
-        Line(each["words"], tuple(tuple(point) for point in each["points"])) for each in series_of(taken, found)
+        Line(each["words"], tuple(tuple(point) for point in each["points"])) for each in series_of(pairs, found)
     )
     return Chart(
         "fall-of-potential",
@@ -161,17 +161,17 @@ def _in_order(distances: str, readings: str, probe: float) -> list[tuple[float, 
         raise FieldError(
             "readings", message("There are {count} distances. Enter one reading for each.", count=len(feet))
         )
-    taken = sorted(zip(feet, ohms, strict=True))
-    if any(near == far for (near, _), (far, _) in pairwise(taken)):
+    pairs = sorted(zip(feet, ohms, strict=True))
+    if any(near == far for (near, _), (far, _) in pairwise(pairs)):
         raise FieldError("distances", message("One distance is entered twice. Keep one reading for each."))
-    if taken[-1][0] >= probe:
+    if pairs[-1][0] >= probe:
         raise FieldError(
             "distances",
             message(
                 "The potential probe goes between electrode and current probe: below {probe} ft.", probe=shown(probe)
             ),
         )
-    return taken
+    return pairs
 
 
 def _shown_beside(ohm: float, limit: float) -> str:

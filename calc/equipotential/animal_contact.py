@@ -70,23 +70,23 @@ def _milliampere(words: Message, volt: float, ohm: float, rule: str, trace: Trac
     return trace.compute(words, "1000 * volt / ohm", "mA", (rule,), volt=volt, ohm=ohm)
 
 
-def add_contact(found: Contact, plan: Plan) -> None:
+def add_contact(reading: Contact, plan: Plan) -> None:
     """Add the reading to a plan, and what it means for animals and people."""
     trace = plan.trace
     level, response = trace.cite(LEVEL).rows[0], trace.cite(RESPONSE).rows[0]
     part = message("Voltage where the animal touches")
     limits = {"volt": level["volt"], "milliampere": level["milliampere"], "ohm": level["ohm"]}
-    if found.verdict == LOOK and found.like_a_fault:
+    if reading.verdict == LOOK and reading.like_a_fault:
         why = message("Do not put a resistor across this. Have the power shut off and the cause found.")
-    elif found.verdict == LOOK and found.resistor is not None:
+    elif reading.verdict == LOOK and reading.resistor is not None:
         why = message(
             "Read across {across} ohm, this is not the current of an animal. Put {ohm} ohm across the meter.",
-            across=three_figures(found.resistor),
+            across=three_figures(reading.resistor),
             **limits,
         )
-    elif found.verdict == LOOK:
+    elif reading.verdict == LOOK:
         why = message("Read without a resistor, it tells little. Put {ohm} ohm across the meter.", ohm=level["ohm"])
-    elif found.verdict == ACT:
+    elif reading.verdict == ACT:
         why = message("At or over {volt} V or {milliampere} mA: find the source and fix it.", **limits)
     else:
         why = message(
@@ -94,7 +94,7 @@ def add_contact(found: Contact, plan: Plan) -> None:
             "animal feels it.",
             **limits,
         )
-    plan.add("contact", part, found.verdict, why, LEVEL)
+    plan.add("contact", part, reading.verdict, why, LEVEL)
     trace.note(
         message(
             "Cows show mild signs at {five} mA (5 percent of them), {half} mA (half) and {most} mA (95 percent). Most "
@@ -112,11 +112,11 @@ def add_contact(found: Contact, plan: Plan) -> None:
             **{name: trace.cite(RESISTANCE).rows[0][name] for name in ("mean", "lowest")},
         )
     )
-    if found.like_a_fault:
+    if reading.like_a_fault:
         trace.warn(
             message(
                 "{volt} V where an animal touches may be a fault that can kill. Keep people and animals away, and have "
                 "the power shut off.",
-                volt=three_figures(found.volt),
+                volt=three_figures(reading.volt),
             )
         )

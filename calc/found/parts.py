@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from calc import permalink
 from calc.answer import Row
@@ -122,6 +123,11 @@ def _checked(key: str, size: str, rows: dict[str, Row]) -> PartVerdict:
         raise FieldError(NAME, judged.fix[0].words)
     if judged.found is None:
         return PartVerdict(key, part, Verdict(size, UNKNOWN, message("Not covered here, so not checked"), section))
+    asks_more = str(row.cells["size"]) != str(judged.answered.in_one_line)
+    if judged.found.verdict == ENOUGH and "size" in judged.answered.values and asks_more:
+        headline = message("Not checked whole, the list says {size}: {found} found", size=row.cells["size"],
+                           found=shown_found(size))  # fmt: skip
+        return PartVerdict(key, part, replace(judged.found, verdict=UNKNOWN, headline=headline))
     return PartVerdict(key, part, judged.found)
 
 
@@ -140,7 +146,6 @@ PARTS = SiteCheck(
         read=read_parts,
         show=shown_parts,
         longest=600,
-        rare=True,
     ),
     check_parts,
 )

@@ -43,14 +43,14 @@ def note_the_installation(size: str, taps: list[str], metal: str, trace: Trace) 
         )
     if TABLE_COLUMN[metal] == "copper":
         return
-    named = [CONTACT_WORDS[row["contact"]] for row in trace.cite(CONTACT).rows]
+    contacts = [CONTACT_WORDS[row["contact"]] for row in trace.cite(CONTACT).rows]
     section = trace.section(CONTACT)
-    if len(named) > 1:
+    if len(contacts) > 1:
         trace.warn(
             message(
                 "Bare aluminum must not touch {one} or {other}, or be installed where it corrodes ({section}).",
-                one=named[0],
-                other=named[1],
+                one=contacts[0],
+                other=contacts[1],
                 section=section,
             )
         )
@@ -59,7 +59,7 @@ def note_the_installation(size: str, taps: list[str], metal: str, trace: Trace) 
             message(
                 "Aluminum without an extruded plastic covering must not touch {one}, or be installed where it corrodes "
                 "({section}).",
-                one=named[0],
+                one=contacts[0],
                 section=section,
             )
         )

@@ -193,8 +193,8 @@ def _detail(
         )
     if len(set(taps)) == 1:
         return message("{run}; taps {tap} each", run=run, tap=shown_size(taps[0]))
-    listed = ", ".join(shown_size(tap) for tap in taps)
-    return message("{run}; taps {taps}, in the order entered", run=run, taps=listed)
+    tap_sizes = ", ".join(shown_size(tap) for tap in taps)
+    return message("{run}; taps {taps}, in the order entered", run=run, taps=tap_sizes)
 
 
 def _tap(total: float, common: str, conductor_metal: str, metal: str, edition: str) -> str:

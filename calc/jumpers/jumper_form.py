@@ -88,14 +88,14 @@ def jumper_form(
 
 
 def _note_metal_and_attachment(metal: str, trace: Trace) -> None:
-    named = trace.cite("jumpers/main_bonding_jumper_material")
-    if metal not in [row["metal"] for row in named.rows]:
+    material = trace.cite("jumpers/main_bonding_jumper_material")
+    if metal not in [row["metal"] for row in material.rows]:
         trace.warn(
             message(
                 "The {edition} edition names copper or another corrosion-resistant material ({section}), not {metal}. "
                 "Ask the authority having jurisdiction before you use it.",
                 edition=trace.edition,
-                section=named.section,
+                section=material.section,
                 metal=METAL_WORDS[metal],
             )
         )

@@ -30,8 +30,8 @@ def reasons_against_route(routing: str, length: float | None, along: str, trace:
         )
         return []
     limit = trace.cite(LONGEST).value
-    given = require(length, "length")
-    longest, shown = shown_number(limit), shown_number(given)
+    feet = require(length, "length")
+    longest, shown = shown_number(limit), shown_number(feet)
     trace.step(
         message(
             "Outside, it must be no longer than {longest} ft and must follow the raceway. Entered: {length} ft.",
@@ -43,7 +43,7 @@ def reasons_against_route(routing: str, length: float | None, along: str, trace:
         (LONGEST,),
     )
     against: list[Message] = []
-    if given > limit:
+    if feet > limit:
         against.append(message(
             "It is {length} ft long outside, over the {longest} ft limit.",
             length=shown, longest=longest,

@@ -99,9 +99,9 @@ def bond_measurement(
     'pass-9.4-milliohm'
     """
     _say_first_that_it_is_dead(trace)
-    taken = Readings(method, reading, reverse_reading, lead_ohm, lead_spread, current, drop, drop_off, digit,
+    readings = Readings(method, reading, reverse_reading, lead_ohm, lead_spread, current, drop, drop_off, digit,
                      meter_percent)  # fmt: skip
-    found = measured(taken, trace)
+    resistance = measured(readings, trace)
     if not length and not joints:
         raise FieldError(
             "joints", message("Nothing to compare with. Enter the joints that were measured, or a length of wire.")
@@ -109,12 +109,12 @@ def bond_measurement(
     wire = require(conductor, "conductor") if length else conductor
     sound, alone = expected_bond(wire, metal, length, celsius, joints, joint_kind, trace)
     most = _limit(limit, limit_ohm, trace)
-    verdict = STOP if dead == "no" else verdict_of(found, sound, alone, most, limit in ask.BELOW_THE_LIMIT)
+    verdict = STOP if dead == "no" else verdict_of(resistance, sound, alone, most, limit in ask.BELOW_THE_LIMIT)
     if verdict == PASS and beside == "yes":
         verdict = JOINED
     if verdict != STOP:
-        _note_what_it_cannot_see(taken, wire, metal, celsius, trace)
-    if verdict == PASS and rounded(found.milliohm.high) > rounded(sound.likely):
+        _note_what_it_cannot_see(readings, wire, metal, celsius, trace)
+    if verdict == PASS and rounded(resistance.milliohm.high) > rounded(sound.likely):
         trace.warn(
             message(
                 "It passes only by the allowance for a poor joint. With tight joints, {likely} is likely: look at "
@@ -123,20 +123,20 @@ def bond_measurement(
             )
         )
     if verdict in (PASS, JOINED):
-        _note_one_bad_joint(joints, found.milliohm.high - alone, sound.high - alone, trace)
+        _note_one_bad_joint(joints, resistance.milliohm.high - alone, sound.high - alone, trace)
     if most is not None and most < alone:
         trace.warn(message("The wire alone has more than that limit. No bond of this length can meet it."))
     return Answer(
         name=NAME,
-        headline=headline(verdict, found.milliohm),
-        detail=detail(verdict, found, sound, most, taken, trace),
+        headline=headline(verdict, resistance.milliohm),
+        detail=detail(verdict, resistance, sound, most, readings, trace),
         basis=ask.LIMIT_RULES.get(limit, CONDUCTIVITY if length else joint_rule(joint_kind)),
-        answer_code=verdict if verdict == STOP else f"{verdict}-{number_for_code(found.milliohm.likely)}-milliohm",
+        answer_code=verdict if verdict == STOP else f"{verdict}-{number_for_code(resistance.milliohm.likely)}-milliohm",
         values={
             "verdict": verdict,
-            "milliohm_low": found.milliohm.low,
-            "milliohm": found.milliohm.likely,
-            "milliohm_high": found.milliohm.high,
+            "milliohm_low": resistance.milliohm.low,
+            "milliohm": resistance.milliohm.likely,
+            "milliohm_high": resistance.milliohm.high,
             "expected_low": sound.low,
             "expected_high": sound.high,
             "limit_milliohm": most,
@@ -194,10 +194,10 @@ def _limit(limit: str, entered: float | None, trace: Trace) -> float | None:
 
 
 def _note_what_it_cannot_see(
-    taken: Readings, conductor: str | None, metal: str, celsius: float, trace: Trace
+    readings: Readings, conductor: str | None, metal: str, celsius: float, trace: Trace
 ) -> None:
     least = trace.cite(HIGH).value
-    if taken.current is None or taken.current < least:
+    if readings.current is None or readings.current < least:
         trace.warn(
             message(
                 "Low current cannot see a bond held by one strand. Look at it, pull on it, or test it with {least} A "
@@ -207,7 +207,7 @@ def _note_what_it_cannot_see(
         )
     if conductor:
         one_strand_left(conductor, metal, celsius, trace)
-    if taken.method == ask.TWO_WIRE:
+    if readings.method == ask.TWO_WIRE:
         trace.note(message("The range is likely, not guaranteed: the leads may once be worse than in five tries."))
     trace.note(message("Resistance says nothing about size: a short, thin wire reads well and melts in a fault."))
     trace.note(message("Tinned wire reads a few percent higher."))

@@ -41,21 +41,21 @@ class Measured:
     steady: bool = True
 
 
-def measured(taken: Readings, trace: Trace) -> Measured:
+def measured(readings: Readings, trace: Trace) -> Measured:
     """Return the resistance that readings stand for. Raises: FieldError for a reading that the method needs.
 
     Source: Ohm's law; two lead readings of one spread differ by the root of two of it.
     """
-    if taken.method == TWO_WIRE:
-        return _two_wire(taken, trace)
-    if taken.method == FOUR_WIRE:
-        return _four_wire(taken, trace)
-    if taken.method == VOLTAGE_DROP:
-        return _voltage_drop(taken, trace)
-    require(taken.current, "current")
-    reading = MILLI * require(taken.reading, "reading")
+    if readings.method == TWO_WIRE:
+        return _two_wire(readings, trace)
+    if readings.method == FOUR_WIRE:
+        return _four_wire(readings, trace)
+    if readings.method == VOLTAGE_DROP:
+        return _voltage_drop(readings, trace)
+    require(readings.current, "current")
+    reading = MILLI * require(readings.reading, "reading")
     trace.step(message("A bond tester shows the resistance itself."), reading, "milliohm")
-    return Measured(_around(reading, _meter_error(taken, reading, trace)))
+    return Measured(_around(reading, _meter_error(readings, reading, trace)))
 
 
 def shown_ohm(milliohm: float) -> Message:
@@ -84,19 +84,19 @@ def shown_range(milliohm: Between) -> tuple[Message, Message]:
     return shown_ohm(math.floor(low) * step), shown_ohm(math.ceil(high) * step)
 
 
-def _two_wire(taken: Readings, trace: Trace) -> Measured:
-    spread = MILLI * require(taken.lead_spread, "lead_spread")
-    if spread == 0 == taken.digit:
+def _two_wire(readings: Readings, trace: Trace) -> Measured:
+    spread = MILLI * require(readings.lead_spread, "lead_spread")
+    if spread == 0 == readings.digit:
         raise FieldError(
             "lead_spread", message("No leads repeat that well. Enter at least the last digit that the meter shows.")
         )
-    reading = MILLI * require(taken.reading, "reading")
+    reading = MILLI * require(readings.reading, "reading")
     middle = trace.compute(
         message("The reading without the leads."),
         "reading - leads",
         "milliohm",
         reading=reading,
-        leads=MILLI * taken.lead_ohm,
+        leads=MILLI * readings.lead_ohm,
     )
     doubt = trace.compute(
         message("The leads vary twice, when nulled and when read. Together that is the square root of two times one."),
@@ -105,7 +105,7 @@ def _two_wire(taken: Readings, trace: Trace) -> Measured:
         root_of_two=2**0.5,
         spread=spread,
     )
-    doubt += _meter_error(taken, reading, trace)
+    doubt += _meter_error(readings, reading, trace)
     if middle + doubt < 0:
         raise FieldError(
             "lead_ohm", message("The leads alone read more than leads and bond. Short the tips and read again.")
@@ -113,9 +113,9 @@ def _two_wire(taken: Readings, trace: Trace) -> Measured:
     return Measured(_around(middle, doubt))
 
 
-def _four_wire(taken: Readings, trace: Trace) -> Measured:
-    forward = MILLI * require(taken.reading, "reading")
-    reverse = MILLI * require(taken.reverse_reading, "reverse_reading")
+def _four_wire(readings: Readings, trace: Trace) -> Measured:
+    forward = MILLI * require(readings.reading, "reading")
+    reverse = MILLI * require(readings.reverse_reading, "reverse_reading")
     mean = trace.compute(
         message("The average of both directions. It cancels what warm joints of unlike metals add."),
         "(forward + reverse) / 2",
@@ -124,13 +124,13 @@ def _four_wire(taken: Readings, trace: Trace) -> Measured:
         reverse=reverse,
     )
     half = abs(forward - reverse) / 2
-    if taken.current is not None:
+    if readings.current is not None:
         trace.compute(
             message("Voltage of the joints themselves, in microvolts."),
             "half_difference * current * thousand",
             "microvolt",
             half_difference=half,
-            current=taken.current,
+            current=readings.current,
             thousand=1000,
         )
     most = trace.cite(REVERSAL).value
@@ -143,12 +143,12 @@ def _four_wire(taken: Readings, trace: Trace) -> Measured:
         cites=(REVERSAL,),
     )
     steady = round(100 * half, 9) <= round(most * mean, 9)
-    return Measured(_around(mean, _meter_error(taken, mean, trace)), steady)
+    return Measured(_around(mean, _meter_error(readings, mean, trace)), steady)
 
 
-def _voltage_drop(taken: Readings, trace: Trace) -> Measured:
-    drop = require(taken.drop, "drop")
-    if drop < taken.drop_off:
+def _voltage_drop(readings: Readings, trace: Trace) -> Measured:
+    drop = require(readings.drop, "drop")
+    if drop < readings.drop_off:
         raise FieldError(
             "drop_off", message("More voltage with the current off than on. Find what drives it, and read again.")
         )
@@ -157,18 +157,18 @@ def _voltage_drop(taken: Readings, trace: Trace) -> Measured:
         "(drop - drop_with_current_off) * thousand / current",
         "milliohm",
         drop=drop,
-        drop_with_current_off=taken.drop_off,
+        drop_with_current_off=readings.drop_off,
         thousand=MILLI,
-        current=require(taken.current, "current"),
+        current=require(readings.current, "current"),
     )
-    return Measured(_around(ohm, _meter_error(taken, ohm, trace)))
+    return Measured(_around(ohm, _meter_error(readings, ohm, trace)))
 
 
-def _meter_error(taken: Readings, reading: float, trace: Trace) -> float:
+def _meter_error(readings: Readings, reading: float, trace: Trace) -> float:
     """Return the meter's own error, milliohm: as entered, or a usual one, because no meter is perfect."""
-    if taken.method != TWO_WIRE and reading == 0 == taken.digit:
+    if readings.method != TWO_WIRE and reading == 0 == readings.digit:
         raise FieldError("digit", message("No bond has 0 ohm. Enter the last digit that the meter shows."))
-    words, percent, rules = message("The meter's own error."), taken.meter_percent, ()
+    words, percent, rules = message("The meter's own error."), readings.meter_percent, ()
     if not percent:
         percent, rules = trace.cite(ERROR).value, (ERROR,)
         words = message(
@@ -182,7 +182,7 @@ def _meter_error(taken: Readings, reading: float, trace: Trace) -> float:
         reading=reading,
         percent=percent,
         hundred=100,
-        digit=MILLI * taken.digit,
+        digit=MILLI * readings.digit,
     )
 
 

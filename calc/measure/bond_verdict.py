@@ -12,11 +12,12 @@ PASS, JOINED, INVESTIGATE, CANNOT_TELL = "pass", "joined", "investigate", "canno
 BESIDE, STOP = "lower-than-the-wire", "stop"
 
 
-def verdict_of(found: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
+def verdict_of(measured: Measured, sound: Between, alone: float, limit: float | None, below: bool) -> str:
     """Return what a reading proves of the path. alone: the wire's own milliohm; below: at the limit is over it."""
-    if not found.steady:
+    if not measured.steady:
         return CANNOT_TELL
-    low, read, high = (rounded(each) for each in (found.milliohm.low, found.milliohm.likely, found.milliohm.high))
+    ohm = measured.milliohm
+    low, read, high = rounded(ohm.low), rounded(ohm.likely), rounded(ohm.high)
     least, most = rounded(alone), rounded(sound.high)
     if limit is None or most < limit:
         below = False
@@ -46,10 +47,10 @@ def headline(verdict: str, ohm: Between) -> Message:
 
 
 def detail(
-    verdict: str, found: Measured, sound: Between, limit: float | None, taken: Readings, trace: Trace
+    verdict: str, measured: Measured, sound: Between, limit: float | None, readings: Readings, trace: Trace
 ) -> Message:
     """Return why, with the range measured and what is wanted at most; limit: milliohm, None for none."""
-    low, high = shown_range(found.milliohm)
+    low, high = shown_range(measured.milliohm)
     words = {
         "low": low,
         "high": high,
@@ -58,7 +59,7 @@ def detail(
     }
     if verdict == STOP:
         return message("A reading taken with voltage or current present is worthless, and taking it is dangerous.")
-    if not found.steady:
+    if not measured.steady:
         return message(
             "Forward and reverse differ too much. Wait until the joints are at one temperature, and check that no "
             "current flows."
@@ -69,14 +70,14 @@ def detail(
             "a size or length is wrong.",
             **words,
         )
-    if verdict == CANNOT_TELL and not taken.meter_percent:
+    if verdict == CANNOT_TELL and not readings.meter_percent:
         return message(
             "With {percent} percent error it may be anywhere from {low} to {high}; the limit is {most}. Enter the "
             "meter's own accuracy.",
             percent=trace.cite(ERROR).value,
             **words,
         )
-    if verdict == CANNOT_TELL and taken.method == TWO_WIRE:
+    if verdict == CANNOT_TELL and readings.method == TWO_WIRE:
         return message("It may be anywhere from {low} to {high}; the limit is {most}. Use a four-wire meter.", **words)
     if verdict == CANNOT_TELL:
         return message("It may be anywhere from {low} to {high}; the limit is {most}. Use a finer meter.", **words)

@@ -37,12 +37,12 @@ def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) 
         if not rows:
             return [message("The list does not include this type of conduit in trade size {size}.", size=trade_size)]
     most = shown_number(rows[0]["ampere"])
-    given = shown_number(device)
+    shown_device = shown_number(device)
     trace.step(
         message(
             "Largest overcurrent device permitted for this raceway: {most} A. Entered: {device} A.",
             most=most,
-            device=given,
+            device=shown_device,
         ),
         most,
         "A",
@@ -50,7 +50,7 @@ def device_and_size(raceway: str, trade_size: str, device: float, trace: Trace) 
     )
     if device <= rows[0]["ampere"]:
         return []
-    return [message("The overcurrent device is {device} A, over the {most} A limit.", device=given, most=most)]
+    return [message("The overcurrent device is {device} A, over the {most} A limit.", device=shown_device, most=most)]
 
 
 def _require_made_size(trade_size: str, trace: Trace) -> None:
@@ -86,12 +86,12 @@ def length_in_path(length: float | None, trace: Trace) -> list[Message]:
             message("The answer depends on it. Enter the total of all flexible pieces in the path, for example 4 ft."),
         )
     limit = trace.cite(LONGEST).value
-    longest, given = shown_number(limit), shown_number(length)
+    longest, feet = shown_number(limit), shown_number(length)
     trace.step(
         message(
             "Maximum flexible length in one path: {longest} ft. Total entered: {length} ft.",
             longest=longest,
-            length=given,
+            length=feet,
         ),
         longest,
         "ft",
@@ -99,7 +99,7 @@ def length_in_path(length: float | None, trace: Trace) -> list[Message]:
     )
     if length <= limit:
         return []
-    return [message("The flexible pieces total {length} ft, more than {longest} ft.", length=given, longest=longest)]
+    return [message("The flexible pieces total {length} ft, more than {longest} ft.", length=feet, longest=longest)]
 
 
 def small_piece(raceway: str, trade_size: str, small_flexible: str, trace: Trace) -> list[Message]:

@@ -96,14 +96,14 @@ def notes_on_wire(raceway: str, flexibility: str, trace: Trace) -> None:
     if raceway not in FLEXIBLE:
         return
     if raceway != "flexible-metallic-tubing" and flexibility == "needed":
-        named = trace.cite("raceways/flexibility_after_installation")
-        if named.value == "wire":
+        movement = trace.cite("raceways/flexibility_after_installation")
+        if movement.value == "wire":
             trace.note(
                 message(
                     "Where it moves or vibrates, the {edition} edition calls for a wire, not a jumper outside "
                     "({section}).",
                     edition=trace.edition,
-                    section=named.section,
+                    section=movement.section,
                 )
             )
             return

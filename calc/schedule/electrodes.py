@@ -28,12 +28,12 @@ def add_electrodes(
 
     conductor: the field of the schedule that the conductor among `inputs` was entered in.
     """
-    listed = _largest_first(parts, chosen(electrodes), inputs, conductor)
-    if not listed:
+    in_order = _largest_first(parts, chosen(electrodes), inputs, conductor)
+    if not in_order:
         _ask_for_one(parts, start)
         return
-    for electrode in listed:
-        first = electrode == listed[0]
+    for electrode in in_order:
+        first = electrode == in_order[0]
         parts.size(
             f"grounding-electrode-conductor-{electrode}",
             grounding_electrode_conductor,
@@ -45,7 +45,7 @@ def add_electrodes(
             conductor=conductor,
             **({} if first else {"shown": partial(_without_taps, edition=parts.trace.edition)}),
         )
-    if len(listed) > 1:
+    if len(in_order) > 1:
         parts.trace.note(
             message(
                 "All electrodes present must be bonded together ({joined}); a bonding jumper between two of them has "
@@ -54,9 +54,9 @@ def add_electrodes(
                 size=parts.trace.section("naming/electrode_bonding_jumper"),
             )
         )
-    warn_of_a_lone_electrode(listed, parts.trace)
+    warn_of_a_lone_electrode(in_order, parts.trace)
     if not looked_for_others(electrodes):
-        _ask_for_others(parts, listed)
+        _ask_for_others(parts, in_order)
 
 
 def warn_of_a_lone_electrode(electrodes: list[str], trace: Trace) -> None:
@@ -124,8 +124,8 @@ def _ask_for_one(parts: PartList, start: Message) -> None:
     )
 
 
-def _ask_for_others(parts: PartList, listed: list[str]) -> None:
-    others = "; ".join(str(ELECTRODES[each]).lower() for each in PRESENT if each not in listed)
+def _ask_for_others(parts: PartList, in_order: list[str]) -> None:
+    others = "; ".join(str(ELECTRODES[each]).lower() for each in PRESENT if each not in in_order)
     if not others:
         return
     parts.ask(

@@ -43,11 +43,11 @@ def add_metal_parts(
     supply: conductor, sets, conductor_metal, metal. device: ahead of the feeder, where there is one;
     piping_device: of the circuit near other piping. rules: of water piping, structural metal and other piping.
     """
-    listed = chosen(metal_parts)
+    systems = chosen(metal_parts)
     why = message(
         "If a hot conductor touches it, its overcurrent device must open; parts within reach stay at one voltage."
     )
-    if "water-pipe" in listed:
+    if "water-pipe" in systems:
         parts.size(
             "water-pipe-bonding",
             water_pipe_bonding,
@@ -57,7 +57,7 @@ def add_metal_parts(
             end=message("Metal water piping, at an accessible point"),
             why=why,
         )
-    if "structural-metal" in listed:
+    if "structural-metal" in systems:
         parts.size(
             "structural-metal-bonding",
             structural_metal_bonding,
@@ -67,7 +67,7 @@ def add_metal_parts(
             end=message("Exposed structural metal, at an accessible point"),
             why=why,
         )
-    if "other-metal" in listed:
+    if "other-metal" in systems:
         parts.size(
             "other-metal-piping",
             water_pipe_bonding,
@@ -78,7 +78,7 @@ def add_metal_parts(
             why=why,
         )
     if not looked_for_others(metal_parts):
-        _ask_for_others(parts, listed, start, dict(zip(PART_WORDS, rules, strict=True)))
+        _ask_for_others(parts, systems, start, dict(zip(PART_WORDS, rules, strict=True)))
 
 
 def add_derived_metal(
@@ -142,8 +142,8 @@ def ask_for_building_systems(parts: PartList, start: Message) -> None:
     )
 
 
-def _ask_for_others(parts: PartList, listed: tuple[str, ...], start: Message, rules: dict[str, str]) -> None:
-    others = {each: rules[each] for each in PART_WORDS if each not in listed}
+def _ask_for_others(parts: PartList, systems: tuple[str, ...], start: Message, rules: dict[str, str]) -> None:
+    others = {each: rules[each] for each in PART_WORDS if each not in systems}
     if not others:
         return
     kinds = "; ".join(str(PART_WORDS[each]) for each in others)

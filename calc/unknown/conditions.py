@@ -18,10 +18,12 @@ Case = Mapping[str, Any]
 Values = Mapping[str, Sequence[Any]]
 
 
-def shortest_condition(inside: Sequence[Case], outside: Sequence[Case]) -> tuple[Term, ...]:
+def shortest_condition(
+    inside: Sequence[Case], outside: Sequence[Case], domains: Values | None = None
+) -> tuple[Term, ...]:
     """Return the condition that holds in the settled cases `inside` and in none `outside`, as terms with or between.
 
-    It names as few inputs as can be, and of those as few terms.
+    It names as few inputs as can be, of those the ones that count there (by their `domains`), and as few terms.
     """
     names = tuple(inside[0])
     for count in range(len(names) + 1):
@@ -31,8 +33,13 @@ def shortest_condition(inside: Sequence[Case], outside: Sequence[Case]) -> tuple
             if (terms := _terms(chosen, inside, outside)) is not None
         ]
         if found:
-            return min(found, key=_length)
+            return min(found, key=lambda terms: (_beside_the_point(terms, domains or {}), *_length(terms)))
     raise ValueError("two cases with the same inputs have two outcomes")
+
+
+def _beside_the_point(terms: Sequence[Term], domains: Values) -> int:
+    """Return how many inputs are named where they do not count: there they stand at what is none of their domain."""
+    return sum(not values <= set(domains[name]) for term in terms for name, values in term.items() if name in domains)
 
 
 def _length(terms: Sequence[Term]) -> tuple[int, int]:
@@ -88,13 +95,21 @@ def _term_words(term: Term, fields: Mapping[str, Field], domains: Values) -> Mes
             "{label}: {values}", label=fields[name].label, values=_values_words(values, fields[name], domains[name])
         )
         for name, values in term.items()
-        if len(values) < len(domains[name])
+        if not values >= set(domains[name])
     ]
     return message("{parts}", parts=", and ".join(map(str, parts)))
 
 
 def _values_words(values: frozenset[Any], field: Field, domain: Sequence[object]) -> Message:
-    """Return some of the values of an input in words: runs of a number, or what it is not where that is shorter."""
+    """Return some of the values of an input in words: runs of a number, or what it is not where that is shorter.
+
+    Beside other inputs it may not count; there it stands at its default, which is none of its domain.
+    """
+    if not values <= set(domain):
+        counted = values & set(domain)
+        if not counted:
+            return message("does not apply")
+        return message("{values}, or does not apply", values=_values_words(frozenset(counted), field, domain))
     if field.choices:
         others = [value for value in domain if value not in values]
         if len(others) == 1 and len(values) > 1:

@@ -188,7 +188,7 @@ def _demand(calculator: Calculator, result: Result) -> tuple[Any, ...]:
 def _when(calculator: Calculator, found: Completions, mark: Hashable, marked: Sequence[Marked]) -> Message:
     inside = [settled for settled, each in marked if each == mark]
     outside = [settled for settled, each in marked if each != mark]
-    return condition_words(shortest_condition(inside, outside), calculator.fields, found.domains)
+    return condition_words(shortest_condition(inside, outside, found.domains), calculator.fields, found.domains)
 
 
 def _decides(name: str, marked: Sequence[Marked]) -> bool:

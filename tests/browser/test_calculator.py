@@ -453,6 +453,19 @@ def test_a_choice_nobody_knows_shows_the_safe_answer_and_one_question_that_leads
     expect(answer(page).locator(".answer-size")).to_have_text("2 AWG copper wire or larger")
 
 
+def test_dont_know_beside_a_number_leaves_it_open_and_typing_over_it_settles_it(page, site):
+    """250.102(C)(1): 3/0 copper 4 AWG, two sets 2 AWG; up to 30 sets more."""
+    open_form(page, site, "?edition=2023&conductor=3/0&sets=1")
+    expect(answer(page).locator(".answer-size")).to_have_text("4 AWG copper wire or larger")
+    page.click("[data-leaves-open=sets]")
+    expect(page.locator("[name=sets]")).to_have_value("unknown")
+    expect(answer(page, "depends").locator(".one-question a")).to_have_text("Sets in parallel")
+    expect(page).to_have_url(re.compile("sets=unknown"))
+    page.fill("[name=sets]", "2")
+    page.keyboard.press("Tab")
+    expect(answer(page).locator(".answer-size")).to_have_text("2 AWG copper wire or larger")
+
+
 def test_what_nobody_touched_is_assumed_and_what_was_pressed_is_given(page, site):
     open_form(page, site)
     enter(page, conductor="3/0")

@@ -25,6 +25,11 @@ PROBES = {
         "4 copper",
         ("14 copper", "8-aluminum", "6 AWG Copper", "4 cu", "1/0 al", "350 kcmil CCA", "listed", "unknown"),
     ),
+    "parts": (
+        "main bonding jumper: 4 copper",
+        ("main bonding jumper: 4 copper", "system-bonding-jumper=6-copper;neutral-bond=listed",
+         "Equipment grounding conductor: 4 cu; Grounding electrode conductor: Ground rod: unknown", "foo: 1/0 al"),
+    ),
     "devices": ("100A,225A", ("100", "15,20", "100A,225A", " 60 A , 400 A ", "1200,30", ",".join(["30"] * 20))),
     "length": ("6 ft", tuple(f"{feet} ft" for feet in FEET)),
     "ampere": ("30 A", AMPERE),

@@ -31,9 +31,9 @@ BODY_WORDS = {
 }
 
 
-def people_of(found: BetweenVoltages, trace: Trace) -> People:
+def people_of(voltages: BetweenVoltages, trace: Trace) -> People:
     """Return what people draw, mA, from one hand to both feet across each pair: with what stands before them."""
-    return {pair: people_at(found.volts[pair], trace, found.behind(pair)) for pair in TOUCHES}
+    return {pair: people_at(voltages.volts[pair], trace, voltages.behind(pair)) for pair in TOUCHES}
 
 
 def worst_of(*seen_people: People) -> float:
@@ -52,9 +52,9 @@ def volt_words(volt: float) -> Message:
     return message("{volt} V", volt=shown(volt)) if volt >= 1 else message("{volt} mV", volt=shown(MILLI * volt))
 
 
-def volt_of(found: BetweenVoltages, pair: tuple[str, str] = BETWEEN) -> Message:
+def volt_of(voltages: BetweenVoltages, pair: tuple[str, str] = BETWEEN) -> Message:
     """Return the voltage of a pair in words."""
-    return volt_words(found.volts[pair])
+    return volt_words(voltages.volts[pair])
 
 
 def milli_words(ampere: float) -> Message:
@@ -78,12 +78,12 @@ def body_values(apart: People, bonded: People) -> dict[str, float]:
     return {name: round(value, DECIMALS) for name, value in values.items()}
 
 
-def values_of(how: str, found: BetweenVoltages, ohms: tuple[float, float]) -> dict[str, float]:
+def values_of(how: str, voltages: BetweenVoltages, ohms: tuple[float, float]) -> dict[str, float]:
     """Return the readings for programs: volt, ampere, mA of fixed bodies. ohms: of the usual body and of 500 ohm."""
-    values = {"neutral_volt": found.neutral_volt, "leak_ampere": found.leak, "bond_ampere": found.bond}
+    values = {"neutral_volt": voltages.neutral_volt, "leak_ampere": voltages.leak, "bond_ampere": voltages.bond}
     for pair, name in {BETWEEN: "between", ONE_EARTH: ONE, TWO_EARTH: TWO}.items():
-        values[f"{name}_volt"] = found.volts[pair]
-        values[f"{name}_body"], values[f"{name}_body_wet"] = (MILLI * found.bodies[pair][ohm] for ohm in ohms)
+        values[f"{name}_volt"] = voltages.volts[pair]
+        values[f"{name}_body"], values[f"{name}_body_wet"] = (MILLI * voltages.bodies[pair][ohm] for ohm in ohms)
     return {f"{how}_{name}": round(value, DECIMALS) for name, value in values.items()}
 
 
@@ -93,15 +93,15 @@ def table_of(apart: BetweenVoltages, bonded: BetweenVoltages, usual: float, peop
     def row(words: Message, reading: Callable[[BetweenVoltages], Message]) -> Row:
         return Row({"what": words, "apart": reading(apart), "bonded": reading(bonded)})
 
-    def loaded(found: BetweenVoltages) -> Message:
-        return volt_words(found.bodies[BETWEEN][usual] * usual)
+    def loaded(voltages: BetweenVoltages) -> Message:
+        return volt_words(voltages.bodies[BETWEEN][usual] * usual)
 
     def through(pair: tuple[str, str]) -> Row:
         cells = {how: _ranges(each[pair]) for how, each in zip(("apart", "bonded"), people, strict=True)}
         return Row({"what": BODY_WORDS[pair], **cells})
 
     rows = [row(words, partial(volt_of, pair=pair)) for pair, words in PAIR_WORDS.items()]
-    rows.append(row(message("Neutral to remote earth"), lambda found: volt_words(found.neutral_volt)))
+    rows.append(row(message("Neutral to remote earth"), lambda voltages: volt_words(voltages.neutral_volt)))
     rows.append(row(message("Between the parts, {ohm} ohm across the meter", ohm=shown_number(usual)), loaded))
     rows += [through(pair) for pair in TOUCHES]
     return Table({"what": message("Reading"), "apart": message("Not bonded"), "bonded": message("Bonded")}, tuple(rows))
@@ -128,7 +128,7 @@ def bars_of(apart: BetweenVoltages, bonded: BetweenVoltages) -> Chart:
         message("Two, not bonded"),
         message("Two, bonded"),
     )
-    volts = [found.volts[pair] for pair in TOUCHES for found in (apart, bonded)]
+    volts = [voltages.volts[pair] for pair in TOUCHES for voltages in (apart, bonded)]
     return Chart(
         "voltages",
         "bars",

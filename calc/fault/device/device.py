@@ -57,9 +57,10 @@ def opening(
     """
     if not 0 <= multiple_of_rating < inf:
         raise ValueError(multiple_of_rating)
-    found = limits(device_kind, rating, instantaneous_multiple, fuse_class)
-    slowest = min((point.second for point in found.opens if _reaches(multiple_of_rating, point.multiple)), default=None)
-    verdict = _verdict(multiple_of_rating, found, slowest)
+    bounds = limits(device_kind, rating, instantaneous_multiple, fuse_class)
+    reached = (point.second for point in bounds.opens if _reaches(multiple_of_rating, point.multiple))
+    slowest = min(reached, default=None)
+    verdict = _verdict(multiple_of_rating, bounds, slowest)
     if device_kind == INTERRUPTER and verdict == ASSURED:
         slowest = interrupter_second(multiple_of_rating * rating * 1000)
     at_once = (

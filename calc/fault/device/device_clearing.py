@@ -104,14 +104,14 @@ def device_clearing(
     sure = instantaneous_multiple and sure_multiple(instantaneous_multiple, instantaneous_read)
     if sure:
         trace.cite(TOLERANCE_RULE)
-    found = limits(device_kind, rating, sure, fuse_class)
-    _show_the_points(found, device_kind, trace)
+    bounds = limits(device_kind, rating, sure, fuse_class)
+    _show_the_points(bounds, device_kind, trace)
     result = opening(multiple, device_kind, rating, sure, fuse_class)
     if beyond:
         result = Opening(BEYOND, beyond, None)
     trace.step(result.words, *_time_of(result.slowest_second), cites=_basis_of_verdict(result.verdict, device_kind))
     estimated = _estimate(multiple, rating, device_kind, trace) if estimate == "yes" else None
-    loop = _loop(found, rating, device_kind, voltage_to_ground, trace)
+    loop = _loop(bounds, rating, device_kind, voltage_to_ground, trace)
     note_the_device(device_kind, rating, fuse_class, trace)
     state_the_model(
         trace,
@@ -121,12 +121,12 @@ def device_clearing(
         ),
     )
     short = in_short(result, device_kind, multiple, fuse_class, instantaneous_multiple, instantaneous_read)
-    series = device_band(found, device_kind, rating, fault_current, inferred=estimated is not None)
+    series = device_band(bounds, device_kind, rating, fault_current, inferred=estimated is not None)
     return Answer(
         name=message("Breaker or fuse opening time"),
         headline=HEADLINES[result.verdict],
         detail=beyond or short,
-        basis=(found.opens or found.holds)[-1].rule,
+        basis=(bounds.opens or bounds.holds)[-1].rule,
         answer_code=result.verdict,
         values={
             "verdict": result.verdict,
@@ -140,8 +140,8 @@ def device_clearing(
     )
 
 
-def _show_the_points(found: Limits, device_kind: str, trace: Trace) -> None:
-    for point in found.holds:
+def _show_the_points(bounds: Limits, device_kind: str, trace: Trace) -> None:
+    for point in bounds.holds:
         words = message(
             "It can carry up to {multiple} times its rating or setting indefinitely.",
             multiple=shown_of_model(point.multiple),
@@ -153,7 +153,7 @@ def _show_the_points(found: Limits, device_kind: str, trace: Trace) -> None:
                 time=shown_time(point.second),
             )
         trace.step(words, cites=(point.rule,))
-    for point in found.opens:
+    for point in bounds.opens:
         words = message(
             "At {multiple} times and up: {time} at most.",
             multiple=shown_of_model(point.multiple),
@@ -203,14 +203,14 @@ def _estimate(multiple: float, rating: float, device_kind: str, trace: Trace) ->
 
 
 def _loop(
-    found: Limits, rating: float, device_kind: str, voltage_to_ground: float | None, trace: Trace
+    bounds: Limits, rating: float, device_kind: str, voltage_to_ground: float | None, trace: Trace
 ) -> float | None:
     if device_kind not in (BREAKER, *HOUSEHOLD):
         return None
-    if found.assured_from is None or voltage_to_ground is None:
+    if bounds.assured_from is None or voltage_to_ground is None:
         return None
     words = message("Largest impedance of the whole fault loop at which it opens at once.")
-    loop = loop_limit_step(voltage_to_ground, found.assured_from, rating, words, trace)
+    loop = loop_limit_step(voltage_to_ground, bounds.assured_from, rating, words, trace)
     if device_kind in HOUSEHOLD:
         row = next((row for row in trace.cite(DISCONNECTION).rows if voltage_to_ground <= row["through_volt"]), None)
         if row:

@@ -24,7 +24,7 @@ def impedance_apart(size: str, metal: str, celsius: float, spacing_feet: float) 
     >>> round(1000 * close, 4), round(1000 * apart, 4)
     (0.0677, 0.1735)
     """
-    listed = impedance(size, metal, "nonmetallic", celsius)
+    together = impedance(size, metal, "nonmetallic", celsius)
     radius = math.sqrt(undated_area(size)) / 2 / MIL_PER_FOOT
     henry_per_metre = 2e-7 * math.log(spacing_feet / (INSIDE * radius))
-    return complex(listed.real, max(listed.imag, 2 * math.pi * HERTZ * henry_per_metre * METRE_PER_FOOT))
+    return complex(together.real, max(together.imag, 2 * math.pi * HERTZ * henry_per_metre * METRE_PER_FOOT))

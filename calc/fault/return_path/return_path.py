@@ -64,14 +64,14 @@ def wires(out: tuple[str, str], back: tuple[str, str] | None, steel: bool) -> Me
     '12 AWG copper both ways'
     """
     both = (out, back or out)
-    shown = [message("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal]) for size, metal in both]
+    pieces = [message("{size} {metal}", size=shown_size(size), metal=METAL_WORDS[metal]) for size, metal in both]
     if back is None:
-        return message("{out} out, the raceway back", out=shown[0])
+        return message("{out} out, the raceway back", out=pieces[0])
     if steel:
-        return message("{out} out, {back} and the raceway back", out=shown[0], back=shown[1])
+        return message("{out} out, {back} and the raceway back", out=pieces[0], back=pieces[1])
     if back == out:
-        return message("{out} both ways", out=shown[0])
-    return message("{out} out, {back} back", out=shown[0], back=shown[1])
+        return message("{out} both ways", out=pieces[0])
+    return message("{out} out, {back} back", out=pieces[0], back=pieces[1])
 
 
 def driving_voltage(system: str, voltage_to_ground: float | None, trace: Trace) -> float:

@@ -18,7 +18,7 @@ STRAY = 0.1  # A: less is the electrodes' own share of a sound neutral's drop
 
 
 def say_what_happens(
-    fault: str, seen: OpeningDevice | None, solved: Solution, highest: str, touched: str, trace: Trace
+    fault: str, breaker: OpeningDevice | None, solved: Solution, highest: str, touched: str, trace: Trace
 ) -> None:
     """Warn of metal that stays live, of a shock and of current on metal; note what earth carries."""
     volt = abs(solved.voltages[highest])
@@ -29,7 +29,7 @@ def say_what_happens(
                 "the source's transformer may take minutes, or never open."
             )
         )
-    elif fault != "none" and (seen is None or seen.opening.verdict in NOT_CLEARED):
+    elif fault != "none" and (breaker is None or breaker.opening.verdict in NOT_CLEARED):
         trace.warn(
             message(
                 "The metal stays live: {volt} V to earth on {part}, until someone finds it.",

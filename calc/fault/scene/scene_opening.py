@@ -39,7 +39,7 @@ class OpeningDevice:
 
 def what_opens(fault: str, solved: Solution, trace: Trace) -> OpeningDevice | None:
     """Return the breaker that opens most surely, and how surely; None where none here is ahead of the fault."""
-    seen: list[OpeningDevice] = []
+    devices: list[OpeningDevice] = []
     for device in AHEAD.get(fault, ()):
         ampere, rating = abs(solved.currents[HOT_OF[device]]), RATINGS[device]
         found = opening(ampere / rating, BREAKER, rating)
@@ -53,8 +53,8 @@ def what_opens(fault: str, solved: Solution, trace: Trace) -> OpeningDevice | No
             ),
             cites=_rules_of(found.verdict, limits(BREAKER, rating)),
         )
-        seen.append(OpeningDevice(device, ampere, found))
-    return min(seen, key=lambda each: BEST_FIRST.index(each.opening.verdict), default=None)
+        devices.append(OpeningDevice(device, ampere, found))
+    return min(devices, key=lambda each: BEST_FIRST.index(each.opening.verdict), default=None)
 
 
 def _rules_of(verdict: str, points: Limits) -> tuple[str, ...]:
@@ -65,16 +65,17 @@ def _rules_of(verdict: str, points: Limits) -> tuple[str, ...]:
     return tuple(point.rule for point in (*points.holds, *points.opens))
 
 
-def time_current_of(seen: OpeningDevice, trace: Trace) -> Chart:
+def time_current_of(breaker: OpeningDevice, trace: Trace) -> Chart:
     """Return the time-current picture of a breaker and the current through it; what it is drawn from is cited."""
-    rating = RATINGS[seen.device]
+    rating = RATINGS[breaker.device]
     points = limits(BREAKER, rating)
     for point in (*points.holds, *points.opens):
         trace.cite(point.rule)
-    series = device_band(points, BREAKER, rating, seen.ampere or rating, inferred=False)
-    if seen.ampere < rating / SMALLEST_SHOWN:
+    series = device_band(points, BREAKER, rating, breaker.ampere or rating, inferred=False)
+    if breaker.ampere < rating / SMALLEST_SHOWN:
         series = [each for each in series if each["key"] != "fault"]
-    title = message("{device}, {ampere} A through it", device=DEVICE_WORDS[seen.device], ampere=shown(seen.ampere))
+    words = {"device": DEVICE_WORDS[breaker.device], "ampere": shown(breaker.ampere)}
+    title = message("{device}, {ampere} A through it", **words)
     return time_current_chart(title, series)
 
 

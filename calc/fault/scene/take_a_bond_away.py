@@ -94,25 +94,25 @@ def take_a_bond_away(
     show_the_circuit(scene, source, trace)
     solved = solved_scene(scene)
     ampere = abs(solved.currents.get("fault", 0))
-    seen = what_opens(fault, solved, trace)
+    breaker = what_opens(fault, solved, trace)
     volts = {part: abs(solved.voltages[part]) for part in PARTS}
     highest = max(volts, key=lambda part: volts[part])
-    say_what_happens(fault, seen, solved, highest, touched, trace)
+    say_what_happens(fault, breaker, solved, highest, touched, trace)
     legs = legs_of(fields, solved)
     if legs:
         warn_of_the_legs(legs, trace)
     state_the_model(trace, assumptions(source, "on" if legs else loads, electrode_ohm))
-    verdict = seen.opening.verdict if seen else ("no-fault" if fault == "none" else "does-not-open")
+    verdict = breaker.opening.verdict if breaker else ("no-fault" if fault == "none" else "does-not-open")
     return Answer(
         name=message("Take a bond away"),
-        headline=_headline(fault, seen, legs),
-        detail=_detail(fault, ampere, volts, highest, seen, legs, (touched, person_ohm)),
+        headline=_headline(fault, breaker, legs),
+        detail=_detail(fault, ampere, volts, highest, breaker, legs, (touched, person_ohm)),
         basis=None,
         answer_code=f"{verdict}-{shown(ampere).replace(',', '')}A-{shown(volts[highest])}V",
         values={
             "fault_ampere": ampere,
             "verdict": verdict,
-            "device": seen.device if seen else "none",
+            "device": breaker.device if breaker else "none",
             "leg_volts": {"lighter": legs.lighter, "heavier": legs.heavier} if legs else None,
             "volts": {part: round(volt, 6) for part, volt in volts.items()},
             "currents": {
@@ -120,23 +120,23 @@ def take_a_bond_away(
             },
         },
         table=_voltages(solved),
-        charts=(_bars(volts), *([time_current_of(seen, trace)] if seen else [])),
+        charts=(_bars(volts), *([time_current_of(breaker, trace)] if breaker else [])),
     )
 
 
-def _headline(fault: str, seen: OpeningDevice | None, legs: Legs | None) -> Message:
+def _headline(fault: str, breaker: OpeningDevice | None, legs: Legs | None) -> Message:
     if fault == "none" and legs:
         return message("No fault, but a lost neutral") if legs.missing else message("No fault, but a loose neutral")
     if fault == "none":
         return message("No fault")
-    if seen is None:
+    if breaker is None:
         return message("No breaker here opens")
-    if seen.opening.verdict == "does-not-open":
+    if breaker.opening.verdict == "does-not-open":
         return message("No breaker opens")
-    if seen.opening.verdict in OPENS:
-        return message("The {rating} A breaker probably opens", rating=RATINGS[seen.device])
-    if seen.opening.verdict == "slow":
-        return message("The {rating} A breaker opens, but late", rating=RATINGS[seen.device])
+    if breaker.opening.verdict in OPENS:
+        return message("The {rating} A breaker probably opens", rating=RATINGS[breaker.device])
+    if breaker.opening.verdict == "slow":
+        return message("The {rating} A breaker opens, but late", rating=RATINGS[breaker.device])
     return message("No breaker is sure to open")
 
 
@@ -145,7 +145,7 @@ def _detail(
     ampere: float,
     volts: Mapping[str, float],
     highest: str,
-    seen: OpeningDevice | None,
+    breaker: OpeningDevice | None,
     legs: Legs | None,
     touch: tuple[str, float],
 ) -> Message:
@@ -159,8 +159,8 @@ def _detail(
         if ampere < MIN_NAMED:
             flowing = message("Fault current under {ampere} A", ampere=MIN_NAMED)
         parts = [flowing, metal]
-    if seen and seen.opening.slowest_second:
-        parts.append(message("the breaker's standard allows {time}", time=shown_time(seen.opening.slowest_second)))
+    if breaker and breaker.opening.slowest_second:
+        parts.append(message("the breaker's standard allows {time}", time=shown_time(breaker.opening.slowest_second)))
     if touched != "none":
         parts.append(message("a person of {ohm} ohm is in the circuit", ohm=shown_number(ohm)))
     if legs:

@@ -46,8 +46,8 @@ def time_to_open(
         trace.cite(TOLERANCE_RULE)
         sure = sure_multiple(sure, NOT_SURE)  # the later opening heats more
     result = opening(multiple, device_kind, device, sure)
-    found = limits(device_kind, device, sure)
-    bound = [point.rule for point in found.opens if point.second == result.slowest_second] or [found.holds[0].rule]
+    bounds = limits(device_kind, device, sure)
+    bound = [point.rule for point in bounds.opens if point.second == result.slowest_second] or [bounds.holds[0].rule]
     trace.step(result.words, cites=(bound[-1],))
     if result.verdict == DOES_NOT_OPEN:
         raise NotCovered(

@@ -73,6 +73,20 @@ def test_a_part_that_must_not_be_there_never_passes():
     assert told["verdict"] == "not-permitted" and told["parts"][0]["headline"] == "Leave it out: 6 AWG copper found"
 
 
+def test_a_row_that_asks_for_more_than_its_calculator_never_passes_by_that_alone():
+    """250.32(B), 310.10: the neutral of an old supply is 8 AWG by Table 250.122, and 1/0 where it runs in parallel."""
+    old = {"edition": "2023", "device": "100", "conductor": "1/0", "wires": "existing-without", "metal_path": "no",
+           "ground_fault_protection": "no", "electrodes": "rod", "minimum_conductor": "3"}  # fmt: skip
+    key = "grounded-conductor"
+    alone = separate_building_schedule(**old).answer.values["sizes"][key].replace("-", " ")
+    assert found(separate_building_schedule, **old, found=f"{key}: {alone}")["verdict"] == "enough"
+    parallel = old | {"sets": "2", "raceways": "1"}
+    told = found(separate_building_schedule, **parallel, found=f"{key}: 2 copper")
+    assert told["verdict"] == "unknown" and "in parallel 1/0 AWG or larger" in told["parts"][0]["headline"]
+    rows = separate_building_schedule(**parallel).answer.table.rows
+    assert any("in parallel 1/0 AWG" in str(row.cells["size"]) for row in rows)
+
+
 @pytest.mark.parametrize("written", ["foo: 4 copper", "grounding electrode conductor: 4 copper"])
 def test_what_is_no_row_or_may_be_two_is_asked_for_with_the_rows_there_are(written):
     result = service_schedule(**SERVICE, found=written)

@@ -32,6 +32,8 @@ def jobs(slug, seed, count):
     for _ in range(count):
         inputs = {"edition": years.choice(EDITIONS)}
         for name, asked in declared.fields.items():
+            if name == "found":  # it changes no row: tests/calc/found
+                continue
             if name in declared.defaults and name != "ring" and chance.random() < 0.3:
                 continue
             if asked.several:

@@ -462,6 +462,24 @@ def test_an_input_that_does_not_count_beside_the_others_is_not_gone_through(monk
     assert jumper(edition="2023", conductor="3/0", form="wire", metal="unknown").outcome == "depends"
 
 
+def test_a_condition_names_what_decides_and_not_an_input_that_does_not_count_there():
+    """547.44: no plane is required for poultry, so its bonding wire is of no matter there."""
+    floor = {"edition": "2023", "area": "indoor-concrete", "plane": "steel", "tied": "yes", "way_out": "plain"}
+    depends = CALCULATORS["livestock-equipotential-plane"](**floor, bond_conductor="unknown", animals="unknown").depends
+    assert [str(each.when) for each in depends.alternatives][-1] == "Animals: poultry"
+    knockout = {"edition": "2023", "system": "480Y/277", "raceway": "electrical-metallic-tubing", "knockout": "unknown"}
+    depends = CALCULATORS["knockouts-over-250-volts"](**knockout, fitting="unknown", location="unknown").depends
+    assert [str(each.when) for each in depends.alternatives][-1] == "Location: hazardous (classified)"
+
+
+def test_an_input_that_does_not_count_where_another_decides_too_is_said_not_to_apply():
+    """250.118: a rigid conduit is a path whatever its listing; a cable only if it is listed."""
+    path = {"edition": "2023", "device": "30A", "trade_size": "2-1/2", "length": "4ft"}
+    depends = CALCULATORS["raceway-as-grounding-path"](**path, raceway="unknown", listed="unknown").depends
+    (serves,) = [str(each.when) for each in depends.alternatives if str(each.words) == "Yes"]
+    assert "Listed or identified for grounding: does not apply" in serves
+
+
 @pytest.mark.slices(20)
 def test_with_every_field_given_no_worked_case_depends(slice_number):
     files = sorted(FOLDER.glob("**/*.toml"))
