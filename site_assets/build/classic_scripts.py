@@ -57,7 +57,7 @@ def _function_of(module: Path, code: str) -> str:
     run = _COMMENT.sub("", code)
     exported = {name: name for name in _DECLARED.findall(run)}
     for listed in _LISTED.findall(run):
-        exported |= dict(reversed(_renamed(each)) for each in listed.split(","))
+        exported |= {outside: inside for inside, outside in map(_renamed, listed.split(","))}
     code = _IMPORT.sub(_taken, code)
     code = _LISTED.sub("", _DECLARED.sub("", code))
     code = _LATER.sub(lambda each: f"Promise.resolve().then({_name_of(each[1])})", code)

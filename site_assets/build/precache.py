@@ -24,8 +24,9 @@ REQUIRED = ("index.html", "404.html")
 
 # Read by search engines or by the host, or fetched by those who print, and often not served at all;
 # one file that a host does not serve would make saving fail for every reader.
-NOT_FOR_READERS = {WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects"}
-NOT_FOR_READERS |= {"handbook.pdf", DISK_EDITION}
+NOT_FOR_READERS = {
+    WORKER, "sitemap.xml", "sitemap.xml.gz", "CNAME", "_headers", "_redirects", "handbook.pdf", DISK_EDITION,
+}  # fmt: skip
 FOR_PROGRAMS = {"schema", "hosting"}  # folders that no page asks for; a phone at a panel need not keep them
 
 

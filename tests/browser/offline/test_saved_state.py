@@ -28,7 +28,7 @@ def test_a_saved_handbook_tells_its_size_and_the_day_and_one_that_is_not_saved_s
     expect(line(page, "size")).to_be_hidden()
 
 
-@pytest.mark.parametrize("calculating", [False, True])
+@pytest.mark.parametrize("calculating", [True, pytest.param(False, marks=pytest.mark.long)])
 def test_an_update_tells_how_many_files_it_brings_and_whether_an_answer_may_change(page, folder, calculating):
     save(page)
     expect(line(page, "coming")).to_be_hidden()
