@@ -1,7 +1,7 @@
 """Readers of the built site in Chromium, Firefox and WebKitGTK. The test command finds the programs or stops.
 
-A test here runs in one engine a run, in the next one with the next commit, and with `--long` in all three:
-`pytestmark = pytest.mark.slices(len(ENGINES))`. One that takes `each_engine` runs in all three always.
+A test that takes `reader` runs in one engine a run, in another with another commit, and with `--long` in all three:
+`pytestmark = pytest.mark.slices(len(ENGINES))`. One that takes `reader_anywhere` runs in all three always.
 """
 
 from __future__ import annotations

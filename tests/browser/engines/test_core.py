@@ -29,6 +29,7 @@ SHOWN = "[data-result] .answer-size"
 HELD = "runtime-state.js"  # page.js needs it, so no part of a page starts without it
 
 STARTED = "return document.querySelector('form.calculator[data-started]')"
+ASSUMED = "return new URL(location.href).searchParams.get('assumed')"  # the address follows the answer
 VISIBLE = """
   const element = document.querySelector(arguments[0]);
   const { top, bottom } = element.getBoundingClientRect();
@@ -140,7 +141,7 @@ def test_enter_in_a_field_before_the_scripts_have_run_is_kept_and_answered(reade
         assert window.run(STARTED) is None
     assert window.text(SHOWN) == "4 AWG copper wire or larger"
     assert window.run("return document.querySelectorAll('.unanswered').length") == 0
-    assumed = window.run("return new URL(location.href).searchParams.get('assumed').split(',')")
+    assumed = window.wait(ASSUMED).split(",")
     assert "conductor" not in assumed and "sets" in assumed
 
 
@@ -160,7 +161,7 @@ def test_a_number_stepped_twice_before_the_scripts_have_run_is_two_more(reader):
             reader.window.click(button)
     # Three sets of 167,800 cmil each: the row "over 350 through 600 kcmil".
     assert reader.window.text(SHOWN) == "1/0 AWG copper wire or larger"
-    assert "sets" not in reader.window.run("return new URL(location.href).searchParams.get('assumed').split(',')")
+    assert "sets" not in reader.window.wait(ASSUMED).split(",")
 
 
 @pytest.mark.long
@@ -189,6 +190,7 @@ def test_the_three_other_ends_are_shown_with_what_to_do(reader):
     assert "1/0 AWG copper wire or larger" in outcome(window, "depends")
 
 
+@pytest.mark.long
 def test_an_edition_that_is_chosen_stays_and_a_link_wins_on_its_page_alone(reader):
     edition = "return document.documentElement.dataset.edition"
     reader.open(PART)

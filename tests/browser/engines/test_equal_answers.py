@@ -14,6 +14,7 @@ from tests.browser.engines.conftest import ENGINES
 from tests.browser.engines.test_core import ANSWER, CASE, SHOWN, open_form
 
 PARTS = 24
+RESTORE = {"chromium", "firefox"}  # engines that start from a snapshot they made
 SLICES = PARTS * len(ENGINES)
 
 # The page's own worker, asked without the page.
@@ -54,6 +55,12 @@ CHECKED = """
   }
 """
 
+MADE = "return (await caches.keys()).some((name) => name.startsWith('snapshot '))"
+GIVEN_UP = """
+  const { count } = JSON.parse(localStorage.getItem("snapshot-failures"));
+  return count === 1 && !(await caches.keys()).some((name) => name.startsWith("snapshot "));
+"""
+
 
 def questions(part: int, parts: int) -> list[list[str]]:
     """Return a part of what is asked: every example in every edition, and what nobody can answer."""
@@ -81,17 +88,21 @@ def test_started_from_the_files_a_worker_answers_as_cpython(reader, slice_number
 @pytest.mark.long
 @pytest.mark.slices(len(ENGINES))
 def test_a_snapshot_is_made_and_what_is_started_from_it_answers_as_cpython(reader):
+    """WebKitGTK makes one and does not start from it: the check finds that out, and files go on answering."""
     window = reader.window
     open_form(reader)
     window.run(AT_ONCE)
     window.type("[name=conductor]", "3/0")
     window.click("form.calculator button[type=submit]")
     window.text(SHOWN)
-    window.wait(CHECKED)
+    restores = window.name in RESTORE
+    window.wait(CHECKED if restores else MADE)
+    if not restores:
+        window.wait(GIVEN_UP)
     for part in range(PARTS):
         asked = questions(part, PARTS)
         restored, replies = window.run(ASK, asked, False)
-        assert restored
+        assert restored == restores
         assert replies == replies_here(asked)
     open_form(reader, CASE)
     assert window.text(SHOWN) == ANSWER

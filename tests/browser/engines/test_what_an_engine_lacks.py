@@ -29,16 +29,19 @@ USED = {
     "telling that its reader wants to save data": ("navigator.connection", {"chromium"}),
     "asking to be installed": ("'onbeforeinstallprompt' in window", {"chromium"}),
 }
+pytestmark = pytest.mark.slices(len(ENGINES))
+
 LOOK = "return Object.fromEntries(Object.entries({ %s }).map(([name, there]) => [name, Boolean(there)]))"
 
 
-def test_each_engine_has_what_it_is_known_to_have_and_nothing_more(reader_anywhere):
-    reader_anywhere.open(FORM)
-    window = reader_anywhere.window
+def test_an_engine_has_what_it_is_known_to_have_and_nothing_more(reader):
+    reader.open(FORM)
+    window = reader.window
     found = window.run(LOOK % ", ".join(f'"{name}": {seen}' for name, (seen, _) in USED.items()))
     assert found == {name: window.name in engines for name, (_, engines) in USED.items()}
 
 
+@pytest.mark.long
 def test_webkits_driver_makes_no_paper(window_of):
     """So its pages for paper are looked at on the screen; Firefox makes paper of a whole answer."""
     with pytest.raises(Refused, match="unknown command"):
