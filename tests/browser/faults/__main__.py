@@ -1,6 +1,6 @@
 """Runs the campaign, or some of it, and prints how it went.
 
-`python -m tests.browser.faults [--from 0] [--to 24] [WORD ...]`: slices, each mixed of all kinds.
+`python -m tests.browser.faults [--from 0] [--to 40] [WORD ...]`: slices, each mixed of all kinds.
 Words choose the cases whose kind or name holds one of them. CHROMIUM names the browser, as for the tests.
 """
 

@@ -15,7 +15,7 @@ from tests.browser.faults.versions import CASE_PAGE, Version
 from tests.browser.offline.published import DAMAGE, EVICT, EVICT_ALL, EVICT_NOTES
 
 LIST = "runtime/files.json"
-SLICES = 24
+SLICES = 40
 SEED = 1
 # Requests of a first visit, of saving and of an update; a later number strikes nothing, and that is a case too.
 OF_A_VISIT, OF_SAVING, OF_AN_UPDATE = 62, 92, 46

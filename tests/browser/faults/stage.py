@@ -20,7 +20,7 @@ from tests.browser.faults.versions import CASE, CASE_PAGE, Version
 from tests.browser.offline.published import SUB_PATH, served
 
 PATIENCE = 90  # s; a busy machine is slow, and only a case that fails waits this long
-PAUSE = 0.03  # s between two looks
+PAUSE = 0.1  # s between two looks
 OPENINGS = 4  # of the handbook until it must be whole again
 SETTLED = ("ready", "update")
 UNDER_WAY = (None, "none", "reading", "saving")

@@ -17,6 +17,7 @@ LOOK = """() => {
   const all = (selector) => [...document.querySelectorAll(selector)];
   const words = (selector) => all(selector).filter(seen).map((each) => each.innerText.trim());
   const last = document.lastChild;
+  const handbook = Boolean(one("script[data-search-opener], [data-offline], [data-no-page]"));
   const root = getComputedStyle(document.documentElement);
   const sheets = all("link[rel=stylesheet][href*='/styles/']")
     .map(({ href }) => /kit\\/.*\\/([^/]+)\\.css$/.exec(href)[1]);
@@ -26,7 +27,7 @@ LOOK = """() => {
   return {
     address: location.href,
     loaded: document.readyState === "complete",
-    handbook: Boolean(one("script[data-search-opener], [data-offline], [data-no-page]")),
+    handbook,
     whole: Boolean(one("[data-offline]")),
     page: last?.nodeType === Node.COMMENT_NODE ? last.data.trim() : null,
     scripts: { ...globalThis.ran },
@@ -42,7 +43,7 @@ LOOK = """() => {
       none: words("[data-no-page]"),
       panel: words("[data-offline-status], [data-offline-missing]"),
     },
-    text: document.body?.innerText.trim().slice(0, 200) ?? "",
+    text: handbook ? "" : document.body?.innerText.trim().slice(0, 200) ?? "",
   };
 }"""
 
