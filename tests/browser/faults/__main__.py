@@ -42,7 +42,7 @@ def main(first: int, last: int, words: list[str], *, quick: bool) -> int:
         stage.close()
         browser.close()
     print(table(outcomes))
-    return sum(bool(outcome.broken or outcome.recovered) for outcome in outcomes)
+    return sum(bool(outcome.broken or (outcome.recovered and not outcome.case.stays)) for outcome in outcomes)
 
 
 def table(outcomes: list[Outcome]) -> str:

@@ -59,6 +59,7 @@ class Case:
     kind: str
     name: str
     act: Act
+    stays: str = ""  # why it is known not to recover by itself
 
 
 @dataclass(frozen=True)
@@ -133,9 +134,12 @@ def of_requests() -> list[Case]:
             ]
         cases += [
             Case("wrong type", f"{what}, from {number}", act(Fault(host.mistype, after(number))))
-            for number in (3, count // 2)
+            for number in (6, count // 2)
         ]
         cases.append(Case("slow", what, act(Fault(host.slow))))
+    every = acts.first_visit(Fault(host.mistype, after(2)))
+    stays = "no script of ours ran, and the browser keeps for a year what came; only another kit renews it"
+    cases.append(Case("wrong type", "first visit, every script", every, stays))
     silent = {"nothing": host.hold, "half a file": host.hold_body}
     for kind, do in silent.items():
         cases.append(Case("silence", f"save, {kind}", acts.save(Fault(do, after(30)))))

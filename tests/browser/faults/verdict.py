@@ -37,7 +37,7 @@ LOOK = """() => {
     state: line?.dataset.state ?? null,
     panel: one("[data-offline]")?.dataset.offlineState ?? null,
     words: {
-      unanswered: words("[data-unanswered]"),
+      unanswered: words("[data-unanswered], .no-scripts, .edition-note[data-when=no-scripts]"),
       line: line?.dataset.state ? words(".runtime-state") : [],
       lost: words("[data-lost-page]"),
       none: words("[data-no-page]"),
