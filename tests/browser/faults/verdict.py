@@ -75,11 +75,12 @@ def judge(seen: dict, answers: dict[str, str], *, asked: bool, elsewhere: bool) 
     version = next(iter(versions), None)
     if seen["answer"] and seen["answer"] != answers.get(version):
         return Verdict(BROKEN, f"the pages of {version} answer {seen['answer']!r}")
-    told = words_of(seen)
     missing = [name for name, of in seen["styles"].items() if of is None]
     done = seen["answer"] if asked else seen["started"]
     if done and seen["page"] and not missing:
         return Verdict(WHOLE, "", version)
+    # That something is not saved says nothing of an answer that does not come.
+    told = words_of(seen) if done else words_of(seen | {"panel": None})
     if told:
         return Verdict(TOLD, told[0], version)
     return Verdict(PENDING, pending(seen, asked, missing), version)
