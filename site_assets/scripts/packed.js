@@ -6,16 +6,17 @@ const SILENCE_ALLOWED = 30_000; // ms
 
 /** A fetch that fails once nothing has come for long: some networks keep a connection and send nothing. */
 export async function fetchUnlessSilent(address, { signal, ...options } = {}) {
-  const silence = new AbortController();
+  signal?.throwIfAborted();
+  const giveUp = new AbortController();
+  signal?.addEventListener("abort", () => giveUp.abort(signal.reason));
   let timer;
   const expectSign = () => {
     clearTimeout(timer);
-    timer = setTimeout(() => silence.abort(new DOMException("nothing came", "TimeoutError")), SILENCE_ALLOWED);
+    timer = setTimeout(() => giveUp.abort(new DOMException("nothing came", "TimeoutError")), SILENCE_ALLOWED);
   };
   expectSign();
-  const either = AbortSignal.any(signal ? [silence.signal, signal] : [silence.signal]);
   try {
-    const response = await fetch(address, { ...options, signal: either });
+    const response = await fetch(address, { ...options, signal: giveUp.signal });
     const watched = response.body?.pipeThrough(new TransformStream({
       transform(chunk, stream) {
         expectSign();

@@ -180,9 +180,8 @@ def two_tabs(what: str) -> Act:
             stage.press("reset")
             stage.has_saved = None
         elif what == "remove while the other saves":
-            stage.page = other
-            stage.update()
-            stage.page = first
+            stage.publish_other()
+            stage.ask_for_update()
             stage.press("ask")
             stage.press("reset")
             stage.has_saved = None

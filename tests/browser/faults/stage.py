@@ -20,7 +20,8 @@ from tests.browser.faults.versions import CASE, CASE_PAGE, Version
 from tests.browser.offline.published import SUB_PATH, served
 
 PATIENCE = 90  # s; a busy machine is slow, and only a case that fails waits this long
-PAUSE = 0.03  # s between two looks
+READING = 30  # s on a page, in which what is missing comes by itself
+PAUSE = 0.1  # s between two looks
 OPENINGS = 4  # of the handbook until it must be whole again
 SETTLED = ("ready", "update")
 UNDER_WAY = (None, "none", "reading", "saving")
@@ -253,10 +254,10 @@ class Stage:
             time.sleep(PAUSE)
         return Verdict(BROKEN, f"waits without end: {verdict.why}", verdict.version)
 
-    def wait_for_panel(self, *states: str) -> str | None:
+    def wait_for_panel(self, *states: str, patience: float = PATIENCE) -> str | None:
         """Return the panel's state once it is one of these; without any, once nothing is under way."""
         state = None
-        end = time.monotonic() + PATIENCE
+        end = time.monotonic() + patience
         while time.monotonic() < end:
             seen = self.seen()
             state = seen and seen["panel"]
@@ -275,7 +276,7 @@ class Stage:
         verdict = Verdict(BROKEN, "never opened")
         for _ in range(OPENINGS):
             verdict = self.opened_in_full()
-            if verdict.kind == WHOLE and self.wait_for_panel() in SETTLED:
+            if verdict.kind == WHOLE and self.wait_for_panel(*SETTLED, patience=READING) in SETTLED:
                 verdict = self.works_offline()
                 if verdict.kind == WHOLE and self.is_up_to_date(verdict.version):
                     self.has_saved = verdict.version

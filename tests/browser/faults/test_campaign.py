@@ -9,11 +9,12 @@ LEAST = 300
 
 @pytest.mark.slices(SLICES)
 def test_no_fault_breaks_the_handbook_and_it_recovers_by_itself(stage, versions, slice_number):
-    outcomes = [run(stage, case) for case in slice_of(all_cases(versions), slice_number)]
+    cases = slice_of(all_cases(versions), slice_number, patient=stage.thorough)
+    outcomes = [run(stage, case) for case in cases]
     failed = [
         f"{outcome.case.kind}: {outcome.case.name}: {outcome.broken} {outcome.recovered}"
         for outcome in outcomes
-        if outcome.broken or outcome.recovered
+        if outcome.broken or (outcome.recovered and not outcome.case.stays)
     ]
     assert not failed, "\n".join(failed)
 

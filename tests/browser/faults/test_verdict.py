@@ -64,6 +64,7 @@ def test_mixed_versions_a_wrong_answer_and_another_page_are_broken(change):
     [
         {"answer": None, "state": "loading"},
         {"answer": None, "state": None},
+        {"answer": None, "state": "loading", "panel": "failed", "words": WORDS | {"panel": ["Saving failed."]}},
         {"page": None},
         {"styles": {"form": "first", "frame": None}},
         {"handbook": False, "text": "", "loaded": False},
@@ -79,7 +80,7 @@ def test_what_tells_nothing_is_waited_for_and_never_passes(change):
         {"answer": None, "state": "failed", "words": WORDS | {"line": ["The calculator could not start."]}},
         {"answer": None, "words": WORDS | {"unanswered": ["The calculators on this page did not start."]}},
         {"page": None, "words": WORDS | {"unanswered": ["This page did not load completely."]}},
-        {"answer": None, "panel": "incomplete", "words": WORDS | {"panel": ["Missing: 1 of 85 files."]}},
+        {"styles": {"form": None}, "panel": "incomplete", "words": WORDS | {"panel": ["Missing: 1 of 67 files."]}},
     ],
 )
 def test_words_for_what_is_lacking_are_told(change):

@@ -17,6 +17,7 @@ LOOK = """() => {
   const all = (selector) => [...document.querySelectorAll(selector)];
   const words = (selector) => all(selector).filter(seen).map((each) => each.innerText.trim());
   const last = document.lastChild;
+  const handbook = Boolean(one("script[data-search-opener], [data-offline], [data-no-page]"));
   const root = getComputedStyle(document.documentElement);
   const sheets = all("link[rel=stylesheet][href*='/styles/']")
     .map(({ href }) => /kit\\/.*\\/([^/]+)\\.css$/.exec(href)[1]);
@@ -26,7 +27,7 @@ LOOK = """() => {
   return {
     address: location.href,
     loaded: document.readyState === "complete",
-    handbook: Boolean(one("script[data-search-opener], [data-offline], [data-no-page]")),
+    handbook,
     whole: Boolean(one("[data-offline]")),
     page: last?.nodeType === Node.COMMENT_NODE ? last.data.trim() : null,
     scripts: { ...globalThis.ran },
@@ -36,13 +37,13 @@ LOOK = """() => {
     state: line?.dataset.state ?? null,
     panel: one("[data-offline]")?.dataset.offlineState ?? null,
     words: {
-      unanswered: words("[data-unanswered]"),
+      unanswered: words("[data-unanswered], .no-scripts, .edition-note[data-when=no-scripts]"),
       line: line?.dataset.state ? words(".runtime-state") : [],
       lost: words("[data-lost-page]"),
       none: words("[data-no-page]"),
       panel: words("[data-offline-status], [data-offline-missing]"),
     },
-    text: document.body?.innerText.trim().slice(0, 200) ?? "",
+    text: handbook ? "" : document.body?.innerText.trim().slice(0, 200) ?? "",
   };
 }"""
 
@@ -74,11 +75,12 @@ def judge(seen: dict, answers: dict[str, str], *, asked: bool, elsewhere: bool) 
     version = next(iter(versions), None)
     if seen["answer"] and seen["answer"] != answers.get(version):
         return Verdict(BROKEN, f"the pages of {version} answer {seen['answer']!r}")
-    told = words_of(seen)
     missing = [name for name, of in seen["styles"].items() if of is None]
     done = seen["answer"] if asked else seen["started"]
     if done and seen["page"] and not missing:
         return Verdict(WHOLE, "", version)
+    # That something is not saved says nothing of an answer that does not come.
+    told = words_of(seen) if done else words_of(seen | {"panel": None})
     if told:
         return Verdict(TOLD, told[0], version)
     return Verdict(PENDING, pending(seen, asked, missing), version)
