@@ -62,7 +62,8 @@ def steps(page, count: int):
         page.click(DONE)
     download.value.path()
     yield "downloaded", page.evaluate(LONGEST)
-    page.evaluate("[...document.links].find(({ href }) => href.endsWith('/calculators/system-bonding-jumper.html')).click()")
+    there = "/calculators/system-bonding-jumper.html"
+    page.evaluate("(there) => [...document.links].find(({ href }) => href.endsWith(there)).click()", there)
     page.locator("form[data-calculator=system-bonding-jumper]").wait_for(timeout=60_000)
     yield "left", page.evaluate(LONGEST)
     page.go_back()

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from urllib.parse import unquote, urlsplit
 
 from site_assets.build.host_headers import CACHING, headers_of, type_of
-from site_assets.build.serve import Answer, Server
+from site_assets.build.serve import FileRequest, Server
 
 SIGN_IN = "/sign-in"
 PORTAL_WORDS = "Welcome. Sign in to use this network."
@@ -68,7 +68,7 @@ class FaultyServer(Server):
             return self.fault
 
 
-class FaultyAnswer(Answer):
+class FaultyAnswer(FileRequest):
     """Sends what a good host would, or what the fault makes of it."""
 
     def send(self, status, kind, body, with_body, csp=None, location=None):
