@@ -27,6 +27,7 @@ CHOOSE_ROWS = f"""(count) => {{
   field.files = files.files;
   field.dispatchEvent(new Event("change"));
 }}"""
+LEAVE = "[...document.links].find(({ href }) => href.endsWith('calculators/system-bonding-jumper.html')).click()"
 DONE = "[data-many-keep]:not([hidden])"
 
 
@@ -62,8 +63,7 @@ def steps(page, count: int):
         page.click(DONE)
     download.value.path()
     yield "downloaded", page.evaluate(LONGEST)
-    there = "/calculators/system-bonding-jumper.html"
-    page.evaluate("(there) => [...document.links].find(({ href }) => href.endsWith(there)).click()", there)
+    page.evaluate(LEAVE)
     page.locator("form[data-calculator=system-bonding-jumper]").wait_for(timeout=60_000)
     yield "left", page.evaluate(LONGEST)
     page.go_back()
