@@ -123,7 +123,7 @@ def _checked(key: str, size: str, rows: dict[str, Row]) -> PartVerdict:
         raise FieldError(NAME, judged.fix[0].words)
     if judged.found is None:
         return PartVerdict(key, part, Verdict(size, UNKNOWN, message("Not covered here, so not checked"), section))
-    asks_more = str(row.cells["size"]) != str(judged.answered.in_one_line)
+    asks_more = not str(judged.answered.in_one_line).startswith(str(row.cells["size"]))
     if judged.found.verdict == ENOUGH and "size" in judged.answered.values and asks_more:
         headline = message("Not checked whole, the list says {size}: {found} found", size=row.cells["size"],
                            found=shown_found(size))  # fmt: skip
