@@ -44,8 +44,8 @@ class Assets:
         for file in CHARTS:
             shutil.copyfile(file, charts / file.name)
         for sheet in (site / self.folder).rglob("*.css"):
-            with sheet.open("a", encoding="utf-8", newline="\n") as file:
-                file.write(SHEET_END)
+            with sheet.open("a", encoding="utf-8", newline="\n") as end:
+                end.write(SHEET_END)
 
 
 def prepare_assets(root: Path) -> Assets:
