@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 
 from calc.registry import CALCULATORS
 from site_assets.build.disk import FIRST, PAGES, hand_over
-from site_assets.build.theme import SEARCH_BUTTON, SEARCH_FIELD
+from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
 from site_assets.render.page_response import answer_request
 from tests.browser.conftest import PHONE, watch
 from tests.browser.disk_edition import ASK_ALL, bytes_of, examples, unpacked
@@ -99,7 +99,7 @@ def test_the_search_finds_a_page_and_opens_it(reader, disk):
     reader.goto(address(disk, "glossary.html"))
     reader.click(SEARCH_BUTTON)
     reader.fill(SEARCH_FIELD, "main bonding jumper")
-    reader.locator("a", has_text="Main bonding jumper").locator("visible=true").first.click()
+    reader.locator(FOUND_PAGE, has_text="Main bonding jumper").first.locator("a").first.click()
     reader.wait_for_url("**/parts/main-bonding-jumper.html?h=*")
 
 
