@@ -21,9 +21,15 @@
     return new Response(bytes, { headers: { "content-type": type } });
   };
 
-  /* Stands in the place of each `import(address)`. */
-  self.importFile = async (address) => {
-    const { bytes } = await fileAsked(address);
-    return import(URL.createObjectURL(new Blob([bytes], { type: "text/javascript" })));
+  /* Stands in the place of each `import(address)`. One after the other: Pyodide asks by itself, and in vain, for a script
+     that it does not find run. */
+  let last = Promise.resolve();
+  self.importFile = (address) => {
+    const asked = fileAsked(address);
+    last = last.catch(() => {}).then(async () => {
+      const { bytes } = await asked;
+      return import(URL.createObjectURL(new Blob([bytes], { type: "text/javascript" })));
+    });
+    return last;
   };
 })();

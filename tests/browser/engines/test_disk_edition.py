@@ -74,7 +74,7 @@ def test_what_is_typed_is_answered_a_mistake_is_named_and_a_link_opens_on_the_sa
 
     window.open(link)
     assert window.text("[data-result] .answer-size") == ANSWER
-    assert window.run("return document.querySelector('[name=conductor]').value") == "500 kcmil"
+    assert window.run("return document.querySelector('[name=conductor]').value") == "500kcmil"
     printed, closed = window.run(ON_PAPER)
     assert "sets=2" in printed
     assert closed == 0
