@@ -14,7 +14,7 @@ from tests.browser.engines.conftest import ENGINES
 from tests.browser.engines.test_core import ANSWER, CASE, SHOWN, open_form
 
 PARTS = 24
-RESTORE = {"chromium", "firefox"}  # engines that start from a snapshot they made
+RESTORE = {"chromium", "firefox"}  # engines that keep the snapshot they made and start from it
 SLICES = PARTS * len(ENGINES)
 
 # The page's own worker, asked without the page.
@@ -88,7 +88,7 @@ def test_started_from_the_files_a_worker_answers_as_cpython(reader, slice_number
 @pytest.mark.long
 @pytest.mark.slices(len(ENGINES))
 def test_a_snapshot_is_made_and_what_is_started_from_it_answers_as_cpython(reader):
-    """WebKitGTK makes one and does not start from it: the check finds that out, and files go on answering."""
+    """WebKitGTK makes one, and its cache does not keep so large an entry: the check finds out, the files answer."""
     window = reader.window
     open_form(reader)
     window.run(AT_ONCE)
