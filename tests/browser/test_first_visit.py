@@ -72,7 +72,7 @@ def test_a_host_that_compresses_nothing_sends_what_the_build_compressed(visitor,
 
 
 def test_a_host_that_compresses_by_itself_is_asked_for_nothing_twice(visitor, host, monkeypatch):
-    send_header, send = serve.Answer.send_header, serve.Answer.send
+    send_header, send = serve.FileRequest.send_header, serve.FileRequest.send
 
     def compressed(self, status, kind, body, *others, **more):
         self.compresses = True
@@ -83,8 +83,8 @@ def test_a_host_that_compresses_by_itself_is_asked_for_nothing_twice(visitor, ho
         if name == "Content-Type" and self.compresses:
             send_header(self, "Content-Encoding", "gzip")
 
-    monkeypatch.setattr(serve.Answer, "send", compressed)
-    monkeypatch.setattr(serve.Answer, "send_header", with_its_name)
+    monkeypatch.setattr(serve.FileRequest, "send", compressed)
+    monkeypatch.setattr(serve.FileRequest, "send_header", with_its_name)
     asked = answered(visitor, host)
     assert not [name for name in asked if name.endswith(TWIN)]
     assert all(asked.count(name) == 1 for name in PACKED)
