@@ -56,8 +56,8 @@
       super(addressOf(named, code));
       const { port1, port2 } = new MessageChannel();
       port1.onmessage = ({ data: { address: asked, kind }, ports: [reply] }) => fileAsked(asked).then((file) => {
-        if (kind === "script") reply.postMessage({ url: addressOf(file.bytes) });
-        else reply.postMessage(file, [file.bytes]);
+        const url = kind === "script" ? addressOf(file.bytes) : undefined;
+        reply.postMessage({ ...file, url }, [file.bytes]);
       }).catch(() => reply.postMessage(undefined));
       this.postMessage({ files: port2 }, [port2]);
     }

@@ -21,15 +21,17 @@
     return new Response(bytes, { headers: { "content-type": type } });
   };
 
-  /* Stands in the place of each `import(address)`: what a classic script makes stands in the scope. WebKit imports no blob
-     here, and runs one only where the page made it. One after the other: Pyodide asks by itself, and in vain, for a script
-     that it does not find run. */
+  /* Stands in the place of each `import(address)`; what a script makes stands in the scope. Chromium finds only a blob
+     that the worker made, WebKit imports none and runs one that the page made. One after the other: Pyodide asks by
+     itself, and in vain, for a script that it does not find run. */
   const runScript = self.importScripts.bind(self); // before the worker closes it (worker-reach.js)
   let last = Promise.resolve();
   self.importFile = (address) => {
     const script = asked(address, "script");
     last = last.catch(() => {}).then(async () => {
-      runScript((await script).url);
+      const { bytes, url } = await script;
+      const own = URL.createObjectURL(new Blob([bytes], { type: "text/javascript" }));
+      await import(own).catch(() => runScript(url));
       return self;
     });
     return last;
