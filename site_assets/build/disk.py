@@ -19,7 +19,7 @@ from site_assets.build.csp import apply_disk_csp
 from site_assets.build.disk_words import DISK_WORDS
 from site_assets.build.frame import PARTS
 from site_assets.build.precache import WORKER
-from site_assets.build.runtime import MOMENT, TWIN
+from site_assets.build.runtime import MOMENT, PYODIDE, TWIN, described
 from site_assets.build.runtime_list import FILE as RUNTIME_LIST
 from site_assets.build.runtime_list import FOLDER as RUNTIME
 from site_assets.build.runtime_list import bind_pages
@@ -35,6 +35,8 @@ PAGES = "handbook"  # where the handbook stands in it, beside the page to open f
 FIRST = "start-here.html"
 # What hosts and installed pages ask for, and nobody who opens a page from a disk.
 LEFT_OUT = {WORKER, "_headers", "hosting", MANIFEST, ICONS, SEARCH_INDEX}
+# Pyodide's own classic script, in the place of its module: a worker from a disk imports none in WebKit.
+CLASSIC = {"pyodide.mjs": PYODIDE / "pyodide.js"}
 _LOADED = re.compile(r'/scripts/([\w-]+\.js)"')
 
 
@@ -108,10 +110,13 @@ def write_first_page(folder: Path, settings: Settings) -> None:
 def hand_over_runtime(site: Path, handbook: Path) -> None:
     """Put a script in the place of each file of the runtime, which hands over its bytes."""
     listed = json.loads((handbook / RUNTIME / RUNTIME_LIST).read_text(encoding="utf-8"))
-    for file in listed["files"].values():
+    for name, file in listed["files"].items():
+        source, twin = site / RUNTIME / file["path"], site / RUNTIME / f"{file['path']}{TWIN}"
+        if name in CLASSIC:
+            source = CLASSIC[name]
+            file.update(described(source))
         file["packed"] = False  # unpacked before anyone asks
-        twin = site / RUNTIME / f"{file['path']}{TWIN}"
-        packed = twin.read_bytes() if twin.exists() else _packed((site / RUNTIME / file["path"]).read_bytes())
+        packed = twin.read_bytes() if twin.exists() else _packed(source.read_bytes())
         hand_over(handbook / RUNTIME / file["path"], packed)
     hand_over(handbook / RUNTIME / RUNTIME_LIST, _packed(json.dumps(listed).encode()))
 

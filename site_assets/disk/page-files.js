@@ -43,16 +43,22 @@
     return new Response(bytes, { headers: { "content-type": type } });
   };
 
+  function addressOf(...code) {
+    return URL.createObjectURL(new Blob(code, { type: "text/javascript" }));
+  }
+
   /* A worker of the code that is named by an address; what it asks for in turn, this page brings (worker-files.js). */
   self.Worker = class extends BrowserWorker {
     constructor(address) {
       const { href, pathname } = new URL(address, location);
       const named = `self.handbookAddress = ${JSON.stringify(href)};\n`; // its own would be that of the blob
       const code = self.handbookWorkers[pathname.split("/").pop()];
-      super(URL.createObjectURL(new Blob([named, code], { type: "text/javascript" })));
+      super(addressOf(named, code));
       const { port1, port2 } = new MessageChannel();
-      port1.onmessage = ({ data, ports: [reply] }) => fileAsked(data)
-        .then((file) => reply.postMessage(file, [file.bytes]), () => reply.postMessage(undefined));
+      port1.onmessage = ({ data: { address: asked, kind }, ports: [reply] }) => fileAsked(asked).then((file) => {
+        const url = kind === "script" ? addressOf(file.bytes) : undefined;
+        reply.postMessage({ ...file, url }, [file.bytes]);
+      }).catch(() => reply.postMessage(undefined));
       this.postMessage({ files: port2 }, [port2]);
     }
   };

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import base64
+import hashlib
 import json
 import re
 import zipfile
@@ -13,6 +15,7 @@ from calc.registry import CALCULATORS
 from site_assets.build.disk import FIRST, PAGES, UNPACKED, write_archive
 from site_assets.build.disk_words import DISK_WORDS
 from site_assets.build.precache import saved_paths
+from site_assets.build.runtime import PYODIDE
 from site_assets.build.runtime_list import FILE, FOLDER
 from site_assets.build.settings import DISK_EDITION
 from site_assets.render.text import text
@@ -76,10 +79,14 @@ def test_a_calculator_that_does_not_start_is_told_in_words_for_a_disk(disk):
     assert [str(on_disk) for _, on_disk in DISK_WORDS if str(text(on_disk)) not in html] == []
 
 
-def test_the_runtime_is_that_of_the_site_to_the_byte(disk):
+def test_the_runtime_is_that_of_the_site_to_the_byte_with_a_classic_script_for_the_module(disk):
     listed = json.loads(bytes_of(disk / PAGES / FOLDER / f"{FILE}.js"))
-    for file in listed["files"].values():
-        assert bytes_of(disk / PAGES / FOLDER / f"{file['path']}.js") == (SITE / FOLDER / file["path"]).read_bytes()
+    for name, file in listed["files"].items():
+        content = bytes_of(disk / PAGES / FOLDER / f"{file['path']}.js")
+        source = PYODIDE / "pyodide.js" if name == "pyodide.mjs" else SITE / FOLDER / file["path"]
+        assert content == source.read_bytes()
+        digest = base64.b64encode(hashlib.sha256(content).digest()).decode()
+        assert (file["size"], file["integrity"]) == (len(content), f"sha256-{digest}")
         assert not (disk / PAGES / FOLDER / file["path"]).exists(), "it would be there twice"
     assert set(listed["pages"]) == {f"calculators/{slug}.html" for slug in CALCULATORS}
     for name, version in listed["pages"].items():
