@@ -1,7 +1,7 @@
 """Readers of the built site in Chromium, Firefox and WebKitGTK. The test command finds the programs or stops.
 
 A test that takes `reader` runs in one engine a run, in another with another commit, and with `--long` in all three:
-`pytestmark = pytest.mark.slices(len(ENGINES))`. One that takes `reader_anywhere` runs in all three always.
+`pytestmark = pytest.mark.slices(len(ENGINES))`.
 """
 
 from __future__ import annotations
@@ -58,18 +58,8 @@ def engine(request, slice_number) -> str:
 @pytest.fixture
 def reader(window_of, engine, site_folder):
     """Yield a new reader: a host with a port of its own has storage of its own. The test fails on any page's error."""
-    yield from a_reader(window_of(engine), site_folder)
-
-
-@pytest.fixture(params=ENGINES)
-def reader_anywhere(window_of, request, site_folder):
-    """Yield a new reader in each engine, always."""
-    yield from a_reader(window_of(request.param), site_folder)
-
-
-def a_reader(window, folder):
-    """Yield a reader of a server that only this test has."""
-    with Server(folder, SUB_PATH) as server:
+    window = window_of(engine)
+    with Server(site_folder, SUB_PATH) as server:
         window.faults()
         yield Reader(window, server)
         window.go("about:blank")

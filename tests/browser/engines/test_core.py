@@ -51,10 +51,6 @@ KEEP_WHAT_IS_MADE = """
   URL.createObjectURL = (made) => { window.made = made; return make.call(URL, made); };
 """
 BYTES_MADE = "return window.made && [...new Uint8Array(await made.arrayBuffer())]"
-FOLLOW = """
-  const links = [...document.querySelectorAll("main a[href], nav a[href]")];
-  links.find(({ href }) => href.endsWith(arguments[0])).click();
-"""
 SAVE = """
   const panel = document.querySelector("[data-offline]");
   if (panel.dataset.offlineState === "none") panel.querySelector("[data-offline-do=save]").click();
@@ -131,11 +127,12 @@ def test_a_calculator_answers_in_the_words_of_cpython(reader):
     assert shown == expected
 
 
-def test_enter_in_a_field_before_the_scripts_have_run_is_kept_and_answered(reader_anywhere):
+@pytest.mark.turns(4)
+def test_enter_in_a_field_before_the_scripts_have_run_is_kept_and_answered(reader):
     """WebKit gives the key to the list of suggestions that the typed size opens; no form hears of it there."""
-    window = reader_anywhere.window
-    with withheld(reader_anywhere, HELD):
-        reader_anywhere.open(FORM)
+    window = reader.window
+    with withheld(reader, HELD):
+        reader.open(FORM)
         window.type(FIELD, f"3/0{ENTER}")
         assert "Your press is kept" in window.text("form.calculator .form-actions + .unanswered")
         assert window.run(STARTED) is None
@@ -203,6 +200,7 @@ def test_an_edition_that_is_chosen_stays_and_a_link_wins_on_its_page_alone(reade
     assert reader.window.text(".edition-choices [aria-pressed=true]") == "2017"
 
 
+@pytest.mark.turns(4)
 def test_the_search_finds_a_part_by_a_name_that_people_say(reader):
     reader.open("index.html")
     reader.window.wait("return window.document$ !== undefined && document.readyState === 'complete'")
@@ -229,6 +227,7 @@ def test_a_table_that_is_typed_comes_back_as_cpython_writes_it(reader):
     assert window.run("return document.querySelector('[data-many-keep]').download").endswith("-answers.csv")
 
 
+@pytest.mark.turns(4)
 def test_saved_it_answers_with_the_server_gone(reader):
     window = reader.window
     open_form(reader)
@@ -240,12 +239,14 @@ def test_saved_it_answers_with_the_server_gone(reader):
     assert window.text(SHOWN) == ANSWER
 
 
+@pytest.mark.turns(4)
 def test_a_link_changes_pages_in_place_and_back_shows_the_answer_again(reader):
     window = reader.window
     open_form(reader, CASE)
     assert window.text(SHOWN) == ANSWER
     window.run("window.stayed = true")
-    window.run(FOLLOW, PART)
+    # WebKit's Back passes over a page that a script alone went on from, so the link is really pressed.
+    window.click(f"main article a[href$='{PART}']")
     window.wait("return document.title.startsWith('Main bonding jumper')")
     assert window.run("return document.activeElement.matches('main h1')")
     window.back()

@@ -6,7 +6,7 @@ import time
 from pathlib import Path
 from typing import Any
 
-PATIENCE = 60  # seconds on a loaded machine
+PATIENCE = 240  # seconds; on a loaded machine WebKit alone takes a minute to start the calculator
 PAUSE = 0.03
 ENTER = "\n"
 # A page that goes takes this mark with it.
