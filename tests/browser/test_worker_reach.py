@@ -83,22 +83,40 @@ def page(browser):
 
 
 @pytest.fixture
-def attempt(page, site_folder, monkeypatch):
+def instead(tmp_path, monkeypatch):
+    """Yield scripts by their names that the host has in the place of its own.
+
+    Given by the browser's tools instead, a script would seem to come from far away, and a browser keeps such from this
+    machine's other hosts by itself.
+    """
+    scripts: dict[str, str] = {}
+    found = serve.file_in
+
+    def file_in(folder, path):
+        name = path.rpartition("/")[2]
+        if name not in scripts:
+            return found(folder, path)
+        file = tmp_path / name
+        file.write_text(scripts[name], encoding="utf-8")
+        return file
+
+    monkeypatch.setattr(serve, "file_in", file_in)
+    return scripts
+
+
+@pytest.fixture
+def attempt(page, site_folder, instead, monkeypatch):
     """Yield a function of the name of an attempt and the other host: how it ended in a worker that has answered.
 
-    The worker comes from a host without headers, with Python within reach. `attempt.home`: the handbook's address.
+    The worker comes from a host without headers, with Python within reach.
     """
     monkeypatch.setattr(serve, "policy_page", lambda *_: None)
     coded = {**ATTEMPTS, **TOLD, "a file of the handbook": ALLOWED}
     blocks = (f"{json.dumps(name)}: async () => {{ {waited(code)}; }}" for name, code in coded.items())
-    listen = LISTEN.replace("ATTEMPTS", ",\n".join(blocks))
-
-    def with_attempts(route):
-        script = route.fetch().text()
-        assert "let pyodide;" in script
-        route.fulfill(body=script + listen, content_type="text/javascript")
-
-    page.context.route(re.compile(r"/calculator-worker\.js$"), with_attempts)
+    (script,) = site_folder.glob("kit/*/scripts/calculator-worker.js")
+    code = script.read_text(encoding="utf-8")
+    assert "let pyodide;" in code
+    instead[script.name] = code + LISTEN.replace("ATTEMPTS", ",\n".join(blocks))
     with Server(site_folder, "/handbook/") as host:
 
         def ended(name, there=""):
@@ -128,10 +146,9 @@ def test_the_worker_tells_nothing_to_its_own_host_either(attempt):
     assert attempt("a file of the handbook") == "done"
 
 
-def test_without_its_own_guard_the_worker_would_reach_the_other_host(page, attempt, other):
+def test_without_its_own_guard_the_worker_would_reach_the_other_host(attempt, instead, other):
     """The test above can fail: no header, and what is tried does leave the machine."""
-    nothing = {"body": "", "content_type": "text/javascript"}
-    page.context.route(re.compile(r"/worker-reach\.js$"), lambda route: route.fulfill(**nothing))
+    instead["worker-reach.js"] = ""
     attempt("fetch without permission to read", other.address)
     assert other.requested == ["/"]
 
