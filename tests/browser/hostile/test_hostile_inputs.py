@@ -12,7 +12,7 @@ from site_assets.build.serve import Server
 from tests.browser.hostile.inputs import ELSEWHERE, KINDS, RUNS, slice_of
 
 SLICES = 13  # with about 40 inputs each: more than 500
-SLOWEST = 2.0  # s, for an answer of a calculator that has started, or for anything else that a page does
+HANGS = 20.0  # s, for an answer of a calculator that has started, or for anything else; a busy machine takes 2
 START = 60_000  # ms
 SLUGS = [slug for slug, each in CALCULATORS.items() if any(not field.choices for field in each.fields.values())]
 
@@ -152,7 +152,7 @@ def test_hostile_inputs_run_nothing_reach_nothing_and_lose_nothing(browser, host
                 try:
                     took = act(watched, each.what, page_path)
                     took = max(took, watched.looked_at(each.name))
-                    if took > SLOWEST:  # a busy machine is no hang: what hangs does so again
+                    if took > HANGS:  # a busy machine is no hang: what hangs does so again
                         took = max(act(watched, each.what, page_path), watched.looked_at(each.name))
                 except Error as error:
                     raise AssertionError(f"{each.name}: {each.what!r}"[:2000]) from error
@@ -162,7 +162,7 @@ def test_hostile_inputs_run_nothing_reach_nothing_and_lose_nothing(browser, host
     finally:
         context.close()
     assert len(slowest) == sum(KINDS.values()) - KINDS["message"]
-    assert {name: took for name, took in slowest.items() if took > SLOWEST} == {}
+    assert {name: took for name, took in slowest.items() if took > HANGS} == {}
 
 
 def linked(watched, query, page_path):
@@ -266,7 +266,7 @@ def told_by_a_stranger(opener, watched, each, page_path):
         watched.before = watched.page.evaluate(LOOK)
     opener.evaluate("(message) => self.ours.postMessage(message, '*')", each.what)
     watched.page.evaluate("() => new Promise((resolve) => setTimeout(resolve, 20))")
-    assert watched.looked_at(each.name) <= SLOWEST
+    assert watched.looked_at(each.name) <= HANGS
     assert watched.page.locator("[data-many] textarea").input_value() == "typed"
 
 
