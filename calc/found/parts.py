@@ -72,8 +72,9 @@ def check_parts(result: Result) -> Verdict:
     worst = parts[0].verdict
     words = [message("{part}: {verdict}. {more}", part=each.part, verdict=each.verdict.headline,
                      more=" ".join(map(str, each.verdict.more))) for each in parts]  # fmt: skip
-    left = len([row for row in rows.values() if row.link]) - len(parts)
-    if left > 0:
+    checked = {each.key for each in parts}
+    left = sum(bool(row.link) and key not in checked for key, row in rows.items())
+    if left:
         words.append(message("Not checked, as nothing was entered for them: {count} more of the list.", count=left))
     return Verdict(found, worst.verdict, _headline(parts), worst.section, open=tuple(words), parts=tuple(parts))
 

@@ -54,6 +54,13 @@ def test_one_short_part_is_not_hidden_by_those_that_are_large_enough():
     assert told["open"][-1] == "Not checked, as nothing was entered for them: 4 more of the list."
 
 
+def test_what_the_list_only_asks_about_leaves_the_rows_with_a_size_unchecked():
+    told = found(service_schedule, **SERVICE, found="main bonding jumper: 4 copper; intersystem: unknown")
+    assert told["parts"][0]["part"].startswith("intersystem") and told["verdict"] == "unknown"
+    # Of the six that it sizes, the jumper alone was entered.
+    assert told["open"][-1] == "Not checked, as nothing was entered for them: 5 more of the list."
+
+
 def test_the_note_names_each_part_before_what_was_observed_and_required():
     lines = note(service_schedule(**SERVICE, found="main bonding jumper: 8 copper")).splitlines()
     assert lines[:4] == [
