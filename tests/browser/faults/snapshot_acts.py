@@ -65,22 +65,20 @@ def kept(stage: Stage) -> list[str]:
 
 def changed(change: str) -> Act:
     """The snapshot is cut, damaged, of other files, or half lost."""
-
-    def act(stage: Stage) -> Iterator[Verdict]:
-        with_snapshot(stage)
-        stage.page.evaluate(CHANGE, [NAME, change])
-        stage.offline()
-        yield stage.must_be_whole(stage.opened(CASE))
-
-    return act
+    return _spoilt(CHANGE, change)
 
 
 def flipped(part: float) -> Act:
     """One bit of it is another."""
+    return _spoilt(FLIP, part)
+
+
+def _spoilt(script: str, how: object) -> Act:
+    """A script spoils the snapshot that is kept, and the page is opened without a network."""
 
     def act(stage: Stage) -> Iterator[Verdict]:
         with_snapshot(stage)
-        stage.page.evaluate(FLIP, [NAME, part])
+        stage.page.evaluate(script, [NAME, how])
         stage.offline()
         yield stage.must_be_whole(stage.opened(CASE))
 
