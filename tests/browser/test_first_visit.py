@@ -2,6 +2,7 @@
 
 import gzip
 import json
+from threading import Event
 
 import pytest
 from playwright.sync_api import expect
@@ -11,6 +12,7 @@ from site_assets.build.precache import TWIN, WORKER
 from site_assets.build.serve import Server
 from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_INDEX
 from tests.browser.conftest import PHONE
+from tests.browser.faults.faulty_server import Fault, FaultyServer, give
 
 BASE = "/handbook/first/"
 LINK = "calculators/main-bonding-jumper.html?edition=2023&conductor=3/0&sets=1&conductor_metal=copper&metal=copper"
@@ -53,6 +55,29 @@ def test_a_link_is_answered_before_anything_is_fetched_that_the_answer_does_not_
     assert min(runtime) > began[-1]
     assert "later.zip" not in asked[: max(runtime)]
     assert SEARCH_INDEX.rpartition("/")[2] not in asked
+
+
+def test_however_long_a_first_answer_takes_nothing_is_saved_beside_it(visitor, site_folder):
+    free = Event()
+
+    def send_late(answer, reply):
+        free.wait(120)
+        give(answer, reply)
+
+    with FaultyServer(site_folder, BASE) as host:
+        host.strike(Fault(send_late, lambda path, number: path.endswith((PACKED[0], PACKED[0] + TWIN))))
+        visitor.clock.install()
+        visitor.goto(host.address + LINK)
+        while not any(PACKED[0] in path for path in host.requested):
+            visitor.clock.run_for(100)
+        visitor.clock.run_for(40_000)
+        visitor.evaluate("dispatchEvent(new Event('online'))")
+        visitor.wait_for_timeout(500)
+        expect(visitor.locator("[data-offline]")).to_have_attribute("data-offline-state", "none")
+        assert WORKER not in names(host)
+        free.set()
+        expect(visitor.locator("[data-result] .size")).to_have_text("4 AWG", timeout=60_000)
+        expect(visitor.locator("[data-offline]")).to_have_attribute("data-offline-state", "saving", timeout=30_000)
 
 
 def test_the_index_of_the_search_is_fetched_when_the_search_is_opened(visitor, host):

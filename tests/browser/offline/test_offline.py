@@ -190,14 +190,6 @@ def test_a_browser_that_cannot_save_says_so(page):
     wait_for(page, "unsupported")
 
 
-def test_saving_waits_while_a_calculator_starts(page):
-    page.evaluate("document.dispatchEvent(new Event('calculator:starting'))")
-    page.wait_for_timeout(8_000)
-    wait_for(page, "none")
-    page.evaluate("document.dispatchEvent(new Event('calculator:answered'))")
-    wait_for(page, "ready")
-
-
 def test_requests_that_are_not_plain_reading_go_to_the_network(context, page, server):
     save(page)
     assert page.evaluate(STATUS, [server.address, {}]) == 200
