@@ -1,12 +1,14 @@
 """A press is never silent: as a file, while the page loads, without its scripts, its worker or WebAssembly."""
 
 import re
+from threading import Event
 
 import pytest
 from playwright.sync_api import expect
 
 from site_assets.build.theme import SEARCH_BUTTON
 from tests.browser.conftest import PHONE, watch
+from tests.browser.faults.faulty_server import Fault, FaultyServer
 
 PAGE = "calculators/main-bonding-jumper.html"
 LOADED = 60_000  # ms for a page on a loaded machine
@@ -94,6 +96,31 @@ def test_a_page_that_was_cut_on_its_way_says_so_beside_what_came(visitor, site):
     notice = told(visitor, "[data-unanswered-place]")
     expect(notice).to_contain_text("did not load completely", timeout=LOADED)
     expect(notice).to_contain_text("warnings may be among them")
+
+
+def test_a_page_that_stands_still_half_way_is_told_as_not_whole_until_the_rest_comes(visitor, site_folder):
+    free = Event()
+
+    def send_late(answer, reply):
+        half = len(reply.body) // 2
+        answer.begin(reply, len(reply.body))
+        answer.wfile.write(reply.body[:half])
+        answer.wfile.flush()
+        free.wait(LOADED / 1000)
+        answer.wfile.write(reply.body[half:])
+
+    notice = told(visitor, "[data-unanswered-place]")
+    with FaultyServer(site_folder, "/sub/") as server:
+        server.strike(Fault(send_late, lambda path, number: number == 1), since=PAGE)
+        visitor.clock.install()
+        visitor.goto(f"{server.address}{PAGE}", wait_until="commit")
+        visitor.locator("[data-unanswered-place]").wait_for(state="attached")
+        visitor.clock.run_for(21_000)
+        expect(notice).to_contain_text("did not load completely")
+        free.set()
+        visitor.locator("form.calculator[data-started]").wait_for(timeout=LOADED)
+        visitor.clock.run_for(10_000)
+        expect(notice).to_have_count(0)
 
 
 def test_a_style_that_does_not_come_is_told_and_the_calculator_still_starts(visitor, site):
