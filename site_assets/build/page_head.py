@@ -1,4 +1,4 @@
-"""What stands around the title of a page: where it is in the handbook, the one neighbour one needs, its gravest caution.
+"""What stands around the title of a page: where it is in the handbook, a neighbour of use, its gravest caution.
 
 The first caution that a page names is the gravest; the others stand folded in the safety line, and all of them at the
 foot of the page.
@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 
 from calc.messages import Message, message
-from site_assets.build.page_data import ROOMS, linked_pages, title_of
+from site_assets.build.page_data import ROOMS, pages, title_of
 from site_assets.build.settings import Settings
 from site_assets.render.answer import text
 
@@ -58,7 +58,10 @@ def place_in_menu(path: str, settings: Settings) -> Message | None:
 
 
 def _neighbour(html: str, page: str, to_top: str) -> str:
-    """Return the link to the notes of a part or a place, or from a calculator to the part or the place it is for."""
+    """Return the link to the notes of a part or a place, or from a calculator to the part or the place it is named for.
+
+    "service-schedule" is named for the place "service"; a calculator that is named for none has no such link.
+    """
     room, _, slug = page.partition("/")
     if room in ROOMS:
         if f'id="{NOTES}"' not in html:
@@ -66,8 +69,9 @@ def _neighbour(html: str, page: str, to_top: str) -> str:
         return f'<a href="#{NOTES}">{text(message("Write it up"))}</a>'
     if room != "calculators":
         return ""
-    own = next((other for other in linked_pages().get(page, []) if other == f"parts/{slug}"), "")
-    if own:
-        return f'<a href="{to_top}{own}.html">{text(message("What it is"))}</a>'
-    other = next((other for other in linked_pages().get(page, []) if other.partition("/")[0] in ROOMS), "")
-    return f'<a href="{to_top}{other}.html">{text(title_of(other))}</a>' if other else ""
+    named_for = [other for other in pages() if f"{slug}-".startswith(f"{other.partition('/')[2]}-")]
+    if not named_for:
+        return ""
+    subject = max(named_for, key=len)
+    words = message("What it is") if subject == f"parts/{slug}" else title_of(subject)
+    return f'<a href="{to_top}{subject}.html">{text(words)}</a>'

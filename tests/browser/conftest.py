@@ -71,7 +71,7 @@ def context_for_reading(browser, **options):
 
 def choose_edition(page, edition: str) -> None:
     """Pick an edition, as a reader does."""
-    page.click(".bar > .edition")
+    page.click(".frame-bar > .edition")
     page.click(f"[data-choose-edition='{edition}']")
 
 

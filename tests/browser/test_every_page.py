@@ -108,7 +108,7 @@ def test_the_printed_answer_has_inputs_answer_working_safety_edition_date_and_li
     expect(footer).to_contain_text("edition=2020&conductor=500kcmil&sets=2")
     expect(footer).to_contain_text("20")
     expect(page.locator(".answer-actions").first).to_be_hidden()
-    expect(page.locator(".bar")).to_be_hidden()
+    expect(page.locator(".frame-bar")).to_be_hidden()
     assert page.locator("[data-print-day]").first.get_attribute("datetime")
 
 
@@ -117,7 +117,7 @@ def test_what_is_tapped_is_at_least_48_pixels_high(page, site, target):
     page.goto(site + "calculators/main-bonding-jumper.html")
     page.locator(".more-fields summary").click()
     small = page.evaluate(
-        """(target) => [...document.querySelectorAll(`form.calculator ${target}, .bar ${target}`)]
+        """(target) => [...document.querySelectorAll(`form.calculator ${target}, .frame-bar ${target}`)]
              .filter((each) => each.type !== "radio" && each.offsetParent && each.getBoundingClientRect().height < 48)
              .map((each) => each.outerHTML.slice(0, 80))""",
         target,

@@ -14,7 +14,7 @@ PART = "parts/main-bonding-jumper.html"
 MOST_TABS = 12
 FIRST_VIEW = """() => {
   const box = (each) => each?.getBoundingClientRect();
-  const [title, safety, caution, bar] = ["main h1", ".safety-line summary", ".page-caution", ".bar"]
+  const [title, safety, caution, bar] = ["main h1", ".safety-line summary", ".page-caution", ".frame-bar"]
     .map((each) => box([...document.querySelectorAll(each)].find((one) => one.checkVisibility())));
   return { title: title.top, safety: safety.bottom, caution: caution?.bottom ?? 0, bar: bar.top };
 }"""
@@ -96,8 +96,8 @@ def test_the_bar_is_where_the_hand_is(browser, site, size, place):
     context = context_for_reading(browser, viewport={"width": size[0], "height": size[1]})
     page = context.new_page()
     page.goto(site + PART)
-    assert page.locator(".bar").bounding_box() == place
-    for button in page.locator(".bar > :is(a, button)").all():
+    assert page.locator(".frame-bar").bounding_box() == place
+    for button in page.locator(".frame-bar > :is(a, button)").all():
         box = button.bounding_box()
         assert box["height"] >= 44 and box["width"] >= 44
     text = page.locator("main article").bounding_box()
@@ -109,7 +109,7 @@ def test_the_bar_gives_way_to_the_keyboard_of_a_phone_and_comes_back(browser, si
     context = context_for_reading(browser, viewport=PHONE, is_mobile=True, has_touch=True)
     page = context.new_page()
     page.goto(site + FORM)
-    bar = page.locator(".bar")
+    bar = page.locator(".frame-bar")
     expect(bar).to_be_in_viewport()
     page.locator("[name=conductor]").focus()
     expect(bar).not_to_be_in_viewport()
@@ -217,7 +217,7 @@ def test_the_rest_of_the_safety_line_is_one_tap_away_and_not_on_paper_twice(page
     page.emulate_media(media="print")
     for words in ("De-energize, lock out", "Sunlight keeps an array live", "Work at height"):
         assert page.locator("body").evaluate("(body, words) => body.innerText.includes(words)", words), words
-    expect(page.locator(".bar")).to_be_hidden()
+    expect(page.locator(".frame-bar")).to_be_hidden()
 
 
 def test_with_colors_that_the_device_forces_the_run_and_the_joints_are_still_drawn(browser, site):

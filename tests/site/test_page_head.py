@@ -58,9 +58,9 @@ def test_write_it_up_is_offered_where_the_page_has_notes_and_nowhere_else():
 def test_a_calculator_leads_to_what_it_sizes():
     line = where_line("", "calculators/main-bonding-jumper.html", "../", SETTINGS)
     assert '<a href="../parts/main-bonding-jumper.html">What it is</a>' in line
-    assert '<a href="../places/pool.html">Pool, spa and fountain</a>' in where_line(
-        "", "calculators/pool-bonding-plan.html", "../", SETTINGS
-    )
+    plan = where_line("", "calculators/pool-bonding-plan.html", "../", SETTINGS)
+    assert '<a href="../places/pool.html">Pool, spa and fountain</a>' in plan
+    assert "<a" not in where_line("", "calculators/shock-limits.html", "../", SETTINGS)
 
 
 def test_the_headings_of_a_page_are_named_without_their_own_links():
