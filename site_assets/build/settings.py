@@ -42,7 +42,7 @@ class MenuEntry:
 
 @dataclass(frozen=True)
 class Settings:
-    """`menu`: every page, "parts/bonding" and so on, in order. `entries`: the same by heading. `address` may be empty."""
+    """`menu` is every page, "parts/bonding" and so on, in order, `entries` the same by heading."""
 
     name: str
     address: str

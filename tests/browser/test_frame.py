@@ -8,7 +8,7 @@ from playwright.sync_api import expect
 from tests.browser.conftest import PHONE, choose_edition, context_for_reading
 from tests.browser.test_every_page import PATHS
 
-PARTS = 8
+PARTS = 16
 FORM = "calculators/main-bonding-jumper.html"
 PART = "parts/main-bonding-jumper.html"
 MOST_TABS = 12
@@ -18,9 +18,11 @@ FIRST_VIEW = """() => {
     .map((each) => box([...document.querySelectorAll(each)].find((one) => one.checkVisibility())));
   return { title: title.top, safety: safety.bottom, caution: caution?.bottom ?? 0, bar: bar.top };
 }"""
+# Where a drawing is pressed, its cases to start with are the first input.
 FOCUS = """() => {
   const at = document.activeElement;
-  return { field: at.matches("form.calculator :is(input, select, textarea)"), closed: !at.checkVisibility() };
+  const isField = at.matches("form.calculator :is(input, select, textarea), .presets a");
+  return { field: isField, closed: !at.checkVisibility() };
 }"""
 EDITION = "document.documentElement.dataset.edition"
 FROM = "document.documentElement.dataset.editionFrom"
