@@ -168,13 +168,16 @@ def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
     if cmil < 0:
         met = [each for each in _smaller(trace.readings, required[0], edition) if _at_least(size, each, edition)]
         only_if = message("Large enough only {condition}.", condition=met[0].condition) if met else None
-        headline = message("Too small: {found} found, {required} required", **words)
+        by = message("1 size") if sizes == -1 else message("{count} sizes", count=-sizes)
+        headline = message("{found} is there: short by {by} ({required} required)", by=by, **words)
         return judged(SHORT, headline, only_if=only_if)
     open_words = _larger(size, edition, trace.readings)
     if answer.values.get("fits") is False:
-        headline = message("Large enough, but not permitted as entered: {found} found, {required} required", **words)
+        headline = message(
+            "{found} is there: large enough, but not permitted as entered ({required} required)", **words
+        )
         return judged(NOT_PERMITTED, headline, open=open_words)
-    return judged(ENOUGH, message("Large enough: {found} found, {required} required", **words), open=open_words)
+    return judged(ENOUGH, message("{found} is there: enough ({required} required)", **words), open=open_words)
 
 
 def _smaller(readings: list[Reading], required: str, edition: str) -> list[Reading]:
