@@ -235,7 +235,9 @@ def _note(water: str, needed_here: bool, trace: Trace) -> None:
                 section=trace.section("places/marina_equipment_grounding"),
             )
         )
-    trace.note(message("A plane clears no fault, and ground-fault protection at the water saves lives. Test it."), grave=True)
+    trace.note(
+        message("A plane clears no fault, and ground-fault protection at the water saves lives. Test it."), grave=True
+    )
 
 
 def _ship(trace: Trace) -> NotCovered:

@@ -68,9 +68,9 @@ def glance_of(slug: str) -> Glance:
 
 
 def at_a_glance_html(slug: str, to_top: str) -> str:
-    """Return the situations of a page with their answers in each edition; each opens in the form. Raises: PageDataError.
+    """Return the situations of a page with their answers in each edition; each opens in the form.
 
-    to_top: leads from the page to the top folder.
+    to_top: leads from the page to the top folder. Raises: PageDataError.
     """
     glance = glance_of(slug)
     results = {edition: glance.results(edition) for edition in EDITIONS}
@@ -86,10 +86,10 @@ def at_a_glance_html(slug: str, to_top: str) -> str:
     key = by_edition(
         lambda edition: key_html("memory" for each in results[edition] if each.trace.unverified()), element="div"
     )
+    heads = f'<th scope="col">{text(glance.heading)}</th><th scope="col">{text(answer)}</th>'
     return (
-        f'<div class="at-a-glance" data-glance="{" ".join(BESIDE_THE_CASE)}"><table class="glance"><caption>{caption}</caption><thead>'
-        f'<tr><th scope="col">{text(glance.heading)}</th><th scope="col">{text(answer)}</th></tr></thead>'
-        f"<tbody>{rows}</tbody></table>{key}</div>"
+        f'<div class="at-a-glance" data-glance="{" ".join(BESIDE_THE_CASE)}"><table class="glance">'
+        f"<caption>{caption}</caption><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>{key}</div>"
     )
 
 

@@ -59,7 +59,7 @@ def _answer(result: Result, buttons: str) -> str:
         f'<span class="metal">{unbroken(text(answer.detail))}</span></p>'
         f"{unfinished_html(answer)}{_basis(result)}{edition_html(result)}{_warnings_and_table(result)}"
         f"{_entered(result)}{assumed_html(result) if buttons else ''}"
-        f"{charts_html(answer.charts)}{_notes(result)}{margins_html(result)}{buttons}"
+        f"{charts_html(answer.charts)}{margins_html(result)}{_notes(result)}{buttons}"
         f"{working_html(result)}{citations_html(result)}</section>"
     )
 

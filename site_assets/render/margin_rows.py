@@ -7,7 +7,7 @@ from calc.margin.rows import Gauge, MarginRow, Margins, margins
 from calc.messages import message
 from site_assets.render.text import text, unbroken
 
-FULL, WIDTH = 240, 330  # of the drawing: where its row ends, and where the drawing does
+FULL, WIDTH = 212, 330  # of the drawing: where its row ends, and where the drawing does
 SHORT = 12  # characters of an answer that fits beside the end of the row
 
 
@@ -19,12 +19,12 @@ def margins_html(result: Result) -> str:
     heading = message("Rows above and below") if found.by_area else message("Where the answer changes")
     close = f'<p class="margin-close">{unbroken(text(found.close))}</p>' if found.close else ""
     return (
-        f'<section class="margins"><h3>{text(heading)}</h3>{_table(result, found)}'
+        f'<section class="margins"><h3>{text(heading)}</h3>{_table(found)}'
         f"{_gauge(found.gauge) if found.gauge else ''}{close}</section>"
     )
 
 
-def _table(result: Result, found: Margins) -> str:
+def _table(found: Margins) -> str:
     head = f'<th scope="col">{text(found.label)}</th><th scope="col">{text(message("Answer"))}</th>'
     rows = "".join(map(_row, found.rows))
     return f'<table class="margin-rows"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'

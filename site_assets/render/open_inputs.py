@@ -6,6 +6,7 @@ from calc.calculator import Result
 from calc.known import known
 from calc.messages import message
 from calc.unknown.assumed import MAX_SHOWN, Assumption
+from calc.unknown.conditions import lower
 from calc.unknown.outcomes import Alternative
 from site_assets.render.text import text
 
@@ -53,7 +54,8 @@ def assumed_html(result: Result) -> str:
     if more:
         labels = "; ".join(str(one.label) for one in more)
         words = message("Also assumed: {labels}", labels=labels)
-        rows += f'<li><details><summary>{text(words)}</summary><ul>{"".join(map(_assumed, more))}</ul></details></li>'
+        others = "".join(map(_assumed, more))
+        rows += f'<li class="more"><details><summary>{text(words)}</summary><ul>{others}</ul></details></li>'
     return f'<div class="assumed"><p>{text(message("Assumed, because not entered:"))}</p><ul>{rows}</ul></div>'
 
 
@@ -61,7 +63,7 @@ def _assumed(one: Assumption) -> str:
     words = message("{label}: {value}", label=one.label, value=one.shown)
     link = f'<a href="#field-{text(one.field)}">{text(words)}</a>'
     other = str(one.otherwise).rstrip(".")
-    return f'<li>{link}. {text(message("If {other}: {otherwise}.", other=one.other, otherwise=other))}</li>'
+    return f'<li>{link}. {text(message("If {other}: {otherwise}.", other=lower(one.other), otherwise=other))}</li>'
 
 
 def head_html(result: Result, name: str) -> str:

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 
 from calc import permalink
 from calc.address import page_address
 from calc.answer import Row, Table
-from calc.messages import message
+from calc.known import known
+from calc.messages import Message, message
 from calc.unknown.conditions import lower
 from site_assets.render.marks import with_rings
 from site_assets.render.text import text, unbroken
 
+SIZE = re.compile(r"(\S+ (?:AWG|kcmil)(?= ))? ?(.*)", re.DOTALL)  # at the beginning
 PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
 FEW_COLUMNS, SHORT_CELL = 3, 18  # characters: figures stay in their columns on a phone, words get a card
 
@@ -40,20 +43,26 @@ def _part(row: Row, columns: int) -> str:
     cells = row.cells
     between = ""
     if "from" in cells:
-        words = message("{start} to {end}", start=cells["from"], end=lower(cells["to"]))
-        between = f'<td role="cell">{unbroken(text(words))}</td>'
+        to = message("to {end}", end=lower(cells["to"]))
+        between = f'<td role="cell">{unbroken(text(cells["from"]))} <b class="part-to">{unbroken(text(to))}</b></td>'
     section = f'<span class="part-section">{with_rings(text(cells["section"]))}</span>'
     return (
         f'<tbody data-status="{row.status}"><tr role="row">'
         f'<th scope="rowgroup" role="rowheader">{_name(row, "part")}</th>{between}'
-        f'<td class="part-size" role="cell">{unbroken(text(cells["size"]))}</td></tr>'
+        f'<td class="part-size" role="cell">{_size(cells["size"])}</td></tr>'
         f'<tr class="part-why"><td colspan="{columns}">{unbroken(text(cells["why"]))} {section}</td></tr></tbody>'
     )
 
 
+def _size(words: Message | str) -> str:
+    """Return a size as heavy figures, what stands beside it in regular; other words are heavy as a whole."""
+    size, beside = known(SIZE.match(text(words))).groups()
+    return f'<b class="whole">{size}</b> {unbroken(beside)}' if size else f"<b>{beside}</b>"
+
+
 def _figures(table: Table) -> str:
     """Return a list of other kinds: figures in columns, words on a narrow screen as a card for each row."""
-    first, *others = table.headings
+    others = list(table.headings)[1:]
     head = "".join(f'<th scope="col">{text(words)}</th>' for words in table.headings.values())
     rows = "".join(_row(table, row) for row in table.rows)
     if all(len(str(row.cells[key])) <= SHORT_CELL for row in table.rows for key in others):

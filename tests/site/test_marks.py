@@ -13,6 +13,7 @@ from site_assets.render.marks import key_html, mark_html
 from tests.site.pages import SITE, article, html_files
 
 RING = re.compile(r'<span class="mark" data-mark="(\w+)">(.*?)</span>')
+TOLD = re.compile(r'<p class="(?:marks-key|answer-basis)">.*?</p>|<span class="marked">.*?</span>')
 UNVERIFIED = mark_html("memory")
 
 
@@ -65,7 +66,7 @@ def test_every_ring_of_every_page_is_told_by_a_key_or_by_words_beside_it():
     for file in html_files():
         html = file.read_text(encoding="utf-8")
         body = article(html) if "<article" in html else ""
-        told = "".join(re.findall(r'<p class="(?:marks-key|answer-basis)">.*?</p>|<span class="marked">.*?</span>', body))
+        told = "".join(TOLD.findall(body))
         for mark in {mark for mark, words in RING.findall(body) if words}:
             kinds += 1
             assert f'data-mark="{mark}"' in told, (file.name, mark)
