@@ -32,6 +32,17 @@ def write(result: Result) -> str:
     return case_of(result.calculator.slug, pairs)
 
 
+def without_answer(link: str) -> str:
+    """Return a link without the answer it was made with, for the handbook's own: those are of today's rules.
+
+    >>> without_answer("main-bonding-jumper?edition=2023&conductor=3/0&said=4-copper")
+    'main-bonding-jumper?edition=2023&conductor=3/0'
+    """
+    slug, _, query = link.partition("?")
+    kept = (pair for pair in query.split("&") if not pair.startswith("said="))
+    return f"{slug}?{'&'.join(kept)}"
+
+
 def case(result: Result) -> str:
     """Return a result's calculator and inputs alone, "slug?name=value&...", for a calculator that runs others."""
     return case_of(result.calculator.slug, _given(result))

@@ -121,6 +121,11 @@ class Result:
         return [*([check.words] if check and not check.same else []), *self.trace.warnings]
 
     @property
+    def gravest_warnings(self) -> list[Message]:
+        """The same for a page: what a life hangs on before all else."""
+        return self.trace.gravest_first(self.warnings)
+
+    @property
     def entered(self) -> str:
         """What was entered and is not the default, in the words of the form."""
         fields, defaults = self.calculator.fields, self.calculator.defaults

@@ -75,6 +75,7 @@ class Trace:
         self._cited: set[str] = set()
         self.notes: list[Message] = []
         self.warnings: list[Message] = []
+        self.grave: list[Message] = []
         self.readings: list[Reading] = []
         self.table_row: TableRow | None = None
 
@@ -125,13 +126,21 @@ class Trace:
         self.steps.append(Step(words, shown_formula, numbers, value, unit, tuple(self.cite(key) for key in cites)))
         return value
 
-    def note(self, words: Message) -> None:
-        """Record what the answer implies on site."""
+    def note(self, words: Message, *, grave: bool = False) -> None:
+        """Record what the answer implies on site; a grave note is read before the others."""
         self.notes.append(words)
+        if grave:
+            self.grave.append(words)
 
-    def warn(self, words: Message) -> None:
-        """Record what the reader must know before using the answer."""
+    def warn(self, words: Message, *, grave: bool = False) -> None:
+        """Record what the reader must know before using the answer; grave: a life hangs on it, so it is read first."""
         self.warnings.append(words)
+        if grave:
+            self.grave.append(words)
+
+    def gravest_first(self, told: Sequence[Message]) -> list[Message]:
+        """Return notes or warnings with the grave ones first, each of both as they came up."""
+        return sorted(told, key=lambda words: words not in self.grave)
 
     def reading(self, condition: Message, size: str | None = None) -> None:
         """Record a condition on which another size holds: what is found on site is held against it too."""

@@ -105,7 +105,8 @@ def note_what_it_is_worth(electrode: str, rods: int, trace: Trace) -> None:
             "No electrode clears a fault on ordinary circuits, however good: the earth is never the fault path "
             "({section}).",
             section=trace.section("naming/auxiliary_electrode"),
-        )
+        ),
+        grave=True,
     )
 
 

@@ -149,7 +149,8 @@ def _say_first_how_to_isolate(trace: Trace) -> None:
         message(
             "Isolate an electrode for a test only with the service de-energized and its conductor tested free of "
             "current. Opened live, it can put full voltage across your hands and on the metal."
-        )
+        ),
+        grave=True,
     )
     trace.warn(message("Put it back and check it before the service is energized again."))
 
@@ -228,5 +229,6 @@ def _note_what_it_is_worth(trace: Trace) -> None:
         message(
             "A good reading says nothing about clearing a fault: the earth is never the fault path ({section}).",
             section=trace.section("naming/auxiliary_electrode"),
-        )
+        ),
+        grave=True,
     )

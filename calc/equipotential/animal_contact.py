@@ -118,5 +118,6 @@ def add_contact(reading: Contact, plan: Plan) -> None:
                 "{volt} V where an animal touches may be a fault that can kill. Keep people and animals away, and have "
                 "the power shut off.",
                 volt=three_figures(reading.volt),
-            )
+            ),
+            grave=True,
         )

@@ -84,7 +84,8 @@ def livestock_equipotential_plane(
         message(
             "If anyone feels a tingle, or animals shy from metal or water: keep away, and have a qualified person shut "
             "the power off from a dry place. Call the utility too."
-        )
+        ),
+        grave=True,
     )
     plan = Plan(trace)
     needed = _add_plane(area, animals, metal, plane, plan)
@@ -178,7 +179,8 @@ def _note(needed: bool, trace: Trace) -> None:
             "A plane clears no fault. The equipment grounding conductor does, insulated where it is buried "
             "({section}).",
             section=trace.section("places/farm_equipment_grounding"),
-        )
+        ),
+        grave=True,
     )
     trace.note(message("Voltage may come in on the utility's neutral. Only the utility may change that."))
 

@@ -200,7 +200,8 @@ def _warn(kind: str, amendment: str, trace: Trace) -> None:
         message(
             "If anyone feels a tingle: everyone out without touching metal, and nobody goes back in. Shut the power "
             "off from a dry place, and call the utility: it may come in from outside."
-        )
+        ),
+        grave=True,
     )
     if kind not in (*ask.LIKE_A_POOL, ask.SPA_INDOORS):
         return
@@ -227,9 +228,10 @@ def _note(kind: str, way: str, feet: float | None, trace: Trace) -> None:
             "Bonding keeps parts near one voltage. It opens no breaker: motors and lights also need their equipment "
             "grounding conductor ({section}).",
             section=trace.section(FOUNTAIN_GROUNDING if kind == ask.FOUNTAIN else POOL_GROUNDING),
-        )
+        ),
+        grave=True,
     )
-    trace.note(message("Never connect the neutral to any of this."))
+    trace.note(message("Never connect the neutral to any of this."), grave=True)
     if kind == ask.FOUNTAIN:
         trace.note(
             message(

@@ -205,7 +205,8 @@ def _warn(trace: Trace) -> None:
         message(
             "If anyone feels a tingle in the water: swim away from dock and metal. Nobody goes in to help. Shut the "
             "power off from a dry place, throw a float, and call the utility."
-        )
+        ),
+        grave=True,
     )
     trace.warn(message("No bond makes swimming OK in water with power nearby."))
 
@@ -234,7 +235,9 @@ def _note(water: str, needed_here: bool, trace: Trace) -> None:
                 section=trace.section("places/marina_equipment_grounding"),
             )
         )
-    trace.note(message("A plane clears no fault, and ground-fault protection at the water saves lives. Test it."))
+    trace.note(
+        message("A plane clears no fault, and ground-fault protection at the water saves lives. Test it."), grave=True
+    )
 
 
 def _ship(trace: Trace) -> NotCovered:

@@ -51,12 +51,14 @@ class Verdict:
         """Return by how much it is larger or smaller than required, None where no sizes were compared."""
         if self.sizes is None or self.cmil is None:
             return None
-        words = dict(sizes=_counted(abs(self.sizes)), cmil=shown_number(abs(self.cmil)))
+        words: dict[str, object] = dict(sizes=_counted(abs(self.sizes)), cmil=shown_number(abs(self.cmil)))
+        if self.required:
+            words["required"] = _wire(*self.required)
         if self.sizes == 0:
             return message("Exactly the required size.")
         if self.sizes > 0:
-            return message("{sizes} larger than required ({cmil} cmil).", **words)
-        return message("{sizes} smaller than required ({cmil} cmil).", **words)
+            return message("{sizes} larger than the {required} required ({cmil} cmil).", **words)
+        return message("{sizes} smaller than the {required} required ({cmil} cmil).", **words)
 
     @property
     def more(self) -> list[Message]:
@@ -168,13 +170,14 @@ def _compared(found: str, size: str, answer: Answer, trace: Trace) -> Verdict:
     if cmil < 0:
         met = [each for each in _smaller(trace.readings, required[0], edition) if _at_least(size, each, edition)]
         only_if = message("Large enough only {condition}.", condition=met[0].condition) if met else None
-        headline = message("Too small: {found} found, {required} required", **words)
+        by = message("1 size") if sizes == -1 else message("{count} sizes", count=-sizes)
+        headline = message("{found} is there: short by {by}", by=by, **words)
         return judged(SHORT, headline, only_if=only_if)
     open_words = _larger(size, edition, trace.readings)
     if answer.values.get("fits") is False:
-        headline = message("Large enough, but not permitted as entered: {found} found, {required} required", **words)
+        headline = message("{found} is there: large enough, but not permitted as entered", **words)
         return judged(NOT_PERMITTED, headline, open=open_words)
-    return judged(ENOUGH, message("Large enough: {found} found, {required} required", **words), open=open_words)
+    return judged(ENOUGH, message("{found} is there: enough", **words), open=open_words)
 
 
 def _smaller(readings: list[Reading], required: str, edition: str) -> list[Reading]:

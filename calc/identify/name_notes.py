@@ -35,7 +35,8 @@ def note_place(name_key: str, pair: AbstractSet[str], side: Side, trace: Trace) 
                 "At one location only, at the source or in the first disconnect ({section}). Two of them put neutral "
                 "current on metal.",
                 section=trace.section("naming/system_bonding_jumper"),
-            )
+            ),
+            grave=True,
         )
     elif name_key == name.SUPPLY_SIDE:
         _supply_side(pair, side, trace)
@@ -60,14 +61,16 @@ def _kept_apart(pair: AbstractSet[str], side: Side, trace: Trace) -> None:
         message(
             "A second neutral-to-ground connection puts load current on metal that people touch ({section}).",
             section=trace.section("naming/objectionable_current"),
-        )
+        ),
+        grave=True,
     )
     trace.note(
         message(
             "Is one there? "
             "First check that the neutral and the grounding path are intact: that connection may be all they have. "
             "De-energize, lock out/tag out and test for absence of voltage before you remove it."
-        )
+        ),
+        grave=True,
     )
     if side.place == BUILDING:
         trace.note(

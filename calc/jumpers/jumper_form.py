@@ -46,7 +46,8 @@ def jumper_form(
                 "Use only the screw made for this enclosure. It must be green, and the green must be visible with the "
                 "screw installed ({section}).",
                 section=trace.section("jumpers/screw_identification"),
-            )
+            ),
+            grave=True,
         )
         trace.note(
             message(

@@ -126,7 +126,8 @@ def main_bonding_jumper(
         message(
             "Install one jumper in each service disconnect enclosure, in one piece, unspliced ({section}).",
             section=trace.section("jumpers/main_bonding_jumper_required"),
-        )
+        ),
+        grave=True,
     )
     return Answer(
         name=message("Main bonding jumper"),

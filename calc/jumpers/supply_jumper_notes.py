@@ -43,7 +43,8 @@ def note_what_it_joins(place: str, system_grounding: str, trace: Trace) -> None:
                 "It connects the equipment grounding terminal of the generator to that of the first disconnect. Do not "
                 "bond the neutral to metal at the generator ({section}).",
                 section=section("jumpers/generator_supply_side_jumper"),
-            )
+            ),
+            grave=True,
         )
 
 
@@ -69,7 +70,8 @@ def _note_service(place: str, system_grounding: str, trace: Trace) -> None:
             "bonding locknuts or bonding bushings. Install bonding jumpers around oversized, concentric and eccentric "
             "knockouts ({section}).",
             section=section("jumpers/service_bonding_methods"),
-        )
+        ),
+        grave=True,
     )
     if place == "ahead-of-service-disconnects":
         trace.note(

@@ -186,7 +186,8 @@ def _note_where_it_stands(place: str, trace: Trace) -> None:
             "isolated from metal ({past}).",
             section=trace.section("naming/system_bonding_jumper"),
             past=trace.section("grounding/no_neutral_bond_past_system_jumper"),
-        )
+        ),
+        grave=True,
     )
     trace.note(
         message(

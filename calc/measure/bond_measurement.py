@@ -149,13 +149,15 @@ def _say_first_that_it_is_dead(trace: Trace) -> None:
         message(
             "First: de-energized, isolated, tested for absence of voltage. If anyone felt a tingle, keep people away "
             "and find the cause before you test."
-        )
+        ),
+        grave=True,
     )
     trace.warn(
         message(
             "Open a grounding electrode conductor or a bond only with the service de-energized and the conductor "
             "tested free of current. Put it back before the service is energized."
-        )
+        ),
+        grave=True,
     )
 
 
@@ -168,7 +170,8 @@ def _note_one_bad_joint(joints: int, over: float, allowed: float, trace: Trace) 
                 "joint by itself too.",
                 joints=joints,
                 over=shown_ohm(over),
-            )
+            ),
+            grave=True,
         )
 
 

@@ -105,7 +105,8 @@ def _say_first_never_to_open_it(trace: Trace) -> None:
         message(
             "Never open this conductor, clamp or pipe: full voltage may be across the gap. If anyone feels a tingle: "
             "keep people away, shut the power off from a dry place, and call the utility and a qualified electrician."
-        )
+        ),
+        grave=True,
     )
 
 
@@ -202,14 +203,16 @@ def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], 
             )
         )
     trace.warn(
-        message("Lights that brighten and dim, or metal that is warm: have the power shut off now, then look for why.")
+        message("Lights that brighten and dim, or metal that is warm: have the power shut off now, then look for why."),
+        grave=True,
     )
     if where == ask.PIPE or NEIGHBOR in causes:
         trace.warn(
             message(
                 "Nobody cuts or opens the water pipe or removes the water meter before the pipe is jumpered across "
                 "and the neutrals are known to be sound."
-            )
+            ),
+            grave=True,
         )
     if SHARED in causes:
         trace.note(
@@ -231,7 +234,10 @@ def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], 
             section=trace.section("grounding/no_neutral_bond_on_load_side"),
         )
     )
-    trace.note(message("Currents from two sources may cancel here. Little or no current does not prove a path sound."))
+    trace.note(
+        message("Currents from two sources may cancel here. Little or no current does not prove a path sound."),
+        grave=True,
+    )
 
 
 def _of_the_switch(where: str, signs: Signs) -> Message:

@@ -34,7 +34,8 @@ def notes_on_entry(need: str, place: str, knockout: str, fitting: str | None, tr
                 "An equipment grounding conductor in the raceway does not replace this bonding: {section} has no such "
                 "exception.",
                 section=section(OVER),
-            )
+            ),
+            grave=True,
         )
     if need == ORDINARY and place == "derived-system":
         trace.note(

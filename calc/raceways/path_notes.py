@@ -68,14 +68,16 @@ def notes_on_metal(raceway: str, trace: Trace) -> None:
         message(
             "Over 250 V to ground, entries to boxes and enclosures require better bonding ({section}).",
             section=section("raceways/over_250_volts_to_ground"),
-        )
+        ),
+        grave=True,
     )
     if raceway == "armored-cable":
         trace.note(
             message(
                 "The armor qualifies only with the bonding strip under it along its whole length ({section}).",
                 section=section("raceways/armored_cable_strip"),
-            )
+            ),
+            grave=True,
         )
     if raceway == "mineral-insulated-copper":
         trace.note(

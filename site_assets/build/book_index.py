@@ -14,10 +14,11 @@ from jinja2 import nodes
 
 from calc.messages import message
 from calc.rulebook import rule, rule_keys
-from site_assets.build.by_edition import by_edition, short_mark
+from site_assets.build.by_edition import by_edition
 from site_assets.build.glossary import terms
 from site_assets.build.page_data import DOCS, ROOMS, page_data, pages, title_of
-from site_assets.render.answer import text
+from site_assets.render.marks import mark_html
+from site_assets.render.text import text
 
 ROOMS_WITH_CITATIONS = (*ROOMS, "calculators")
 LEFT_OUT = "\n## What this page doesn't cover"
@@ -80,7 +81,7 @@ def index_of_spanish() -> str:
     """Return every Spanish word with the English that the glossary has for it, those not seen in print marked."""
     leads: dict[str, list[str]] = {}
     for each in terms():
-        mark = "" if each.spanish_seen else f" {short_mark('memory')}"
+        mark = "" if each.spanish_seen else f" {mark_html('memory')}"
         for words in filter(None, each.spanish.split("; ")):
             english = f'<span lang="en">{_link(f"glossary.html#{each.anchor}", each.term)}{mark}</span>'
             leads.setdefault(words, []).append(english)

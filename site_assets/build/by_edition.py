@@ -7,14 +7,12 @@ from collections.abc import Callable
 from calc.editions import EDITIONS
 from calc.messages import message
 from calc.rulebook import rule
-from calc.trace import MARK_WORDS
-from site_assets.render.answer import text
-
-SHORT_MARKS = {"memory": message("unverified"), "practice": message("common practice")}
+from site_assets.render.marks import mark_html
+from site_assets.render.text import text
 
 
 def by_edition(render: Callable[[str], str], element: str = "span") -> str:
-    """Return what `render` gives for each edition; editions with the same text share one element."""
+    """Return what `render` gives for each edition; editions with the same text share one element, without one none."""
     rendered: dict[str, list[str]] = {}
     for edition in EDITIONS:
         rendered.setdefault(render(edition), []).append(edition)
@@ -24,12 +22,13 @@ def by_edition(render: Callable[[str], str], element: str = "span") -> str:
         f'<{element} data-edition="{" ".join(editions)}"><span class="edition-label">{_label(editions, number)}</span>'
         f"{shown}</{element}>"
         for number, (shown, editions) in enumerate(rendered.items())
+        if shown
     )
     return f'<{element} class="by-edition">{parts}</{element}>'
 
 
 def section(*keys: str) -> str:
-    """Return where each edition states the rules `keys`, each place once, with a mark where that is unverified.
+    """Return where each edition states the rules `keys`, each place once, with a ring where that is unverified.
 
     Styles know it as `cited`: on a page that a link set to an edition, the edition stands beside it.
     """
@@ -40,17 +39,10 @@ def section(*keys: str) -> str:
             if marks.get(stated.section) != "memory":
                 marks[stated.section] = stated.mark
         return "; ".join(
-            f"{text(place)} {short_mark(mark)}" if mark == "memory" else text(place) for place, mark in marks.items()
+            f"{text(place)} {mark_html(mark)}" if mark == "memory" else text(place) for place, mark in marks.items()
         )
 
     return f'<span class="cited">{by_edition(shown)}</span>'
-
-
-def short_mark(mark: str) -> str:
-    """Return a mark for running text: one word, the rest of it where the pointer rests."""
-    return (
-        f'<span class="mark short" data-mark="{mark}" title="{text(MARK_WORDS[mark])}">{text(SHORT_MARKS[mark])}</span>'
-    )
 
 
 def _label(editions: list[str], number: int) -> str:

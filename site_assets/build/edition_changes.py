@@ -5,7 +5,8 @@ from __future__ import annotations
 from calc.messages import Message, message
 from calc.rulebook import Rule, rule, rule_keys
 from site_assets.build.rule_values_page import figures_of_rule
-from site_assets.render.answer import mark_html, text
+from site_assets.render.marks import mark_html
+from site_assets.render.text import text
 
 # Practice and physics do not change with an edition.
 OF_THE_CODE = ("confirmed", "memory")

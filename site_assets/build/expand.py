@@ -14,6 +14,7 @@ import jinja2
 from site_assets.build.assets import prepare_assets
 from site_assets.build.first_mentions import with_first_mentions_explained
 from site_assets.build.front_matter import joined, parted
+from site_assets.build.marks_key import with_marks_key
 from site_assets.build.page_data import DOCS, ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
@@ -72,7 +73,7 @@ def expanded(name: str, page: str, menu: tuple[str, ...]) -> str:
     except jinja2.TemplateError as error:
         raise PageDataError(f"{name}.md: {error}") from error
     told = search_settings(name, own | _cautions(name))
-    return joined(told, with_words_apart(with_first_mentions_explained(name, filled)))
+    return joined(told, with_marks_key(with_words_apart(with_first_mentions_explained(name, filled))))
 
 
 def _cautions(name: str) -> dict[str, list[str]]:

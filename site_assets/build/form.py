@@ -148,7 +148,6 @@ def _state() -> str:
         "copy-yourself": message("Copy this link yourself:"),
         "earlier": message("Calculated earlier in this tab. Calculating it again."),
         "linked": message("Calculating the answer for this link."),
-        "link-said": message("When the link was made, the answer was: {answer}. Wait for today's.", answer="{answer}"),
     }
     attributes = " ".join(f'data-{name}="{text(sentence)}"' for name, sentence in words.items())
     return f'<p class="runtime-state" role="status" {attributes}></p>'

@@ -9,8 +9,9 @@ from urllib.parse import urlencode
 from calc.address import page_address
 from calc.messages import message
 from calc.registry import CALCULATORS
+from site_assets.build.at_a_glance import at_a_glance_html
 from site_assets.build.book_index import index_of_sections, index_of_spanish, index_of_words
-from site_assets.build.by_edition import by_edition, section, short_mark
+from site_assets.build.by_edition import by_edition, section
 from site_assets.build.checks import checks_html, exercise_html, notes_html, worked_answer_html
 from site_assets.build.edition_changes import edition_changes_html
 from site_assets.build.form import form_html
@@ -24,7 +25,9 @@ from site_assets.build.rule_values_page import changes_list, figures_table, sour
 from site_assets.build.runtime_list import runtime_of_page
 from site_assets.build.scene_svg import scene_html
 from site_assets.diagrams import drawing
-from site_assets.render.answer import mark_html, result_html, text
+from site_assets.render.answer import result_html
+from site_assets.render.marks import mark_html, mark_with_words_html
+from site_assets.render.text import text
 
 # Without it no other bond can open a breaker.
 FIRST_CHECKED = "parts/main-bonding-jumper"
@@ -46,6 +49,7 @@ class PageParts:
         """Return every call by the name Markdown uses."""
         return {
             "calculator": self.calculator,
+            "at_a_glance": lambda slug: at_a_glance_html(slug, self.to_top),
             "calculators_list": calculators_list,
             "pages_list": self.pages_list,
             "every_check": self.every_check,
@@ -55,8 +59,8 @@ class PageParts:
             "section": section,
             "figure": figure,
             "figure_with_section": figure_with_section,
-            "practice": lambda: mark_html("practice"),
-            "unverified": lambda: short_mark("memory"),
+            "practice": lambda: mark_with_words_html("practice"),
+            "unverified": lambda: mark_html("memory"),
             "checks": self.checks,
             "notes": lambda: notes_html(page_data(self.page), self.to_top),
             "exercise": lambda: exercise_html(page_data(self.page), self.to_top),

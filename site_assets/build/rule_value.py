@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from calc.rulebook import Rule, rule
-from site_assets.build.by_edition import by_edition, short_mark
+from site_assets.build.by_edition import by_edition
 from site_assets.build.page_data import PageDataError
-from site_assets.render.answer import text
+from site_assets.render.marks import mark_html
+from site_assets.render.text import text
 
 COLUMN_UNITS = {"inches": "in", "feet": "ft", "millimetres": "mm", "ampere": "A", "volt": "V", "ohm": "ohm"}
 CONDUCTOR_SIZE = "conductor size"
@@ -43,7 +44,7 @@ def _whole(stated: Rule, column: str, where: dict[str, object]) -> str:
 
 
 def _mark(stated: Rule) -> str:
-    return f" {short_mark(stated.mark)}" if stated.mark in ("memory", "practice") else ""
+    return f" {mark_html(stated.mark)}" if stated.mark in ("memory", "practice") else ""
 
 
 def _figure(stated: Rule, column: str, where: dict[str, object]) -> str:

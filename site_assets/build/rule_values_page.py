@@ -13,7 +13,8 @@ from calc.messages import Message, message
 from calc.registry import CALCULATORS
 from calc.rulebook import Rule, aliases, changes, file_of, rule, rule_keys, sources
 from site_assets.build.by_edition import section
-from site_assets.render.answer import mark_html, text
+from site_assets.render.marks import mark_html
+from site_assets.render.text import text
 
 ROOM_WORDS = {
     "communications": message("Communications systems and antennas"),

@@ -2,35 +2,34 @@
 
 from __future__ import annotations
 
-import re
 from html import escape
 from typing import Any
 from urllib.parse import urlencode
 
 from calc import permalink
-from calc.address import page_address
-from calc.answer import Row, Table
 from calc.calculator import Result
 from calc.editions import EDITIONS
 from calc.found.verdict import Verdict
-from calc.json_output import citation_to_dict, linked_answer
+from calc.json_output import linked_answer
 from calc.known import known
-from calc.margin.words import margin_line
-from calc.messages import CalculatorName, Message, message
+from calc.linked_words import words_of_code
+from calc.messages import message
 from calc.registry import CALCULATORS
-from calc.rulebook import Rule, rule
-from calc.trace import MARK_WORDS, Step, shown_of_model
+from calc.rulebook import rule
+from calc.trace import MARK_WORDS
+from calc.unknown.edition import outcome_of
 from site_assets.render.chart import charts_html
+from site_assets.render.margin_rows import margins_html
+from site_assets.render.marks import key_html, ring_html
 from site_assets.render.note import note_html
-from site_assets.render.open_inputs import assumed_html, depends_html, edition_html
-from site_assets.render.text import text
+from site_assets.render.open_inputs import assumed_html, depends_html, edition_html, head_html
+from site_assets.render.part_table import table_html
+from site_assets.render.text import linked, text, unbroken
 from site_assets.render.unfinished import unfinished_html
+from site_assets.render.working import citations_html, working_html
 
-FEW_COLUMNS = 3
-UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
-NUMBER_WITH_UNIT = re.compile(rf"[\d.,/]*\d (?:{'|'.join(UNITS)})(?![\w·²])")
 SHORT_HEADLINE = 14  # characters: a size, a number; longer ones are words, and no word breaks on a phone
-PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
+NOTES_SHOWN = 3
 
 
 def result_html(result: Result, *, actions: bool = True) -> str:
@@ -42,25 +41,11 @@ def result_html(result: Result, *, actions: bool = True) -> str:
         return _said_earlier(result) + _fix(result)
     buttons = _actions(result) if actions else ""
     if result.depends:
-        below = f"{_warnings(result)}{_list('answer-notes', result.trace.notes)}{buttons}"
-        body = depends_html(result, f"{_entered(result)}{below}{_working(result)}{_citations(result)}")
+        below = f"{_entered(result)}{_warnings(result)}{_notes(result)}{buttons}"
+        body = depends_html(result, f"{below}{working_html(result)}{citations_html(result)}")
     else:
         body = _answer(result, buttons) if result.outcome == "answer" else _not_covered(result, buttons)
     return _said_earlier(result) + body
-
-
-def mark_html(mark: str) -> str:
-    """Return the badge that says how a figure was checked."""
-    return f'<span class="mark" data-mark="{mark}">{text(MARK_WORDS[mark])}</span>'
-
-
-def linked(words: Message | str) -> str:
-    """Return words as HTML text; each calculator that they name becomes a link to its page."""
-    shown = text(words)
-    for named in words.values.values() if isinstance(words, Message) else ():
-        if isinstance(named, CalculatorName):
-            shown = shown.replace(text(named), f'<a href="{named.slug}.html">{text(named)}</a>', 1)
-    return shown
 
 
 def _answer(result: Result, buttons: str) -> str:
@@ -69,21 +54,14 @@ def _answer(result: Result, buttons: str) -> str:
     heading = text(answer.name if buttons else message("Example: {name}", name=answer.name))
     return (
         '<section class="answer" data-outcome="answer" tabindex="-1">'
-        f'<h2 class="answer-name">{heading}</h2>'
-        f"{_found(result.found)}"
-        f'<p class="answer-size"><span class="{kind}">{_unbroken(text(answer.headline))}</span> '
-        f'<span class="metal">{_unbroken(text(answer.detail))}</span></p>'
-        f'{unfinished_html(answer)}<p class="answer-basis">{_basis(result)}</p>{edition_html(result)}'
-        f"{_entered(result)}{assumed_html(result) if buttons else ''}{_warnings(result)}{_table(answer.table)}"
-        f"{charts_html(answer.charts)}{_list('answer-notes', result.trace.notes)}{_margin(result)}{buttons}"
-        f"{_working(result)}{_citations(result)}</section>"
+        f"{head_html(result, heading)}{_found(result.found)}"
+        f'<p class="answer-size"><span class="{kind}">{unbroken(text(answer.headline))}</span> '
+        f'<span class="metal">{unbroken(text(answer.detail))}</span></p>'
+        f"{unfinished_html(answer)}{_basis(result)}{edition_html(result)}{_warnings_and_table(result)}"
+        f"{_entered(result)}{assumed_html(result) if buttons else ''}"
+        f"{charts_html(answer.charts)}{margins_html(result)}{_notes(result)}{buttons}"
+        f"{working_html(result)}{citations_html(result)}</section>"
     )
-
-
-def _margin(result: Result) -> str:
-    """Return where the answer changes, in one line."""
-    line = margin_line(result, result.margin)
-    return f'<p class="answer-margin">{_unbroken(text(line))}</p>' if line else ""
 
 
 def _found(verdict: Verdict | None) -> str:
@@ -91,43 +69,26 @@ def _found(verdict: Verdict | None) -> str:
     if verdict is None:
         return ""
     beside = " ".join(map(str, verdict.more))
-    more = f'<p class="found-more">{_unbroken(text(beside))}</p>' if beside else ""
-    return f'<p class="found" data-verdict="{verdict.verdict}">{_unbroken(text(verdict.headline))}</p>{more}'
-
-
-def _unbroken(html: str) -> str:
-    """Return words in which no number stands on one line and its unit on the next."""
-    return NUMBER_WITH_UNIT.sub(r'<span class="whole">\g<0></span>', html)
+    more = f'<p class="found-more">{unbroken(text(beside))}</p>' if beside else ""
+    return f'<p class="found" data-verdict="{verdict.verdict}">{unbroken(text(verdict.headline))}</p>{more}'
 
 
 def _basis(result: Result) -> str:
-    edition = text(message("{edition} edition", edition=result.edition))
+    """Return where the edition states the answer and how that was checked; "" for a list, whose rows name their own."""
     if result.answered.basis is None:
-        return edition
-    basis = rule(result.answered.basis, result.edition)
-    return f"{edition} · {text(basis.section)} · {mark_html(basis.mark)} {text(basis.note)}"
-
-
-def _table(table: Table | None) -> str:
-    """Return a list of parts; on a narrow screen each row becomes a card, so every cell carries its heading."""
-    if table is None:
         return ""
-    head = "".join(f'<th scope="col">{text(words)}</th>' for words in table.headings.values())
-    rows = "".join(_row(table, row) for row in table.rows)
-    kind = "list" if len(table.headings) <= FEW_COLUMNS else "list wide"
-    return f'<table class="{kind}"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'
+    basis = rule(result.answered.basis, result.edition)
+    note = f". {text(basis.note)}" if str(basis.note) else ""
+    words = f'<span class="mark-words">{text(MARK_WORDS[basis.mark])}</span>'
+    return f'<p class="answer-basis">{ring_html(basis.mark)} {text(basis.section)}, {words}{note}</p>'
 
 
-def _row(table: Table, row: Row) -> str:
-    first, *others = table.headings
-    name = text(row.cells[first])
-    if row.link:
-        name = f'<a href="{escape(PAGE_TO_TOP + page_address(row.link))}">{name}</a>'
-    cells = "".join(
-        f'<td data-heading="{text(table.headings[key])}" data-column="{key}">{_unbroken(text(row.cells[key]))}</td>'
-        for key in others
-    )
-    return f'<tr><th scope="row">{name}</th>{cells}</tr>'
+def _warnings_and_table(result: Result) -> str:
+    """Return the list of an answer, what the rings in it mean, and the warnings: above it only where one is grave."""
+    table = table_html(result.answered.table)
+    table += key_html(mark for mark in MARK_WORDS if f'data-mark="{mark}"' in table)
+    grave = any(words in result.trace.grave for words in result.warnings)
+    return _warnings(result) + table if grave else table + _warnings(result)
 
 
 def _fix(result: Result) -> str:
@@ -147,7 +108,7 @@ def _not_covered(result: Result, buttons: str) -> str:
         '<section class="not-covered" data-outcome="not_covered" tabindex="-1">'
         f"<h2>{text(message('Not covered here'))}</h2>"
         f'<p class="why">{text(outside.why)}</p><p class="look-in">{linked(outside.look_in)}</p>{_other_pages(result)}'
-        f"{edition_html(result)}{_entered(result)}{_warnings(result)}{buttons}{_working(result)}{_citations(result)}"
+        f"{edition_html(result)}{_entered(result)}{_warnings(result)}{buttons}{working_html(result)}{citations_html(result)}"
         "</section>"
     )
 
@@ -163,8 +124,12 @@ def _said_earlier(result: Result) -> str:
     earlier = linked_answer(result)
     if not earlier:
         return ""
+    then = words_of_code(earlier["then"])
+    told = message("The link was made with: {answer}", answer=then) if then else message(
+        "The link was made with another answer."
+    )  # fmt: skip
     now, unexplained = (
-        message("The answer now: {answer}", answer=earlier["now"]),
+        message("The answer now: {answer}", answer=outcome_of(result)),
         message(
             "No recorded change of our rules explains it. Check what is entered, then the working below against the "
             "book."
@@ -177,18 +142,34 @@ def _said_earlier(result: Result) -> str:
     return (
         '<section class="said-earlier" tabindex="-1">'
         f"<h2>{text(message('This answer is different from the one in the link'))}</h2>"
-        f"<p>{text(message('The link was made with: {answer}', answer=earlier['then']))}</p>"
-        f"<p>{text(now)}</p>{_list('reasons', reasons)}</section>"
+        f"<p>{text(told)}</p><p>{text(now)}</p>{_list('reasons', reasons)}</section>"
     )
 
 
 def _entered(result: Result) -> str:
-    return f'<p class="answer-inputs">{text(result.entered)}</p>'
+    """Return what was entered; above a list in one line that unfolds."""
+    words = text(message("For {entered}.", entered=result.entered)) if result.entered else ""
+    if not words:
+        return ""
+    if result.answer and result.answer.table:
+        return f'<details class="answer-inputs"><summary><span>{words}</span></summary></details>'
+    return f'<p class="answer-inputs">{words}</p>'
 
 
 def _warnings(result: Result) -> str:
-    rows = "".join(f'<p class="warning">{_unbroken(text(words))}</p>' for words in result.warnings)
+    """Return the warnings as one stack, the gravest first."""
+    rows = "".join(f'<p class="warning">{unbroken(text(words))}</p>' for words in result.gravest_warnings)
     return f'<div class="warnings">{rows}</div>' if rows else ""
+
+
+def _notes(result: Result) -> str:
+    """Return the first notes, the gravest before the others; the rest is folded."""
+    notes = result.trace.gravest_first(result.trace.notes)
+    shown, more = _list("answer-notes", notes[:NOTES_SHOWN]), notes[NOTES_SHOWN:]
+    if not more:
+        return shown
+    words = message("One more note") if len(more) == 1 else message("{count} more notes", count=len(more))
+    return f'{shown}<details class="more-notes"><summary>{text(words)}</summary>{_list("answer-notes", more)}</details>'
 
 
 def _actions(result: Result) -> str:
@@ -215,47 +196,6 @@ def _compare(result: Result) -> str:
     )
 
 
-def _working(result: Result) -> str:
-    if not result.trace.steps:
-        return ""
-    rows = "".join(_step(step) for step in result.trace.steps)
-    return f'<section class="working"><h3>{text(message("Working"))}</h3><ol class="steps">{rows}</ol></section>'
-
-
-def _step(step: Step) -> str:
-    numbers = step.numbers
-    if not numbers and step.value is not None:
-        shown = step.value if isinstance(step.value, str) else shown_of_model(step.value)
-        numbers = f"{shown} {step.unit}".strip()
-    formula = f'<p class="step-formula">{text(step.formula)}</p>' if step.formula else ""
-    shown_numbers = f'<p class="step-numbers">{_unbroken(text(numbers))}</p>' if numbers else ""
-    # Two rules can stand in one section: its name and mark are shown once.
-    places = dict.fromkeys((cited.section, cited.mark) for cited in step.citations)
-    cites = "".join(f'<p class="step-cite">{text(section)} {mark_html(mark)}</p>' for section, mark in places)
-    words = _unbroken(text(step.words))
-    return f'<li class="step"><p class="step-words">{words}</p>{formula}{shown_numbers}{cites}</li>'
-
-
-def _citations(result: Result) -> str:
-    head = "".join(
-        f"<th>{text(words)}</th>" for words in (
-            message("Section"), message("What it states"), message("How it was checked")
-        )
-    )
-    rows = "".join(_citation(cited) for cited in result.trace.citations)
-    heading = text(message("Sections and sources, {edition} edition", edition=result.edition))
-    return (
-        f'<details class="citations"><summary>{heading}</summary>'
-        f'<table class="facts"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></details>'
-    )
-
-
-def _citation(cited: Rule) -> str:
-    seen = "; ".join(citation_to_dict(cited)["sources"])
-    checked = " ".join([mark_html(cited.mark), text(seen), text(cited.note)])
-    return f"<tr><td>{text(cited.section)}</td><td>{text(cited.title)}</td><td>{checked}</td></tr>"
-
-
 def _list(name: str, sentences: list[Any]) -> str:
-    rows = "".join(f"<li>{_unbroken(linked(words))}</li>" for words in sentences)
+    rows = "".join(f"<li>{unbroken(linked(words))}</li>" for words in sentences)
     return f'<ul class="{name}">{rows}</ul>' if rows else ""

@@ -10,9 +10,11 @@ from time import monotonic
 
 from calc.batch import TableError, answer_table, counted
 from calc.messages import message
+from calc.permalink import without_answer
 from calc.registry import CALCULATORS
 from calc.trace import shown_number
-from site_assets.render.answer import mark_html, text
+from site_assets.render.marks import key_html, mark_html
+from site_assets.render.text import text
 
 MAX_SHOWN = 10
 SECONDS_AT_ONCE = 0.2  # a row of some calculators takes as long by itself
@@ -87,7 +89,7 @@ def _first_rows(counts: Counter[str], rows: list[dict[str, str]]) -> str:
     more = _more(counts["answer"] + counts["not_covered"] + counts["depends"] - len(rows))
     return (
         f'<h2>{text(message("First rows"))}</h2><table class="facts"><thead><tr>{head}</tr></thead>'
-        f"<tbody>{body}</tbody></table>{more}"
+        f"<tbody>{body}</tbody></table>{key_html(row['mark'] for row in rows)}{more}"
     )
 
 
@@ -101,7 +103,7 @@ def _row(row: dict[str, str]) -> str:
         answer = f"{text(message('It depends. {ask}', ask=row['ask']))} <b>{text(row['safe'])}</b>"
     warnings = f'<p class="warning">{text(row["warnings"])}</p>' if row["warnings"] else ""
     # The page stands in the folder that the link names.
-    address = text("?" + row["link"].partition("?")[2])
+    address = text("?" + without_answer(row["link"]).partition("?")[2])
     opened = f'<a href="{address}" target="_blank" rel="noopener">{text(message("Working of this row"))}</a>'
     mark = mark_html(row["mark"]) if row["mark"] else ""
     sections = f"{text(row['sections'])} {mark}<br>{opened}"

@@ -130,7 +130,7 @@ export function startCalculator(form, signal) {
     if (earlier) result.innerHTML = earlier;
     submit(inForce(linked), { moveFocus: !earlier });
     if (earlier) result.prepend(lineElement("earlier", state.dataset.earlier));
-    else result.replaceChildren(awaiting(new URLSearchParams(linked).get("said"), state));
+    else result.replaceChildren(awaiting(state));
     if (!earlier) state.scrollIntoView({ block: "start" });
   }
 
@@ -161,12 +161,11 @@ function putQuery(query) {
   history.replaceState(history.state, "", `?${query}${location.hash}`);
 }
 
-/** What stands in the place of a linked answer until it is worked out: never the answer itself, only what the link said. */
-function awaiting(said, state) {
+/** What stands in the place of a linked answer until it is worked out: never an answer. */
+function awaiting(state) {
   const place = document.createElement("div");
   place.className = "awaiting";
-  const lines = [state.dataset.linked, said && state.dataset.linkSaid.replace("{answer}", () => said)];
-  place.append(...lines.filter(Boolean).map((words) => lineElement("", words)));
+  place.append(lineElement("", state.dataset.linked));
   return place;
 }
 

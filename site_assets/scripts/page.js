@@ -1,5 +1,6 @@
 // Brings the calculators, the drawings, the notes and the offline panel of a page to life. The page reads without it.
 
+import { startGlance } from "./at-a-glance.js";
 import { startCalculator } from "./calculator.js";
 import { startCharts } from "./chart.js";
 import { startMany } from "./many.js";
@@ -27,6 +28,7 @@ function start(selector, startPart) {
 }
 
 function startPage() {
+  start("[data-glance]", startGlance); // it hears the first answer
   start("form.calculator", startCalculator);
   start("[data-many]", startMany);
   start("[data-scene]", startScene);

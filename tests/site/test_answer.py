@@ -6,7 +6,9 @@ from pathlib import Path
 
 import pytest
 
+from calc.linked_words import words_of_code
 from calc.registry import CALCULATORS
+from calc.trace import MARK_WORDS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
 
@@ -142,7 +144,82 @@ def test_every_answer_to_press_has_its_note_and_no_example_has():
 
 def test_a_link_that_must_be_mended_shows_what_it_was_answered_before_what_to_mend():
     html = html_of("main-bonding-jumper", conductor="3/0 AL", said="4-copper")
-    assert "The link was made with: 4-copper" in html and "There is no answer until" in html
+    assert "The link was made with: 4 AWG copper" in html and "There is no answer until" in html
     assert html.index("said-earlier") < html.index('data-outcome="fix"')
     assert "said-earlier" not in html_of("main-bonding-jumper", conductor="3/0 AL")
     assert "said-earlier" not in html_of("main-bonding-jumper", conductor="3/0", said="4-copper")
+
+
+def test_no_reader_is_shown_the_code_of_an_answer():
+    html = html_of("main-bonding-jumper", conductor="500kcmil", said="2-copper")
+    assert "The link was made with: 2 AWG copper" in html and "The answer now: 1/0 AWG copper" in html
+    assert "2-copper" not in html and "1/0-copper" not in html
+    barn = CALCULATORS["livestock-equipotential-plane"]
+    plan = result_html(barn(**barn.example, said="needed,x.y"))
+    assert "The link was made with another answer." in plan and "x.y" not in plan
+    assert words_of_code("conductor-name") and words_of_code("yes-no") is None and words_of_code("9/0-copper") is None
+
+
+def test_a_link_of_the_handbook_itself_carries_no_earlier_answer():
+    schedule = CALCULATORS["service-schedule"]
+    links = re.findall(r'href="(\.\./calculators/[^"]+)"', result_html(schedule(**schedule.example)))
+    assert len(links) > 4 and not any("said=" in link for link in links)
+
+
+def test_the_gravest_warning_comes_first_and_what_is_not_verified_last():
+    html = html_of("pool-bonding-plan", edition="2026", kind="in-ground-conductive", parts="rebar,pump")
+    told = re.findall(r'<p class="warning">(.*?)</p>', html)
+    assert len(told) > 1 and html.count('<div class="warnings">') == 1
+    assert told[0].startswith("If anyone feels a tingle") and told[-1].startswith("Not verified for the 2026 edition")
+    result = CALCULATORS["clamp-reading"](**CALCULATORS["clamp-reading"].example)
+    grave = [words in result.trace.grave for words in result.gravest_warnings]
+    assert any(grave) and grave == sorted(grave, reverse=True)
+    assert sorted(map(str, result.gravest_warnings)) == sorted(map(str, result.warnings)), "none is lost"
+
+
+def test_a_life_that_hangs_on_it_stands_above_a_list_and_the_rest_below():
+    html = html_of("pool-bonding-plan", edition="2020", kind="in-ground-conductive", parts="rebar,pump")
+    assert html.index('<div class="warnings">') < html.index("<table")
+    schedule = html_of("service-schedule", conductor="500kcmil", electrodes="rod")
+    assert schedule.index("<table") < schedule.index('<div class="warnings">')
+
+
+def test_three_notes_are_read_at_once_and_none_is_lost():
+    result = CALCULATORS["system-bonding-jumper"](**CALCULATORS["system-bonding-jumper"].example)
+    html, notes = result_html(result), len(result.trace.notes)
+    assert notes > 3
+    folded = html[html.index('<details class="more-notes">') : html.index("</details>", html.index("more-notes"))]
+    assert folded.count("<li>") == notes - 3
+    few = html_of("main-bonding-jumper", conductor="3/0")
+    assert "more-notes" not in few and '<ul class="answer-notes"><li>' in few
+
+
+@pytest.mark.parametrize("mark", MARK_WORDS)
+def test_a_ring_never_stands_without_its_words(mark, marked):
+    marked("jumpers/supply_side_size", "2023", mark)
+    html = html_of("main-bonding-jumper", conductor="3/0")
+    basis = re.search(r'<p class="answer-basis">.*?</p>', html)[0]
+    assert f'data-mark="{mark}"' in basis and str(MARK_WORDS[mark]) in basis
+    for ring in re.finditer(r'<span class="mark" data-mark="(\w+)">(.*?)</span>(.{0,90})', html):
+        assert str(MARK_WORDS[ring[1]]) in ring[0] or (ring[1] == "memory" and "not verified" in ring[0]), ring[0]
+    key = re.search(r'<p class="marks-key">.*?</p>', html)[0]
+    told = "not verified: read the book" if mark == "memory" else str(MARK_WORDS[mark])
+    assert f'data-mark="{mark}"></span> {told}' in key
+
+
+def test_the_edition_stands_in_the_head_of_the_card_and_whether_it_was_picked():
+    assert '<p class="answer-edition">NEC 2020</p>' in html_of("main-bonding-jumper", edition="2020", conductor="3/0")
+    assert "NEC 2023, not picked" in result_html(CALCULATORS["main-bonding-jumper"](conductor="3/0"))
+
+
+def test_a_list_of_parts_has_part_from_and_to_and_size_first_and_its_inputs_in_one_line():
+    schedule = CALCULATORS["service-schedule"]
+    html = result_html(schedule(**schedule.example))
+    assert re.findall(r'<th scope="col">([^<]+)</th>', html)[:3] == ["Part", "From, to", "Size"]
+    assert html.index("parts-list") < html.index('<details class="answer-inputs">')
+    rows = schedule(**schedule.example).answer.table.rows
+    assert html.count('class="part-size"') == html.count('class="part-why"') == len(rows)
+    plan = html_of("pool-bonding-plan", edition="2026", kind="in-ground-conductive", parts="rebar,pump")
+    assert re.findall(r'<th scope="col">([^<]+)</th>', plan)[:2] == ["Part", "What to do"]
+    plan = re.sub("<pre.*?</pre>", "", plan, flags=re.DOTALL)  # a note to copy has no rings, and says it in words
+    assert "(unverified: read the book)" not in plan and 'data-mark="memory"' in plan

@@ -48,7 +48,11 @@ def test_a_note_of_an_answer_that_depends_holds_each_condition_and_the_question(
 def test_a_default_that_decides_stands_in_the_answer_and_is_no_warning():
     html = result_html(main_bonding_jumper(edition="2023", conductor="3/0"))
     assumed = html[html.index('<div class="assumed">') :]
-    assert "<li>Sets in parallel: 1. If you enter 2 instead: 2 AWG copper wire or larger.</li>" in assumed
+    one = '<li><a href="#field-sets">Sets in parallel: 1</a>. If 2: 2 AWG copper wire or larger.</li>'
+    assert one in assumed
+    assumed = assumed[: assumed.index("</div>")]
+    deciding = [each for each in main_bonding_jumper(edition="2023", conductor="3/0").assumed if each.decides]
+    assert len(deciding) > 3 and assumed.count("</a>. If ") == len(deciding), "each with its other outcome"
     assert 'class="warning"' not in html
 
 

@@ -81,7 +81,8 @@ def say_what_it_means(
         message(
             "If anyone feels a tingle: keep people and animals away and touch neither part. Shut the power off from "
             "well away, and call the utility or a qualified person."
-        )
+        ),
+        grave=True,
     )
     most = message("{most} mA", most=at_most(max(worst, MIN_MILLIAMPERE)))
     if not warn_of_a_lasting_current(worst, most, trace):
@@ -125,7 +126,8 @@ def say_what_it_means(
                 "No metal path leads back to the neutral here. A bond between the parts alone trips no breaker "
                 "({section}).",
                 section=trace.section("grounding/effective_fault_path"),
-            )
+            ),
+            grave=True,
         )
     trace.note(
         message(

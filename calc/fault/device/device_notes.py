@@ -89,7 +89,8 @@ def note_the_device(device_kind: str, device: float, fuse_class: str, trace: Tra
             message(
                 "It protects equipment, not people, and only what is downstream of its sensor. A fault upstream "
                 "opens nothing here."
-            )
+            ),
+            grave=True,
         )
     if device_kind == INTERRUPTER:
         trace.note(

@@ -190,7 +190,8 @@ def _say_what_it_means(source_ohm: float, source: float, volt: float, trace: Tra
             "the source.",
             section=trace.section(NEVER_THE_PATH),
             path=trace.section("grounding/effective_fault_path"),
-        )
+        ),
+        grave=True,
     )
     trace.note(
         message(
@@ -198,7 +199,8 @@ def _say_what_it_means(source_ohm: float, source: float, volt: float, trace: Tra
             "Meeting it proves nothing about clearing a fault.",
             limit=limit.value,
             section=limit.section,
-        )
+        ),
+        grave=True,
     )
     if source_ohm:
         trace.note(
@@ -206,7 +208,8 @@ def _say_what_it_means(source_ohm: float, source: float, volt: float, trace: Tra
                 "The neutral and everything bonded to it rises too: {volt} V to earth, even in buildings with no "
                 "fault.",
                 volt=shown(source),
-            )
+            ),
+            grave=True,
         )
         trace.note(
             message(

@@ -26,7 +26,8 @@ def note_the_loop(
             message(
                 "Nothing requires the device to open. Up to {volt} V stays on the metal until someone finds it.",
                 volt=volt,
-            )
+            ),
+            grave=True,
         )
     elif seen.verdict == SLOW:
         trace.warn(
@@ -34,7 +35,8 @@ def note_the_loop(
                 "The metal may be live for {time}, at up to {volt} V to the panel.",
                 time=shown_time(known(seen.slowest_second)),
                 volt=volt,
-            )
+            ),
+            grave=True,
         )
     if joint:
         trace.warn(message("A loose joint has no fixed resistance: it heats, opens, arcs. Tighten it and measure."))
@@ -42,7 +44,8 @@ def note_the_loop(
         message(
             "The voltage is to the panel where the run begins. To earth it is higher: the fault raises the panel's "
             "neutral and metal too."
-        )
+        ),
+        grave=True,
     )
     if highest > value(unmarked(device_kind)):
         trace.note(

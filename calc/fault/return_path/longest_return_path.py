@@ -130,7 +130,8 @@ def longest_return_path(
             "Likely {likely} ft, at best {high} ft. Plan on the shortest.",
             likely=at_least(found["likely"], THREE),
             high=at_least(found["high"], THREE),
-        )
+        ),
+        grave=True,
     )
     losses = ranked(ways, volt, arc, source, ampere)
     if losses:
@@ -175,7 +176,8 @@ def _warn(found: dict[str, int], length: float | None, multiple: float, wiring: 
         )
     elif verdict == "no":
         trace.warn(
-            message("Your {feet} ft is too long. Even at best, the fault draws less current than you want.", feet=run)
+            message("Your {feet} ft is too long. Even at best, the fault draws less current than you want.", feet=run),
+            grave=True,
         )
     if wiring in ask.RACEWAYS:
         trace.warn(message("One loose, painted or rusted fitting voids all three lengths."))

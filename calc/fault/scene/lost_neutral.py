@@ -70,5 +70,6 @@ def warn_of_the_legs(legs: Legs, trace: Trace) -> None:
             "carry the neutral current.",
             what=message("Lost neutral") if legs.missing else message("Loose neutral"),
             legs=legs_words(legs),
-        )
+        ),
+        grave=True,
     )

@@ -27,7 +27,8 @@ def say_what_happens(
             message(
                 "Ahead of the first device, nothing in the building opens this fault. The device on the primary of "
                 "the source's transformer may take minutes, or never open."
-            )
+            ),
+            grave=True,
         )
     elif fault != "none" and (breaker is None or breaker.opening.verdict in NOT_CLEARED):
         trace.warn(
@@ -35,7 +36,8 @@ def say_what_happens(
                 "The metal stays live: {volt} V to earth on {part}, until someone finds it.",
                 volt=shown(volt),
                 part=PART_IN_SENTENCE[highest],
-            )
+            ),
+            grave=True,
         )
     elif fault != "none":
         trace.warn(
@@ -43,7 +45,8 @@ def say_what_happens(
                 "Until it opens, there is {volt} V to earth on {part}. Bonding alone does not bring that to zero.",
                 volt=shown(volt),
                 part=PART_IN_SENTENCE[highest],
-            )
+            ),
+            grave=True,
         )
     elif volt > 1:
         trace.warn(
@@ -60,7 +63,8 @@ def say_what_happens(
                 "{milliampere} mA through the person: {meaning}.",
                 milliampere=shown(milliampere),
                 meaning=MEANING_WORDS[lasting_verdict(milliampere, trace)],
-            )
+            ),
+            grave=True,
         )
     if fault == "none":
         _warn_of_stray_current(solved, trace)

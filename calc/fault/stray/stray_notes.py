@@ -21,7 +21,8 @@ def say_what_to_do(broken: bool, houses: bool, stray: Stray, trace: Trace) -> No
                 "neutral is loose. Measure the current first, and put a jumper across before the pipe is cut.",
                 gap=three_figures(stray.gap),
                 volt=VOLT,
-            )
+            ),
+            grave=True,
         )
     if not houses:
         _second_bond_last(broken, stray, trace)
@@ -42,7 +43,8 @@ def _neutral_first(houses: bool, stray: Stray, trace: Trace) -> None:
             what=what,
             gap=three_figures(stray.gap),
             both=2 * VOLT,
-        )
+        ),
+        grave=True,
     )
     trace.note(
         message(

@@ -19,7 +19,8 @@ def warn_of_water(trace: Trace) -> None:
         message(
             "If anyone feels a tingle, get everyone out of the water and off the deck, away from metal. Have the "
             "power cut, keep people away, and call a qualified electrician and the utility."
-        )
+        ),
+        grave=True,
     )
     trace.warn(
         message(

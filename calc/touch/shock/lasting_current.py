@@ -36,7 +36,8 @@ def warn_of_a_lasting_current(milliampere: float, most: Message, trace: Trace) -
                 "Up to {most} through a body can kill: above {let_go} mA some cannot let go, from {breathing} mA "
                 "breathing may stop. It lasts, so no limit for short shocks applies.",
                 **words,
-            )
+            ),
+            grave=True,
         )
     else:
         trace.warn(
@@ -44,6 +45,7 @@ def warn_of_a_lasting_current(milliampere: float, most: Message, trace: Trace) -
                 "Up to {most} through a body is more than the {let_go} mA at which some cannot let go. It lasts, so "
                 "no limit for short shocks applies. Skin breaks down and the current grows: it can kill.",
                 **words,
-            )
+            ),
+            grave=True,
         )
     return True

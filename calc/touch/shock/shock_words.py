@@ -68,7 +68,8 @@ def warn_first(condition: str, trace: Trace) -> None:
         message(
             "If someone is held: shut the power off first, do not touch them. Then call for help; if they are not "
             "breathing, start CPR."
-        )
+        ),
+        grave=True,
     )
     if condition != DRY:
         limit = trace.cite(WET_CONTACT).rows[0]

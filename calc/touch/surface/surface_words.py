@@ -23,7 +23,8 @@ def feel_a_tingle(trace: Trace) -> None:
         message(
             "If anyone feels a tingle, or an animal shies: keep people and animals away and touch nothing there. "
             "Shut the power off from well away, and call the utility or a qualified person."
-        )
+        ),
+        grave=True,
     )
 
 

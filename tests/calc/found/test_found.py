@@ -48,7 +48,7 @@ def test_what_is_short_is_told_in_sizes_and_area():
     told = found(main_bonding_jumper, conductor="3/0", found="8 copper")
     # Chapter 9 Table 8: 41,740 cmil - 16,510 cmil; between them 6 AWG, then 4 AWG
     assert told["short_by"] == {"sizes": 2, "cmil": 25_230} and told["spare"] is None
-    assert told["headline"] == "Too small: 8 AWG copper found, 4 AWG copper required"
+    assert told["headline"] == "8 AWG copper is there: short by 2 sizes"
 
 
 def test_what_is_enough_is_told_with_what_it_has_to_spare():
@@ -133,7 +133,7 @@ def test_where_a_smaller_size_holds_on_a_condition_the_verdict_follows_the_large
     for calculator in (equipment_grounding_conductor, equipment_bonding_jumper):
         told = found(calculator, **circuit, found="10 copper")
         assert told["verdict"] == "short" and "6 AWG is the minimum hot conductor size" in told["only_if"]
-        assert told["headline"] == "Too small: 10 AWG copper found, 8 AWG copper required"
+        assert told["headline"] == "10 AWG copper is there: short by 1 size"
         assert found(calculator, **circuit, found="12 copper")["only_if"] is None
         assert found(calculator, **circuit, found="8 copper")["verdict"] == "enough"
     # The ordinary neighbour: nobody doubts 8 AWG hot conductors behind 40 A.
@@ -184,7 +184,7 @@ def test_the_neutral_load_that_was_not_entered_is_left_open():
 def test_a_jumper_of_the_right_size_on_a_route_that_is_not_allowed_does_not_pass():
     told = found(equipment_bonding_jumper, device="100", routing="outside", length="9 ft", found="8 copper")
     assert told["verdict"] == "not-permitted"
-    assert told["headline"].startswith("Large enough, but not permitted as entered")
+    assert told["headline"].startswith("8 AWG copper is there: large enough, but not permitted as entered")
     short = found(equipment_bonding_jumper, device="100", routing="outside", length="6 ft", found="8 copper")
     assert short["verdict"] == "enough"
 
@@ -228,8 +228,8 @@ def test_a_note_tells_what_was_observed_and_required_and_where():
     assert lines[:4] == [
         "Observed: 8 AWG copper.",
         "Required: 4 AWG copper or larger (Table 250.102(C)(1), 2023 edition).",
-        "Too small: 8 AWG copper found, 4 AWG copper required.",
-        "2 sizes smaller than required (25,230 cmil).",
+        "8 AWG copper is there: short by 2 sizes.",
+        "2 sizes smaller than the 4 AWG copper required (25,230 cmil).",
     ]
 
 
@@ -250,7 +250,7 @@ def test_a_table_has_the_columns_of_a_verdict_only_where_it_has_what_was_found()
     columns, rows = table("conductor,found\n3/0,8 cu\n3/0,4 cu\n3/0,\n3/0,8\n")
     assert columns[-2:] == ("found_verdict", "found_short_by") and all(tuple(row) == columns for row in rows)
     assert [row["found_verdict"] for row in rows] == ["short", "enough", "", ""]
-    assert rows[0]["found_short_by"] == "2 sizes smaller than required (25,230 cmil)."
+    assert rows[0]["found_short_by"] == "2 sizes smaller than the 4 AWG copper required (25,230 cmil)."
     assert [row["outcome"] for row in rows] == ["answer", "answer", "answer", "fix"]
 
 

@@ -67,7 +67,7 @@ def test_the_note_names_each_part_before_what_was_observed_and_required():
         "Main bonding jumper",
         "Observed: 8 AWG copper.",
         "Required: 4 AWG copper or larger (Table 250.102(C)(1), 2023 edition).",
-        "Too small: 8 AWG copper found, 4 AWG copper required.",
+        "8 AWG copper is there: short by 2 sizes.",
     ]
 
 

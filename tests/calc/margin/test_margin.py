@@ -19,8 +19,8 @@ from calc.calculator import Result
 from calc.conductors.area import area, listed_sizes
 from calc.editions import EDITIONS
 from calc.json_output import result_to_dict
+from calc.margin.rows import margins
 from calc.margin.search import DOWN, UP, Turn
-from calc.margin.words import margin_line
 from calc.registry import CALCULATORS
 from calc.written import plain_number
 from site_assets.render.answer import result_html
@@ -72,11 +72,38 @@ def test_two_3_0_are_335_600_cmil_in_the_row_through_350_kcmil():
     assert found["sets", UP] == (3, True, "1/0-copper") and found["sets", DOWN] == (1, True, "4-copper")
 
 
-def test_the_line_for_readers_says_what_the_row_holds_and_what_is_there():
+def rows_of(result: Result) -> list[tuple[str, str, bool]]:
+    """Return the rows around an answer: for what, the answer, and whether it is the case entered."""
+    return [(str(row.inputs), str(row.answer), row.entered) for row in margins(result).rows]
+
+
+def test_the_rows_for_readers_stand_in_rising_order_around_the_case_entered():
     result = main_bonding_jumper(edition="2023", conductor="3/0", sets="2")
-    line = str(margin_line(result, result.margin))
-    assert "335.6 kcmil total" in line and "over 350 kcmil total, 1/0 AWG" in line
-    assert line in result_html(result).replace('<span class="whole">', "").replace("</span>", "")
+    assert rows_of(result) == [
+        ("167.8 kcmil total or less", "4 AWG", False),
+        ("3/0 AWG, 335.6 kcmil total", "2 AWG", True),
+        ("over 350 kcmil total", "1/0 AWG", False),
+    ]
+    html = result_html(result).replace('<span class="whole">', "").replace("</span>", "")
+    assert all(f"{inputs}</th><td>{answer}</td>" in html for inputs, answer, _ in rows_of(result))
+    assert html.count('<tr class="here">') == 1 and "Rows above and below" in html
+
+
+def test_the_gauge_shows_how_far_the_area_is_through_its_row_and_warns_of_rounding_up_near_its_end():
+    # (335,600 - 167,800) / (350,000 - 167,800) = 0.921
+    found = margins(main_bonding_jumper(edition="2023", conductor="3/0", sets="2"))
+    assert found.gauge.share == pytest.approx(0.921, abs=0.0005)
+    assert str(found.close) == "335.6 kcmil. The next row begins above 350 kcmil. Do not round it up."
+    # (211,600 - 167,800) / (350,000 - 167,800) = 0.24
+    low = margins(main_bonding_jumper(edition="2023", conductor="4/0"))
+    assert low.gauge.share == pytest.approx(0.24, abs=0.0005) and low.close is None
+    last = margins(main_bonding_jumper(edition="2023", conductor="350kcmil"))
+    assert str(last.close) == "350 kcmil is the last of its row. The next row begins above it."
+
+
+def test_sizes_and_counts_have_rows_and_no_gauge():
+    beyond = margins(main_bonding_jumper(edition="2023", conductor="400", sets="3"))
+    assert beyond.gauge is None and beyond.close is None and len(beyond.rows) == 3
 
 
 def test_above_the_end_of_the_table_the_next_conductor_counts_and_below_it_the_row():
@@ -142,7 +169,7 @@ def test_a_run_is_within_up_to_the_shortest_length():
 def test_an_answer_that_nothing_turns_has_no_margin_and_no_line():
     entry = knockouts_over_250_volts(edition="2023", place="service", knockout="rings", raceway="rigid-metal-conduit",
                                      fitting="bonding-bushing")  # fmt: skip
-    assert entry.margin == () and margin_line(entry, entry.margin) is None
+    assert entry.margin == () and margins(entry) is None
     assert main_bonding_jumper(conductor="no size").margin == ()
 
 
@@ -230,8 +257,9 @@ def test_a_service_tells_how_many_rows_the_next_conductor_changes_and_the_first(
     result = CALCULATORS["service-schedule"](edition="2023", conductor="3/0", electrodes="rod")
     found = {(each.field, each.direction): each for each in result.margin}
     assert found["conductor", UP].turns_at == "4/0" and found["conductor", DOWN].turns_at == "1/0"
-    line = str(margin_line(result, result.margin))
-    assert "4/0 AWG or larger, 3 rows change (first supply-side bonding jumper of each service raceway: 2 AWG" in line
+    above = rows_of(result)[-1]
+    assert above[0] == "4/0 AWG or larger"
+    assert above[1].startswith("3 rows change (first supply-side bonding jumper of each service raceway: 2 AWG")
 
 
 def is_the_end_of_the_row(result: Result, turn: Turn, sets: int, sizes: dict[str, int]) -> None:
