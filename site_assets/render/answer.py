@@ -25,6 +25,7 @@ from site_assets.render.note import note_html
 from site_assets.render.open_inputs import assumed_html, depends_html, edition_html
 from site_assets.render.text import text
 from site_assets.render.unfinished import unfinished_html
+from site_assets.render.unknown_name import nearest_html
 
 FEW_COLUMNS = 3
 UNITS = "AWG kcmil cmil kVA kA mA A V ohm·m ohm kilohm milliohm mΩ Ω ft in mm cm m ms s min h % °C °F".split()
@@ -134,7 +135,7 @@ def _fix(result: Result) -> str:
     rows = "".join(
         f'<li><a href="#field-{text(each.field)}">{text(each.label)}: {text(each.words)}</a></li>'
         if each.field in result.calculator.fields
-        else f"<li>{text(each.label)}: {text(each.words)}</li>"
+        else f"<li>{text(each.label)}: {text(each.words)}{nearest_html(result, each)}</li>"
         for each in result.fix
     )
     heading = text(message("Fix this first") if len(result.fix) == 1 else message("Fix these first"))
