@@ -5,6 +5,7 @@ import { startCalculator } from "./calculator.js";
 import { startCharts } from "./chart.js";
 import { startMany } from "./many.js";
 import { openTarget } from "./fold.js";
+import { tellLostAnchor } from "./lost-anchor.js";
 import { startLostPage } from "./lost-page.js";
 import { startNote } from "./notes.js";
 import { startOffline } from "./offline.js";
@@ -38,6 +39,7 @@ function startPage() {
   start("[data-offline]", startOffline);
   start("body", startCharts);
   start("body", openTarget);
+  start("body", tellLostAnchor);
   document.dispatchEvent(new Event("page:started"));
 }
 
@@ -48,5 +50,6 @@ function leavePage() {
 
 startPage();
 addEventListener("hashchange", openTarget);
+addEventListener("hashchange", tellLostAnchor);
 startSnapshots();
 startSwaps({ startPage, leavePage });

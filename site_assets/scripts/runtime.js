@@ -162,6 +162,11 @@ export function ask(slug, query, { onPart = () => {}, signal } = {}) {
   return done;
 }
 
+/** Asks how the entries of a form are read, without an answer. */
+export function askCheck(slug, check) {
+  return askParts({ slug, check }, () => {}).done;
+}
+
 /* Asks for a whole table. `onPart` gets each piece of it; `done` is kept when all are there or it was stopped. */
 export function askTable(slug, table, onPart) {
   return askParts({ slug, table }, onPart);
