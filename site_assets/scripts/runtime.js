@@ -56,7 +56,7 @@ function onNews(news) {
     tell();
     if (restored) expectSign(RESTORE_ALLOWED, startFromFiles);
     else expectSign();
-  } else if (news.loaded) {
+  } else if (news.loaded !== undefined) {
     expectSign();
     report({ state: "loading", part: news.loaded / news.total });
   } else if (news.ready) {

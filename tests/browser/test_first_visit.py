@@ -80,6 +80,28 @@ def test_however_long_a_first_answer_takes_nothing_is_saved_beside_it(visitor, s
         expect(visitor.locator("[data-offline]")).to_have_attribute("data-offline-state", "saving", timeout=30_000)
 
 
+def test_a_compressed_file_that_comes_slowly_is_told_as_it_comes(visitor, site_folder):
+    runtime = json.loads((site_folder / "runtime" / "files.json").read_text())
+    sizes = {name: runtime["files"][name]["size"] for name in (PACKED[0], *runtime["first"])}
+    others = 100 * (1 - sizes[PACKED[0]] / sum(sizes.values()))  # percent
+    free = Event()
+
+    def send_half_and_wait(answer, reply):
+        answer.begin(reply, len(reply.body))
+        answer.wfile.write(reply.body[: len(reply.body) // 2])
+        answer.wfile.flush()
+        free.wait(60)
+        answer.wfile.write(reply.body[len(reply.body) // 2 :])
+
+    with FaultyServer(site_folder, BASE) as host:
+        host.strike(Fault(send_half_and_wait, lambda path, number: path.endswith(PACKED[0] + TWIN)))
+        visitor.goto(host.address + LINK)
+        shown = "least => Number(document.querySelector('.runtime-state').innerText.match(/[0-9]+/)?.[0]) > least"
+        visitor.wait_for_function(shown, arg=others + 5)
+        free.set()
+        expect(visitor.locator("[data-result] .size")).to_have_text("4 AWG", timeout=60_000)
+
+
 def test_the_index_of_the_search_is_fetched_when_the_search_is_opened(visitor, host):
     visitor.goto(f"{host.address}index.html")
     visitor.wait_for_load_state("networkidle")
