@@ -43,7 +43,7 @@ def where_line(html: str, path: str, to_top: str, settings: Settings) -> str:
     neighbour = _neighbour(html, path.removesuffix(".html"), to_top)
     if not place and not neighbour:
         return ""
-    return f'<p class="where"><span>{text(place or "")}</span>{neighbour}</p>'
+    return f'<p class="where"><span>{text(place or "")}</span> {neighbour}</p>'
 
 
 def place_in_menu(path: str, settings: Settings) -> Message | None:
