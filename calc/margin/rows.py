@@ -57,7 +57,7 @@ def margins(result: Result) -> Margins | None:
     field = result.calculator.fields[shown[0].field]
     below = [MarginRow(_range(result, each), each.words) for each in shown if each.direction != UP]
     above = [MarginRow(_range(result, each), each.words) for each in shown if each.direction == UP]
-    answer = message("this list") if result.answered.table else result.answered.headline
+    answer = message("this list") if "sizes" in result.answered.values else result.answered.headline
     own = MarginRow(_entered(result, shown), answer, entered=True)
     by_area = any(each.area for each in shown)
     gauge = _gauge(result, shown)

@@ -7,6 +7,7 @@ are answered comes from `calc`; no figure stands in the data.
 from __future__ import annotations
 
 import tomllib
+from collections import Counter
 from dataclasses import dataclass
 from functools import cache
 from html import escape
@@ -74,14 +75,13 @@ def at_a_glance_html(slug: str, to_top: str) -> str:
     """
     glance = glance_of(slug)
     results = {edition: glance.results(edition) for edition in EDITIONS}
-    shared = _shared_detail(results)
+    usual = _usual_detail(results)
     rows = "".join(
-        _row(glance, place, {edition: each[place] for edition, each in results.items()}, shared, to_top)
+        _row(glance, place, {edition: each[place] for edition, each in results.items()}, usual, to_top)
         for place in range(len(glance.situations))
     )
     caption = by_edition(lambda edition: text(message("NEC {edition}", edition=edition)))
-    if shared:
-        caption = f"{text(shared)}, {caption}"
+    caption = f"{text(message('Unless its row says otherwise: {detail}.', detail=usual))} {caption}"
     answer = CALCULATORS[slug].name
     key = by_edition(
         lambda edition: key_html("memory" for each in results[edition] if each.trace.unverified()), element="div"
@@ -93,25 +93,25 @@ def at_a_glance_html(slug: str, to_top: str) -> str:
     )
 
 
-def _shared_detail(results: dict[str, tuple[Result, ...]]) -> str:
-    """Return what stands beside every size alike, "copper wire or larger", "" where they differ."""
-    details = {str(each.answered.detail) for of_edition in results.values() for each in of_edition}
-    return details.pop() if len(details) == 1 else ""
+def _usual_detail(results: dict[str, tuple[Result, ...]]) -> str:
+    """Return what stands beside most sizes: "copper wire or larger"."""
+    details = Counter(str(each.answered.detail) for of_edition in results.values() for each in of_edition)
+    return details.most_common(1)[0][0]
 
 
-def _row(glance: Glance, place: int, results: dict[str, Result], shared: str, to_top: str) -> str:
+def _row(glance: Glance, place: int, results: dict[str, Result], usual: str, to_top: str) -> str:
     situation = glance.situations[place]
     case = permalink.case(next(iter(results.values()))).partition("?")[2]
     address = to_top + page_address(f"{glance.slug}?{urlencode(situation.inputs)}")
-    cell = by_edition(lambda edition: _cell(results[edition], shared))
+    cell = by_edition(lambda edition: _cell(results[edition], usual))
     return (
         f'<tr data-case="{escape(case)}"><th scope="row"><a href="{escape(address)}">{unbroken(text(situation.words))}'
         f"</a></th><td>{cell}</td></tr>"
     )
 
 
-def _cell(result: Result, shared: str) -> str:
+def _cell(result: Result, usual: str) -> str:
     answer: Answer = known(result.answer)
-    detail = "" if shared else f" <small>{unbroken(text(answer.detail))}</small>"
-    mark = f" {mark_html('memory')}" if result.trace.unverified() else ""
+    detail = "" if str(answer.detail) == usual else f" <small>{unbroken(text(answer.detail))}</small>"
+    mark = f"\u00a0{mark_html('memory')}" if result.trace.unverified() else ""
     return f"<b>{unbroken(text(answer.headline))}</b>{mark}{detail}"

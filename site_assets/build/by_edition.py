@@ -39,7 +39,8 @@ def section(*keys: str) -> str:
             if marks.get(stated.section) != "memory":
                 marks[stated.section] = stated.mark
         return "; ".join(
-            f"{text(place)} {mark_html(mark)}" if mark == "memory" else text(place) for place, mark in marks.items()
+            f"{text(place)}\u00a0{mark_html(mark)}" if mark == "memory" else text(place)
+            for place, mark in marks.items()
         )
 
     return f'<span class="cited">{by_edition(shown)}</span>'

@@ -49,7 +49,7 @@ class PageParts:
         """Return every call by the name Markdown uses."""
         return {
             "calculator": self.calculator,
-            "at_a_glance": lambda slug: at_a_glance_html(slug, self.to_top),
+            "at_a_glance": self.at_a_glance,
             "calculators_list": calculators_list,
             "pages_list": self.pages_list,
             "every_check": self.every_check,
@@ -84,6 +84,10 @@ class PageParts:
         hazards_of(CALCULATOR, slug)
         asked = CALCULATORS[slug]
         return form_html(asked, runtime_of_page(self.page, self.to_top)) + words_of_form(asked, self.to_top)
+
+    def at_a_glance(self, slug: str) -> str:
+        """Return the situations of a calculator with their answers. Raises: PageDataError, when one has none."""
+        return at_a_glance_html(slug, self.to_top)
 
     def checks(self) -> str:
         """Return the checks of the page. Raises: HazardError, when its list has no hazards."""

@@ -44,7 +44,7 @@ def _whole(stated: Rule, column: str, where: dict[str, object]) -> str:
 
 
 def _mark(stated: Rule) -> str:
-    return f" {mark_html(stated.mark)}" if stated.mark in ("memory", "practice") else ""
+    return f"\u00a0{mark_html(stated.mark)}" if stated.mark in ("memory", "practice") else ""
 
 
 def _figure(stated: Rule, column: str, where: dict[str, object]) -> str:

@@ -7,8 +7,8 @@ from calc.margin.rows import Gauge, MarginRow, Margins, margins
 from calc.messages import message
 from site_assets.render.text import text, unbroken
 
-FULL, WIDTH = 212, 330  # of the drawing: where its row ends, and where the drawing does
-SHORT = 12  # characters of an answer that fits beside the end of the row
+FULL, WIDTH = 204, 330  # of the drawing: where its row ends, and where the drawing does
+SHORT = 9  # characters of an answer that fits beside the end of the row
 
 
 def margins_html(result: Result) -> str:
@@ -42,9 +42,8 @@ def _row(row: MarginRow) -> str:
 def _gauge(gauge: Gauge) -> str:
     """Return the drawing of the row from its lower to its upper end; the table beside it says the same in words."""
     at = round(FULL * min(max(gauge.share, 0), 1))
-    follows = text(message("next: {answer}", answer=gauge.next)) if len(str(gauge.next)) <= SHORT else text(
-        message("next row")
-    )  # fmt: skip
+    short = len(str(gauge.next)) <= SHORT
+    follows = text(message("next: {answer}", answer=gauge.next) if short else message("then it changes"))
     return (
         f'<svg class="gauge" viewBox="0 0 {WIDTH} 60" aria-hidden="true" focusable="false">'
         f'<rect class="gauge-row" x="1" y="22" width="{FULL}" height="14"/>'

@@ -29,7 +29,7 @@ def mark_with_words_html(mark: str) -> str:
 def with_rings(html: str) -> str:
     """Return words in which a mark in brackets, "250.52(A)(1) (unverified: read the book)", is its ring."""
     for mark, words in MARK_WORDS.items():
-        html = html.replace(f" ({text(words)})", f" {mark_html(mark)}")
+        html = html.replace(f" ({text(words)})", f"\u00a0{mark_html(mark)}")
     return html
 
 

@@ -16,6 +16,7 @@ from site_assets.render.text import text, unbroken
 
 SIZE = re.compile(r"(\S+ (?:AWG|kcmil)(?= ))? ?(.*)", re.DOTALL)  # at the beginning
 PAGE_TO_TOP = "../"  # every calculator's page stands in one folder
+SHORT_SECTION = 20  # characters that no line needs to break
 FEW_COLUMNS, SHORT_CELL = 3, 18  # characters: figures stay in their columns on a phone, words get a card
 
 
@@ -45,7 +46,8 @@ def _part(row: Row, columns: int) -> str:
     if "from" in cells:
         to = message("to {end}", end=lower(cells["to"]))
         between = f'<td role="cell">{unbroken(text(cells["from"]))} <b class="part-to">{unbroken(text(to))}</b></td>'
-    section = f'<span class="part-section">{with_rings(text(cells["section"]))}</span>'
+    kind = "part-section whole" if len(str(cells["section"])) <= SHORT_SECTION else "part-section"
+    section = f'<span class="{kind}">{with_rings(text(cells["section"]))}</span>'
     return (
         f'<tbody data-status="{row.status}"><tr role="row">'
         f'<th scope="rowgroup" role="rowheader">{_name(row, "part")}</th>{between}'

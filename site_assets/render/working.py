@@ -30,7 +30,7 @@ def _step(step: Step) -> str:
     shown_numbers = f'<p class="step-numbers">{unbroken(text(numbers))}</p>' if numbers else ""
     # Two rules can stand in one section: its name and mark are shown once.
     places = dict.fromkeys((cited.section, cited.mark) for cited in step.citations)
-    cites = "".join(f'<p class="step-cite">{text(section)} {mark_html(mark)}</p>' for section, mark in places)
+    cites = "".join(f'<p class="step-cite">{text(section)}\u00a0{mark_html(mark)}</p>' for section, mark in places)
     words = unbroken(text(step.words))
     return f'<li class="step"><p class="step-words">{words}</p>{formula}{shown_numbers}{cites}</li>'
 

@@ -129,6 +129,9 @@ def test_a_link_with_another_answer_shows_both(page, site):
     earlier = page.locator(".said-earlier")
     expect(earlier).to_contain_text("The link was made with: 1/0 AWG copper")
     expect(earlier).to_contain_text("The answer now: 2/0 AWG copper wire or larger")
+    entered = page.locator(".at-a-glance tr[aria-current]")
+    expect(entered).to_have_count(1)
+    expect(entered).to_contain_text("2 sets of 500 kcmil copper")
 
 
 def test_changing_the_edition_answers_anew(page, site):

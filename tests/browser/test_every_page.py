@@ -92,8 +92,18 @@ def test_every_page_reads_without_scripts(browser, site, slice_number):
     expect(page.locator("main article").first).to_contain_text("2017, 2020: 250.24(B)")
     page.goto(site + "calculators/main-bonding-jumper.html")
     expect(page.locator(".example .answer-size").first).to_contain_text("2/0 AWG")
+    expect(page.locator(".at-a-glance tr", has_text="2 sets of 3/0 AWG copper")).to_contain_text("2 AWG")
     expect(page.get_by_text("Scripts are turned off in this browser")).to_be_visible()
     context.close()
+
+
+def test_what_stands_at_a_glance_is_that_of_the_edition_and_each_row_is_wide_enough_for_a_glove(page, site):
+    row = page.locator(".at-a-glance tr", has_text="4 sets of 500 kcmil copper").locator("td")
+    for edition, size in (("2017", "250 kcmil"), ("2023", "3/0 AWG")):
+        page.goto(f"{site}calculators/water-pipe-bonding.html?edition={edition}")
+        expect(row.locator("b:visible")).to_have_text(size)
+    links = page.locator(".at-a-glance a").evaluate_all("links => links.map((a) => a.getBoundingClientRect().height)")
+    assert len(links) > 4 and min(links) >= 48
 
 
 def test_the_printed_answer_has_inputs_answer_working_safety_edition_date_and_link(page, site):

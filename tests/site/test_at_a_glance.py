@@ -122,6 +122,14 @@ def test_every_situation_stands_in_the_built_page_and_opens_its_own_case(slug):
         assert result.outcome == "answer" and str(result.answer.headline) in page
 
 
+def test_what_stands_beside_most_sizes_is_said_once_and_the_others_say_their_own():
+    html = at_a_glance_html("equipment-grounding-conductor", "../")
+    assert html.count("Unless its row says otherwise: copper wire or larger.") == 1
+    aluminum = re.search(r">125 A, aluminum|whole\">125 A</span>, aluminum", html)
+    assert aluminum and "aluminum wire or larger" in html[aluminum.end() : aluminum.end() + 200]
+    assert html.count("copper wire or larger") == 1 + html.count("copper wire or larger, in each of 2 raceways")
+
+
 def test_a_sizing_page_alone_has_situations():
     beside = {file.stem for file in (DOCS / "calculators").glob("*.toml")}
     assert beside == set(SIZING)
