@@ -84,6 +84,6 @@ def _dock() -> str:
     return (
         f'<div class="dock" data-dock data-state="waiting" {attributes} hidden>'
         '<button type="button" class="dock-face"><b class="dock-head"></b><span class="dock-line"></span></button>'
-        f'<progress max="1" value="0" aria-label="{text(message("The calculator is starting"))}" hidden></progress></div>'
-        '<p class="dock-told" data-dock-told role="status"></p>'
+        f'<progress max="1" value="0" aria-label="{text(message("The calculator is starting"))}" hidden></progress>'
+        '</div><p class="dock-told" data-dock-told role="status"></p>'
     )

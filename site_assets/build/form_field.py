@@ -38,15 +38,15 @@ def field_html(calculator: Calculator, name: str, first: tuple[str, ...]) -> str
 def _attributes(calculator: Calculator, name: str, first: tuple[str, ...]) -> str:
     """Return what the scripts must know of a field: names it had, its default in links, when it counts, if needed."""
     field, default = calculator.fields[name], calculator.defaults.get(name)
+    needed = is_needed(calculator, name, first)
     known = {
         "formerly": " ".join(field.formerly),
         "default": "" if default is None else str(default),
         "counts-with": json.dumps(dict(field.relevant_when)) if field.relevant_when else "",
-        "unsettled": WORD if begins_unchosen(calculator, name, first) and not is_needed(calculator, name, first) else "",
+        "unsettled": WORD if begins_unchosen(calculator, name, first) and not needed else "",
     }
     found = "".join(f' data-{key}="{escape(value)}"' for key, value in known.items() if value)
-    optional = name in calculator.defaults and default is None and not field.choices
-    return f"{found}{' data-needed' if is_needed(calculator, name, first) else ''}{' data-optional' if optional else ''}"
+    return f"{found} data-needed" if needed else found
 
 
 def _at_first(calculator: Calculator, name: str, first: tuple[str, ...]) -> str:

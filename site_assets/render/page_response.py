@@ -23,8 +23,8 @@ def answer_request(slug: str, query: str) -> str:
 
     updated: what to say beside the form when the answer changed out of sight. scene: what the drawing shows, null
     where there is no drawing. unfinished: whether parts of the answer are still to come. dock: two lines. decide: the
-    open fields that decide. lacking: the fields without which it only says what to enter first. apart: see
-    `read_entries`.
+    open fields that decide. unsafe: whether it depends and no answer is on the safe side. lacking: the fields without
+    which it only says what to enter first. apart: see `read_entries`.
     """
     return _response(CALCULATORS[slug].run(permalink.read(query)), query)
 
@@ -55,6 +55,7 @@ def _response(result: Result, query: str) -> str:
             "dock": dock_words(result),
             "decide": [result.depends.ask.field, *result.depends.fields] if result.depends else [],
             "lacking": _lacking(result),
+            "unsafe": bool(result.depends and not result.depends.safe),
             "apart": _apart(result.calculator, query),
             "scene": _scene(result),
             "differs": linked_answer(result) is not None,

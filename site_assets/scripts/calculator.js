@@ -29,6 +29,7 @@ export function startCalculator(form, signal) {
   let pending = false; // an answer is shown or on its way
   let following = false; // a question is on its way that nobody pressed for
   let behind = false; // and something was changed since
+  let onItsWay; // the entries that are being answered
   let earlier = ""; // a kept answer, shown until it is worked out again
   let toPut; // the address of the answer shown, until it stands there
   let putting;
@@ -69,14 +70,14 @@ export function startCalculator(form, signal) {
     dock.working();
     asked = new AbortController();
     const { signal: given } = asked;
-    let question = queryOf(form);
+    let question = onItsWay = queryOf(form);
     let before = ""; // the part of this answer that is shown
 
     function show(reply) {
       if (given.aborted || (earlier && reply.unfinished)) return; // what was answered earlier is whole
       const isOfNow = question === queryOf(form);
       if (isFollowing && !isOfNow) return; // the next question is on its way
-      if (isFollowing && (reply.outcome === "fix" || reply.lacking.length)) return waitOn(reply);
+      if (isFollowing && (reply.outcome === "fix" || tellsTooLittle(reply))) return waitOn(reply);
       const first = !before;
       if (before) showChanges(result, before, reply.html);
       else if (earlier && earlier === reply.html) result.querySelector(".earlier").remove();
@@ -108,10 +109,12 @@ export function startCalculator(form, signal) {
       whole = await ask(form.dataset.calculator, query, { onPart: show, signal: given });
     } catch {
       if (given.aborted) return;
+      onItsWay = undefined;
       result.querySelector(".awaiting")?.remove();
       showStopped(result);
       return; // the state line says why and offers to try again; the form keeps what was typed
     }
+    if (!given.aborted) onItsWay = undefined;
     show(whole);
   }
 
@@ -127,6 +130,11 @@ export function startCalculator(form, signal) {
     if (!behind || signal.aborted) return;
     behind = false;
     changed();
+  }
+
+  /* Nobody pressed for an answer, and it would hold little more than that there are questions left. */
+  function tellsTooLittle({ lacking, unsafe }) {
+    return lacking.length > 0 || (unsafe && waitingIn(form).unsettled.length > 0);
   }
 
   /* Something is lacking: an answer that stands there stays marked, and what to fix is said where someone left it. */
@@ -173,6 +181,7 @@ export function startCalculator(form, signal) {
   function changed({ isLeft = false } = {}) {
     refreshFields(form);
     if (result.querySelector("section")) result.dataset.outdated = "";
+    if (onItsWay === queryOf(form)) return;
     const { missing } = waitingIn(form);
     if (missing.length === 0 && live && isRunning() && givenIn(form).length) return follow();
     if (missing.length === 0 && isLeft && pending) return submit(queryOf(form), { moveFocus: false });
@@ -195,6 +204,7 @@ export function startCalculator(form, signal) {
   /* What is not here yet of an answer is not shown any more; a part of one says so. */
   function giveUp() {
     asked?.abort();
+    onItsWay = undefined;
     showStopped(result);
   }
 
@@ -242,6 +252,7 @@ export function startCalculator(form, signal) {
   form.addEventListener("input", slide);
   form.addEventListener("input", (event) => {
     markGiven(event);
+    left.delete(event.target.name); // it is being mended
     if (result.querySelector("[data-unfinished]")) giveUp();
     changed();
   });

@@ -81,3 +81,12 @@ def watch(page) -> list[str]:
     page.on("pageerror", lambda error: faults.append(f"script: {error}"))
     page.on("console", lambda message: faults.append(f"console: {message.text}") if message.type == "error" else None)
     return faults
+
+
+def fill_jumper_form(page, conductor, sets="1"):
+    """Fill all that a bonding jumper's form asks first: copper on both sides, a wire."""
+    page.fill("[name=conductor]", conductor)
+    page.fill("[name=sets]", sets)
+    for name in ("conductor_metal", "metal"):
+        page.check(f"[name={name}][value=copper]")
+    page.select_option("[name=form]", "wire")

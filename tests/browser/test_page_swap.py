@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from site_assets.build.theme import PAGE_PARTS
-from tests.browser.conftest import PHONE, choose_edition, watch
+from tests.browser.conftest import PHONE, choose_edition, fill_jumper_form, watch
 from tests.browser.test_table import paste, rows
 
 FIRST = "calculators/main-bonding-jumper.html"
@@ -156,7 +156,7 @@ def test_a_second_calculator_is_answered_by_the_worker_that_runs(calculating):
     expect(heading(page)).to_be_focused()
     expect(page.locator(".announcer")).to_have_text(page.title())
     assert page.evaluate("scrollY") == 0
-    page.fill("[name=conductor]", "3/0")
+    fill_jumper_form(page, "3/0")
     page.click("form.calculator button[type=submit]")
     expect(answer(page)).to_have_text("4 AWG copper wire or larger")
     assert stayed(page)
@@ -394,7 +394,7 @@ def test_leaving_a_page_stops_its_table_and_closes_the_menu(page, site):
     expect(page.locator("#frame-menu")).to_be_visible()
     go(page, SECOND)
     expect(page.locator("#frame-menu")).to_be_hidden()
-    page.fill("[name=conductor]", "3/0")
+    fill_jumper_form(page, "3/0")
     page.click("form.calculator button[type=submit]")
     expect(answer(page)).to_have_text("4 AWG copper wire or larger")
     assert stayed(page)

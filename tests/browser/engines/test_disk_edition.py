@@ -12,6 +12,7 @@ from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
 from site_assets.render.page_response import answer_request
 from tests.browser.disk_edition import ASK_ALL, examples, unpacked
 from tests.browser.engines.conftest import ENGINES
+from tests.browser.engines.window import CHOOSE_REST
 
 pytestmark = pytest.mark.slices(len(ENGINES))
 
@@ -61,9 +62,8 @@ def test_the_first_page_leads_to_the_start_and_a_drawing_is_followed(window, dis
 def test_what_is_typed_is_answered_a_mistake_is_named_and_a_link_opens_on_the_same_numbers(window, disk):
     open_page(window, disk, FORM)
     window.wait(STARTED)
+    window.run(CHOOSE_REST, "2")
     window.type("[name=conductor]", "500 kcmil")
-    window.run("document.querySelector('[name=sets]').value = ''")
-    window.type("[name=sets]", "2")
     window.click(SUBMIT)
     assert window.text("[data-result] .answer-size") == ANSWER
     link = window.wait("return location.search.includes('sets=2') && location.href")
