@@ -23,6 +23,7 @@ from site_assets.build.rule_value import figure, figure_with_section
 from site_assets.build.rule_values_page import changes_list, figures_table, sources_table
 from site_assets.build.runtime_list import runtime_of_page
 from site_assets.build.scene_svg import scene_html
+from site_assets.build.search_page import search_form
 from site_assets.diagrams import drawing
 from site_assets.render.answer import mark_html, result_html, text
 
@@ -67,6 +68,7 @@ class PageParts:
             "index_of_words": index_of_words,
             "edition_changes": edition_changes_html,
             "scene": scene_html,
+            "search": search_form,
             "figures_table": figures_table,
             "sources_table": sources_table,
             "changes_list": changes_list,

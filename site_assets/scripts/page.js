@@ -9,6 +9,7 @@ import { startNote } from "./notes.js";
 import { startOffline } from "./offline.js";
 import { startSwaps } from "./page-swap.js";
 import { startScene } from "./scene.js";
+import { followOldSearch, startSearch } from "./search.js";
 import { startSnapshots } from "./snapshot.js";
 import { startSteps } from "./steps.js";
 
@@ -33,6 +34,7 @@ function startPage() {
   start("[data-copy-note]", startNote);
   start(".drawing-steps", startSteps);
   start("[data-lost-page]", startLostPage);
+  start("form[data-search]", startSearch);
   start("[data-offline]", startOffline);
   start("body", startCharts);
   start("body", openTarget);
@@ -44,6 +46,7 @@ function leavePage() {
   page = new AbortController();
 }
 
+followOldSearch();
 startPage();
 addEventListener("hashchange", openTarget);
 startSnapshots();

@@ -3,9 +3,8 @@
    once its part has started; what is entered by then is marked as given. A classic script in plain old words:
    opened as a file, in an old browser or on a bad link the modules of a page do not run, and this must. */
 (function () {
-  var searchOpener = document.currentScript.getAttribute("data-search-opener");
   var isForDisk = document.currentScript.hasAttribute("data-disk");
-  var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
+  var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note], form[data-search]";
   var loaded = false;
   var started = false;
   var early = []; // what was pressed before the page's parts started
@@ -36,8 +35,6 @@
   }
 
   function press(event) {
-    var place = document.querySelector("[data-unanswered-place]");
-    if (why() === "file" && place && event.target.closest(searchOpener)) return answer(place);
     var pressed = event.target.closest("button:not([type=reset]), [data-press]");
     var part = pressed && pressed.closest(NEED_SCRIPTS);
     if (!part || part.hasAttribute("data-started")) return;
@@ -47,7 +44,7 @@
   }
 
   function placeOf(pressed) {
-    return pressed.closest(".form-actions, .stepper, figure") || pressed;
+    return pressed.closest(".form-actions, .search-box, .stepper, figure") || pressed;
   }
 
   /* A number may be stepped twice; an answer is asked for once. */
@@ -62,10 +59,10 @@
 
   function submit(event) {
     var form = event.target;
-    if (!form.matches("form.calculator") || form.hasAttribute("data-started")) return;
+    if (!form.matches("form.calculator, form[data-search]") || form.hasAttribute("data-started")) return;
     event.preventDefault(); // else the browser would leave with what was typed
     if (why() === "loading") keep(form.querySelector("button[type=submit]"));
-    answer(form.querySelector(".form-actions"));
+    answer(form.querySelector(".form-actions, .search-box"));
   }
 
   function clear(event) {
