@@ -16,7 +16,7 @@ from site_assets.build.runtime_list import FOLDER, write_list
 from site_assets.setup.paths import NODE_MODULES
 
 ASSETS = Path(__file__).parent.parent
-OWN = ("scripts", "styles", "icons")
+OWN = ("scripts", "styles", "icons", "fonts")
 # The last rule of every style sheet: one that was cut on its way has it not (scripts/unanswered.js).
 SHEET_END = "\n.end-of-sheet { }\n"
 CHARTS = tuple(NODE_MODULES / "uplot" / name for name in ("dist/uPlot.esm.js", "dist/uPlot.min.css", "LICENSE"))

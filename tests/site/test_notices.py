@@ -155,6 +155,7 @@ def test_a_licence_is_one_that_spdx_lists_and_its_text_ships(part):
         "Zlib": "This software is provided 'as-is'",
         "bzip2-1.0.6": "Altered source versions must be plainly marked",
         "NCSA": "Illinois",
+        "OFL-1.1": "SIL OPEN FONT LICENSE Version 1.1",
         "W3C-20150513": "W3C Software and Document Notice and License",
     }
     for name in re.split(" AND | OR ", part.license):
