@@ -17,6 +17,7 @@ from site_assets.build.form import form_html
 from site_assets.build.glossary import glossary_html, words_of_form
 from site_assets.build.hazard_data import CALCULATOR, CHECKS, DRAWING, hazards_of
 from site_assets.build.hazards import hazards_count, hazards_html
+from site_assets.build.list_filter import list_filter_html
 from site_assets.build.notices import notices_html
 from site_assets.build.page_data import ROOMS, PageDataError, page_data, title_of
 from site_assets.build.rule_value import figure, figure_with_section
@@ -74,6 +75,7 @@ class PageParts:
             "changes_list": changes_list,
             "hazards": hazards_html,
             "hazards_count": hazards_count,
+            "list_filter": lambda: list_filter_html(self.page),
             "notices": lambda: notices_html(self.to_top),
         }
 

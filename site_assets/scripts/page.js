@@ -4,6 +4,7 @@ import { startCalculator } from "./calculator.js";
 import { startCharts } from "./chart.js";
 import { startMany } from "./many.js";
 import { openTarget } from "./fold.js";
+import { startListFilter } from "./list-filter.js";
 import { startLostPage } from "./lost-page.js";
 import { startNote } from "./notes.js";
 import { startOffline } from "./offline.js";
@@ -35,6 +36,7 @@ function startPage() {
   start(".drawing-steps", startSteps);
   start("[data-lost-page]", startLostPage);
   start("form[data-search]", startSearch);
+  start("[data-list-filter]", startListFilter);
   start("[data-offline]", startOffline);
   start("body", startCharts);
   start("body", openTarget);

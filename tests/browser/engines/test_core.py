@@ -9,7 +9,7 @@ from contextlib import contextmanager
 
 import pytest
 
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
+from site_assets.build.search_page import FIELD, FOUND, PAGE
 from site_assets.render.page_response import answer_request
 from tests.browser.engines.conftest import ENGINES, SUB_PATH
 from tests.browser.engines.window import ENTER
@@ -202,13 +202,9 @@ def test_an_edition_that_is_chosen_stays_and_a_link_wins_on_its_page_alone(reade
 
 @pytest.mark.turns(4)
 def test_the_search_finds_a_part_by_a_name_that_people_say(reader):
-    reader.open("index.html")
-    reader.window.wait("return window.document$ !== undefined && document.readyState === 'complete'")
-    if not reader.window.run(f"return document.querySelector('{SEARCH_FIELD}').checkVisibility()"):
-        reader.window.click(SEARCH_BUTTON)
-    reader.window.click(SEARCH_FIELD)
-    reader.window.type(SEARCH_FIELD, "green screw")
-    assert "Main bonding jumper" in reader.window.text(f"{FOUND_PAGE} > a")
+    reader.open(PAGE)
+    reader.window.type(FIELD, "green screw")
+    assert "Main bonding jumper" in reader.window.text(f"{FOUND} > a")
 
 
 @pytest.mark.long
