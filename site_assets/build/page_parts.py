@@ -98,7 +98,7 @@ class PageParts:
             told = "; ".join(f"{each.field}: {each.words}" for each in result.fix)
             raise PageDataError(f"{self.page}: {slug} cannot read {given}: {told}")
         address = self.to_top + page_address(f"{slug}?{urlencode(given)}")
-        return f'<a href="{text(address)}">{text(words)}</a>'
+        return f'<a class="case" href="{text(address)}">{text(words)}</a>'
 
     def pages_list(self, room: str) -> str:
         """Return a Markdown list of the pages of a room to press, by their names, in the order of the menu."""

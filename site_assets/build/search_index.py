@@ -1,7 +1,7 @@
 """The index of the search: made once here, so that a phone only looks words up and adds.
 
-`pages` are what can be found; `names` are whole names of a page or of a part of it; `words` give for each word the pages
-that have it, each with how much it tells of that page; the rest is what people say (`docs/spoken.toml`).
+`pages` are what can be found; `names` are whole names of a page or of a part of it; `words` give for each word the
+pages that have it, each with how much it tells of that page; the rest is what people say (`docs/spoken.toml`).
 """
 
 from __future__ import annotations
@@ -46,7 +46,12 @@ def write_search_index(site: Path, pages: dict[Path, str], markdown: Path) -> No
 
     `markdown` is the folder that they were made of: what the search is told of a page stands at its head.
     """
-    index = search_index({path.with_suffix("").as_posix(): _read(path, html, markdown) for path, html in pages.items()})
+    read = {
+        path.with_suffix("").as_posix(): _read(path, html, markdown)
+        for path, html in pages.items()
+        if (markdown / path.with_suffix(".md")).is_file()  # the page for unknown addresses is nobody's aim
+    }
+    index = search_index(read)
     (site / FILE).parent.mkdir(exist_ok=True)
     (site / FILE).write_text(json.dumps(index, ensure_ascii=False, separators=(",", ":")), encoding="utf-8")
 

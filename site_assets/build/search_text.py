@@ -24,21 +24,18 @@ class PageText:
 
 
 def page_text(html: str) -> PageText:
-    """Return what the article of a page says."""
+    """Return what the article of a page says: menu, safety text and foot are the same on every page."""
     reader = _Reader()
-    reader.feed(html)
+    reader.feed(html[html.find("<article") : html.find("</article>")])
     reader.close()
     return reader.page
 
 
 class _Reader(HTMLParser):
-    """Reads the article alone: menu, safety text and foot are the same on every page."""
-
     def __init__(self) -> None:
         super().__init__(convert_charrefs=True)
         self.page = PageText()
         self._open: list[tuple[str, bool]] = []  # the elements around, and whether each is left out
-        self._in_article = False
         self._anchor = ""
         self._heading: list[str] | None = None
         self._lead: list[str] = []
@@ -50,10 +47,9 @@ class _Reader(HTMLParser):
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         given = dict(attrs)
-        if tag == "article":
-            self._in_article = True
-        if not self._in_article or tag in _NO_END:
-            return self._add(" ")
+        if tag in _NO_END:
+            self._add(" ")
+            return
         left_out = tag in _NOT_READ or EXCLUDED in given or "headerlink" in (given.get("class") or "")
         self._open.append((tag, left_out or self._left_out()))
         if tag not in _INLINE:
@@ -62,8 +58,6 @@ class _Reader(HTMLParser):
             self._anchor, self._heading = given.get("id") or "", []
 
     def handle_endtag(self, tag: str) -> None:
-        if tag == "article":
-            self._in_article = False
         while self._open:
             ended, _ = self._open.pop()
             if ended == tag:
@@ -74,7 +68,7 @@ class _Reader(HTMLParser):
             self._add(" ")
 
     def handle_data(self, data: str) -> None:
-        if self._in_article and not self._left_out():
+        if not self._left_out():
             self._add(data)
 
     def _left_out(self) -> bool:

@@ -1,4 +1,4 @@
-"""What people say and mean, from `docs/spoken.toml`: names with two senses, other words, Spanish, what is not covered."""
+"""What people say and mean, from `docs/spoken.toml`: two senses, other words, Spanish, what is not covered."""
 
 from __future__ import annotations
 

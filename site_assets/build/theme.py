@@ -9,8 +9,12 @@ import re
 
 # What the theme and its generator bring and no page asks for.
 UNUSED = (
-    "assets/javascripts/lunr", "assets/javascripts/workers", "assets/images/favicon.png", "sitemap.xml", "sitemap.xml.gz",
-)  # fmt: skip
+    "assets/javascripts/lunr",
+    "assets/javascripts/workers",
+    "assets/images/favicon.png",
+    "sitemap.xml",
+    "sitemap.xml.gz",
+)
 
 MENU_LINKS = ".md-nav--primary a.md-nav__link[href]:not([href^='#'])"
 # What one page has and another has otherwise; what tells the theme of a new page; what lies open over it.

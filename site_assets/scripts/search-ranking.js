@@ -36,15 +36,16 @@ export function prepared(index) {
   return { ...index, vocabulary, stems, rarity, quiet: quiet, beside: new Set(index.beside), amps: new Set(index.amps), names };
 }
 
-/** What a query finds: pages, best first, the senses of a name, what is not covered, and words near to an unknown one. */
-export function find(index, typed) {
+/** What a query finds: pages, best first and `most` of them, the senses of a name, what is not covered, and words near to an unknown one. */
+export function find(index, typed, most = Infinity) {
   const all = wordsOf(typed);
   const telling = all.filter((word) => !index.quiet.has(word) && (word.length > 1 || /\d/.test(word)));
   const asked = [...new Set(telling.length ? telling : all)].map((word) => meanings(index, word));
   const known = asked.filter(({ near }) => near.size);
   const pages = ranked(index, known);
   return {
-    pages: pages.map(({ number, anchor }) => shown(index, number, anchor, known)),
+    count: pages.length,
+    pages: pages.slice(0, most).map(({ number, anchor }) => shown(index, number, anchor, known)),
     slang: index.slang.find(({ said }) => isAskedFor(index, said, asked)),
     notCovered: index.notCovered.find(({ said }) => said.some((words) => words.every((word) => isSaid(known, word)))),
     amps: ampsIn(index, all),

@@ -22,7 +22,7 @@ export function startSearch(form, signal) {
     if (!typed) return show();
     try {
       const index = await loadedIndex(form);
-      if (mine === asked) show(typed, find(index, typed));
+      if (mine === asked) show(typed, find(index, typed, SHOWN));
     } catch {
       loading = undefined; // the next letter tries again
       if (mine === asked) status.textContent = form.dataset.failed;
@@ -30,9 +30,9 @@ export function startSearch(form, signal) {
   }
 
   function show(typed, found) {
-    list.replaceChildren(...(found?.pages ?? []).slice(0, SHOWN).map((page) => rowOf(page, found.marked, template)));
+    list.replaceChildren(...(found?.pages ?? []).map((page) => rowOf(page, found.marked, template)));
     first.replaceChildren(...(found ? firstOf(found, template) : []));
-    status.textContent = found ? countOf(form.dataset, found.pages.length, typed) : "";
+    status.textContent = found ? countOf(form.dataset, found.count, typed) : "";
   }
 
   field.addEventListener("input", look, { signal });

@@ -5,7 +5,8 @@ from urllib.parse import urlsplit
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.build.search_page import FIELD, FOUND, LINK as SEARCH_LINK
+from site_assets.build.search_page import FIELD, FOUND
+from site_assets.build.search_page import LINK as SEARCH_LINK
 from site_assets.build.theme import SCHEME_BUTTON
 from tests.browser.conftest import NEVER_IDLE, PHONE, context_for_reading, watch
 from tests.site.pages import SITE, html_files

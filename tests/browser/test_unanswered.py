@@ -5,7 +5,8 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.build.search_page import FIELD, PAGE as SEARCH
+from site_assets.build.search_page import FIELD
+from site_assets.build.search_page import PAGE as SEARCH
 from tests.browser.conftest import PHONE, watch
 
 PAGE = "calculators/main-bonding-jumper.html"

@@ -9,7 +9,7 @@ from contextlib import contextmanager
 
 import pytest
 
-from site_assets.build.search_page import FIELD, FOUND, PAGE
+from site_assets.build import search_page
 from site_assets.render.page_response import answer_request
 from tests.browser.engines.conftest import ENGINES, SUB_PATH
 from tests.browser.engines.window import ENTER
@@ -202,9 +202,9 @@ def test_an_edition_that_is_chosen_stays_and_a_link_wins_on_its_page_alone(reade
 
 @pytest.mark.turns(4)
 def test_the_search_finds_a_part_by_a_name_that_people_say(reader):
-    reader.open(PAGE)
-    reader.window.type(FIELD, "green screw")
-    assert "Main bonding jumper" in reader.window.text(f"{FOUND} > a")
+    reader.open(search_page.PAGE)
+    reader.window.type(search_page.FIELD, "green screw")
+    assert "Main bonding jumper" in reader.window.text(f"{search_page.FOUND} > a")
 
 
 @pytest.mark.long
