@@ -25,9 +25,9 @@ def list_filter_html(page: str) -> str:
     """Return the box for the list of a page."""
     words = {
         "rows": ROWS[page],
-        "one": message("1 entry has that"),
-        "many": message("{count} entries have that", count="{count}"),
-        "none": message("Nothing in this list has “{typed}”. The search looks in every page.", typed="{typed}"),
+        "count-one": message("1 entry has that"),
+        "count-more": message("{count} entries have that", count="{count}"),
+        "count-none": message("Nothing in this list has “{typed}”. The search looks in every page.", typed="{typed}"),
     }
     told = "".join(f' data-{name}="{text(said)}"' for name, said in words.items())
     return (

@@ -5,7 +5,7 @@ const HEADINGS = "h2, h3";
 export function startListFilter(box, signal) {
   const field = box.querySelector("input");
   const status = box.querySelector("[role=status]");
-  const { rows, one, many, none } = box.dataset;
+  const { rows, countOne, countMore, countNone } = box.dataset;
   let parts; // of the list, in order; read at the first letter, not for who never filters
 
   function filter() {
@@ -28,8 +28,8 @@ export function startListFilter(box, signal) {
   /** Rows that are shown: those of other editions are there and are not. */
   function count() {
     const shown = parts.filter(({ element, isHeading, out }) => !isHeading && !out && (element.checkVisibility?.() ?? true)).length;
-    if (shown === 0) return none.replace("{typed}", () => field.value.trim());
-    return shown === 1 ? one : many.replace("{count}", shown);
+    if (shown === 0) return countNone.replace("{typed}", () => field.value.trim());
+    return shown === 1 ? countOne : countMore.replace("{count}", shown);
   }
 
   field.addEventListener("input", filter, { signal });

@@ -4,14 +4,16 @@
 // As site_assets/build/search_words.py takes a text apart.
 const WORD = /\d[a-z0-9]*(?:[./]\d[a-z0-9]*|\([a-z0-9]{1,4}\))*|[a-z][a-z0-9]*(?:['’][a-z]+)*/g;
 // How much a word of a page counts for a word of the query: 1 is the word itself.
-const STEM = 0.85;
+const PLURAL = 0.95;
+const STEM = 0.5; // no more: grounded and grounding are one stem and two things
 const OTHER_WORD = 0.9; // says the same, perhaps in Spanish
-const BEGINNING = 0.5; // and up to 0.3 more, the more of the word is there
+const PART_OF_SECTION = 0.9; // 250.28(D)(1) for 250.28
+const BEGINNING = 0.3; // and up to 0.25 more, the more of the word is there
 const ONE_LETTER_OFF = 0.6;
 const TWO_LETTERS_OFF = 0.4;
 const CUT = 0.7; // of 250.28(D)(1) only 250.28(D) is there
 const NAME = 12; // what a whole name of a page counts beside the weights of its words
-const SENSE = 0.55; // a name with two senses is asked for by a word that is as near as this
+const SENSE = 0.55; // a word as near as this is said, so that one of its stem is not
 const SUGGESTED = 4;
 
 export function wordsOf(text) {
@@ -21,7 +23,9 @@ export function wordsOf(text) {
 
 /** The index with what is worked out of it once. */
 export function prepared(index) {
-  const vocabulary = [...new Set([...Object.keys(index.words), ...Object.keys(index.same)])];
+  const said = [...index.slang, ...index.notCovered].flatMap((each) => each.said.flat());
+  const vocabulary = [...new Set([...Object.keys(index.words), ...Object.keys(index.same), ...said])];
+  const singulars = new Map(vocabulary.map((word) => [word, singularOf(word)]));
   const stems = new Map(vocabulary.map((word) => [word, stemOf(word)]));
   const rarity = new Map(vocabulary.map((word) => {
     const having = (index.words[word]?.length ?? 2) / 2;
@@ -33,7 +37,9 @@ export function prepared(index) {
     const telling = all.filter((word) => !quiet.has(word));
     return { words: telling.length ? telling : all, page, anchor };
   });
-  return { ...index, vocabulary, stems, rarity, quiet: quiet, beside: new Set(index.beside), amps: new Set(index.amps), names };
+  const inNames = new Set(names.flatMap(({ words }) => words));
+  const sets = { quiet, inNames, beside: new Set(index.beside), amps: new Set(index.amps) };
+  return { ...index, ...sets, vocabulary, singulars, stems, rarity, names };
 }
 
 /** What a query finds: pages, best first and `most` of them, the senses of a name, what is not covered, and words near to an unknown one. */
@@ -58,13 +64,16 @@ export function find(index, typed, most = Infinity) {
 function meanings(index, word) {
   const near = new Map();
   const add = (other, nearness) => { if (nearness > (near.get(other) ?? 0)) near.set(other, nearness); };
+  const singular = singularOf(word);
   const stem = stemOf(word);
   for (const other of index.vocabulary) {
     if (other === word) add(other, 1);
+    else if (index.singulars.get(other) === singular) add(other, PLURAL);
     else if (index.stems.get(other) === stem) add(other, STEM);
-    else if (begins(other, word)) add(other, BEGINNING + 0.3 * word.length / other.length);
+    else if (other.startsWith(`${word}(`)) add(other, PART_OF_SECTION);
+    else if (begins(other, word)) add(other, BEGINNING + 0.25 * word.length / other.length);
   }
-  const isKnown = [...near.values()].some((nearness) => nearness >= STEM);
+  const isKnown = index.stems.get(word) !== undefined || [...near].some(([other]) => index.stems.get(other) === stem);
   if (!near.size && word.includes("(")) {
     for (const [other, nearness] of meanings(index, word.slice(0, word.lastIndexOf("("))).near) add(other, CUT * nearness);
   } else if (!isKnown) addMisspelt(index, word, add);
@@ -173,10 +182,8 @@ function isSaid(asked, word) {
   return asked.some(({ near }) => isNear(near, word));
 }
 
-/** Grounded and grounding are one stem and two things, so a word counts here only as it is, misspelt or translated. */
 function isNear(near, word) {
-  const nearness = near.get(word) ?? 0;
-  return nearness >= SENSE && nearness !== STEM;
+  return (near.get(word) ?? 0) >= SENSE;
 }
 
 /** The amps in a query, as it writes them: 200 A, 200amp. */
@@ -191,8 +198,8 @@ function ampsIn(index, words) {
 /** The queries that one would find something with, where a word of this one is in no page. */
 function nearest(index, asked) {
   const words = asked.filter(({ near }) => !near.size).flatMap(({ word }) => {
-    const most = Math.max(2, Math.floor(word.length / 2));
-    return index.vocabulary
+    const most = Math.max(2, Math.floor(word.length / 3));
+    return [...index.inNames]
       .filter((other) => other in index.words && !/\d/.test(other) && !index.quiet.has(other) && other.length > 3)
       .map((other) => ({ other, off: distance(word, other, most) }))
       .filter(({ off }) => off <= most)
@@ -220,11 +227,16 @@ function distance(one, other, most) {
   return last[other.length];
 }
 
+function singularOf(word) {
+  if (word.length < 4 || !/[^su]s$/.test(word) || /\d/.test(word)) return word;
+  if (word.endsWith("ies")) return `${word.slice(0, -3)}y`;
+  return /(?:[sx]|[cs]h)es$/.test(word) ? word.slice(0, -2) : word.slice(0, -1);
+}
+
 /** A word without its endings: tingling, tingles and tingle are one. */
 function stemOf(word) {
   if (/\d/.test(word)) return word;
-  let stem = word;
-  if (stem.length > 3 && /[^su]s$/.test(stem)) stem = stem.slice(0, -1);
+  let stem = singularOf(word);
   if (stem.length > 5 && stem.endsWith("ing")) stem = stem.slice(0, -3);
   else if (stem.length > 4 && stem.endsWith("ed")) stem = stem.slice(0, -2);
   if (/([bdglmnprt])\1$/.test(stem) && stem !== word) stem = stem.slice(0, -1);

@@ -78,9 +78,9 @@ function keepInAddress(typed) {
   history.replaceState(history.state, "", url);
 }
 
-function countOf({ one, many, none }, count, typed) {
-  if (count === 0) return none.replace("{typed}", () => typed);
-  return count === 1 ? one : many.replace("{count}", count);
+function countOf({ countOne, countMore, countNone }, count, typed) {
+  if (count === 0) return countNone.replace("{typed}", () => typed);
+  return count === 1 ? countOne : countMore.replace("{count}", count);
 }
 
 function rowOf({ at, title, kind, line, heading }, marked, template) {
