@@ -27,6 +27,7 @@ def list_filter_html(page: str) -> str:
         "rows": ROWS[page],
         "count-one": message("1 entry has that"),
         "count-more": message("{count} entries have that", count="{count}"),
+        "count-most": message("{count} entries have that, the first {shown} are here", count="{count}", shown="{shown}"),
         "count-none": message("Nothing in this list has “{typed}”. The search looks in every page.", typed="{typed}"),
     }
     told = "".join(f' data-{name}="{text(said)}"' for name, said in words.items())

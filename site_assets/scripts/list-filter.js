@@ -1,35 +1,33 @@
 // A box above a long list: only rows that have each word typed stay, with the headings above them.
 
 const HEADINGS = "h2, h3";
+const SHOWN = 200; // rows; to lay out thousands on each letter would stop the page
 
 export function startListFilter(box, signal) {
   const field = box.querySelector("input");
   const status = box.querySelector("[role=status]");
-  const { rows, countOne, countMore, countNone } = box.dataset;
+  const list = box.closest("article") ?? document.body;
   let parts; // of the list, in order; read at the first letter, not for who never filters
 
   function filter() {
-    parts ??= partsBelow(box, rows);
+    parts ??= partsBelow(box, list);
     const words = plain(field.value).split(" ").filter(Boolean);
-    const kept = parts.map((part) => !part.isHeading && words.every((word) => part.text.includes(word)));
+    const edition = document.documentElement.dataset.edition;
     let above = []; // headings whose rows are still to come
-    for (const [place, part] of parts.entries()) {
-      if (part.isHeading) {
+    let found = 0;
+    for (const part of parts) {
+      if (part.level) {
         above = [...above.filter(({ level }) => level < part.level), part];
         show(part, !words.length);
       } else {
-        show(part, kept[place]);
-        if (kept[place]) for (const heading of above.splice(0)) show(heading, true);
+        const isFound = isOf(part, edition) && words.every((word) => part.text.includes(word));
+        if (isFound) found += 1;
+        show(part, !words.length || isFound && found <= SHOWN);
+        if (!part.out) for (const heading of above.splice(0)) show(heading, true);
       }
     }
-    status.textContent = words.length ? count() : "";
-  }
-
-  /** Rows that are shown: those of other editions are there and are not. */
-  function count() {
-    const shown = parts.filter(({ element, isHeading, out }) => !isHeading && !out && (element.checkVisibility?.() ?? true)).length;
-    if (shown === 0) return countNone.replace("{typed}", () => field.value.trim());
-    return shown === 1 ? countOne : countMore.replace("{count}", shown);
+    for (const letters of list.querySelectorAll(".letters")) letters.toggleAttribute("data-filter-out", words.length > 0);
+    status.textContent = words.length ? told(box.dataset, found, field.value.trim()) : "";
   }
 
   field.addEventListener("input", filter, { signal });
@@ -37,14 +35,21 @@ export function startListFilter(box, signal) {
   if (field.value) filter(); // on coming back a browser puts in what was typed
 }
 
-function partsBelow(box, rows) {
-  const list = box.closest("article") ?? document;
-  const below = [...list.querySelectorAll(`${rows}, ${HEADINGS}`)]
-    .filter((element) => box.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING);
-  return below.map((element) => {
-    const isHeading = element.matches(HEADINGS) && !element.parentElement.closest(rows);
-    return { element, isHeading, level: Number(element.localName[1]), text: isHeading ? "" : plain(element.textContent), out: false };
-  }).filter(({ element, isHeading }) => isHeading || element.matches(rows));
+/** Headings with their level, and rows with their text and the editions that they are shown in. */
+function partsBelow(box, list) {
+  const { rows } = box.dataset;
+  return [...list.querySelectorAll(`${rows}, ${HEADINGS}`)]
+    .filter((element) => box.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING)
+    .filter((element) => element.matches(rows) || !element.closest(rows))
+    .map((element) => {
+      if (!element.matches(rows)) return { element, level: Number(element.localName[1]), out: false };
+      const editions = element.closest("[data-edition]:not(html)")?.dataset.edition.split(" ");
+      return { element, editions, text: plain(element.textContent), out: false };
+    });
+}
+
+function isOf({ editions }, edition) {
+  return !edition || !editions || editions.includes(edition);
 }
 
 /** Touches an element only where something changes: thousands of rows stay as they are from letter to letter. */
@@ -52,6 +57,12 @@ function show(part, isShown) {
   if (part.out === !isShown) return;
   part.out = !isShown;
   part.element.toggleAttribute("data-filter-out", part.out);
+}
+
+function told({ countOne, countMore, countMost, countNone }, count, typed) {
+  if (count === 0) return countNone.replace("{typed}", () => typed);
+  if (count === 1) return countOne;
+  return (count > SHOWN ? countMost : countMore).replace("{count}", count).replace("{shown}", SHOWN);
 }
 
 /** Text without capitals and accents, with single spaces. */
