@@ -23,11 +23,12 @@ ROWS = {
 
 def list_filter_html(page: str) -> str:
     """Return the box for the list of a page."""
+    counted = {"count": "{count}", "shown": "{shown}"}
     words = {
         "rows": ROWS[page],
         "count-one": message("1 entry has that"),
-        "count-more": message("{count} entries have that", count="{count}"),
-        "count-most": message("{count} entries have that, the first {shown} are here", count="{count}", shown="{shown}"),
+        "count-more": message("{count} entries have that", **counted),
+        "count-most": message("{count} entries have that, the first {shown} are here", **counted),
         "count-none": message("Nothing in this list has “{typed}”. The search looks in every page.", typed="{typed}"),
     }
     told = "".join(f' data-{name}="{text(said)}"' for name, said in words.items())

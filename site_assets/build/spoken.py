@@ -89,4 +89,4 @@ def _slang(row: Data) -> Slang:
 
 
 def _not_covered(row: Data) -> NotCovered:
-    return NotCovered(**{**row, "said": tuple(row["said"]), "steps": tuple(row["steps"])})
+    return NotCovered(tuple(row["said"]), row["title"], row["why"], tuple(row["steps"]), row["page"])

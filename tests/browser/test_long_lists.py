@@ -74,15 +74,14 @@ def test_an_accent_or_a_capital_more_or_less_finds_too(reader, site):
     expect(shown(reader, "glossary-spanish").first).to_contain_text("puente de unión principal")
 
 
-def test_a_list_of_ten_thousand_rows_takes_no_longer_a_letter_than_ten_times_a_short_one(reader, site):
+def test_a_list_of_ten_thousand_rows_costs_a_letter_no_more_than_its_rows(reader, site):
     reader.goto(f"{site}book-index.html")
     rows = reader.locator(ROWS["book-index"]).count()
     few = sum(sorted(reader.evaluate(TYPE, ["r", "ro", "rod", "ro", "r", "", "rod"]))[1:-1])
-    reader.evaluate(GROW, [ROWS["book-index"], MANY])
     reader.reload()
     reader.evaluate(GROW, [ROWS["book-index"], MANY])
     many = sum(sorted(reader.evaluate(TYPE, ["r", "ro", "rod", "ro", "r", "", "rod"]))[1:-1])
-    assert many / few < 10 * MANY / rows
+    assert many / few < 3 * MANY / rows  # if each row cost the others something, 18
 
 
 @pytest.mark.parametrize("path", ["glossary", "editions/2017-to-2020"])
