@@ -75,7 +75,7 @@ def _change(before: Rule, after: Rule) -> str:
     if was != now:
         rows.append([_lines(was, now), _lines(now, was)])
     if str(before.note) or str(after.note):
-        rows.append([text(before.note), text(after.note)])
+        rows.append([_note(before), _note(after)])
     heads = (message("{edition}, was", edition=before.edition), message("{edition}, now", edition=after.edition))
     head = "".join(f'<th scope="col">{text(words)}</th>' for words in heads)
     body = "".join(f"<tr>{''.join(f'<td>{cell}</td>' for cell in row)}</tr>" for row in rows)
@@ -88,6 +88,10 @@ def _change(before: Rule, after: Rule) -> str:
 def _where(each: Rule) -> str:
     mark = f" {mark_html(each.mark)}" if each.mark != "confirmed" else ""
     return f"{text(each.section)}{mark}"
+
+
+def _note(each: Rule) -> str:
+    return f"<p>{text(each.note)}</p>" if str(each.note) else ""
 
 
 def _lines(own: list[str], others: list[str]) -> str:
