@@ -16,7 +16,6 @@ UNUSED = (
     "sitemap.xml.gz",
 )
 
-MENU_LINKS = ".md-nav--primary a.md-nav__link[href]:not([href^='#'])"
 # What one page has and another has otherwise; what tells the theme of a new page; what lies open over it.
 PAGE_PARTS = (
     '[data-md-component="container"]',
@@ -25,10 +24,10 @@ PAGE_PARTS = (
     '.md-header [data-md-component="logo"]',
 )
 PAGE_STREAM = "document$"
-MENU_TOGGLE = "#__drawer"
 OPENED = "[data-md-toggle]:checked"
 SCHEME_MEMORY = ".__palette"  # after the path of the site, in the storage
-SCHEME_BUTTON = "label[for^=__palette]:visible"
+# What is pressed for each set of colors: the places in the theme's own row of choices, as mkdocs.yml lists them.
+SCHEMES = {name: f"#__palette_{place}" for place, name in enumerate(("device", "light", "sun", "dark"))}
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')
 
 

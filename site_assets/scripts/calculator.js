@@ -183,7 +183,9 @@ function scrollAndFocus(section) {
 }
 
 function linkedQuery(address, form) {
-  const names = [...address.searchParams.keys()].filter((name) => name !== "h" && name !== "q"); // the search's own
+  const isInput = ([name, value]) => name !== "h" && name !== "q" // the search's own
+    && !(name === "assumed" && value === "edition"); // the edition that is shown while none is picked
+  const names = [...address.searchParams].filter(isInput).map(([name]) => name);
   const onlyChoosesEdition = names.length === 1 && form.dataset.editions.split(" ").includes(address.searchParams.get("edition"));
   return names.length === 0 || onlyChoosesEdition ? "" : address.search;
 }
