@@ -18,17 +18,7 @@ from calc.messages import message
 from site_assets.build.cautions import CAUTIONS
 from site_assets.build.page_head import headings_of, with_head
 from site_assets.build.settings import DISK_EDITION, Settings
-from site_assets.build.theme import (
-    OPENED,
-    PAGE_PARTS,
-    PAGE_STREAM,
-    SCHEMES,
-    SEARCH_FIELD,
-    SEARCH_INDEX,
-    SEARCH_OPENER,
-    with_our_icon,
-    with_search_named,
-)
+from site_assets.build.theme import OPENED, PAGE_PARTS, PAGE_STREAM, SCHEMES, with_our_icon
 from site_assets.build.unverified import unverified
 from site_assets.build.web_manifest import FILE as MANIFEST
 from site_assets.build.web_manifest import ICONS, TOUCH_ICON
@@ -57,10 +47,7 @@ _known_to_parts.update(
     message=_said,
     editions=EDITIONS,
     edition_shown=DEFAULT_EDITION,
-    search_opener=SEARCH_OPENER,
-    search_field=SEARCH_FIELD,
-    search_index=SEARCH_INDEX,
-    page_parts=", ".join((*PAGE_PARTS, "[data-bar]", ".search-elsewhere")),
+    page_parts=", ".join((*PAGE_PARTS, "[data-bar]")),
     page_stream=PAGE_STREAM,
     opened=OPENED,
     schemes=SCHEMES,
@@ -112,5 +99,4 @@ def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
         return PARTS.get_template(f"{match[1]}.html").render(given)
 
     filled = _PLACE.sub(part, with_head(html, place.path, place.to_top, cautions, settings))
-    named = with_search_named(filled, str(message("Search")), PARTS.get_template("search_elsewhere.html").render(given))
-    return with_our_icon(named, kit_url)
+    return with_our_icon(filled, kit_url)

@@ -28,7 +28,7 @@ TOUCH_ICON = ("icon-180.png", 180, 1.0)  # iPhones read no manifest for it
 # Where a press on the installed icon leads, most urgent first.
 SHORTCUTS = (
     (message("Someone feels a shock"), "index.html#someone-feels-a-shock"),
-    (message("Search"), "index.html?q="),
+    (message("Search"), "search.html"),
     (message("Size the main bonding jumper"), "calculators/main-bonding-jumper.html"),
     (message("Size the equipment grounding conductor"), "calculators/equipment-grounding-conductor.html"),
 )

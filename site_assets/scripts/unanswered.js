@@ -3,9 +3,8 @@
    once its part has started; what is entered by then is marked as given. A classic script in plain old words:
    opened as a file, in an old browser or on a bad link the modules of a page do not run, and this must. */
 (function () {
-  var searchOpener = document.currentScript.getAttribute("data-search-opener");
   var isForDisk = document.currentScript.hasAttribute("data-disk");
-  var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
+  var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note], form[data-search]";
   var STANDSTILL = 10000; // ms in which nothing of a page comes
   var loaded = false;
   var started = false;
@@ -37,11 +36,6 @@
   }
 
   function onClick(event) {
-    var place = document.querySelector("[data-unanswered-place]");
-    if (why() === "file" && place && event.target.closest(searchOpener)) {
-      event.preventDefault(); // a search without its index would lie over the words
-      return explain(place);
-    }
     var pressed = event.target.closest("button:not([type=reset]), [data-press]");
     var part = pressed && pressed.closest(NEED_SCRIPTS);
     if (!part || part.hasAttribute("data-started")) return;
@@ -51,7 +45,7 @@
   }
 
   function placeOf(pressed) {
-    return pressed.closest(".form-actions, .stepper, figure") || pressed;
+    return pressed.closest(".form-actions, .search-box, .stepper, figure") || pressed;
   }
 
   /* A number may be stepped twice; an answer is asked for once. */
@@ -66,10 +60,10 @@
 
   function onSubmit(event) {
     var form = event.target;
-    if (!form.matches("form.calculator") || form.hasAttribute("data-started")) return;
+    if (!form.matches("form.calculator, form[data-search]") || form.hasAttribute("data-started")) return;
     event.preventDefault(); // else the browser would leave with what was typed
     if (why() === "loading") keepPress(form.querySelector("button[type=submit]"));
-    explain(form.querySelector(".form-actions"));
+    explain(form.querySelector(".form-actions, .search-box"));
   }
 
   function onReset(event) {

@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 
 from calc.registry import CALCULATORS
 from site_assets.build.disk import FIRST, PAGES, hand_over
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
+from site_assets.build.search_page import FIELD, FOUND, LINK
 from site_assets.render.page_response import answer_request
 from tests.browser.conftest import PHONE, fill_jumper_form, watch
 from tests.browser.disk_edition import ASK_ALL, bytes_of, examples, unpacked
@@ -96,10 +96,10 @@ def test_what_is_typed_is_answered_a_mistake_is_named_and_the_link_opens_on_the_
 
 def test_the_search_finds_a_page_and_opens_it(reader, disk):
     reader.goto(address(disk, "glossary.html"))
-    reader.click(SEARCH_BUTTON)
-    reader.fill(SEARCH_FIELD, "main bonding jumper")
-    reader.locator(FOUND_PAGE, has_text="Main bonding jumper").first.locator("a").first.click()
-    reader.wait_for_url("**/parts/main-bonding-jumper.html?h=*")
+    reader.locator(LINK).first.click()
+    reader.fill(FIELD, "main bonding jumper")
+    reader.locator(FOUND, has_text="Main bonding jumper").first.locator("a").first.click()
+    reader.wait_for_url("**/parts/main-bonding-jumper.html*")
 
 
 def test_a_table_is_answered_and_can_be_kept(reader, disk):

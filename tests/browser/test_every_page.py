@@ -5,7 +5,8 @@ from urllib.parse import urlsplit
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON
+from site_assets.build.search_page import FIELD, FOUND
+from site_assets.build.search_page import LINK as SEARCH_LINK
 from tests.browser.conftest import NEVER_IDLE, PHONE, context_for_reading, watch
 from tests.site.pages import SITE, html_files
 
@@ -30,9 +31,9 @@ def test_no_page_asks_any_other_host_for_anything(browser, site, slice_number):
     faults = watch(page)
     for path in SEARCHED_FROM:
         page.goto(site + path)
-        page.click(SEARCH_BUTTON)
-        page.locator("input[name=query]").press_sequentially("250.28")
-        expect(page.locator(FOUND_PAGE).first).to_be_visible()
+        page.locator(SEARCH_LINK).first.click()
+        page.locator(FIELD).press_sequentially("250.28")
+        expect(page.locator(FOUND).first).to_be_visible()
     for path in [*PATHS[slice_number::PARTS], LINKED]:
         page.goto(site + path)
         page.click(".bar-sun")

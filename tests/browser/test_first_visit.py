@@ -9,8 +9,10 @@ from playwright.sync_api import expect
 
 from site_assets.build import serve
 from site_assets.build.precache import TWIN, WORKER
+from site_assets.build.search_index import FILE as SEARCH_INDEX
+from site_assets.build.search_page import FIELD, FOUND
+from site_assets.build.search_page import LINK as SEARCH_LINK
 from site_assets.build.serve import Server
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_INDEX
 from tests.browser.conftest import PHONE
 from tests.browser.faults.faulty_server import Fault, FaultyServer, give
 
@@ -106,9 +108,9 @@ def test_the_index_of_the_search_is_fetched_when_the_search_is_opened(visitor, h
     visitor.goto(f"{host.address}index.html")
     visitor.wait_for_load_state("networkidle")
     assert host.requested.count(f"{BASE}{SEARCH_INDEX}") == 0
-    visitor.click(SEARCH_BUTTON)
-    visitor.locator("input[name=query]").press_sequentially("250.28")
-    expect(visitor.locator(FOUND_PAGE).first).to_be_visible(timeout=30_000)
+    visitor.locator(SEARCH_LINK).first.click()
+    visitor.locator(FIELD).press_sequentially("250.28")
+    expect(visitor.locator(FOUND).first).to_be_visible(timeout=30_000)
     assert host.requested.count(f"{BASE}{SEARCH_INDEX}") == 1
 
 

@@ -6,7 +6,8 @@ from threading import Event
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.build.theme import SEARCH_BUTTON
+from site_assets.build.search_page import FIELD
+from site_assets.build.search_page import PAGE as SEARCH
 from tests.browser.conftest import PHONE, choose_edition, watch
 from tests.browser.faults.faulty_server import Fault, FaultyServer
 
@@ -47,8 +48,10 @@ def test_opened_as_a_file_every_button_says_so_where_it_is_pressed_and_keeps_wha
     visitor.click("[data-many-run]")
     expect(told(visitor, "[data-many] .form-actions")).to_be_in_viewport()
     expect(visitor.locator("[name=conductor]")).to_have_value("3/0")
-    visitor.click(SEARCH_BUTTON)
-    expect(told(visitor, "[data-unanswered-place]")).to_be_in_viewport()
+    visitor.goto((site_folder / SEARCH).as_uri())
+    visitor.fill(FIELD, "green screw")
+    visitor.press(FIELD, "Enter", no_wait_after=True)
+    expect(told(visitor, ".search-box")).to_be_in_viewport()
     visitor.goto((site_folder / "parts/main-bonding-jumper.html").as_uri())
     visitor.locator("[data-copy-note]").first.evaluate("each => { each.closest('details').open = true; each.click(); }")
     expect(told(visitor, "[data-copy-note]")).to_be_in_viewport()

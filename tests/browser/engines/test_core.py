@@ -9,7 +9,7 @@ from contextlib import contextmanager
 
 import pytest
 
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
+from site_assets.build import search_page
 from site_assets.render.page_response import answer_request
 from tests.browser.engines.conftest import ENGINES, SUB_PATH
 from tests.browser.engines.window import CHOOSE_REST, ENTER
@@ -211,13 +211,9 @@ def test_an_edition_that_is_chosen_stays_and_a_link_wins_for_its_visit_alone(rea
 
 @pytest.mark.turns(4)
 def test_the_search_finds_a_part_by_a_name_that_people_say(reader):
-    reader.open("index.html")
-    reader.window.wait("return window.document$ !== undefined && document.readyState === 'complete'")
-    if not reader.window.run(f"return document.querySelector('{SEARCH_FIELD}').checkVisibility()"):
-        reader.window.click(SEARCH_BUTTON)
-    reader.window.click(SEARCH_FIELD)
-    reader.window.type(SEARCH_FIELD, "green screw")
-    assert "Main bonding jumper" in reader.window.text(f"{FOUND_PAGE} > a")
+    reader.open(search_page.PAGE)
+    reader.window.type(search_page.FIELD, "green screw")
+    assert "Main bonding jumper" in reader.window.text(f"{search_page.FOUND} > a")
 
 
 @pytest.mark.long
