@@ -14,6 +14,7 @@ from functools import cached_property, partial
 from typing import Any, TypedDict
 
 from calc.answer import Answer, round_to_12_digits
+from calc.conductors.written_beside import parted
 from calc.editions import DEFAULT_EDITION, EDITIONS, is_default_edition
 from calc.field import Choice, Field, read_field, truncate, what_to_enter
 from calc.found.declared import FOUND, SiteCheck
@@ -25,6 +26,7 @@ from calc.relevance import RELEVANT_WHEN
 from calc.result import Correction, FieldError, NotCovered, Result, require
 from calc.trace import Trace
 from calc.unknown.states import WORD, Open, is_left_out, read_open
+from calc.unknown_name import no_such_field
 
 MAX_UNKNOWN = 5
 
@@ -82,6 +84,10 @@ class Calculator:
         for result in self._work_in_parts(pairs):
             result.trace.warnings.extend(unverified(result.trace))
             yield result
+
+    def to_fix(self, pairs: Iterable[tuple[str, str]]) -> list[Correction]:
+        """Return what is to fix in written inputs before the function is asked at all."""
+        return self._read(list(pairs))[1]
 
     def work(self, pairs: Iterable[tuple[str, str]]) -> Result:
         """Run as `run` does, for another calculator: without its warning of sections not verified."""
@@ -144,18 +150,14 @@ class Calculator:
     def _read(self, pairs: list[tuple[str, str]]) -> tuple[Entered, list[Correction]]:
         readable = {"edition": EDITION_FIELD, "said": ANSWER_CODE_FIELD, "assumed": ASSUMED_FIELD} | dict(self.fields)
         values: dict[str, Any] = {}
-        fix: dict[str, Correction] = {}
-        for written, text in pairs:
-            name = self.name_now(written)
+        unknown: dict[str, None] = {}
+        written, conflicts = parted(self.fields, [(self.name_now(name), text) for name, text in pairs])
+        fix = {name: Correction(name, self.fields[name].label, words) for name, words in conflicts.items()}
+        for name, text in written:
             if name not in readable:
-                fix[name] = Correction(
-                    truncate(name),
-                    truncate(name),
-                    message(
-                        "There is no field with this name. The fields are {names}.",
-                        names=", ".join(["edition", *self.fields]),
-                    ),
-                )
+                unknown.setdefault(name)
+                if len(unknown) <= MAX_UNKNOWN:  # thousands of them would bury the rest
+                    fix[name] = no_such_field(name, self.fields)
             elif name in values or name in fix:
                 fix[name] = Correction(name, readable[name].label, message("This is entered twice. Enter it once."))
             elif not text.strip() and self.defaults.get(name, "") is None:
@@ -171,12 +173,11 @@ class Calculator:
                     values[name] = self.defaults[name]
                 else:
                     fix[name] = Correction(name, required.label, required.enter)
-        fix = _few_unknown(fix, readable)
         order = list(readable)
         corrections = sorted(
             fix.values(), key=lambda each: order.index(each.field) if each.field in order else len(order)
         )
-        return self._entered(values, {self.name_now(name) for name, _ in pairs}), corrections
+        return self._entered(values, {name for name, _ in written}), corrections
 
     def _value(self, name: str, field: Field, text: str) -> Any:
         """Return the value or the open state that a text means. Raises: ValueError."""
@@ -263,12 +264,6 @@ def whole[T](parts: Iterator[T]) -> T:
 
 def _steady(values: Mapping[str, Any]) -> dict[str, Any]:
     return {name: round_to_12_digits(value) for name, value in values.items()}
-
-
-def _few_unknown(fix: dict[str, Correction], readable: Mapping[str, Field]) -> dict[str, Correction]:
-    """Keep the first unknown names; thousands of them would bury the rest."""
-    buried = set([name for name in fix if name not in readable][MAX_UNKNOWN:])
-    return {name: each for name, each in fix.items() if name not in buried}
 
 
 def unverified(trace: Trace) -> list[Message]:

@@ -11,7 +11,6 @@ from calc.messages import Message, message
 
 LONGEST_TEXT = 200
 LONGEST_ECHO = 40
-MANY_CHOICES = 6
 
 
 class UnclearError(ValueError):
@@ -126,7 +125,7 @@ def _in_order(field: Field, text: str) -> str:
 def what_to_enter(field: Field, text: str, fault: ValueError | None = None) -> Message:
     """Return the sentence that tells what to enter instead of `text`, which ended in `fault`."""
     if not text.strip():
-        return message("Choose one of those listed.") if _many(field) else field.enter
+        return message("Choose one of those listed.") if _coded(field) and not field.several else field.enter
     if isinstance(fault, UnclearError):
         return message(
             "“{typed}” does not fit here. {why} {enter}", typed=truncate(text), why=fault.words, enter=field.enter
@@ -134,9 +133,9 @@ def what_to_enter(field: Field, text: str, fault: ValueError | None = None) -> M
     return message("“{typed}” does not fit here. {enter}", typed=truncate(text), enter=field.enter)
 
 
-def _many(field: Field) -> bool:
-    """Whether the values of a choice are too many to read out to someone who chose none."""
-    return len(field.choices) > MANY_CHOICES and not field.several
+def _coded(field: Field) -> bool:
+    """Tell whether the values of a choice are codes, which nobody who chose none is to read."""
+    return any(choice.value != str(choice.label) for choice in field.choices)
 
 
 def truncate(text: str) -> str:

@@ -10,6 +10,7 @@ from functools import lru_cache
 from urllib.parse import parse_qsl, quote
 
 from calc.calculator import Result
+from calc.unknown_name import is_tracker
 from calc.written import plain_number
 
 RESERVED = ("edition", "said", "assumed")
@@ -18,10 +19,22 @@ RESERVED = ("edition", "said", "assumed")
 def read(query: str) -> list[tuple[str, str]]:
     """Return the names and texts of a query ("edition=2023&conductor=3/0"), blank ones too, in order.
 
-    `h` and `q` belong to the page's own search and are left out.
+    `h` and `q` belong to the page's own search and are left out, and so is what `trackers` returns.
     """
-    pairs = parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=None)
-    return [(name, text) for name, text in pairs if name not in ("h", "q")]
+    return [(name, text) for name, text in _pairs(query) if name not in ("h", "q") and not is_tracker(name)]
+
+
+def trackers(query: str) -> tuple[str, ...]:
+    """Return the names in a query that others added to count visits, each once.
+
+    >>> trackers("conductor=3/0&utm_source=mail&fbclid=1")
+    ('utm_source', 'fbclid')
+    """
+    return tuple(dict.fromkeys(name for name, _ in _pairs(query) if is_tracker(name)))
+
+
+def _pairs(query: str) -> list[tuple[str, str]]:
+    return parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=None)
 
 
 def write(result: Result) -> str:

@@ -22,11 +22,12 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True)
 class Correction:
-    """A field to correct, and what to enter."""
+    """A field to correct, and what to enter. `near`: of a name that no field has, the field that it looks most like."""
 
     field: str
     label: Message | str
     words: Message
+    near: str = ""
 
 
 class NotCovered(Exception):

@@ -45,8 +45,10 @@ def main(arguments: list[str]) -> int:
     programs = {**browser_variables(), **engine_variables(), **simulator_variables()}
     if "--long" in rest:
         programs |= successor_variables()
-    # By file: the pinned pytest-xdist does not see groups under the pinned pytest.
-    return build() or become("pytest", "-n", "auto", "--dist", "loadfile", *rest, **programs)
+    # By file: the pinned pytest-xdist does not see groups under the pinned pytest. Three workers for two cores, because
+    # a test in a browser waits for half of its time.
+    workers = 3 * (os.cpu_count() or 2) // 2
+    return build() or become("pytest", "-n", workers, "--dist", "loadfile", *rest, **programs)
 
 
 def build() -> int:

@@ -23,8 +23,8 @@ from site_assets.build.runtime import MOMENT, PYODIDE, TWIN, described
 from site_assets.build.runtime_list import FILE as RUNTIME_LIST
 from site_assets.build.runtime_list import FOLDER as RUNTIME
 from site_assets.build.runtime_list import bind_pages
+from site_assets.build.search_index import FILE as SEARCH_INDEX
 from site_assets.build.settings import DISK_EDITION, Settings
-from site_assets.build.theme import SEARCH_INDEX, SEARCH_INDEX_ON_DISK, SEARCH_WORKERS
 from site_assets.build.web_manifest import FILE as MANIFEST
 from site_assets.build.web_manifest import ICONS
 from site_assets.render.text import text
@@ -49,10 +49,8 @@ def write_disk_edition(site: Path, folder: Path, csp: str, settings: Settings) -
     handbook = folder / PAGES
     copy_others(site, handbook)
     (kit,) = (handbook / "kit").iterdir()
-    join_scripts(site, handbook, kit / "scripts")
-    index = (site / SEARCH_INDEX).read_text(encoding="utf-8")
-    name, script = SEARCH_INDEX_ON_DISK
-    _write(handbook / name, script.format(index=index))
+    join_scripts(handbook, kit / "scripts")
+    hand_over(handbook / SEARCH_INDEX, _packed((site / SEARCH_INDEX).read_bytes()))
     for page in handbook.rglob("*.html"):
         _write(page, with_words_for_disk(page.read_text(encoding="utf-8")))
     write_first_page(folder, settings)
@@ -67,20 +65,16 @@ def copy_others(site: Path, handbook: Path) -> None:
     for file in sorted(site.rglob("*")):
         path = file.relative_to(site)
         on_host_only = LEFT_OUT & {path.parts[0], path.as_posix()} or file.suffix in (".html", ".map", TWIN, ".zip")
-        if file.is_file() and not on_host_only and not path.match(SEARCH_WORKERS):
+        if file.is_file() and not on_host_only:
             (handbook / path).parent.mkdir(parents=True, exist_ok=True)
             shutil.copyfile(file, handbook / path)
 
 
-def join_scripts(site: Path, handbook: Path, scripts: Path) -> None:
+def join_scripts(handbook: Path, scripts: Path) -> None:
     """Put classic scripts in the place of the modules, the code of every worker in one of them."""
     page = classic_script(scripts / "page.js", address="document.currentScript.src")
     begin = (SCRIPTS / "worker-files.js").read_text(encoding="utf-8")
-    (search,) = site.glob(SEARCH_WORKERS)
-    workers = {
-        "calculator-worker.js": classic_script(scripts / "calculator-worker.js", address="handbookAddress"),
-        search.name: search.read_text(encoding="utf-8"),
-    }
+    workers = {"calculator-worker.js": classic_script(scripts / "calculator-worker.js", address="handbookAddress")}
     loaded = _LOADED.findall((handbook / "index.html").read_text(encoding="utf-8"))
     kept = {name: (scripts / name).read_text(encoding="utf-8") for name in loaded if (scripts / name).is_file()}
     shutil.rmtree(scripts)

@@ -1,10 +1,10 @@
-"""What changed between two editions, from the rules themselves."""
+"""What changed between two editions, from the rules themselves: a table for each rule, what was beside what is."""
 
 from __future__ import annotations
 
 from calc.messages import Message, message
 from calc.rulebook import Rule, rule, rule_keys
-from site_assets.build.rule_values_page import figures_of_rule
+from site_assets.build.figure_words import figure_lines
 from site_assets.render.marks import mark_html
 from site_assets.render.text import text
 
@@ -70,13 +70,36 @@ def _group(anchor: str, words: Message, pairs: list[tuple[Rule, Rule]]) -> str:
 
 
 def _change(before: Rule, after: Rule) -> str:
-    figures_differ = figures_of_rule(before) != figures_of_rule(after)
-    lines = "".join(f"<li>{_stated(each, figures=figures_differ)}</li>" for each in (before, after))
-    return f'<h3 id="{after.key.replace("/", "-")}">{text(after.title)}</h3><ul>{lines}</ul>'
+    """Return what was beside what is: where it stands, what it says, and of its figures those that differ."""
+    was, now = figure_lines(before), figure_lines(after)
+    rows = [[_where(before), _where(after)]]
+    if was != now:
+        rows.append([_lines(was, now), _lines(now, was)])
+    if str(before.note) or str(after.note):
+        rows.append([_note(before), _note(after)])
+    heads = (message("{edition}, was", edition=before.edition), message("{edition}, now", edition=after.edition))
+    head = "".join(f'<th scope="col">{text(words)}</th>' for words in heads)
+    body = "".join(f"<tr>{''.join(f'<td>{cell}</td>' for cell in row)}</tr>" for row in rows)
+    return (
+        f'<section class="edition-change"><h3 id="{after.key.replace("/", "-")}">{text(after.title)}</h3>'
+        f'<table class="was-now"><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></section>'
+    )
 
 
-def _stated(each: Rule, *, figures: bool) -> str:
-    place = text(message("{edition}: {section}", edition=each.edition, section=each.section))
+def _where(each: Rule) -> str:
     mark = f" {mark_html(each.mark)}" if each.mark != "confirmed" else ""
-    note = f" {text(each.note)}" if str(each.note) else ""
-    return f"{place}{mark}{note}{figures_of_rule(each) if figures else ''}"
+    return f"{text(each.section)}{mark}"
+
+
+def _note(each: Rule) -> str:
+    return f"<p>{text(each.note)}</p>" if str(each.note) else ""
+
+
+def _lines(own: list[str], others: list[str]) -> str:
+    """Return the lines that the other edition has not, and how many both have."""
+    differ = [line for line in own if line not in others]
+    same = len(own) - len(differ)
+    told = "".join(f"<li>{text(line)}</li>" for line in differ)
+    if same:
+        told += f"<li>{text(message('and {count} more, as in the other edition', count=same))}</li>"
+    return f"<ul>{told or f'<li>{text(message("nothing stated"))}</li>'}</ul>"

@@ -6,6 +6,7 @@ filled, and the kit. No generator is asked and none has to know of us. By itself
 
 from __future__ import annotations
 
+import re
 import shutil
 from pathlib import Path
 
@@ -25,6 +26,8 @@ from site_assets.setup.paths import ROOT
 
 EXPANDED = ".expanded"
 PAGES = "pages"
+# What ends a sentence or leads on after a worked case goes into its button.
+_AFTER_CASE = re.compile(r'(<a class="case"[^>]*>[^<]*)</a>([:.,;])')
 CALLS = jinja2.Environment(undefined=jinja2.StrictUndefined, autoescape=False)
 SETTINGS = """# Made by the build: the settings of the handbook, for a generator that takes the pages as they are here.
 INHERIT: ../mkdocs.yml
@@ -69,7 +72,7 @@ def expanded(name: str, page: str, menu: tuple[str, ...]) -> str:
     own, markdown = parted(page)
     parts = PageParts(name, menu)
     try:
-        filled = CALLS.from_string(framed(name, markdown)).render(parts.calls())
+        filled = _AFTER_CASE.sub(r"\1\2</a>", CALLS.from_string(framed(name, markdown)).render(parts.calls()))
     except jinja2.TemplateError as error:
         raise PageDataError(f"{name}.md: {error}") from error
     told = search_settings(name, own | _cautions(name))

@@ -26,6 +26,7 @@ from site_assets.build.notices import write_notices
 from site_assets.build.precache import write_service_worker
 from site_assets.build.runtime_list import FOLDER, bind_pages
 from site_assets.build.schemas import write_schemas
+from site_assets.build.search_index import write_search_index
 from site_assets.build.settings import Settings, settings
 from site_assets.build.theme import UNUSED, with_links_from_its_own_folder
 from site_assets.build.web_manifest import write_manifest
@@ -47,6 +48,7 @@ def finish(site: Path, root: Path = ROOT) -> None:
     put_frames(site, generated, frame)
     shutil.copytree(kit, site / "kit" / kit.name)
     shutil.copytree(expanded / FOLDER, site / FOLDER)
+    write_search_index(site, generated, expanded / PAGES)
     write_schemas(site)
     write_manifest(site, said)
     write_notices(site)

@@ -112,9 +112,10 @@ def _entry(each: Term) -> str:
     ]
     if each.page:
         lines.append(
-            f'<p><a href="{each.page}.html">{text(message("Page: {title}", title=title_of(each.page)))}</a></p>'
+            f'<p class="to-page"><a href="{each.page}.html">'
+            f"{text(message('Page: {title}', title=title_of(each.page)))}</a></p>"
         )
-    return f'<h3 id="{each.anchor}">{text(each.term)}</h3>{"".join(lines)}'
+    return f'<section><h3 id="{each.anchor}">{text(each.term)}</h3>{"".join(lines)}</section>'
 
 
 def _anchor(term: str) -> str:

@@ -17,6 +17,7 @@ from pathlib import Path, PurePath
 from calc.data_file import Data
 from calc.messages import message
 from site_assets.build.runtime import PYODIDE, files_of
+from site_assets.build.theme import UNUSED
 from site_assets.render.answer import text
 from site_assets.setup.paths import NODE_MODULES, ROOT
 
@@ -118,9 +119,10 @@ def _is(file: PurePath, wanted: str) -> bool:
 
 
 def source_maps() -> Iterator[Data]:
-    """Yield what each script and style of the theme says that it was bundled of."""
+    """Yield what each script and style of the theme that ships says that it was bundled of."""
     for file in sorted(files_of(OF_THE_THEME)):
-        if file.suffix == ".map" and "assets" in file.parts:
+        left_out = any(f"{unused}/" in file.as_posix() for unused in UNUSED)
+        if file.suffix == ".map" and "assets" in file.parts and not left_out:
             yield _json(Path(str(file.locate())))
 
 

@@ -37,4 +37,4 @@ def _see_also(page: str) -> str:
         return ""
     to_top = "../" * page.count("/")
     rows = "\n".join(f"- [{title_of(other)}]({to_top}{other}.md)" for other in others)
-    return f"## {message('See also')} {{ #see-also }}\n\n{rows}\n"
+    return f"## {message('See also')} {{ #see-also }}\n\n<div class=\"to-press names\" markdown>\n\n{rows}\n\n</div>\n"

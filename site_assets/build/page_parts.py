@@ -18,12 +18,14 @@ from site_assets.build.form import form_html
 from site_assets.build.glossary import glossary_html, words_of_form
 from site_assets.build.hazard_data import CALCULATOR, CHECKS, DRAWING, hazards_of
 from site_assets.build.hazards import hazards_count, hazards_html
+from site_assets.build.list_filter import list_filter_html
 from site_assets.build.notices import notices_html
 from site_assets.build.page_data import ROOMS, PageDataError, page_data, title_of
 from site_assets.build.rule_value import figure, figure_with_section
 from site_assets.build.rule_values_page import changes_list, figures_table, sources_table
 from site_assets.build.runtime_list import runtime_of_page
 from site_assets.build.scene_svg import scene_html
+from site_assets.build.search_page import search_form
 from site_assets.diagrams import drawing
 from site_assets.render.answer import result_html
 from site_assets.render.marks import mark_html, mark_with_words_html
@@ -71,11 +73,13 @@ class PageParts:
             "index_of_words": index_of_words,
             "edition_changes": edition_changes_html,
             "scene": scene_html,
+            "search": search_form,
             "figures_table": figures_table,
             "sources_table": sources_table,
             "changes_list": changes_list,
             "hazards": hazards_html,
             "hazards_count": hazards_count,
+            "list_filter": lambda: list_filter_html(self.page),
             "notices": lambda: notices_html(self.to_top),
         }
 
@@ -102,7 +106,7 @@ class PageParts:
             told = "; ".join(f"{each.field}: {each.words}" for each in result.fix)
             raise PageDataError(f"{self.page}: {slug} cannot read {given}: {told}")
         address = self.to_top + page_address(f"{slug}?{urlencode(given)}")
-        return f'<a href="{text(address)}">{text(words)}</a>'
+        return f'<a class="case" href="{text(address)}">{text(words)}</a>'
 
     def pages_list(self, room: str) -> str:
         """Return a Markdown list of the pages of a room to press, by their names, in the order of the menu."""

@@ -80,7 +80,7 @@ def changes_list() -> str:
 def _changes_of(version: int, rows: Iterable[Mapping[str, Any]]) -> str:
     new = sorted((row for row in rows if row["rules"] == version), key=itemgetter("calculator"))
     groups = "".join(
-        f'<h3>{text(CALCULATORS[slug].name)}</h3><ul>{"".join(map(_change, of_one))}</ul>'
+        f'<h3>{text(CALCULATORS[slug].name)}</h3><ul class="changes">{"".join(map(_change, of_one))}</ul>'
         for slug, of_one in groupby(new, itemgetter("calculator"))
     )
     title = message("Version {version} of the rules, {date}", version=version, date=max(row["date"] for row in new))

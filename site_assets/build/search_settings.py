@@ -9,8 +9,8 @@ from site_assets.build.glossary import terms_of
 from site_assets.build.page_data import ROOMS, page_data
 
 # A page that explains a thing comes before one that only computes with it, and lists of everything come last.
-BOOSTS = {"parts": 3, "places": 2.5, "calculators": 1, "glossary": 1, "method": 0.1, "editions": 0.1}
-LISTS_EVERYTHING = 0.4
+BOOSTS = {"parts": 1.3, "places": 1.25, "calculators": 1.1, "glossary": 0.8, "method": 0.4, "editions": 0.5}
+LISTS_EVERYTHING = 0.8
 # The search leaves these out of a page's text and puts nothing in their place.
 _WORDS_END = re.compile(
     r"(</(?:button|dd|desc|div|dt|label|legend|option|small|summary|td|text|th|title)>|<br ?/?>)(?=\S)"
@@ -20,8 +20,8 @@ _WORDS_END = re.compile(
 def search_settings(page: str, own: Data) -> Data:
     """Return the front matter of a page with what the search needs; `own` is what its author wrote there."""
     room = page.partition("/")[0]
-    boost = LISTS_EVERYTHING if page.endswith("-schedule") else BOOSTS.get(room, 0.5)
-    named = [name for term in terms_of(page) for name in (*term.also, term.spanish) if name]
+    boost = LISTS_EVERYTHING if page.endswith("-schedule") else BOOSTS.get(room, 1)
+    named = [name for term in terms_of(page) for name in (term.term, *term.also, term.spanish) if name]
     called = page_data(page).also_called if room in ROOMS else ()
     tags = [*own.get("tags", ()), *named, *called]
     return {"search": {"boost": boost}} | own | {"tags": list(dict.fromkeys(tags))}

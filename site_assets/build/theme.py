@@ -8,21 +8,14 @@ from __future__ import annotations
 import re
 
 # What the theme and its generator bring and no page asks for.
-UNUSED = ("assets/javascripts/lunr", "assets/images/favicon.png", "sitemap.xml", "sitemap.xml.gz")
+UNUSED = (
+    "assets/javascripts/lunr",
+    "assets/javascripts/workers",
+    "assets/images/favicon.png",
+    "sitemap.xml",
+    "sitemap.xml.gz",
+)
 
-MENU_LINKS = ".md-nav--primary a.md-nav__link[href]:not([href^='#'])"
-SEARCH_OPENER = 'label[for="__search"]'
-SEARCH_BUTTON = f".md-header__button:is({SEARCH_OPENER})"
-SEARCH_FIELD = ".md-search__input"
-SEARCH_INDEX = "search/search_index.json"
-# Opened from a disk the theme runs this script instead, which leaves the index under a name.
-SEARCH_INDEX_ON_DISK = ("search/search_index.js", "var __index = {index};\n")
-SEARCH_WORKERS = "assets/javascripts/workers/search.*.min.js"
-SEARCH_STATUS = ".md-search-result__meta"
-FOUND_PAGE = ".md-search-result__item"
-FOUND_TEXT = ".md-search-result__article"
-FOUND_MORE = ".md-search-result__more"
-FOUND_TAGS = ".md-tags"
 # What one page has and another has otherwise; what tells the theme of a new page; what lies open over it.
 PAGE_PARTS = (
     '[data-md-component="container"]',
@@ -31,18 +24,11 @@ PAGE_PARTS = (
     '.md-header [data-md-component="logo"]',
 )
 PAGE_STREAM = "document$"
-MENU_TOGGLE = "#__drawer"
 OPENED = "[data-md-toggle]:checked"
 SCHEME_MEMORY = ".__palette"  # after the path of the site, in the storage
-SCHEME_BUTTON = "label[for^=__palette]:visible"
+# What is pressed for each set of colors: the places in the theme's own row of choices, as mkdocs.yml lists them.
+SCHEMES = {name: f"#__palette_{place}" for place, name in enumerate(("device", "light", "sun", "dark"))}
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')
-_SEARCH = 'class="md-search"'
-_FOUND = '<ol class="md-search-result__list" role="presentation"></ol>\n        </div>'
-
-
-def with_search_named(html: str, name: str, elsewhere: str) -> str:
-    """Return a page whose search has a name and, below what it finds, a way on: the theme leaves both out."""
-    return html.replace(_SEARCH, f'{_SEARCH} aria-label="{name}"').replace(_FOUND, f"{_FOUND}{elsewhere}")
 
 
 def with_our_icon(html: str, kit: str) -> str:

@@ -28,7 +28,7 @@ TOUCH_ICON = ("icon-180.png", 180, 1.0)  # iPhones read no manifest for it
 # Where a press on the installed icon leads, most urgent first.
 SHORTCUTS = (
     (message("Someone feels a shock"), "index.html#someone-feels-a-shock"),
-    (message("Search"), "index.html?q="),
+    (message("Search"), "search.html"),
     (message("Size the main bonding jumper"), "calculators/main-bonding-jumper.html"),
     (message("Size the equipment grounding conductor"), "calculators/equipment-grounding-conductor.html"),
 )
@@ -67,8 +67,8 @@ def manifest(settings: Settings) -> Data:
 
 def ground_color() -> str:
     """Return the color of the header on every page, from the styles."""
-    styles = (ASSETS / "styles" / "theme.css").read_text(encoding="utf-8")
+    styles = (ASSETS / "styles" / "tokens.css").read_text(encoding="utf-8")
     found = re.search(r"--paper: (#[0-9a-f]{6});", styles)
     if found is None:
-        raise ValueError("theme.css states no --paper")
+        raise ValueError("tokens.css states no --paper")
     return found[1]

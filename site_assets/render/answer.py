@@ -26,6 +26,7 @@ from site_assets.render.open_inputs import assumed_html, depends_html, edition_h
 from site_assets.render.part_table import table_html
 from site_assets.render.text import linked, text, unbroken
 from site_assets.render.unfinished import unfinished_html
+from site_assets.render.unknown_name import nearest_html
 from site_assets.render.working import citations_html, working_html
 
 SHORT_HEADLINE = 14  # characters: a size, a number; longer ones are words, and no word breaks on a phone
@@ -95,7 +96,7 @@ def _fix(result: Result) -> str:
     rows = "".join(
         f'<li><a href="#field-{text(each.field)}">{text(each.label)}: {text(each.words)}</a></li>'
         if each.field in result.calculator.fields
-        else f"<li>{text(each.label)}: {text(each.words)}</li>"
+        else f"<li>{text(each.label)}: {text(each.words)}{nearest_html(result, each)}</li>"
         for each in result.fix
     )
     heading = text(message("Fix this first") if len(result.fix) == 1 else message("Fix these first"))

@@ -31,8 +31,8 @@ def depends_html(result: Result, below: str) -> str:
 
 def _question(result: Result) -> str:
     ask = known(result.depends).ask
-    link = f'<a href="#field-{text(ask.field)}">{text(ask.label)}</a>'
-    return f'<p class="one-question"><b>{text(message("One question settles most:"))}</b> {link}. {text(ask.why)}</p>'
+    button = f'<a class="button" href="#field-{text(ask.field)}">{text(ask.label)}</a>'
+    return f'<p class="one-question"><b>{text(message("One question settles most:"))}</b> {button} {text(ask.why)}</p>'
 
 
 def _alternative(each: Alternative) -> str:

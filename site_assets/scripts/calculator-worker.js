@@ -1,5 +1,5 @@
-// Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table} or
-// {id, slug, ranges}; {id, stop} ends any of them. Or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
+// Runs Python beside the page. In: {start: {...}} once, then {id, slug, query}, or {id, slug, table},
+// {id, slug, ranges} or {id, slug, check}; {id, stop} ends any of them. Or {id, examples}. Out: {restoring, target}, {loaded, total}, {ready},
 // {id, part}, {id, reply}, {gone}, {missing}, {failed}.
 
 import "./worker-reach.js"; // before all else
@@ -61,6 +61,17 @@ async function answer(question) {
     await answerInParts(question);
   }
   bringLibrary().catch(() => {}); // asked for again when it is needed
+}
+
+/* How entries are read, without an answer. */
+async function answerCheck({ id, slug, check }) {
+  const read = () => postMessage({ id, reply: JSON.parse(python.read_entries(slug, check)) });
+  try {
+    read();
+  } catch {
+    await bringLibrary();
+    read();
+  }
 }
 
 /* Between two parts other questions are answered, and a stop is heard. */
@@ -136,6 +147,7 @@ self.onmessage = async ({ data }) => {
       if (data.examples) answerExamples(data);
       else if (data.table) await answerTable(data);
       else if (data.ranges !== undefined) await answerRanges(data);
+      else if (data.check !== undefined) await answerCheck(data);
       else await answer(data);
     }
   } catch (error) {

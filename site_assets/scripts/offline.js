@@ -2,6 +2,7 @@
    in the element (service_worker/state_panel.html); the saving itself is the service worker's. */
 
 import { isBehindPortal } from "./captive-portal.js";
+import { isStarting } from "./runtime.js";
 
 const QUIET_SECONDS = 5;
 const STILL_SAVING_SECONDS = 30;
@@ -15,7 +16,6 @@ let failure = null; // { file, why }
 let asking = false; // whether to remove everything
 let wanted = false; // saving may begin
 let automatic = true; // begins without being told
-let busy = false; // a calculator is starting
 let reloads = false; // this page belongs to a version that another can replace
 
 const container = navigator.serviceWorker;
@@ -40,10 +40,9 @@ function listen() {
   container.addEventListener("message", onMessage);
   container.startMessages();
   addEventListener("online", tryAgain);
-  document.addEventListener("calculator:starting", () => { busy = true; });
-  document.addEventListener("calculator:answered", () => { busy = false; beginUnasked(); });
-  document.addEventListener("calculator:ready", () => { busy = false; beginWhenQuiet(); });
-  document.addEventListener("calculator:failed", () => { busy = false; beginWhenQuiet(); });
+  document.addEventListener("calculator:answered", beginUnasked);
+  document.addEventListener("calculator:ready", beginWhenQuiet);
+  document.addEventListener("calculator:failed", beginWhenQuiet);
   if (document.readyState === "complete") beginWhenQuiet();
   else addEventListener("load", beginWhenQuiet);
   setInterval(keepSaving, STILL_SAVING_SECONDS * 1000);
@@ -51,12 +50,13 @@ function listen() {
 
 function beginWhenQuiet() {
   const idle = window.requestIdleCallback ?? setTimeout;
-  setTimeout(() => idle(() => { if (!busy) beginUnasked(); }), QUIET_SECONDS * 1000);
+  setTimeout(() => idle(beginUnasked), QUIET_SECONDS * 1000);
 }
 
 function beginUnasked() {
-  // Whoever asks the browser to save data decides alone about 20 MB.
-  if (automatic && !wanted && navigator.onLine && !navigator.connection?.saveData) begin();
+  if (!automatic || wanted || !navigator.onLine) return;
+  // Whoever asks the browser to save data decides alone about 20 MB; a first answer has the whole link for itself.
+  if (!navigator.connection?.saveData && !isStarting()) begin();
 }
 
 function tryAgain() {
@@ -166,7 +166,7 @@ function onMessage({ data, source }) {
     if (source.state === "activated") registration?.update().catch(() => {});
     look();
   } else if (data.kind === "mended" || data.kind === "lacking") {
-    if (busy) look();
+    if (isStarting()) look();
     else refresh();
   } else if (data.kind === "reset") {
     forget();

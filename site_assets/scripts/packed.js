@@ -36,11 +36,19 @@ export function isUncompressed(response) {
   return "DecompressionStream" in globalThis && !response.headers.has("content-encoding");
 }
 
-/** The bytes of the file at an address, or undefined when the host has no twin of it. */
-export async function bytesOfTwin(address, options) {
+/* The bytes of the file at an address, or undefined when the host has no twin of it. `onPart` gets how much of the twin
+   came each time, from 0 to 1, where the host tells its length. */
+export async function bytesOfTwin(address, options, onPart = () => {}) {
   const response = await fetchUnlessSilent(`${address}.gz`, options);
   if (!response.ok) return undefined;
-  const bytes = new Uint8Array(await response.arrayBuffer());
+  const length = Number(response.headers.get("content-length"));
+  const counted = response.body.pipeThrough(new TransformStream({
+    transform(chunk, stream) {
+      onPart(length ? chunk.byteLength / length : 0);
+      stream.enqueue(chunk);
+    },
+  }));
+  const bytes = new Uint8Array(await new Response(counted).arrayBuffer());
   // Some hosts tell a browser to unpack a file of this name by itself.
   if (!GZIP.every((byte, at) => bytes[at] === byte)) return bytes.buffer;
   const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));

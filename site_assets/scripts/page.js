@@ -5,11 +5,14 @@ import { startCalculator } from "./calculator.js";
 import { startCharts } from "./chart.js";
 import { startMany } from "./many.js";
 import { openTarget } from "./fold.js";
+import { startListFilter } from "./list-filter.js";
+import { tellLostAnchor } from "./lost-anchor.js";
 import { startLostPage } from "./lost-page.js";
 import { startNote } from "./notes.js";
 import { startOffline } from "./offline.js";
 import { startSwaps } from "./page-swap.js";
 import { startScene } from "./scene.js";
+import { followOldSearch, startSearch } from "./search.js";
 import { startSnapshots } from "./snapshot.js";
 import { startSteps } from "./steps.js";
 
@@ -35,9 +38,12 @@ function startPage() {
   start("[data-copy-note]", startNote);
   start(".drawing-steps", startSteps);
   start("[data-lost-page]", startLostPage);
+  start("form[data-search]", startSearch);
+  start("[data-list-filter]", startListFilter);
   start("[data-offline]", startOffline);
   start("body", startCharts);
   start("body", openTarget);
+  start("body", tellLostAnchor);
   document.dispatchEvent(new Event("page:started"));
 }
 
@@ -46,7 +52,9 @@ function leavePage() {
   page = new AbortController();
 }
 
+followOldSearch();
 startPage();
 addEventListener("hashchange", openTarget);
+addEventListener("hashchange", tellLostAnchor);
 startSnapshots();
 startSwaps({ startPage, leavePage });

@@ -124,16 +124,18 @@ async function holdToHash({ root, files, saved }, name, response) {
    to their hash here; elsewhere whoever reads them does so, or the browser compiles them as they come, after `onStream`
    was told. */
 async function bring({ root, files, saved }, name, onBytes, checked = false, onStream = () => {}) {
-  const { path, integrity, packed } = files[name];
+  const { path, integrity, packed, size } = files[name];
   const address = root + path;
   let response = await browserFetch(address).catch(() => Response.error());
   if (response.ok && packed && !saved && isUncompressed(response)) {
     response.body.cancel(); // how it begins was enough
-    const bytes = await bytesOfTwin(address).catch(() => undefined);
-    if (bytes && await integrityOf(bytes) === integrity) {
-      onBytes?.(bytes.byteLength);
-      return ofType(response, bytes);
-    }
+    let told = 0;
+    // Each part is told as it comes, for a start without a sign of progress is given up.
+    const onPart = (part) => { told += part * size; onBytes?.(part * size); };
+    const bytes = await bytesOfTwin(address, {}, onPart).catch(() => undefined);
+    const isListed = bytes && await integrityOf(bytes) === integrity;
+    onBytes?.(isListed ? size - told : -told);
+    if (isListed) return ofType(response, bytes);
     response = await browserFetch(address).catch(() => Response.error());
   }
   if (!response.ok) throw missing(address);

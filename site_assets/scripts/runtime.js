@@ -14,6 +14,7 @@ const RESTORE_ALLOWED = 10_000; // a browser waits for ever for memory that was 
 let connection;
 let page; // what the page said that started the worker
 let target; // the snapshot of the worker's files; undefined until it has told
+let isReady = false; // whether it can answer
 let restored; // whether it started from that; undefined until it has told
 let silence;
 let told; // resolves when the worker has told of its files, or has ended
@@ -55,11 +56,12 @@ function onNews(news) {
     tell();
     if (restored) expectSign(RESTORE_ALLOWED, startFromFiles);
     else expectSign();
-  } else if (news.loaded) {
+  } else if (news.loaded !== undefined) {
     expectSign();
     report({ state: "loading", part: news.loaded / news.total });
   } else if (news.ready) {
     clearTimeout(silence);
+    isReady = true;
     report({ state: "ready" });
     document.dispatchEvent(new CustomEvent("calculator:ready"));
   } else if (news.gone) {
@@ -86,6 +88,7 @@ function startFromFiles() {
 }
 
 function open(how) {
+  isReady = false;
   restored = target = undefined;
   told = new Promise((resolve) => { tell = resolve; });
   try {
@@ -122,6 +125,9 @@ export const runningFiles = () => target?.key;
 
 export const isRunning = () => Boolean(connection);
 
+/** Whether a calculator is on its way: what else could be fetched waits for it. */
+export const isStarting = () => isRunning() && !isReady;
+
 /** The address below which everything of this handbook stands. */
 export function handbookScope() {
   return new URL("./", workerScript()).href;
@@ -139,7 +145,6 @@ export function startRuntime(runtime, onReport, signal) {
   }
   if (connection) return;
   if (!globalThis.WebAssembly) return stop("unsupported");
-  document.dispatchEvent(new CustomEvent("calculator:starting"));
   report({ state: "loading", part: 0 });
   page = runtime;
   open({});
@@ -155,6 +160,11 @@ export function ask(slug, query, { onPart = () => {}, signal } = {}) {
   const { done, stop } = askParts({ slug, query }, onPart);
   signal?.addEventListener("abort", stop, { once: true });
   return done;
+}
+
+/** Asks how the entries of a form are read, without an answer. */
+export function askCheck(slug, check) {
+  return askParts({ slug, check }, () => {}).done;
 }
 
 /* Asks for a whole table. `onPart` gets each piece of it; `done` is kept when all are there or it was stopped. */

@@ -3,9 +3,9 @@
    once its part has started; what is entered by then is marked as given. A classic script in plain old words:
    opened as a file, in an old browser or on a bad link the modules of a page do not run, and this must. */
 (function () {
-  var searchOpener = document.currentScript.getAttribute("data-search-opener");
   var isForDisk = document.currentScript.hasAttribute("data-disk");
-  var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note]";
+  var NEED_SCRIPTS = "form.calculator, [data-many], [data-scene], [data-copy-note], form[data-search]";
+  var STANDSTILL = 10000; // ms in which nothing of a page comes
   var loaded = false;
   var started = false;
   var early = []; // what was pressed before the page's parts started
@@ -16,7 +16,7 @@
     return loaded || started ? "failed" : "loading";
   }
 
-  function tell(after, reason) {
+  function showReason(after, reason) {
     var words = document.querySelector('[data-unanswered-words="' + reason + '"]');
     var told = after.nextElementSibling;
     if (!told || !told.hasAttribute("data-unanswered")) {
@@ -31,44 +31,42 @@
     return told;
   }
 
-  function answer(pressed) {
-    tell(pressed, why()).scrollIntoView({ block: "nearest" });
+  function explain(pressed) {
+    showReason(pressed, why()).scrollIntoView({ block: "nearest" });
   }
 
-  function press(event) {
-    var place = document.querySelector("[data-unanswered-place]");
-    if (why() === "file" && place && event.target.closest(searchOpener)) return answer(place);
+  function onClick(event) {
     var pressed = event.target.closest("button:not([type=reset]), [data-press]");
     var part = pressed && pressed.closest(NEED_SCRIPTS);
     if (!part || part.hasAttribute("data-started")) return;
     event.preventDefault();
-    if (why() === "loading") keep(pressed);
-    answer(placeOf(pressed));
+    if (why() === "loading") keepPress(pressed);
+    explain(placeOf(pressed));
   }
 
   function placeOf(pressed) {
-    return pressed.closest(".form-actions, .stepper, figure") || pressed;
+    return pressed.closest(".form-actions, .search-box, .stepper, figure") || pressed;
   }
 
   /* A number may be stepped twice; an answer is asked for once. */
-  function keep(pressed) {
+  function keepPress(pressed) {
     if (pressed.type !== "submit" || early.indexOf(pressed) < 0) early.push(pressed);
   }
 
-  function enter(event) {
+  function onInput(event) {
     var field = event.target.closest("form.calculator:not([data-started]) [data-field]");
     if (field) field.setAttribute("data-given", "");
   }
 
-  function submit(event) {
+  function onSubmit(event) {
     var form = event.target;
-    if (!form.matches("form.calculator") || form.hasAttribute("data-started")) return;
+    if (!form.matches("form.calculator, form[data-search]") || form.hasAttribute("data-started")) return;
     event.preventDefault(); // else the browser would leave with what was typed
-    if (why() === "loading") keep(form.querySelector("button[type=submit]"));
-    answer(form.querySelector(".form-actions"));
+    if (why() === "loading") keepPress(form.querySelector("button[type=submit]"));
+    explain(form.querySelector(".form-actions, .search-box"));
   }
 
-  function clear(event) {
+  function onReset(event) {
     var form = event.target;
     if (!form.matches("form.calculator:not([data-started])")) return;
     early = early.filter(function (pressed) { return !form.contains(pressed); });
@@ -78,7 +76,7 @@
   }
 
   /* What has not started by now never will. Beside a link's inputs the example could be taken for their answer. */
-  function load() {
+  function onLoad() {
     loaded = true;
     var place = document.querySelector("[data-unanswered-place]");
     if (!place) return;
@@ -86,12 +84,29 @@
     lacking = lacking || Array.prototype.some.call(document.styleSheets, isCut);
     if (started && whole && !lacking) return;
     fetchAnew();
-    tell(place, !whole ? "cut" : started ? "lacking" : why());
+    showReason(place, !whole ? "cut" : started ? "lacking" : why());
     var form = document.querySelector("form.calculator");
-    early.splice(0).forEach(function (pressed) { tell(placeOf(pressed), why()); });
+    early.splice(0).forEach(function (pressed) { showReason(placeOf(pressed), why()); });
     if (started || !form || !asksSomething(form)) return;
     form.parentElement.classList.add("asked");
-    tell(document.querySelector("[data-result]") || form, why());
+    showReason(document.querySelector("[data-result]") || form, why());
+  }
+
+  /* A page that stands still half way is no page, and its browser may wait for minutes. The word is taken back when the
+     rest comes. */
+  function watch() {
+    var seen = 0;
+    var told = null;
+    var timer = setInterval(function () {
+      if (loaded || document.querySelector("[data-page-end]")) {
+        if (told) told.remove();
+        return clearInterval(timer);
+      }
+      var place = document.querySelector("[data-unanswered-place]");
+      var count = document.getElementsByTagName("*").length;
+      if (place && !told && count === seen) told = showReason(place, "cut");
+      seen = count;
+    }, STANDSTILL);
   }
 
   function isCut(sheet) {
@@ -117,7 +132,7 @@
     return names.some(function (name) { return form.elements[name]; });
   }
 
-  function start() {
+  function onStart() {
     started = true;
     Array.prototype.forEach.call(document.querySelectorAll("[data-unanswered]"), function (told) { told.remove(); });
     // A part that failed tells so now. What is drawn has no click() of its own.
@@ -130,11 +145,12 @@
     var cut = event.error instanceof SyntaxError;
     if (cut || (event.target !== window && event.target.matches("script, link"))) lacking = true;
   }, true);
-  document.addEventListener("click", press, true);
-  document.addEventListener("submit", submit, true);
-  document.addEventListener("input", enter, true);
-  document.addEventListener("change", enter, true);
-  document.addEventListener("reset", clear, true);
-  document.addEventListener("page:started", start);
-  addEventListener("load", load);
+  document.addEventListener("click", onClick, true);
+  document.addEventListener("submit", onSubmit, true);
+  document.addEventListener("input", onInput, true);
+  document.addEventListener("change", onInput, true);
+  document.addEventListener("reset", onReset, true);
+  document.addEventListener("page:started", onStart);
+  addEventListener("load", onLoad);
+  watch();
 })();

@@ -65,7 +65,7 @@ async function drop(file) {
 }
 
 /** Notes for later versions that the reader has had a group whole, and when in this one; whether it still is, the files tell. */
-async function noteWhole(group) {
+async function markComplete(group) {
   for (const note of [keptAs({ whole: group }), dayOf(group)]) {
     if (await caches.match(note, { cacheName: STORE })) continue;
     const store = await caches.open(STORE);

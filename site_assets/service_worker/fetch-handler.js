@@ -41,10 +41,10 @@ async function answer(request, file) {
 async function mended(file) {
   const copy = await verifiedCopy(file).catch(() => undefined);
   // After a reset this worker still answers open pages, and nothing must be kept.
-  if (copy && await caches.has(STORE)) await keep(file, copy.clone()).catch(() => {});
+  if (copy && await caches.has(STORE)) await put(file, copy.clone()).catch(() => {});
   // The server may have moved on to a version that can be had whole.
   if (!copy) self.registration.update().catch(() => {});
-  await tell({ kind: copy ? 'mended' : 'lacking' });
+  await broadcast({ kind: copy ? 'mended' : 'lacking' });
   return copy;
 }
 

@@ -38,7 +38,7 @@ async function saveEverything() {
 /** What is kept, looked through now. Calculators of which nothing is kept are not missed: they are not saved. */
 async function state() {
   const lacks = { reading: await missingOf('reading'), calculating: await missingOf('calculating') };
-  if (lacks.calculating.length === 0) await noteWhole('calculating');
+  if (lacks.calculating.length === 0) await markComplete('calculating');
   const missing = [...lacks.reading, ...lacks.calculating];
   const begun = Object.keys(GROUPS).filter((group) => group === 'reading' || lacks[group].length < filesOf(group).length);
   return {
@@ -57,5 +57,5 @@ async function reset() {
   await caches.delete(STORE);
   await caches.delete(SNAPSHOTS);
   await self.registration.unregister();
-  await tell({ kind: 'reset' });
+  await broadcast({ kind: 'reset' });
 }

@@ -9,7 +9,7 @@ function save(group) {
     const result = saveWhole(group, stop)
       .catch(async (error) => {
         if (!stop.signal.reason?.reset) {
-          await tell({ kind: 'failed', group, file: error.file ?? '', why: error.why ?? 'stopped' });
+          await broadcast({ kind: 'failed', group, file: error.file ?? '', why: error.why ?? 'stopped' });
         }
         throw error;
       })
@@ -23,20 +23,20 @@ async function saveWhole(group, stop) {
   await makeRenamedPages(await missingOf(group), stop.signal).catch(() => {}); // what cannot be made is fetched
   stop.signal.throwIfAborted();
   const missing = onceEach(await missingOf(group));
-  if (missing.length === 0) return noteWhole(group);
+  if (missing.length === 0) return markComplete(group);
   const total = bytesOf(onceEach(filesOf(group)));
   let done = total - bytesOf(missing);
 
   async function saveNext() {
     while (missing.length > 0 && !stop.signal.aborted) {
       const file = missing.shift();
-      await keepInAnyCase(file, stop.signal);
+      await putInAnyCase(file, stop.signal);
       done += file.bytes;
-      await tell({ kind: 'saving', group, done, total });
+      await broadcast({ kind: 'saving', group, done, total });
     }
   }
 
-  await tell({ kind: 'saving', group, done, total });
+  await broadcast({ kind: 'saving', group, done, total });
   try {
     await Promise.all(Array.from({ length: AT_ONCE }, saveNext));
   } catch (error) {
@@ -44,17 +44,17 @@ async function saveWhole(group, stop) {
     throw error;
   }
   stop.signal.throwIfAborted();
-  await noteWhole(group);
-  await tell({ kind: 'saved', group });
+  await markComplete(group);
+  await broadcast({ kind: 'saved', group });
 }
 
 /** What only makes a start short gives way to what is read. */
-async function keepInAnyCase(file, signal) {
+async function putInAnyCase(file, signal) {
   try {
-    await keep(file, await verifiedCopy(file, signal));
+    await put(file, await verifiedCopy(file, signal));
   } catch (error) {
     if (error.why !== 'room' || !await caches.delete(SNAPSHOTS)) throw error;
-    await keep(file, await verifiedCopy(file, signal));
+    await put(file, await verifiedCopy(file, signal));
   }
 }
 
@@ -97,7 +97,7 @@ function asListed({ type }, bytes, { headers }) {
   return new Response(bytes, { headers: kept });
 }
 
-async function keep(file, response) {
+async function put(file, response) {
   const store = await caches.open(STORE);
   try {
     await store.put(file.key, response);
@@ -114,7 +114,7 @@ function stopSaving() {
   for (const { stop } of running.values()) stop.abort({ reset: true });
 }
 
-async function tell(message) {
+async function broadcast(message) {
   const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
   for (const page of pages) {
     if (page.url.startsWith(SCOPE)) page.postMessage({ version: VERSION, ...message });

@@ -26,7 +26,7 @@ async function makeRenamedPage(copy, wanted) {
   const integrity = await integrityOf(content);
   const file = wanted.get(integrity);
   if (!file) return; // it says something else, or nothing is missing of it
-  await keep(file, new Response(content, { headers: copy.headers }));
+  await put(file, new Response(content, { headers: copy.headers }));
   wanted.delete(integrity);
 }
 

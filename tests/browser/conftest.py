@@ -69,9 +69,24 @@ def context_for_reading(browser, **options):
     return context
 
 
+def choose_edition(page, edition: str) -> None:
+    """Pick an edition, as a reader does."""
+    page.click(".frame-bar > .edition")
+    page.click(f"[data-choose-edition='{edition}']")
+
+
 def watch(page) -> list[str]:
     """Return a list that fills with the page's errors: scripts, console, content policy."""
     faults: list[str] = []
     page.on("pageerror", lambda error: faults.append(f"script: {error}"))
     page.on("console", lambda message: faults.append(f"console: {message.text}") if message.type == "error" else None)
     return faults
+
+
+def fill_jumper_form(page, conductor, sets="1"):
+    """Fill all that a bonding jumper's form asks first: copper on both sides, a wire."""
+    page.fill("[name=conductor]", conductor)
+    page.fill("[name=sets]", sets)
+    for name in ("conductor_metal", "metal"):
+        page.check(f"[name={name}][value=copper]")
+    page.select_option("[name=form]", "wire")

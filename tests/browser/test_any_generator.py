@@ -11,7 +11,7 @@ from site_assets.build.expand import EXPANDED
 from site_assets.build.finish import finish
 from site_assets.build.serve import Server
 from site_assets.setup.paths import ROOT
-from tests.browser.conftest import watch
+from tests.browser.conftest import fill_jumper_form, watch
 from tests.browser.two_sites import differences
 from tests.site.pages import SITE, article, html_files
 
@@ -75,8 +75,7 @@ def test_a_calculator_of_the_successors_site_answers(browser, successor_site):
         page = context.new_page()
         faults = watch(page)
         page.goto(f"{server.address}calculators/main-bonding-jumper.html?edition=2023")
-        page.fill("[name=conductor]", "500 kcmil")
-        page.fill("[name=sets]", "2")
+        fill_jumper_form(page, "500 kcmil", "2")
         page.click("form.calculator button[type=submit]")
         shown = page.locator("[data-result] [data-outcome=answer]")
         expect(shown.locator(".answer-size")).to_have_text("2/0 AWG copper wire or larger", timeout=START)

@@ -10,9 +10,9 @@ from playwright.sync_api import expect
 
 from calc.registry import CALCULATORS
 from site_assets.build.disk import FIRST, PAGES, hand_over
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
+from site_assets.build.search_page import FIELD, FOUND, LINK
 from site_assets.render.page_response import answer_request
-from tests.browser.conftest import PHONE, watch
+from tests.browser.conftest import PHONE, fill_jumper_form, watch
 from tests.browser.disk_edition import ASK_ALL, bytes_of, examples, unpacked
 from tests.cases.read import FOLDER, cases
 
@@ -71,8 +71,7 @@ def test_the_first_page_alone_says_to_unpack_the_archive(browser, disk, tmp_path
 
 def test_what_is_typed_is_answered_a_mistake_is_named_and_the_link_opens_on_the_same_numbers(reader, disk):
     reader.goto(address(disk, f"calculators/{SLUG}.html"))
-    reader.fill("[name=conductor]", "500 kcmil")
-    reader.fill("[name=sets]", "2")
+    fill_jumper_form(reader, "500 kcmil", "2")
     reader.click("form.calculator button[type=submit]")
     shown = reader.locator(ANSWER)
     expect(shown.locator(".answer-size")).to_have_text("2/0 AWG copper wire or larger", timeout=START)
@@ -97,10 +96,10 @@ def test_what_is_typed_is_answered_a_mistake_is_named_and_the_link_opens_on_the_
 
 def test_the_search_finds_a_page_and_opens_it(reader, disk):
     reader.goto(address(disk, "glossary.html"))
-    reader.click(SEARCH_BUTTON)
-    reader.fill(SEARCH_FIELD, "main bonding jumper")
-    reader.locator(FOUND_PAGE, has_text="Main bonding jumper").first.locator("a").first.click()
-    reader.wait_for_url("**/parts/main-bonding-jumper.html?h=*")
+    reader.locator(LINK).first.click()
+    reader.fill(FIELD, "main bonding jumper")
+    reader.locator(FOUND, has_text="Main bonding jumper").first.locator("a").first.click()
+    reader.wait_for_url("**/parts/main-bonding-jumper.html*")
 
 
 def test_a_table_is_answered_and_can_be_kept(reader, disk):

@@ -2,15 +2,19 @@
 
 import gzip
 import json
+from threading import Event
 
 import pytest
 from playwright.sync_api import expect
 
 from site_assets.build import serve
 from site_assets.build.precache import TWIN, WORKER
+from site_assets.build.search_index import FILE as SEARCH_INDEX
+from site_assets.build.search_page import FIELD, FOUND
+from site_assets.build.search_page import LINK as SEARCH_LINK
 from site_assets.build.serve import Server
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_INDEX
 from tests.browser.conftest import PHONE
+from tests.browser.faults.faulty_server import Fault, FaultyServer, give
 
 BASE = "/handbook/first/"
 LINK = "calculators/main-bonding-jumper.html?edition=2023&conductor=3/0&sets=1&conductor_metal=copper&metal=copper"
@@ -55,13 +59,58 @@ def test_a_link_is_answered_before_anything_is_fetched_that_the_answer_does_not_
     assert SEARCH_INDEX.rpartition("/")[2] not in asked
 
 
+def test_however_long_a_first_answer_takes_nothing_is_saved_beside_it(visitor, site_folder):
+    free = Event()
+
+    def send_late(answer, reply):
+        free.wait(120)
+        give(answer, reply)
+
+    with FaultyServer(site_folder, BASE) as host:
+        host.strike(Fault(send_late, lambda path, number: path.endswith((PACKED[0], PACKED[0] + TWIN))))
+        visitor.clock.install()
+        visitor.goto(host.address + LINK)
+        while not any(PACKED[0] in path for path in host.requested):
+            visitor.clock.run_for(100)
+        visitor.clock.run_for(40_000)
+        visitor.evaluate("dispatchEvent(new Event('online'))")
+        visitor.wait_for_timeout(500)
+        expect(visitor.locator("[data-offline]")).to_have_attribute("data-offline-state", "none")
+        assert WORKER not in names(host)
+        free.set()
+        expect(visitor.locator("[data-result] .size")).to_have_text("4 AWG", timeout=60_000)
+        expect(visitor.locator("[data-offline]")).to_have_attribute("data-offline-state", "saving", timeout=30_000)
+
+
+def test_a_compressed_file_that_comes_slowly_is_told_as_it_comes(visitor, site_folder):
+    runtime = json.loads((site_folder / "runtime" / "files.json").read_text())
+    sizes = {name: runtime["files"][name]["size"] for name in (PACKED[0], *runtime["first"])}
+    others = 100 * (1 - sizes[PACKED[0]] / sum(sizes.values()))  # percent
+    free = Event()
+
+    def send_half_and_wait(answer, reply):
+        answer.begin(reply, len(reply.body))
+        answer.wfile.write(reply.body[: len(reply.body) // 2])
+        answer.wfile.flush()
+        free.wait(60)
+        answer.wfile.write(reply.body[len(reply.body) // 2 :])
+
+    with FaultyServer(site_folder, BASE) as host:
+        host.strike(Fault(send_half_and_wait, lambda path, number: path.endswith(PACKED[0] + TWIN)))
+        visitor.goto(host.address + LINK)
+        shown = "least => Number(document.querySelector('.runtime-state').innerText.match(/[0-9]+/)?.[0]) > least"
+        visitor.wait_for_function(shown, arg=others + 5)
+        free.set()
+        expect(visitor.locator("[data-result] .size")).to_have_text("4 AWG", timeout=60_000)
+
+
 def test_the_index_of_the_search_is_fetched_when_the_search_is_opened(visitor, host):
     visitor.goto(f"{host.address}index.html")
     visitor.wait_for_load_state("networkidle")
     assert host.requested.count(f"{BASE}{SEARCH_INDEX}") == 0
-    visitor.click(SEARCH_BUTTON)
-    visitor.locator("input[name=query]").press_sequentially("250.28")
-    expect(visitor.locator(FOUND_PAGE).first).to_be_visible(timeout=30_000)
+    visitor.locator(SEARCH_LINK).first.click()
+    visitor.locator(FIELD).press_sequentially("250.28")
+    expect(visitor.locator(FOUND).first).to_be_visible(timeout=30_000)
     assert host.requested.count(f"{BASE}{SEARCH_INDEX}") == 1
 
 

@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.build.theme import SEARCH_FIELD
+from site_assets.build.search_page import FIELD, PAGE
 from site_assets.build.web_manifest import FILE, ICONS, SHORTCUTS
 from tests.site.test_web_manifest import pixels
 
@@ -43,8 +43,8 @@ def test_the_icon_is_the_mark_as_the_browser_draws_it(page, site, site_folder):
 @pytest.mark.parametrize("address", [address for _, address in SHORTCUTS])
 def test_a_shortcut_leads_to_what_it_names(page, site, address):
     page.goto(f"{site}{address}")
-    if "?q=" in address:
-        expect(page.locator(SEARCH_FIELD)).to_be_focused()
+    if address == PAGE:
+        expect(page.locator(FIELD)).to_be_focused()
     elif "#" in address:
         expect(page.locator("[id=someone-feels-a-shock]")).to_be_in_viewport()
     else:

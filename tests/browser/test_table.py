@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 
 from calc import CALCULATORS
 from calc.batch import example_table
-from tests.browser.conftest import PHONE
+from tests.browser.conftest import PHONE, choose_edition, fill_jumper_form
 from tests.browser.test_accessibility import AXE
 
 ROOT = Path(__file__).parents[2]
@@ -158,7 +158,7 @@ def test_the_example_of_every_calculator_is_a_table_that_is_answered(page, site,
 
 def test_the_edition_chosen_on_the_page_counts_for_rows_that_name_none(page, site):
     open_part(page, site)
-    page.click("[data-choose-edition='2017']")
+    choose_edition(page, "2017")
     paste(page, "conductor,edition\n3/0,\n3/0,2026\n")
     written = kept(page)
     assert written == command_line(SLUG, MARK + b"conductor,edition\n3/0,\n3/0,2026\n", "edition=2017")
@@ -177,7 +177,7 @@ def test_the_form_is_answered_while_a_table_runs_and_what_is_typed_stays(page, s
     open_part(page, site)
     paste(page, rows(20_000))
     expect(page.locator(".many-progress span")).to_contain_text("Rows done", timeout=START)
-    page.fill("[name=conductor]", "500 kcmil")
+    fill_jumper_form(page, "500 kcmil")
     page.click("form.calculator button[type=submit]")
     expect(page.locator("[data-result] .size")).to_have_text("1/0 AWG", timeout=START)
     expect(page.locator(".many-progress")).to_be_visible()

@@ -1,12 +1,15 @@
 """A press is never silent: as a file, while the page loads, without its scripts, its worker or WebAssembly."""
 
 import re
+from threading import Event
 
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.build.theme import SEARCH_BUTTON
-from tests.browser.conftest import PHONE, watch
+from site_assets.build.search_page import FIELD
+from site_assets.build.search_page import PAGE as SEARCH
+from tests.browser.conftest import PHONE, choose_edition, watch
+from tests.browser.faults.faulty_server import Fault, FaultyServer
 
 PAGE = "calculators/main-bonding-jumper.html"
 LOADED = 60_000  # ms for a page on a loaded machine
@@ -45,8 +48,10 @@ def test_opened_as_a_file_every_button_says_so_where_it_is_pressed_and_keeps_wha
     visitor.click("[data-many-run]")
     expect(told(visitor, "[data-many] .form-actions")).to_be_in_viewport()
     expect(visitor.locator("[name=conductor]")).to_have_value("3/0")
-    visitor.click(SEARCH_BUTTON)
-    expect(told(visitor, "[data-unanswered-place]")).to_be_in_viewport()
+    visitor.goto((site_folder / SEARCH).as_uri())
+    visitor.fill(FIELD, "green screw")
+    visitor.press(FIELD, "Enter", no_wait_after=True)
+    expect(told(visitor, ".search-box")).to_be_in_viewport()
     visitor.goto((site_folder / "parts/main-bonding-jumper.html").as_uri())
     visitor.locator("[data-copy-note]").first.evaluate("each => { each.closest('details').open = true; each.click(); }")
     expect(told(visitor, "[data-copy-note]")).to_be_in_viewport()
@@ -62,7 +67,7 @@ def test_opened_as_a_file_a_link_shows_no_example_in_the_place_of_its_answer(vis
 
 def test_opened_as_a_file_the_editions_switch_and_paper_is_whole(visitor, site_folder):
     visitor.goto((site_folder / "parts/main-bonding-jumper.html").as_uri())
-    visitor.click("[data-choose-edition='2017']")
+    choose_edition(visitor, "2017")
     expect(visitor.locator("html")).to_have_attribute("data-edition", "2017")
     visitor.emulate_media(media="print")
     visitor.evaluate("dispatchEvent(new Event('beforeprint'))")
@@ -94,6 +99,31 @@ def test_a_page_that_was_cut_on_its_way_says_so_beside_what_came(visitor, site):
     notice = told(visitor, "[data-unanswered-place]")
     expect(notice).to_contain_text("did not load completely", timeout=LOADED)
     expect(notice).to_contain_text("warnings may be among them")
+
+
+def test_a_page_that_stands_still_half_way_is_told_as_not_whole_until_the_rest_comes(visitor, site_folder):
+    free = Event()
+
+    def send_late(answer, reply):
+        half = len(reply.body) // 2
+        answer.begin(reply, len(reply.body))
+        answer.wfile.write(reply.body[:half])
+        answer.wfile.flush()
+        free.wait(LOADED / 1000)
+        answer.wfile.write(reply.body[half:])
+
+    notice = told(visitor, "[data-unanswered-place]")
+    with FaultyServer(site_folder, "/sub/") as server:
+        server.strike(Fault(send_late, lambda path, number: number == 1), since=PAGE)
+        visitor.clock.install()
+        visitor.goto(f"{server.address}{PAGE}", wait_until="commit")
+        visitor.locator("[data-unanswered-place]").wait_for(state="attached")
+        visitor.clock.run_for(21_000)
+        expect(notice).to_contain_text("did not load completely")
+        free.set()
+        visitor.locator("form.calculator[data-started]").wait_for(timeout=LOADED)
+        visitor.clock.run_for(10_000)
+        expect(notice).to_have_count(0)
 
 
 def test_a_style_that_does_not_come_is_told_and_the_calculator_still_starts(visitor, site):

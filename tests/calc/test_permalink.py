@@ -54,11 +54,11 @@ def test_a_link_that_was_answered_otherwise_shows_both_answers():
 
 
 def test_a_link_that_must_be_mended_now_tells_what_it_was_answered():
-    link = "edition=2023&conductor=3/0+AL&said=4-copper"
+    link = "edition=2023&conductor=12-2&said=4-copper"
     result = main_bonding_jumper.run(permalink.read(link))
     assert result.outcome == "fix"
     assert linked_answer(result) == {"then": "4-copper", "now": "fix", "changes": []}
-    assert linked_answer(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0+AL"))) is None
+    assert linked_answer(main_bonding_jumper.run(permalink.read("edition=2023&conductor=12-2"))) is None
     assert linked_answer(main_bonding_jumper.run(permalink.read("edition=2023&conductor=3/0&said=4-copper"))) is None
 
 

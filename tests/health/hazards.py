@@ -7,7 +7,8 @@
     python -m tests.health.hazards --prove --from ID    go on from one
 
 First every named test must pass as the code stands, in one run. Then each mutant is put into a temporary copy of
-the code and its test must fail there. The tree itself is never touched. Exit status: 0 when all are proved, else 1.
+the code and its test must fail there; for a test in a browser the site of the copy is built with it. The tree itself
+is never touched. Exit status: 0 when all are proved, else 1.
 """
 
 import argparse
@@ -15,6 +16,7 @@ import contextlib
 import os
 import shutil
 import signal
+import subprocess
 import sys
 import tempfile
 import time
@@ -26,9 +28,12 @@ import hypothesis  # noqa: F401  loaded once, before the runs fork
 import pytest
 
 from site_assets.build.hazard_data import Hazard, hazards
+from site_assets.setup.browser import browser_variables
 
 ROOT = Path(__file__).parents[2]
-COPIED = ("calc", "docs", "site_assets", "tests", "pyproject.toml", "mkdocs.yml")
+COPIED = ("calc", "docs", "site_assets", "tests", "pyproject.toml", "mkdocs.yml", "LICENSE", ".python-version")
+SHARED = (".venv", ".tools")
+IN_A_BROWSER = "tests/browser/"  # these read the built site
 OURS = ("calc", "site_assets", "tests")
 LONGEST = 300  # s; a mutant that never ends has proved nothing
 QUIET = ("-q", "-x", "-p", "no:cacheprovider", "-p", "no:xdist", "-p", "no:playwright", "--no-header", "--no-summary")
@@ -39,6 +44,10 @@ def prove(chosen: Iterable[Hazard]) -> list[str]:
     chosen = list(chosen)
     with copy_of_the_code() as copy:
         began = time.monotonic()
+        if any(reads_site(hazard) for hazard in chosen):
+            os.environ |= {name: str(value) for name, value in browser_variables().items()}
+            if not builds(copy):
+                return ["the site cannot be built as the code stands"]
         if run(copy, sorted({hazard.test for hazard in chosen}), keep_compiled=True) != 0:
             return ["a named test does not pass, or is not there, as the code stands"]
         print(f"every named test passes as the code stands ({time.monotonic() - began:.0f} s)", flush=True)
@@ -54,11 +63,25 @@ def survives(copy: Path, hazard: Hazard) -> str:
     """Return why bringing a hazard back in the copy proves nothing, or "" when its test fails there."""
     try:
         with mutated(copy / hazard.file, hazard):
+            if reads_site(hazard) and not builds(copy):
+                return "the site cannot be built with it back"
             status = run(copy, [hazard.test])
     except ValueError as error:
         return str(error)
     told = {1: "", 0: f"{hazard.test} passes with it back"}
     return told.get(status, f"its test does not run with it back ({status})")
+
+
+def reads_site(hazard: Hazard) -> bool:
+    """Return whether the test of a hazard reads the built site."""
+    return hazard.test.startswith(IN_A_BROWSER)
+
+
+def builds(copy: Path) -> bool:
+    """Build the site of the copy; return whether it could be built."""
+    command = [sys.executable, "-m", "mkdocs", "build", "--strict", "--quiet"]
+    environment = {**os.environ, "PYTHONPATH": str(copy), "NO_MKDOCS_2_WARNING": "1"}
+    return subprocess.run(command, cwd=copy, env=environment, check=False).returncode == 0
 
 
 @contextlib.contextmanager
@@ -85,6 +108,8 @@ def copy_of_the_code() -> Iterator[Path]:
                 shutil.copytree(ROOT / name, copy / name, ignore=shutil.ignore_patterns("__pycache__", ".hypothesis"))
             else:
                 shutil.copy2(ROOT / name, copy / name)
+        for name in SHARED:
+            (copy / name).symlink_to(ROOT / name)
         yield copy
 
 
@@ -147,7 +172,7 @@ def main(arguments: list[str]) -> int:
     began = time.monotonic()
     left = prove(chosen)
     print(*left, sep="\n")
-    proved = 0 if left and left[0].startswith("a named test") else len(chosen) - len(left)
+    proved = 0 if left and left[0].endswith("as the code stands") else len(chosen) - len(left)
     print(f"{proved} of {len(chosen)} proved in {time.monotonic() - began:.0f} s")
     return int(bool(left))
 

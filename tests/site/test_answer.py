@@ -143,10 +143,10 @@ def test_every_answer_to_press_has_its_note_and_no_example_has():
 
 
 def test_a_link_that_must_be_mended_shows_what_it_was_answered_before_what_to_mend():
-    html = html_of("main-bonding-jumper", conductor="3/0 AL", said="4-copper")
+    html = html_of("main-bonding-jumper", conductor="12-2", said="4-copper")
     assert "The link was made with: 4 AWG copper" in html and "There is no answer until" in html
     assert html.index("said-earlier") < html.index('data-outcome="fix"')
-    assert "said-earlier" not in html_of("main-bonding-jumper", conductor="3/0 AL")
+    assert "said-earlier" not in html_of("main-bonding-jumper", conductor="12-2")
     assert "said-earlier" not in html_of("main-bonding-jumper", conductor="3/0", said="4-copper")
 
 

@@ -96,7 +96,7 @@ def test_the_runtime_is_that_of_the_site_to_the_byte_with_a_classic_script_for_t
 def test_what_only_a_host_can_use_is_left_out(disk):
     names = {path.relative_to(disk / PAGES).as_posix() for path in (disk / PAGES).rglob("*") if path.is_file()}
     assert not {name for name in names if name.endswith((".map", ".gz", ".mjs", ".wasm", ".zip", ".webmanifest"))}
-    assert not names & {"service-worker.js", "_headers", "404.html", "search/search_index.json"}
+    assert not names & {"service-worker.js", "_headers", "404.html", "search/index.json"}
     assert "handbook.txt" in {name.rpartition("/")[2] for name in names}, "licences go along"
 
 

@@ -119,7 +119,7 @@ def test_everything_that_python_can_import_in_the_page_belongs_to_something_that
 def test_what_the_theme_is_bundled_of_is_named():
     sources = [source for bundle in source_maps() for source in bundle["sources"]]
     bundled = {bundled_by(source) for source in sources} - {""}
-    assert {"rxjs", "lunr"} <= bundled
+    assert {"rxjs", "tslib"} <= bundled
     assert bundled == {each.id for each in components() if each.inside == "material"} - {"material-icons"}
 
 

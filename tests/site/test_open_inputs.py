@@ -20,7 +20,7 @@ def test_an_answer_that_depends_shows_the_safe_one_first_then_the_question_then_
     places = [
         html.index("On the safe side in every case:"),
         html.index("1/0 AWG copper wire or larger"),
-        html.index('<a href="#field-conductor_metal">Hot conductor material</a>'),
+        html.index('<a class="button" href="#field-conductor_metal">Hot conductor material</a>'),
         html.index("<b>Hot conductor material: not copper.</b> 2 AWG copper wire or larger"),
         html.index("Working, notes and sections below are those of the safe answer."),
     ]

@@ -16,7 +16,7 @@ FILES = {
     "calculators/main-bonding-jumper.html": "<h1>Main bonding jumper</h1>",
     "kit/scripts/page.js": "export {};",
     "kit/runtime/calc.zip": "bytes of the bundle",
-    "search/search_index.json": "{}",
+    "search/index.json": "{}",
 }
 
 

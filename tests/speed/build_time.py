@@ -39,7 +39,7 @@ def laid_out(folder: Path) -> Path:
     shutil.copytree(ROOT / "docs", folder / "docs")
     for shared in ("calc", "site_assets"):
         shutil.copytree(ROOT / shared, folder / shared, ignore=shutil.ignore_patterns("__pycache__"))
-    for tools in (".tools", ".python-version"):
+    for tools in (".tools", ".python-version", "pyproject.toml", "LICENSE"):
         (folder / tools).symlink_to(ROOT / tools)
     settings = (ROOT / "mkdocs.yml").read_text(encoding="utf-8")
     (folder / "mkdocs.yml").write_text(settings, encoding="utf-8")

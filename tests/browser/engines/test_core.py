@@ -9,10 +9,10 @@ from contextlib import contextmanager
 
 import pytest
 
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
+from site_assets.build import search_page
 from site_assets.render.page_response import answer_request
 from tests.browser.engines.conftest import ENGINES, SUB_PATH
-from tests.browser.engines.window import ENTER
+from tests.browser.engines.window import CHOOSE_REST, ENTER
 from tests.browser.test_table import command_line
 
 pytestmark = pytest.mark.slices(len(ENGINES))
@@ -116,8 +116,8 @@ def test_a_page_reads_with_its_drawing_and_its_safety_line(reader):
 @pytest.mark.long
 def test_a_calculator_answers_in_the_words_of_cpython(reader):
     open_form(reader)
+    reader.window.run(CHOOSE_REST, "2")
     reader.window.type(FIELD, "500 kcmil")
-    reader.window.click("[data-field=sets] [data-step='1']")
     reader.window.click(SUBMIT)
     assert reader.window.text(SHOWN) == ANSWER
     open_form(reader, CASE)
@@ -133,28 +133,31 @@ def test_enter_in_a_field_before_the_scripts_have_run_is_kept_and_answered(reade
     window = reader.window
     with withheld(reader, HELD):
         reader.open(FORM)
+        window.run(CHOOSE_REST, "1")
         window.type(FIELD, f"3/0{ENTER}")
         assert "Your press is kept" in window.text("form.calculator .form-actions + .unanswered")
         assert window.run(STARTED) is None
     assert window.text(SHOWN) == "4 AWG copper wire or larger"
     assert window.run("return document.querySelectorAll('.unanswered').length") == 0
     assumed = window.wait(ASSUMED).split(",")
-    assert "conductor" not in assumed and "sets" in assumed
+    assert "conductor" not in assumed and "sets" not in assumed and "place" in assumed
 
 
 @pytest.mark.long
 def test_enter_in_a_field_submits(reader):
     open_form(reader)
+    reader.window.run(CHOOSE_REST, "1")
     reader.window.type(FIELD, f"3/0{ENTER}")
     assert reader.window.text(SHOWN) == "4 AWG copper wire or larger"
 
 
 @pytest.mark.long
-def test_a_number_stepped_twice_before_the_scripts_have_run_is_two_more(reader):
+def test_a_number_stepped_three_times_before_the_scripts_have_run_is_three(reader):
     with withheld(reader, HELD):
         reader.open(FORM)
+        reader.window.run(CHOOSE_REST, "")
         reader.window.type(FIELD, "3/0")
-        for button in ("[data-field=sets] [data-step='1']", "[data-field=sets] [data-step='1']", SUBMIT, SUBMIT):
+        for button in (*3 * ["[data-field=sets] [data-step='1']"], SUBMIT, SUBMIT):
             reader.window.click(button)
     # Three sets of 167,800 cmil each: the row "over 350 through 600 kcmil".
     assert reader.window.text(SHOWN) == "1/0 AWG copper wire or larger"
@@ -175,6 +178,7 @@ def test_what_is_entered_before_the_scripts_have_run_stands_beside_a_links_other
 def test_the_three_other_ends_are_shown_with_what_to_do(reader):
     open_form(reader)
     window = reader.window
+    window.run(CHOOSE_REST, "1")
     window.type(FIELD, f"5/0{ENTER}")
     assert "Enter a" in outcome(window, "fix")
     assert "Enter a" in window.text("#error-conductor")
@@ -188,27 +192,28 @@ def test_the_three_other_ends_are_shown_with_what_to_do(reader):
 
 
 @pytest.mark.long
-def test_an_edition_that_is_chosen_stays_and_a_link_wins_on_its_page_alone(reader):
+def test_an_edition_that_is_chosen_stays_and_a_link_wins_for_its_visit_alone(reader):
     edition = "return document.documentElement.dataset.edition"
     reader.open(PART)
+    reader.window.click(".frame-bar > .edition")
     reader.window.click("[data-choose-edition='2017']")
     assert reader.window.run(edition) == "2017"
     reader.open(f"{PART}?edition=2026")
     assert reader.window.run(edition) == "2026"
     reader.open(PART)
+    assert reader.window.run(edition) == "2026"
+    reader.window.click("[data-back-to='2017']")
     assert reader.window.run(edition) == "2017"
-    assert reader.window.text(".edition-choices [aria-pressed=true]") == "2017"
+    reader.open(PART)
+    assert reader.window.run(edition) == "2017"
+    assert reader.window.text(".frame-bar > .edition b").endswith("2017")
 
 
 @pytest.mark.turns(4)
 def test_the_search_finds_a_part_by_a_name_that_people_say(reader):
-    reader.open("index.html")
-    reader.window.wait("return window.document$ !== undefined && document.readyState === 'complete'")
-    if not reader.window.run(f"return document.querySelector('{SEARCH_FIELD}').checkVisibility()"):
-        reader.window.click(SEARCH_BUTTON)
-    reader.window.click(SEARCH_FIELD)
-    reader.window.type(SEARCH_FIELD, "green screw")
-    assert "Main bonding jumper" in reader.window.text(f"{FOUND_PAGE} > a")
+    reader.open(search_page.PAGE)
+    reader.window.type(search_page.FIELD, "green screw")
+    assert "Main bonding jumper" in reader.window.text(f"{search_page.FOUND} > a")
 
 
 @pytest.mark.long
@@ -267,4 +272,4 @@ def test_on_paper_an_answer_stands_with_its_inputs_edition_day_and_link(reader):
     foot = window.run("return document.querySelector('.print-footer').innerText")
     assert "edition=2020&conductor=500kcmil&sets=2" in foot
     hidden = "return !document.querySelector(arguments[0]).checkVisibility()"
-    assert window.run(hidden, ".edition-bar") and window.run(hidden, ".answer-actions")
+    assert window.run(hidden, ".frame-bar") and window.run(hidden, ".answer-actions")

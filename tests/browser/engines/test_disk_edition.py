@@ -8,10 +8,11 @@ import pytest
 
 from calc.registry import CALCULATORS
 from site_assets.build.disk import FIRST, PAGES
-from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON, SEARCH_FIELD
+from site_assets.build.search_page import FIELD, FOUND, PAGE
 from site_assets.render.page_response import answer_request
 from tests.browser.disk_edition import ASK_ALL, examples, unpacked
 from tests.browser.engines.conftest import ENGINES
+from tests.browser.engines.window import CHOOSE_REST
 
 pytestmark = pytest.mark.slices(len(ENGINES))
 
@@ -61,9 +62,8 @@ def test_the_first_page_leads_to_the_start_and_a_drawing_is_followed(window, dis
 def test_what_is_typed_is_answered_a_mistake_is_named_and_a_link_opens_on_the_same_numbers(window, disk):
     open_page(window, disk, FORM)
     window.wait(STARTED)
+    window.run(CHOOSE_REST, "2")
     window.type("[name=conductor]", "500 kcmil")
-    window.run("document.querySelector('[name=sets]').value = ''")
-    window.type("[name=sets]", "2")
     window.click(SUBMIT)
     assert window.text("[data-result] .answer-size") == ANSWER
     link = window.wait("return location.search.includes('sets=2') && location.href")
@@ -81,11 +81,10 @@ def test_what_is_typed_is_answered_a_mistake_is_named_and_a_link_opens_on_the_sa
 
 
 def test_the_search_finds(window, disk):
-    open_page(window, disk, "glossary.html")
     window.resize(390, 844)
-    window.click(SEARCH_BUTTON)
-    window.type(SEARCH_FIELD, "bonding screw")
-    assert "main bonding jumper" in window.text(FOUND_PAGE).lower()
+    open_page(window, disk, PAGE)
+    window.type(FIELD, "bonding screw")
+    assert "main bonding jumper" in window.text(FOUND).lower()
 
 
 def test_calculators_answer_as_python_does_here(window, disk, slice_number):

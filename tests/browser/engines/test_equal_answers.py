@@ -12,6 +12,7 @@ from calc.registry import CALCULATORS
 from site_assets.render.page_response import answer_request
 from tests.browser.engines.conftest import ENGINES
 from tests.browser.engines.test_core import ANSWER, CASE, SHOWN, open_form
+from tests.browser.engines.window import CHOOSE_REST
 
 PARTS = 24
 RESTORE = {"chromium", "firefox"}  # engines that keep the snapshot they made and start from it
@@ -92,6 +93,7 @@ def test_a_snapshot_is_made_and_what_is_started_from_it_answers_as_cpython(reade
     window = reader.window
     open_form(reader)
     window.run(AT_ONCE)
+    window.run(CHOOSE_REST, "1")
     window.type("[name=conductor]", "3/0")
     window.click("form.calculator button[type=submit]")
     window.text(SHOWN)

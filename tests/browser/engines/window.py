@@ -8,6 +8,14 @@ from typing import Any
 
 PATIENCE = 240  # seconds; on a loaded machine WebKit alone takes a minute to start the calculator
 PAUSE = 0.03
+# All that the form asks first but the size: copper on both sides, a wire, and so many sets.
+CHOOSE_REST = """
+for (const name of ["conductor_metal", "metal"]) document.querySelector(`[name=${name}][value=copper]`).click();
+for (const [name, value] of [["form", "wire"], ["sets", arguments[0]]]) {
+  const field = document.querySelector(`[name=${name}]`);
+  field.value = value;
+  for (const kind of ["input", "change"]) field.dispatchEvent(new Event(kind, { bubbles: true }));
+}"""
 ENTER = "\n"
 # A page that goes takes this mark with it.
 LEAVE = "window.left = true"

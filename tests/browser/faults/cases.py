@@ -125,7 +125,8 @@ def of_requests() -> list[Case]:
             cases.append(Case("network cut", f"{name} and after", act(Fault(host.cut, after(number)))))
             cases.append(Case("connection cut", name, act(Fault(host.cut, at(number)))))
         for kind, do in BODIES.items():
-            # A page of which the browser knows that it is not whole it may drop before anything of ours runs.
+            # A page that ends before the length that was told Chromium stops reading, and shows nothing: no script of
+            # ours runs, and nothing wrong is read.
             for number in range(2 if do is host.cut_body else 1, count, count // 5):
                 name = f"{what}, request {number} {kind}"
                 cases.append(Case("body cut", name, act(Fault(do, at(number)))))

@@ -6,6 +6,7 @@ import time
 import pytest
 from playwright.sync_api import expect
 
+from tests.browser.conftest import fill_jumper_form
 from tests.browser.offline.published import (
     KITS_IN_USE,
     RUNTIME_LIST,
@@ -241,7 +242,7 @@ def test_a_page_from_before_an_update_works_out_with_its_own_version_and_takes_t
     move_kit(folder)  # the server has the old one no more
     page.evaluate("navigator.serviceWorker.ready.then((registration) => { registration.update(); })")
     wait_for(page, "update")
-    page.fill("[name=conductor]", "3/0")
+    fill_jumper_form(page, "3/0")
     page.click("form.calculator button[type=submit]")
     # 3/0 copper stands in the row "over 1/0 through 3/0" of Table 250.102(C)(1): 4 AWG copper.
     expect(page.locator("[data-result] .size")).to_have_text("4 AWG")

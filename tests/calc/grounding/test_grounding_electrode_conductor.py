@@ -290,7 +290,7 @@ def test_a_single_derived_system_takes_no_other_disconnects():
         ("other_conductors", "1,1,1,1,1,1"),
         ("electrode", "gas-pipe"),
         ("continues_to", ""),
-        ("ring", "twelve"),
+        ("ring", "thirteen"),
         ("sets", "0"),
         ("place", "roof"),
     ],
