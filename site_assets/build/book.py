@@ -16,8 +16,8 @@ from pypdf.generic import Fit
 
 from calc.editions import DEFAULT_EDITION, EDITIONS
 from calc.messages import message
+from site_assets.build.frame import MENU_LINKS
 from site_assets.build.serve import Server
-from site_assets.build.theme import MENU_LINKS
 
 BOOK = "handbook.pdf"
 MARGINS: PdfMargins = {"top": "11mm", "right": "11mm", "bottom": "17mm", "left": "11mm"}

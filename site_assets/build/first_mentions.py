@@ -19,6 +19,7 @@ NOT_EXPLAINED_IN = HEADINGS | {"a", "svg", "code", "button", "summary", "label",
 NOT_EXPLAINED_CLASS, COLUMNS = "also-called", "columns"
 EXPLAINED_IN = {"p", "li", "td", "dd"}
 EXPLAINED_ON_A_PAGE = 12
+FORM, SCENE = "<form ", "data-scene"
 ROOMS_EXPLAINED = ("parts", "places", "calculators")
 # Inside these, unless they are marked so, text is HTML already: only what stands in a paragraph runs.
 BLOCKS = {"aside", "blockquote", "details", "div", "dl", "figure", "nav", "ol", "p", "section", "table", "ul"}
@@ -38,9 +39,21 @@ _PIECES = re.compile(
 
 
 def with_first_mentions_explained(page: str, markdown: str) -> str:
-    """Return a page's Markdown, where the first mention of a term in running text leads to its meaning."""
-    if page.partition("/")[0] not in ROOMS_EXPLAINED:
+    """Return a page's Markdown, where the first mention of a term in running text leads to its meaning.
+
+    Ahead of a calculator's form nothing is linked, unless a drawing to press comes first: whoever goes by the keyboard
+    is at the first field the sooner.
+    """
+    room = page.partition("/")[0]
+    if room not in ROOMS_EXPLAINED:
         return markdown
+    ahead, form, rest = markdown.partition(FORM)
+    if room == "calculators" and form and SCENE not in ahead:
+        return ahead + _explained_in(page, form + rest)
+    return _explained_in(page, markdown)
+
+
+def _explained_in(page: str, markdown: str) -> str:
     to_top = "../" * page.count("/")
     left = {_lowered(each.term): each for each in terms() if each.page != page}
     inside: list[str] = []

@@ -16,17 +16,20 @@ from calc.data_file import Data
 from calc.editions import DEFAULT_EDITION, EDITIONS
 from calc.messages import message
 from site_assets.build.cautions import CAUTIONS
+from site_assets.build.page_head import headings_of, with_head
 from site_assets.build.settings import DISK_EDITION, Settings
 from site_assets.build.theme import (
     OPENED,
     PAGE_PARTS,
     PAGE_STREAM,
+    SCHEMES,
     SEARCH_FIELD,
     SEARCH_INDEX,
     SEARCH_OPENER,
     with_our_icon,
     with_search_named,
 )
+from site_assets.build.unverified import unverified
 from site_assets.build.web_manifest import FILE as MANIFEST
 from site_assets.build.web_manifest import ICONS, TOUCH_ICON
 
@@ -40,6 +43,15 @@ def _said(template: str, **values: object) -> str:
     return str(message(template, **values))
 
 
+# The links of the menu: every page in order.
+MENU_LINKS = "#frame-menu a[href]:not([href^='#'])"
+SCHEME_WORDS = [
+    ("device", message("As the device")),
+    ("light", message("Light")),
+    ("dark", message("Dark")),
+    ("sun", message("Sun: most contrast")),
+]
+
 _known_to_parts: Data = PARTS.globals
 _known_to_parts.update(
     message=_said,
@@ -48,16 +60,18 @@ _known_to_parts.update(
     search_opener=SEARCH_OPENER,
     search_field=SEARCH_FIELD,
     search_index=SEARCH_INDEX,
-    page_parts=", ".join((*PAGE_PARTS, ".search-elsewhere")),
+    page_parts=", ".join((*PAGE_PARTS, "[data-bar]", ".search-elsewhere")),
     page_stream=PAGE_STREAM,
     opened=OPENED,
+    schemes=SCHEMES,
+    scheme_words=SCHEME_WORDS,
     disk_file=DISK_EDITION,
     web_manifest=MANIFEST,
     touch_icon=f"{ICONS}/{TOUCH_ICON[0]}",
 )
 _PLACE = re.compile(r"<!-- place: ([a-z-]+) -->")
 # The safety text stands in two of them: no page goes out without.
-ON_EVERY_PAGE = {"first-scripts", "styles", "scripts", "top", "foot"}
+ON_EVERY_PAGE = {"first-scripts", "styles", "scripts", "bar", "top", "foot"}
 
 
 class FrameError(Exception):
@@ -82,18 +96,21 @@ def with_frame(html: str, place: Place, kit: str, settings: Settings) -> str:
     if missing := ON_EVERY_PAGE - set(_PLACE.findall(html)):
         raise FrameError(f"{place.path or 'the page for unknown addresses'}: no place for {', '.join(sorted(missing))}")
     kit_url = f"{place.to_top}{kit}"
+    cautions = [str(CAUTIONS[caution]) for caution in place.cautions]
     given: Data = {
         "kit": kit_url,
         "to_top": place.to_top,
         "path": place.path,
         "disk": place.disk,
-        "cautions": [str(CAUTIONS[caution]) for caution in place.cautions],
+        "cautions": cautions,
+        "headings": headings_of(html),
+        "unverified": unverified(),
         "settings": settings,
     }
 
     def part(match: re.Match[str]) -> str:
         return PARTS.get_template(f"{match[1]}.html").render(given)
 
-    filled = _PLACE.sub(part, html)
+    filled = _PLACE.sub(part, with_head(html, place.path, place.to_top, cautions, settings))
     named = with_search_named(filled, str(message("Search")), PARTS.get_template("search_elsewhere.html").render(given))
     return with_our_icon(named, kit_url)

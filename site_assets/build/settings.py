@@ -27,20 +27,45 @@ _Loader.add_constructor("!ENV", _from_environment)
 
 
 @dataclass(frozen=True)
+class MenuEntry:
+    """A row of the menu: a page, "parts/bonding.html" and so on, or a heading with the pages below it."""
+
+    title: str
+    path: str = ""
+    below: tuple[MenuEntry, ...] = ()
+
+    @property
+    def paths(self) -> tuple[str, ...]:
+        """The pages below a heading, in order."""
+        return tuple(entry.path for entry in self.below)
+
+
+@dataclass(frozen=True)
 class Settings:
-    """`menu` is every page, "parts/bonding" and so on, in order; `address` may be empty."""
+    """`menu` is every page, "parts/bonding" and so on, in order, `entries` the same by heading."""
 
     name: str
     address: str
     menu: tuple[str, ...]
     description: str = ""
+    entries: tuple[MenuEntry, ...] = ()
 
 
 def settings(root: Path) -> Settings:
     """Return what the mkdocs.yml of a project says."""
     said = yaml.load((root / FILE).read_text(encoding="utf-8"), _Loader)  # noqa: S506 (it is a SafeLoader)
     menu = tuple(_pages(said["nav"]))
-    return Settings(said["site_name"], said.get("site_url") or "", menu, said["site_description"])
+    entries = tuple(_entries(said["nav"]))
+    return Settings(said["site_name"], said.get("site_url") or "", menu, said["site_description"], entries)
+
+
+def _entries(nav: Sequence[dict[str, str | list[Entry]]]) -> Iterator[MenuEntry]:
+    for row in nav:
+        ((title, below),) = row.items()
+        if isinstance(below, str):
+            yield MenuEntry(title, f"{below.removesuffix('.md')}.html")
+        else:
+            yield MenuEntry(title, below=tuple(_entries([entry for entry in below if isinstance(entry, dict)])))
 
 
 def _pages(entries: Sequence[Entry]) -> Iterator[str]:

@@ -10,9 +10,8 @@ import re
 # What the theme and its generator bring and no page asks for.
 UNUSED = ("assets/javascripts/lunr", "assets/images/favicon.png", "sitemap.xml", "sitemap.xml.gz")
 
-MENU_LINKS = ".md-nav--primary a.md-nav__link[href]:not([href^='#'])"
 SEARCH_OPENER = 'label[for="__search"]'
-SEARCH_BUTTON = f".md-header__button:is({SEARCH_OPENER})"
+SEARCH_BUTTON = ".bar-search"  # ours, which presses the theme's
 SEARCH_FIELD = ".md-search__input"
 SEARCH_INDEX = "search/search_index.json"
 # Opened from a disk the theme runs this script instead, which leaves the index under a name.
@@ -31,10 +30,10 @@ PAGE_PARTS = (
     '.md-header [data-md-component="logo"]',
 )
 PAGE_STREAM = "document$"
-MENU_TOGGLE = "#__drawer"
 OPENED = "[data-md-toggle]:checked"
 SCHEME_MEMORY = ".__palette"  # after the path of the site, in the storage
-SCHEME_BUTTON = "label[for^=__palette]:visible"
+# What is pressed for each set of colors: the places in the theme's own row of choices, as mkdocs.yml lists them.
+SCHEMES = {name: f"#__palette_{place}" for place, name in enumerate(("device", "light", "sun", "dark"))}
 _ICON = re.compile(r'href="[^"]*assets/images/favicon\.png"')
 _SEARCH = 'class="md-search"'
 _FOUND = '<ol class="md-search-result__list" role="presentation"></ol>\n        </div>'

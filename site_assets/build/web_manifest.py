@@ -67,8 +67,8 @@ def manifest(settings: Settings) -> Data:
 
 def ground_color() -> str:
     """Return the color of the header on every page, from the styles."""
-    styles = (ASSETS / "styles" / "theme.css").read_text(encoding="utf-8")
+    styles = (ASSETS / "styles" / "tokens.css").read_text(encoding="utf-8")
     found = re.search(r"--paper: (#[0-9a-f]{6});", styles)
     if found is None:
-        raise ValueError("theme.css states no --paper")
+        raise ValueError("tokens.css states no --paper")
     return found[1]

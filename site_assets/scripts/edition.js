@@ -2,35 +2,42 @@
      data-edition          the edition
      data-edition-chosen   "yes", or "no" while the handbook shows its own
      data-edition-from     "link", "memory" or "handbook"
-   A classic script, because modules run after the first paint. */
+     data-own-edition      the edition that the reader picked, or "none"
+   A link's edition holds in this tab until it is closed or the reader picks one. The address always names the edition,
+   so that whatever shares a page shares its edition too. A classic script: modules run after the first paint. */
 (() => {
   const { editions: list, shown } = document.currentScript.dataset;
   const editions = list.split(" ");
   const page = document.documentElement;
   const KEY = "edition";
+  const SEARCHED = ["h", "q"]; // the search's own parameters
 
   const known = (edition) => (editions.includes(edition) ? edition : null);
 
   const assumedIn = (query) => (query.get("assumed") ?? "").split(",").filter(Boolean);
 
+  // What this script wrote into the address is no link; the entry of the history remembers it.
+  const isWrittenHere = (edition) => history.state?.[KEY] === edition;
+
   const fromLink = () => {
     const query = new URLSearchParams(location.search);
     if (assumedIn(query).includes(KEY)) return null; // nobody chose it when the link was made
     const given = query.getAll(KEY);
-    return given.length === 1 ? known(given[0]) : null;
+    return given.length === 1 && !isWrittenHere(given[0]) ? known(given[0]) : null;
   };
 
   // Storage can be blocked by the browser; the page then forgets and still works.
-  const remembered = () => {
+  const read = (storage) => {
     try {
-      return known(localStorage.getItem(KEY));
+      return known(window[storage].getItem(KEY));
     } catch {
       return null;
     }
   };
-  const remember = (edition) => {
+  const keep = (storage, edition) => {
     try {
-      localStorage.setItem(KEY, edition);
+      if (edition) window[storage].setItem(KEY, edition);
+      else window[storage].removeItem(KEY);
     } catch {
       /* this page keeps the choice in its attributes */
     }
@@ -47,6 +54,7 @@
     page.dataset.edition = edition;
     page.dataset.editionChosen = from === "handbook" ? "no" : "yes";
     page.dataset.editionFrom = from;
+    page.dataset.ownEdition = read("localStorage") ?? (from === "memory" ? edition : "none");
     markButtons();
     return before !== undefined && before !== edition;
   };
@@ -56,40 +64,60 @@
 
   const find = () => {
     const link = fromLink();
-    const memory = remembered();
-    if (link && link !== memory) return put(link, "link");
+    const memory = read("localStorage");
+    if (link) keep("sessionStorage", link === memory ? null : link);
+    const visit = read("sessionStorage");
+    if (visit && visit !== memory) return put(visit, "link");
     return memory ? put(memory, "memory") : put(shown, "handbook");
   };
 
-  // A link's edition would otherwise come back on reload, against the reader's choice.
-  const correctLink = (edition) => {
+  /* Inputs in an address are an answer's, which names its own edition. */
+  const holdsInputs = (query) => [...query.keys()].some((name) => ![KEY, "assumed", ...SEARCHED].includes(name));
+
+  const write = (anew = false) => {
+    const { edition, editionChosen } = page.dataset;
     const url = new URL(location.href);
-    if (!url.searchParams.has(KEY)) return;
-    url.searchParams.set(KEY, edition);
-    const assumed = assumedIn(url.searchParams).filter((name) => name !== KEY);
-    if (assumed.length) url.searchParams.set("assumed", assumed.join(","));
-    else url.searchParams.delete("assumed");
-    history.replaceState(history.state, "", url);
+    const query = url.searchParams;
+    if (!anew && (query.get(KEY) === edition || holdsInputs(query))) return;
+    const assumed = assumedIn(query).filter((name) => name !== KEY);
+    if (editionChosen === "no") assumed.push(KEY);
+    query.set(KEY, edition);
+    if (assumed.length) query.set("assumed", assumed.join(","));
+    else query.delete("assumed");
+    try {
+      history.replaceState({ ...history.state, [KEY]: edition }, "", url);
+    } catch {
+      /* a browser that keeps the address as it is; the bar and print still say the edition */
+    }
+  };
+
+  const choose = (edition) => {
+    keep("localStorage", edition);
+    keep("sessionStorage", null);
+    put(edition, "memory");
+    write(true);
+    announce(edition);
   };
 
   find();
+  write();
 
   document.addEventListener("DOMContentLoaded", () => markButtons());
 
   // A page that takes the place of this one has an address of its own, and another tab may have changed the memory.
   document.addEventListener("page:arriving", ({ detail }) => {
     find();
+    write();
     markButtons(detail);
   });
+  // A place on the page is another entry, and a form that is cleared clears its address.
+  addEventListener("popstate", () => setTimeout(write));
+  addEventListener("hashchange", () => setTimeout(write));
+  document.addEventListener("reset", () => setTimeout(write));
 
-  document.addEventListener("click", (event) => {
-    const button = event.target.closest("[data-choose-edition]");
-    if (!button) return;
-    const edition = button.dataset.chooseEdition;
-    remember(edition);
-    correctLink(edition);
-    put(edition, "memory");
-    announce(edition);
+  document.addEventListener("click", ({ target }) => {
+    const button = target.closest?.("[data-choose-edition], [data-back-to]");
+    if (button) choose(button.dataset.chooseEdition ?? button.dataset.backTo);
   });
 
   // Going back can show a page kept from before the edition was changed elsewhere.

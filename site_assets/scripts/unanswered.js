@@ -37,7 +37,10 @@
 
   function press(event) {
     var place = document.querySelector("[data-unanswered-place]");
-    if (why() === "file" && place && event.target.closest(searchOpener)) return answer(place);
+    if (why() === "file" && place && event.target.closest(searchOpener)) {
+      event.preventDefault(); // a search without its index would lie over the words
+      return answer(place);
+    }
     var pressed = event.target.closest("button:not([type=reset]), [data-press]");
     var part = pressed && pressed.closest(NEED_SCRIPTS);
     if (!part || part.hasAttribute("data-started")) return;

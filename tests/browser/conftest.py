@@ -69,6 +69,12 @@ def context_for_reading(browser, **options):
     return context
 
 
+def choose_edition(page, edition: str) -> None:
+    """Pick an edition, as a reader does."""
+    page.click(".frame-bar > .edition")
+    page.click(f"[data-choose-edition='{edition}']")
+
+
 def watch(page) -> list[str]:
     """Return a list that fills with the page's errors: scripts, console, content policy."""
     faults: list[str] = []

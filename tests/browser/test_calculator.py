@@ -10,7 +10,7 @@ from calc.json_output import result_to_dict
 from calc.registry import CALCULATORS
 from site_assets.render.answer import result_html
 from site_assets.render.note import note
-from tests.browser.conftest import fill_jumper_form
+from tests.browser.conftest import choose_edition, fill_jumper_form
 from tests.cases.read import cases
 
 SLUG = "main-bonding-jumper"
@@ -142,13 +142,16 @@ def test_changing_the_edition_answers_anew(page, site):
     expect(page).to_have_url(re.compile("edition=2017"))
 
 
-def test_the_edition_is_remembered_and_a_link_wins_only_on_its_page(page, site):
+def test_the_edition_is_remembered_and_a_link_wins_only_for_its_visit(page, site):
     open_form(page, site)
-    page.click("[data-choose-edition='2020']")
+    choose_edition(page, "2020")
     open_form(page, site, "?edition=2026")
     expect(page.locator("html")).to_have_attribute("data-edition", "2026")
     open_form(page, site)
-    expect(page.locator("html")).to_have_attribute("data-edition", "2020")
+    expect(page.locator("html")).to_have_attribute("data-edition", "2026")
+    another_visit = page.context.new_page()
+    open_form(another_visit, site)
+    expect(another_visit.locator("html")).to_have_attribute("data-edition", "2020")
 
 
 def test_changing_a_field_after_an_answer_answers_anew(page, site):
@@ -268,7 +271,7 @@ def test_what_is_changed_while_python_starts_counts(page, site):
     fill_jumper_form(page, conductor="500 kcmil", sets="2")
     submit(page)
     page.locator("[name=metal][value=aluminum]").check(force=True)
-    page.click("[data-choose-edition='2020']")
+    choose_edition(page, "2020")
     shown = answer(page)
     expect(shown.locator(".answer-size")).to_have_text("4/0 AWG aluminum wire or larger", timeout=START)
     expect(shown.locator(".answer-basis")).to_contain_text("2020 edition")

@@ -5,7 +5,7 @@ from urllib.parse import urlsplit
 import pytest
 from playwright.sync_api import expect
 
-from site_assets.build.theme import FOUND_PAGE, SCHEME_BUTTON, SEARCH_BUTTON
+from site_assets.build.theme import FOUND_PAGE, SEARCH_BUTTON
 from tests.browser.conftest import NEVER_IDLE, PHONE, context_for_reading, watch
 from tests.site.pages import SITE, html_files
 
@@ -35,7 +35,7 @@ def test_no_page_asks_any_other_host_for_anything(browser, site, slice_number):
         expect(page.locator(FOUND_PAGE).first).to_be_visible()
     for path in [*PATHS[slice_number::PARTS], LINKED]:
         page.goto(site + path)
-        page.locator(SCHEME_BUTTON).first.click()
+        page.click(".bar-sun")
     expect(page.locator("[data-result] .answer")).to_be_visible(timeout=60_000)
     context.close()
     assert {urlsplit(address).netloc for address in asked if not address.startswith(("data:", "blob:"))} == {
@@ -108,7 +108,7 @@ def test_the_printed_answer_has_inputs_answer_working_safety_edition_date_and_li
     expect(footer).to_contain_text("edition=2020&conductor=500kcmil&sets=2")
     expect(footer).to_contain_text("20")
     expect(page.locator(".answer-actions").first).to_be_hidden()
-    expect(page.locator(".edition-bar")).to_be_hidden()
+    expect(page.locator(".frame-bar")).to_be_hidden()
     assert page.locator("[data-print-day]").first.get_attribute("datetime")
 
 
@@ -117,7 +117,7 @@ def test_what_is_tapped_is_at_least_48_pixels_high(page, site, target):
     page.goto(site + "calculators/main-bonding-jumper.html")
     page.locator(".more-fields summary").click()
     small = page.evaluate(
-        """(target) => [...document.querySelectorAll(`form.calculator ${target}, .edition-bar ${target}`)]
+        """(target) => [...document.querySelectorAll(`form.calculator ${target}, .frame-bar ${target}`)]
              .filter((each) => each.type !== "radio" && each.offsetParent && each.getBoundingClientRect().height < 48)
              .map((each) => each.outerHTML.slice(0, 80))""",
         target,

@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 
 from calc import CALCULATORS
 from calc.batch import example_table
-from tests.browser.conftest import PHONE, fill_jumper_form
+from tests.browser.conftest import PHONE, choose_edition, fill_jumper_form
 from tests.browser.test_accessibility import AXE
 
 ROOT = Path(__file__).parents[2]
@@ -158,7 +158,7 @@ def test_the_example_of_every_calculator_is_a_table_that_is_answered(page, site,
 
 def test_the_edition_chosen_on_the_page_counts_for_rows_that_name_none(page, site):
     open_part(page, site)
-    page.click("[data-choose-edition='2017']")
+    choose_edition(page, "2017")
     paste(page, "conductor,edition\n3/0,\n3/0,2026\n")
     written = kept(page)
     assert written == command_line(SLUG, MARK + b"conductor,edition\n3/0,\n3/0,2026\n", "edition=2017")

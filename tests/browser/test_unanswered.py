@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from site_assets.build.theme import SEARCH_BUTTON
-from tests.browser.conftest import PHONE, watch
+from tests.browser.conftest import PHONE, choose_edition, watch
 
 PAGE = "calculators/main-bonding-jumper.html"
 LOADED = 60_000  # ms for a page on a loaded machine
@@ -62,7 +62,7 @@ def test_opened_as_a_file_a_link_shows_no_example_in_the_place_of_its_answer(vis
 
 def test_opened_as_a_file_the_editions_switch_and_paper_is_whole(visitor, site_folder):
     visitor.goto((site_folder / "parts/main-bonding-jumper.html").as_uri())
-    visitor.click("[data-choose-edition='2017']")
+    choose_edition(visitor, "2017")
     expect(visitor.locator("html")).to_have_attribute("data-edition", "2017")
     visitor.emulate_media(media="print")
     visitor.evaluate("dispatchEvent(new Event('beforeprint'))")

@@ -13,7 +13,7 @@ LINKED = {"h1", "h2", "h3", "h4", "li", "dt", "div", "section", "details"}
 # Here smaller headings are entries too, and come and go with what the rules hold; a rule's own anchor stays.
 LISTINGS = ("book-index.html", "editions/")
 # Ids of the frame around a page, and of what a form shows.
-FRAME = ("__", "safety-name", "state-panel", "hint-", "error-", "field-", "list-")
+FRAME = ("__", "frame-", "safety-name", "state-panel", "hint-", "error-", "field-", "list-")
 
 
 @cache

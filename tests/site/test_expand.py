@@ -14,7 +14,7 @@ from site_assets.build.settings import Settings, settings
 from site_assets.setup.paths import ROOT
 
 EXPANDED_PAGES = ROOT / EXPANDED / PAGES
-PLACES = "".join(f"<!-- place: {name} -->" for name in ("first-scripts", "styles", "scripts", "top", "foot"))
+PLACES = "".join(f"<!-- place: {name} -->" for name in ("first-scripts", "styles", "scripts", "bar", "top", "foot"))
 
 
 def explained(markdown: str, page: str = "places/service") -> list[str]:
@@ -90,7 +90,7 @@ def test_the_page_for_unknown_addresses_finds_its_scripts_from_any_folder(addres
     assert ('href="/index.html"' in made) == bool(address)
 
 
-@pytest.mark.parametrize("place", ["top", "foot"])
+@pytest.mark.parametrize("place", ["bar", "top", "foot"])
 def test_a_page_that_a_generator_gave_no_place_for_the_safety_text_does_not_go_out(place):
     said, whole = Settings("Handbook", "", ()), Place("parts/bonding.html", "../")
     assert 'data-safety="line"' in with_frame(PLACES, whole, "kit/1a", said)

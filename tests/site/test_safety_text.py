@@ -33,7 +33,7 @@ def test_the_safety_text_gives_every_command():
 def test_the_line_at_the_top_says_the_three_steps_and_what_never_to_do():
     told = rendered("safety_line.html")
     assert "De-energize, lock out, test for absence of voltage." in told
-    assert "Never open a bond while it is live." in told
+    assert "Never open a live bond." in told
 
 
 @pytest.mark.parametrize("name", ["safety.html", "safety_line.html"])

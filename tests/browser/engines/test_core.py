@@ -192,16 +192,21 @@ def test_the_three_other_ends_are_shown_with_what_to_do(reader):
 
 
 @pytest.mark.long
-def test_an_edition_that_is_chosen_stays_and_a_link_wins_on_its_page_alone(reader):
+def test_an_edition_that_is_chosen_stays_and_a_link_wins_for_its_visit_alone(reader):
     edition = "return document.documentElement.dataset.edition"
     reader.open(PART)
+    reader.window.click(".frame-bar > .edition")
     reader.window.click("[data-choose-edition='2017']")
     assert reader.window.run(edition) == "2017"
     reader.open(f"{PART}?edition=2026")
     assert reader.window.run(edition) == "2026"
     reader.open(PART)
+    assert reader.window.run(edition) == "2026"
+    reader.window.click("[data-back-to='2017']")
     assert reader.window.run(edition) == "2017"
-    assert reader.window.text(".edition-choices [aria-pressed=true]") == "2017"
+    reader.open(PART)
+    assert reader.window.run(edition) == "2017"
+    assert reader.window.text(".frame-bar > .edition b").endswith("2017")
 
 
 @pytest.mark.turns(4)
@@ -271,4 +276,4 @@ def test_on_paper_an_answer_stands_with_its_inputs_edition_day_and_link(reader):
     foot = window.run("return document.querySelector('.print-footer').innerText")
     assert "edition=2020&conductor=500kcmil&sets=2" in foot
     hidden = "return !document.querySelector(arguments[0]).checkVisibility()"
-    assert window.run(hidden, ".edition-bar") and window.run(hidden, ".answer-actions")
+    assert window.run(hidden, ".frame-bar") and window.run(hidden, ".answer-actions")
