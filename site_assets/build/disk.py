@@ -50,9 +50,9 @@ def write_disk_edition(site: Path, folder: Path, csp: str, settings: Settings) -
     copy_others(site, handbook)
     (kit,) = (handbook / "kit").iterdir()
     join_scripts(site, handbook, kit / "scripts")
-    index = (site / SEARCH_INDEX).read_text(encoding="utf-8")
-    name, script = SEARCH_INDEX_ON_DISK
-    _write(handbook / name, script.format(index=index))
+    if (site / SEARCH_INDEX).is_file():  # another generator has a search of its own
+        name, script = SEARCH_INDEX_ON_DISK
+        _write(handbook / name, script.format(index=(site / SEARCH_INDEX).read_text(encoding="utf-8")))
     for page in handbook.rglob("*.html"):
         _write(page, with_words_for_disk(page.read_text(encoding="utf-8")))
     write_first_page(folder, settings)
@@ -76,11 +76,8 @@ def join_scripts(site: Path, handbook: Path, scripts: Path) -> None:
     """Put classic scripts in the place of the modules, the code of every worker in one of them."""
     page = classic_script(scripts / "page.js", address="document.currentScript.src")
     begin = (SCRIPTS / "worker-files.js").read_text(encoding="utf-8")
-    (search,) = site.glob(SEARCH_WORKERS)
-    workers = {
-        "calculator-worker.js": classic_script(scripts / "calculator-worker.js", address="handbookAddress"),
-        search.name: search.read_text(encoding="utf-8"),
-    }
+    workers = {search.name: search.read_text(encoding="utf-8") for search in site.glob(SEARCH_WORKERS)}
+    workers["calculator-worker.js"] = classic_script(scripts / "calculator-worker.js", address="handbookAddress")
     loaded = _LOADED.findall((handbook / "index.html").read_text(encoding="utf-8"))
     kept = {name: (scripts / name).read_text(encoding="utf-8") for name in loaded if (scripts / name).is_file()}
     shutil.rmtree(scripts)
