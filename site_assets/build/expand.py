@@ -20,7 +20,7 @@ from site_assets.build.page_data import DOCS, ROOMS, PageDataError, page_data
 from site_assets.build.page_frame import framed
 from site_assets.build.page_parts import PageParts
 from site_assets.build.runtime_list import FOLDER
-from site_assets.build.search_settings import search_settings, with_words_apart
+from site_assets.build.search_settings import search_settings
 from site_assets.build.settings import FILE, settings
 from site_assets.setup.paths import ROOT
 
@@ -76,7 +76,7 @@ def expanded(name: str, page: str, menu: tuple[str, ...]) -> str:
     except jinja2.TemplateError as error:
         raise PageDataError(f"{name}.md: {error}") from error
     told = search_settings(name, own | _cautions(name))
-    return joined(told, with_marks_key(with_words_apart(with_first_mentions_explained(name, filled))))
+    return joined(told, with_marks_key(with_first_mentions_explained(name, filled)))
 
 
 def _cautions(name: str) -> dict[str, list[str]]:

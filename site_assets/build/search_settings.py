@@ -1,8 +1,6 @@
-"""What the search is told of a page: how much it counts, the words people say for its subject, where words end."""
+"""What the search is told of a page: how much it counts, the words people say for its subject."""
 
 from __future__ import annotations
-
-import re
 
 from calc.data_file import Data
 from site_assets.build.glossary import terms_of
@@ -11,10 +9,6 @@ from site_assets.build.page_data import ROOMS, page_data
 # A page that explains a thing comes before one that only computes with it, and lists of everything come last.
 BOOSTS = {"parts": 1.3, "places": 1.25, "calculators": 1.1, "glossary": 0.8, "method": 0.4, "editions": 0.5}
 LISTS_EVERYTHING = 0.8
-# The search leaves these out of a page's text and puts nothing in their place.
-_WORDS_END = re.compile(
-    r"(</(?:button|dd|desc|div|dt|label|legend|option|small|summary|td|text|th|title)>|<br ?/?>)(?=\S)"
-)
 
 
 def search_settings(page: str, own: Data) -> Data:
@@ -25,8 +19,3 @@ def search_settings(page: str, own: Data) -> Data:
     called = page_data(page).also_called if room in ROOMS else ()
     tags = [*own.get("tags", ()), *named, *called]
     return {"search": {"boost": boost}} | own | {"tags": list(dict.fromkeys(tags))}
-
-
-def with_words_apart(html: str) -> str:
-    """Return a page's HTML with a space where a cell, a name or a label ends, so that the search joins no two words."""
-    return _WORDS_END.sub(r"\1 ", html)

@@ -61,7 +61,12 @@ class Spoken:
 @cache
 def spoken() -> Spoken:
     """Return what people say. Raises: PageDataError, when a row leaves something out or names no page."""
-    stated = tomllib.loads((DOCS / FILE).read_text(encoding="utf-8"))
+    return read_spoken((DOCS / FILE).read_text(encoding="utf-8"))
+
+
+def read_spoken(written: str) -> Spoken:
+    """Return what a text in the form of `spoken.toml` says. Raises: PageDataError."""
+    stated = tomllib.loads(written)
     try:
         told = Spoken(
             slang=tuple(_slang(row) for row in stated["slang"]),

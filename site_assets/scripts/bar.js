@@ -40,10 +40,9 @@
   };
 
   const forward = (button) => {
-    const { forwards, back, focus } = button.dataset;
+    const { forwards, back } = button.dataset;
     const to = back && button.getAttribute("aria-pressed") === "true" ? back : forwards;
     document.querySelector(to)?.click();
-    if (focus) document.querySelector(focus)?.focus();
     mark();
   };
 

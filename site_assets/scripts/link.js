@@ -4,9 +4,9 @@ const OF_SEARCH = ["h", "q"]; // the search's own
 
 /** The query that asks something, "" for an address that at most chooses an edition. */
 export function linkedQuery(address, form) {
-  const isOurs = ([name, value]) => !OF_SEARCH.includes(name) && !isTracker(name, form)
+  const isInput = ([name, value]) => !OF_SEARCH.includes(name) && !isTracker(name, form)
     && !(name === "assumed" && value === "edition"); // the edition that is shown while none is picked
-  const ours = [...address.searchParams].filter(isOurs).map(([name]) => name);
+  const ours = [...address.searchParams].filter(isInput).map(([name]) => name);
   const choosesEdition = form.dataset.editions.split(" ").includes(address.searchParams.get("edition"));
   return ours.length === 0 || (ours.length === 1 && ours[0] === "edition" && choosesEdition) ? "" : address.search;
 }

@@ -4,6 +4,7 @@
 """
 
 import os
+import re
 import sys
 import tomllib
 from pathlib import Path
@@ -14,7 +15,8 @@ from playwright.sync_api import expect, sync_playwright
 from site_assets.build.search_page import FIELD, FIRST, FOUND, LINK, PAGE, STATUS
 from site_assets.build.serve import Server
 from site_assets.setup.browser import browser_variables
-from tests.browser.conftest import PHONE, watch
+from site_assets.setup.paths import NODE_MODULES
+from tests.browser.conftest import PHONE, context_for_reading, watch
 
 QUERIES = [
     query
@@ -22,6 +24,7 @@ QUERIES = [
     for query in tomllib.loads(file.read_text(encoding="utf-8"))["query"]
 ]
 SHOWN = 3
+AXE = NODE_MODULES / "axe-core" / "axe.min.js"
 # Runs the search's own module on every query at once.
 FIND_ALL = """async (queries) => {
   const page = document.querySelector("script[src$='scripts/page.js']").src;
@@ -107,7 +110,7 @@ def test_one_letter_wrong_finds_as_well(found):
 def test_words_that_come_without_a_key_are_looked_up_and_stay_in_the_address(searching):
     rows = shown(searching, "dock")
     expect(rows.first).to_contain_text("Dock")
-    expect(searching).to_have_url(f"{searching.url.partition('?')[0]}?q=dock")
+    expect(searching).to_have_url(re.compile(r"[?&]q=dock\b"))
     searching.reload()
     expect(searching.locator(FIELD)).to_have_value("dock")
     expect(rows.first).to_contain_text("Dock")
@@ -176,6 +179,19 @@ def test_a_search_that_finds_nothing_leads_on(searching):
     shown(searching, "elctrod")
     searching.locator(".found-nearest button").first.click()
     expect(searching.locator(FOUND).first).to_be_visible()
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_axe_finds_nothing_in_what_a_search_shows(browser, site, scheme):
+    context = context_for_reading(browser, viewport=PHONE, color_scheme=scheme, bypass_csp=True)
+    page = context.new_page()
+    for typed in ("ground wire size 200 amp", "rv pedestal", "elctrod"):
+        page.goto(f"{site}{PAGE}?q={typed}")
+        expect(page.locator(f"{FIRST} h2")).to_be_visible()
+        page.add_script_tag(path=AXE)
+        report = page.evaluate("axe.run(document, { resultTypes: ['violations'] })")
+        assert [(each["id"], node["target"]) for each in report["violations"] for node in each["nodes"]] == []
+    context.close()
 
 
 def test_an_older_link_with_words_to_search_for_leads_to_the_search(page, site):
