@@ -234,10 +234,8 @@ def _say_what_the_signs_tell(where: str, signs: Signs, causes: tuple[str, ...], 
             section=trace.section("grounding/no_neutral_bond_on_load_side"),
         )
     )
-    trace.note(
-        message("Currents from two sources may cancel here. Little or no current does not prove a path sound."),
-        grave=True,
-    )
+    words = message("Currents from two sources may cancel here. Little or no current does not prove a path sound.")
+    trace.note(words, grave=True)
 
 
 def _of_the_switch(where: str, signs: Signs) -> Message:

@@ -50,8 +50,7 @@ def write_disk_edition(site: Path, folder: Path, csp: str, settings: Settings) -
     copy_others(site, handbook)
     (kit,) = (handbook / "kit").iterdir()
     join_scripts(handbook, kit / "scripts")
-    if (site / SEARCH_INDEX).is_file():  # another generator has a search of its own
-        hand_over(handbook / SEARCH_INDEX, _packed((site / SEARCH_INDEX).read_bytes()))
+    hand_over(handbook / SEARCH_INDEX, _packed((site / SEARCH_INDEX).read_bytes()))
     for page in handbook.rglob("*.html"):
         _write(page, with_words_for_disk(page.read_text(encoding="utf-8")))
     write_first_page(folder, settings)
