@@ -7,8 +7,8 @@ import pytest
 
 from calc import CALCULATORS, EDITIONS
 from calc.rulebook import rule, rule_keys
-from site_assets.build.page_data import title_of
 from site_assets.build.form_parts import asked_first, begins_unchosen
+from site_assets.build.page_data import title_of
 from tests.site.pages import SITE, Page, html_files, ids_of
 
 ROOT = Path(__file__).parents[2]
