@@ -206,7 +206,8 @@ def test_the_second_part_opens_by_itself_for_what_is_needed_there(form, site):
     form.fill("[name=conductor]", "2-3/0 copper")
     form.check("[name=metal][value=copper]")
     form.check("[name=electrodes][value=rod]")
-    expect(form.locator("[data-dock] .dock-line")).to_have_text("Raceways or cables", timeout=START)
+    line = form.locator("[data-dock] .dock-line")
+    expect(line).to_have_text("Raceways or cables for the sets in parallel", timeout=START)
     expect(part).to_have_attribute("open", "")
 
 

@@ -7,6 +7,7 @@ import pytest
 
 from calc import CALCULATORS, EDITIONS
 from calc.rulebook import rule, rule_keys
+from site_assets.build.form_parts import asked_first, begins_unchosen
 from site_assets.build.page_data import title_of
 from tests.site.pages import SITE, Page, html_files, ids_of
 
@@ -88,14 +89,16 @@ def test_the_drawing_has_a_title_a_description_and_a_text_twin():
     assert [tag for tag, _ in page.elements].count("svg") > 0
 
 
-def test_a_choice_without_a_default_starts_with_none_made():
+def test_a_choice_without_a_default_or_asked_first_starts_with_none_made():
     for slug, calculator in CALCULATORS.items():
+        first = asked_first(calculator)
         page = Page(SITE / "calculators" / f"{slug}.html")
         empty = [attributes for tag, attributes in page.elements if tag == "option" and attributes["value"] == ""]
         asked = [
             name
             for name, field in calculator.fields.items()
-            if len(field.choices) > 3 and not field.several and calculator.defaults.get(name) is None
+            if len(field.choices) > 3 and not field.several
+            and (calculator.defaults.get(name) is None or begins_unchosen(calculator, name, first))
         ]
         assert len(empty) == len(asked) and all("selected" in attributes for attributes in empty)
 
