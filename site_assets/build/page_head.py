@@ -14,10 +14,6 @@ from site_assets.build.settings import Settings
 from site_assets.render.answer import text
 
 NOTES = "write-it-up"  # the heading of the correction notes
-ROOM_NAMES = {
-    "parts": lambda place, count: message("Part {place} of {count}", place=place, count=count),
-    "places": lambda place, count: message("Place {place} of {count}", place=place, count=count),
-}
 _TITLE = re.compile(r"(<article\b[^>]*>.*?)(<h1\b.*?</h1>)", re.DOTALL)
 _HEADING = re.compile(r'<h2\b[^>]*\bid="([^"]+)"[^>]*>(.*?)</h2>', re.DOTALL)
 _LINK_TO_ITSELF = re.compile(r'<a\b[^>]*href="#[^"]*"[^>]*>[^<]*</a>')
@@ -43,17 +39,21 @@ def where_line(html: str, path: str, to_top: str, settings: Settings) -> str:
     neighbour = _neighbour(html, path.removesuffix(".html"), to_top)
     if not place and not neighbour:
         return ""
-    return f'<p class="where"><span>{text(place or "")}</span>{neighbour}</p>'
+    return f'<p class="where"><span>{text(place or "")}</span> {neighbour}</p>'
 
 
 def place_in_menu(path: str, settings: Settings) -> Message | None:
     """Return what a page is: which of how many parts or places, or the heading in the menu that it stands below."""
     for entry in settings.entries:
         if path in entry.paths:
-            named = ROOM_NAMES.get(path.partition("/")[0])
-            if named:
-                return named(entry.paths.index(path) + 1, len(entry.paths))
-            return message("{heading}", heading=entry.title)
+            place, count = entry.paths.index(path) + 1, len(entry.paths)
+            match path.partition("/")[0]:
+                case "parts":
+                    return message("Part {place} of {count}", place=place, count=count)
+                case "places":
+                    return message("Place {place} of {count}", place=place, count=count)
+                case _:
+                    return message("{heading}", heading=entry.title)
     return None
 
 
