@@ -50,7 +50,7 @@ export function startSearch(form, signal) {
   }, { signal });
 
   loadedIndex(form).catch(() => { loading = undefined; });
-  field.value = new URLSearchParams(location.search).get("q") ?? "";
+  field.value ||= new URLSearchParams(location.search).get("q") ?? ""; // what was typed meanwhile stays
   if (field.value) look();
   else setTimeout(() => { if (!signal.aborted) field.focus({ preventScroll: true }); }); // after who swaps pages has
 }

@@ -116,6 +116,17 @@ def test_words_that_come_without_a_key_are_looked_up_and_stay_in_the_address(sea
     expect(rows.first).to_contain_text("Dock")
 
 
+def test_what_is_typed_while_the_page_loads_stays_and_is_looked_up(page, site):
+    held = []
+    page.route("**/scripts/search-ranking.js", lambda route: held.append(route))
+    page.goto(f"{site}{PAGE}", wait_until="commit")
+    page.fill(FIELD, "dock")
+    page.unroute("**/scripts/search-ranking.js")
+    for request in held:
+        request.continue_()
+    expect(page.locator(FOUND).first).to_contain_text("Dock")
+
+
 def test_a_mark_is_a_whole_word(searching):
     for typed in ("flex", "main", "ground"):
         shown(searching, typed)
