@@ -1,8 +1,7 @@
 """Every built page in the browser: own origin only, content policy in force, printable, readable."""
 
-from urllib.parse import urlsplit
-
 from io import BytesIO
+from urllib.parse import urlsplit
 
 import pytest
 from playwright.sync_api import expect
