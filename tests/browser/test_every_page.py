@@ -1,9 +1,11 @@
 """Every built page in the browser: own origin only, content policy in force, printable, readable."""
 
+from io import BytesIO
 from urllib.parse import urlsplit
 
 import pytest
 from playwright.sync_api import expect
+from pypdf import PdfReader
 
 from site_assets.build.search_page import FIELD, FOUND
 from site_assets.build.search_page import LINK as SEARCH_LINK
@@ -121,6 +123,7 @@ def test_the_printed_answer_has_inputs_answer_working_safety_edition_date_and_li
     expect(page.locator(".answer-actions").first).to_be_hidden()
     expect(page.locator(".frame-bar")).to_be_hidden()
     assert page.locator("[data-print-day]").first.get_attribute("datetime")
+    assert len(PdfReader(BytesIO(page.pdf(format="Letter"))).pages) <= 2
 
 
 @pytest.mark.parametrize("target", ["button", "input", "select", "summary", ".choice"])
