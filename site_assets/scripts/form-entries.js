@@ -23,12 +23,18 @@ export function entryOf(form, name) {
 
 /** The question: what nobody chose is unknown where the field takes that; what does not count is left out if it may be. */
 export function queryOf(form) {
-  const asked = namesOf(form).filter((name) => !fieldOf(form, name).hidden || "needed" in fieldOf(form, name).dataset);
+  const asked = namesOf(form).filter((name) => isAsked(fieldOf(form, name)));
   const typed = new FormData(form);
-  const query = new URLSearchParams(asked.map((name) => [name, typed.getAll(name).join(",") || openValueOf(fieldOf(form, name))]));
+  const entry = (name) => typed.getAll(name).join(",") || openValueOf(fieldOf(form, name));
+  const query = new URLSearchParams(asked.map((name) => [name, entry(name)]));
   const leftOut = asked.filter((name) => !("given" in fieldOf(form, name).dataset));
   if (leftOut.length) query.set("assumed", leftOut.join(","));
   return inForce(query.toString());
+}
+
+/** What does not count is left out, but for what no link may leave out. */
+function isAsked({ hidden, dataset }) {
+  return !hidden || ("needed" in dataset && !("default" in dataset));
 }
 
 /** What stands for a field that is empty: that nobody knows, where it is a choice or does not count. */
