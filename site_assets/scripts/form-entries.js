@@ -21,17 +21,25 @@ export function entryOf(form, name) {
   return new FormData(form).getAll(name).join(",").trim();
 }
 
-/** The question: what nobody chose is unknown where the field takes that, and what does not count is left out. */
+/** The question: what nobody chose is unknown where the field takes that; what does not count is left out if it may be. */
 export function queryOf(form) {
-  const asked = namesOf(form).filter((name) => !fieldOf(form, name).hidden);
+  const asked = namesOf(form).filter((name) => isAsked(fieldOf(form, name)));
   const typed = new FormData(form);
-  const query = new URLSearchParams(asked.map((name) => {
-    const entry = typed.getAll(name).join(",");
-    return [name, entry || (fieldOf(form, name).dataset.unsettled ?? "")];
-  }));
+  const entry = (name) => typed.getAll(name).join(",") || openValueOf(fieldOf(form, name));
+  const query = new URLSearchParams(asked.map((name) => [name, entry(name)]));
   const leftOut = asked.filter((name) => !("given" in fieldOf(form, name).dataset));
   if (leftOut.length) query.set("assumed", leftOut.join(","));
   return inForce(query.toString());
+}
+
+/** What does not count is left out, but for what no link may leave out. */
+function isAsked({ hidden, dataset }) {
+  return !hidden || ("needed" in dataset && !("default" in dataset));
+}
+
+/** What stands for a field that is empty: that nobody knows, where it is a choice or does not count. */
+function openValueOf(field) {
+  return field.dataset.unsettled ?? (field.hidden ? field.querySelector("[data-leaves-open]")?.dataset.value : "") ?? "";
 }
 
 /** Everything as it stands, for coming back to the page in this tab. */
