@@ -79,7 +79,8 @@ def _change(before: Rule, after: Rule) -> str:
     body = "".join(f"<tr>{''.join(f'<td>{cell}</td>' for cell in row)}</tr>" for row in rows)
     return (
         f'<section class="edition-change"><h3 id="{after.key.replace("/", "-")}">{text(after.title)}</h3>'
-        f'<table class="was-now"><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>{_note(before)}{_note(after)}</section>'
+        f'<table class="was-now"><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>'
+        f"{_note(before)}{_note(after)}</section>"
     )
 
 
