@@ -75,14 +75,13 @@ def _change(before: Rule, after: Rule) -> str:
     rows = [[_where(before), _where(after)]]
     if was != now:
         rows.append([_lines(was, now), _lines(now, was)])
-    if str(before.note) or str(after.note):
-        rows.append([_note(before), _note(after)])
     heads = (message("{edition}, was", edition=before.edition), message("{edition}, now", edition=after.edition))
     head = "".join(f'<th scope="col">{text(words)}</th>' for words in heads)
     body = "".join(f"<tr>{''.join(f'<td>{cell}</td>' for cell in row)}</tr>" for row in rows)
     return (
         f'<section class="edition-change"><h3 id="{after.key.replace("/", "-")}">{text(after.title)}</h3>'
-        f'<table class="was-now"><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></section>'
+        f'<table class="was-now"><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>'
+        f"{_note(before)}{_note(after)}</section>"
     )
 
 
@@ -92,7 +91,8 @@ def _where(each: Rule) -> str:
 
 
 def _note(each: Rule) -> str:
-    return f"<p>{text(each.note)}</p>" if str(each.note) else ""
+    said = message("{edition}: {note}", edition=each.edition, note=each.note)
+    return f"<p>{text(said)}</p>" if str(each.note) else ""
 
 
 def _lines(own: list[str], others: list[str]) -> str:
