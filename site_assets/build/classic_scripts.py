@@ -8,6 +8,7 @@ asks for it.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from pathlib import Path
 
 _IMPORT = re.compile(r'^import (?:\{([^}]*)\} from )?"([^"]+)"; *(?://.*)?\n', re.MULTILINE)
@@ -57,7 +58,7 @@ def _function_of(module: Path, code: str) -> str:
     run = _COMMENT.sub("", code)
     exported = {name: name for name in _DECLARED.findall(run)}
     for listed in _LISTED.findall(run):
-        exported |= {outside: inside for inside, outside in map(_renamed, listed.split(","))}
+        exported |= {outside: inside for inside, outside in _names(listed)}
     code = _IMPORT.sub(_taken, code)
     code = _LISTED.sub("", _DECLARED.sub("", code))
     code = _LATER.sub(lambda each: f"Promise.resolve().then({_name_of(each[1])})", code)
@@ -73,14 +74,15 @@ def _taken(imported: re.Match[str]) -> str:
     names, address = imported[1], imported[2]
     if names is None:
         return ""
-    taken = ", ".join(f"{theirs}: {own}" for theirs, own in map(_renamed, names.split(",")))
+    taken = ", ".join(f"{theirs}: {own}" for theirs, own in _names(names))
     return f"const {{ {taken} }} = {_name_of(address)};\n"
 
 
-def _renamed(name: str) -> tuple[str, str]:
-    """Return `a as b` as two names, and `a` as twice the same."""
-    before, _, after = name.strip().partition(" as ")
-    return before, after or before
+def _names(listed: str) -> Iterator[tuple[str, str]]:
+    """Yield of each name in a list, which may end in a comma, `a as b` as two names and `a` as twice the same."""
+    for name in filter(None, map(str.strip, listed.split(","))):
+        before, _, after = name.partition(" as ")
+        yield before, after or before
 
 
 def _name_of(address: str) -> str:

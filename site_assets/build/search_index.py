@@ -16,7 +16,7 @@ from urllib.parse import urlencode
 
 from calc.address import page_address
 from calc.data_file import Data
-from calc.editions import DEFAULT_EDITION, EDITIONS
+from calc.editions import EDITIONS
 from calc.messages import message
 from calc.registry import CALCULATORS
 from calc.rulebook import rule
@@ -176,7 +176,7 @@ def _slang(slang: Slang) -> dict[str, Any]:
 def _sense(sense: Sense) -> dict[str, Any]:
     told: dict[str, Any] = {"name": sense.name, "answer": sense.answer, "at": _address(sense.page)}
     if sense.device:
-        ratings = [row["ampere"] for row in rule(RATINGS, DEFAULT_EDITION).rows]
+        ratings = sorted({row["ampere"] for edition in EDITIONS for row in rule(RATINGS, edition).rows})
         told["sizes"] = {str(amps): said for amps in ratings if (said := _size(sense.device, amps))}
     return told
 

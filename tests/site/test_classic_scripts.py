@@ -11,7 +11,7 @@ from site_assets.setup.paths import node
 
 MODULES = {
     "entry.js": """
-import { total, count as howMany } from "./sums.js";
+import { total, count as howMany, } from "./sums.js";
 import { label } from "./words.js";
 
 const name = "of the entry"; // every module has names of its own
