@@ -73,6 +73,8 @@ def ask(page, length):
     page.evaluate("letAllGo()")
     page.evaluate("sessionStorage.clear()")
     page.fill("[name=rise]", "120 V")
+    page.select_option("[name=arrangement]", "ring")
+    page.fill("[name=pool_width]", "16 ft")
     page.fill("[name=pool_length]", f"{length} ft")
     page.click("form.calculator button[type=submit]")
 
