@@ -153,7 +153,7 @@ def address(chance: random.Random) -> str:
     text = quote(words(chance), errors="replace")
     return chance.choice((
         f"404.html?lost={text}", f"404.html?wanted={text}", "404.html?lost=http%3A%2F%2Felsewhere.invalid%2Ftaken",
-        f"404.html?lost=../../{text}", "404.html?lost=//elsewhere.invalid/", f"index.html?q={text}",
+        f"404.html?lost=../../{text}", "404.html?lost=//elsewhere.invalid/", f"search.html?q={text}",
         f"index.html?h={text}#{text}", f"index.html#{text}", f"checks.html#{text}", f"glossary.html?edition={text}",
     ))  # fmt: skip
 
