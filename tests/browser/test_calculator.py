@@ -477,7 +477,7 @@ def test_dont_know_beside_a_number_leaves_it_open_and_typing_over_it_settles_it(
 
 def test_what_a_link_leaves_out_is_assumed_and_what_was_pressed_is_given(page, site):
     open_form(page, site, "?conductor=3/0")
-    assumed = "Sets in parallel: 1. If you enter 2 instead: 2 AWG copper wire or larger."
+    assumed = "Sets in parallel: 1. If 2: 2 AWG copper wire or larger."
     expect(answer(page).locator(".assumed")).to_contain_text(assumed)
     expect(page).to_have_url(re.compile("assumed=edition,sets,"))
     page.click("[data-field=sets] [data-step='1']")

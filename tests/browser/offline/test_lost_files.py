@@ -91,7 +91,7 @@ def kinds_of_files(folder):
     """One file of each kind that a page needs, the runtime's among them."""
     kit = next((folder / "kit").iterdir()).relative_to(folder).as_posix()
     runtime = [runtime_file(folder, name) for name in ("files.json", "rules.zip", "pyodide.asm.wasm")]
-    pages = [PAGE, "index.html", "404.html", "search/search_index.json"]
+    pages = [PAGE, "index.html", "404.html", "search/index.json"]
     return [*pages, f"{kit}/scripts/calculator.js", f"{kit}/styles/form.css", *runtime]
 
 

@@ -21,7 +21,7 @@ from tests.browser.offline.published import (
 )
 
 BUILT_FROM = ("calc", "docs", "site_assets", "mkdocs.yml", "pyproject.toml", "LICENSE")
-HOUSEHOLD = ("search/search_index.json", "runtime/files.json")  # all that is said, and what belongs together
+HOUSEHOLD = ("search/index.json", "runtime/files.json")  # all that is said, and what belongs together
 FIGURE_BUDGET = 800_000  # bytes, brotli 11
 STYLE_BUDGET = 50_000
 # File, what stands there once, what comes in its place.
