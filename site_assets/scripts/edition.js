@@ -78,7 +78,8 @@
     const { edition, editionChosen } = page.dataset;
     const url = new URL(location.href);
     const query = url.searchParams;
-    if (!anew && (query.get(KEY) === edition || holdsInputs(query))) return;
+    const isMistaken = query.has(KEY) && !known(query.get(KEY)); // the page says so
+    if (!anew && (query.get(KEY) === edition || isMistaken || holdsInputs(query))) return;
     const assumed = assumedIn(query).filter((name) => name !== KEY);
     if (editionChosen === "no") assumed.push(KEY);
     query.set(KEY, edition);

@@ -6,7 +6,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from calc import take_a_bond_away
+from calc import permalink, take_a_bond_away
 from site_assets.build.scene_svg import PRESETS
 from site_assets.render.answer import result_html
 from site_assets.render.scene import scene_parts
@@ -65,7 +65,7 @@ def test_every_case_is_shown_without_a_reload_and_reads_as_in_cpython(page, site
                  };
                  return [same("[data-scene-twin]", twin), same("[data-result]", html)];
                }""",
-            [parts["twin"], result_html(here)],
+            [parts["twin"], result_html(take_a_bond_away.run(permalink.read(page.url.partition("?")[2])))],
         ) == [True, True], preset.name
         for name, words in parts["words"].items():
             assert drawn(page, name).text_content() == words
