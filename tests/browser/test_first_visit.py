@@ -14,7 +14,7 @@ from site_assets.build.search_page import FIELD, FOUND
 from site_assets.build.search_page import LINK as SEARCH_LINK
 from site_assets.build.serve import Server
 from tests.browser.conftest import PHONE
-from tests.browser.faults.faulty_server import Fault, FaultyServer, give
+from tests.browser.faults.faulty_server import Fault, FaultyServer, give, half_until
 
 BASE = "/handbook/first/"
 LINK = "calculators/main-bonding-jumper.html?edition=2023&conductor=3/0&sets=1&conductor_metal=copper&metal=copper"
@@ -88,15 +88,8 @@ def test_a_compressed_file_that_comes_slowly_is_told_as_it_comes(visitor, site_f
     others = 100 * (1 - sizes[PACKED[0]] / sum(sizes.values()))  # percent
     free = Event()
 
-    def send_half_and_wait(answer, reply):
-        answer.begin(reply, len(reply.body))
-        answer.wfile.write(reply.body[: len(reply.body) // 2])
-        answer.wfile.flush()
-        free.wait(60)
-        answer.wfile.write(reply.body[len(reply.body) // 2 :])
-
     with FaultyServer(site_folder, BASE) as host:
-        host.strike(Fault(send_half_and_wait, lambda path, number: path.endswith(PACKED[0] + TWIN)))
+        host.strike(Fault(half_until(free), lambda path, number: path.endswith(PACKED[0] + TWIN)))
         visitor.goto(host.address + LINK)
         shown = "least => Number(document.querySelector('.runtime-state').innerText.match(/[0-9]+/)?.[0]) > least"
         visitor.wait_for_function(shown, arg=others + 5)

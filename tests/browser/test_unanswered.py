@@ -9,7 +9,7 @@ from playwright.sync_api import expect
 from site_assets.build.search_page import FIELD
 from site_assets.build.search_page import PAGE as SEARCH
 from tests.browser.conftest import PHONE, choose_edition, watch
-from tests.browser.faults.faulty_server import Fault, FaultyServer
+from tests.browser.faults.faulty_server import Fault, FaultyServer, half_until
 
 PAGE = "calculators/main-bonding-jumper.html"
 LOADED = 60_000  # ms for a page on a loaded machine
@@ -103,18 +103,9 @@ def test_a_page_that_was_cut_on_its_way_says_so_beside_what_came(visitor, site):
 
 def test_a_page_that_stands_still_half_way_is_told_as_not_whole_until_the_rest_comes(visitor, site_folder):
     free = Event()
-
-    def send_late(answer, reply):
-        half = len(reply.body) // 2
-        answer.begin(reply, len(reply.body))
-        answer.wfile.write(reply.body[:half])
-        answer.wfile.flush()
-        free.wait(LOADED / 1000)
-        answer.wfile.write(reply.body[half:])
-
     notice = told(visitor, "[data-unanswered-place]")
     with FaultyServer(site_folder, "/sub/") as server:
-        server.strike(Fault(send_late, lambda path, number: number == 1), since=PAGE)
+        server.strike(Fault(half_until(free), lambda path, number: number == 1), since=PAGE)
         visitor.clock.install()
         visitor.goto(f"{server.address}{PAGE}", wait_until="commit")
         visitor.locator("[data-unanswered-place]").wait_for(state="attached")

@@ -5,6 +5,7 @@ import socket
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
+from threading import Event
 from urllib.parse import unquote, urlsplit
 
 from site_assets.build.host_headers import CACHING, headers_of, type_of
@@ -131,6 +132,20 @@ def cut_at(part: float) -> Callable[[FaultyAnswer, Reply], None]:
 
 
 cut_body_of_no_length = cut_at(0.5)
+
+
+def half_until(free: Event) -> Callable[[FaultyAnswer, Reply], None]:
+    """Return what sends half of the body, and the rest once `free` is set."""
+
+    def do(answer: FaultyAnswer, reply: Reply) -> None:
+        half = len(reply.body) // 2
+        answer.begin(reply, len(reply.body))
+        answer.wfile.write(reply.body[:half])
+        answer.wfile.flush()
+        free.wait(60)
+        answer.wfile.write(reply.body[half:])
+
+    return do
 
 
 def hold(answer: FaultyAnswer, reply: Reply) -> None:
