@@ -13,7 +13,7 @@ export function startDock(form, { result, onTap, signal }) {
   dock.querySelector("button").addEventListener("click", () => onTap(dock.dataset.state));
 
   const observer = new IntersectionObserver((entries) => {
-    inView = entries.at(-1).isIntersecting && Boolean(result.querySelector("section"));
+    inView = entries.at(-1).isIntersecting;
     place();
   }, { rootMargin: "-60px 0px -140px 0px" });
   observer.observe(result);

@@ -71,6 +71,15 @@ def form(reader, site):
     return reader
 
 
+def test_the_answer_of_a_link_is_not_shown_twice_while_it_is_in_view(page, site):
+    page.goto(f"{site}{PAGE}?edition=2023&conductor=3/0&sets=2")
+    expect(page.locator("[data-result] .answer-size")).to_be_in_viewport(timeout=START)
+    expect(page.locator("[data-dock]")).to_have_attribute("data-away", "")
+    page.evaluate("scrollTo(0, 0)")
+    expect(page.locator("[data-dock] .dock-head")).to_have_text("2 AWG")
+    expect(page.locator("[data-dock]")).not_to_have_attribute("data-away", "")
+
+
 def test_the_dock_says_what_is_missing_and_then_holds_the_answer(form):
     """Table 250.102(C)(1): 3/0 copper 4 AWG."""
     dock = form.locator("[data-dock]")
