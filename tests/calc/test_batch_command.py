@@ -176,7 +176,8 @@ def test_a_table_that_is_stopped_says_so_and_leaves_no_half_file(tmp_path):
         while not list(tmp_path.iterdir()):
             time.sleep(0.05)
         run.send_signal(signal.SIGINT)
-        assert run.wait(timeout=60) == 130
+        # An interrupt amid an import of Python's own ends it by that signal, which a shell tells as 130 too.
+        assert run.wait(timeout=60) in (130, -signal.SIGINT)
         assert "The table is not complete." in run.stderr.read().decode()
     assert list(tmp_path.iterdir()) == []
 
